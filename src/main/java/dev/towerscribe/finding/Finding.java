@@ -1,0 +1,51 @@
+package dev.towerscribe.finding;
+
+import java.util.Objects;
+
+/**
+ * One check's result on one tower.
+ *
+ * @param id names this very finding: {@code side.check.thing}, for instance {@code
+ *     left.edge-cut.B}; letters, digits, point and hyphen only, so that it can be typed after
+ *     {@code --accept}
+ * @param severity what it means for the work
+ * @param where the things it is about, in words: "bolt B, final cut"
+ * @param figure the value found, in {@code unit}
+ * @param limit the least or greatest value allowed, in {@code unit}
+ * @param unit "mm", "deg" or "" for a count
+ * @param source the standard, book or practice behind the limit, or the job key that set it
+ * @param say one plain sentence: what is so, and what to do
+ */
+public record Finding(
+    String id,
+    Severity severity,
+    String where,
+    double figure,
+    double limit,
+    String unit,
+    String source,
+    String say) {
+  /** Checks that nothing is missing. */
+  public Finding {
+    Objects.requireNonNull(severity);
+    Objects.requireNonNull(where);
+    Objects.requireNonNull(unit);
+    Objects.requireNonNull(source);
+    Objects.requireNonNull(say);
+    if (!id.matches("[A-Za-z0-9.-]+")) {
+      throw new IllegalArgumentException("not a finding id: " + id);
+    }
+    if (!Double.isFinite(figure) || !Double.isFinite(limit)) {
+      throw new IllegalArgumentException(id + ": figure and limit must be finite");
+    }
+  }
+
+  /**
+   * Whether it bars the cutting sheets.
+   *
+   * @return true for a stop
+   */
+  public boolean isStop() {
+    return severity == Severity.STOP;
+  }
+}

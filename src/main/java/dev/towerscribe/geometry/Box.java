@@ -1,0 +1,118 @@
+package dev.towerscribe.geometry;
+
+/**
+ * An upright rectangle, mm.
+ *
+ * @param minX left
+ * @param minY bottom
+ * @param maxX right, not less than minX
+ * @param maxY top, not less than minY
+ */
+public record Box(double minX, double minY, double maxX, double maxY) {
+  /**
+   * Checks the order of the sides.
+   *
+   * @throws IllegalArgumentException if a side is not finite or out of order
+   */
+  public Box {
+    if (!(minX <= maxX && minY <= maxY)
+        || !Double.isFinite(maxX - minX)
+        || !Double.isFinite(maxY - minY)) {
+      throw new IllegalArgumentException(
+          "not a box: " + minX + ", " + minY + ", " + maxX + ", " + maxY);
+    }
+  }
+
+  /**
+   * The smallest box around a disc.
+   *
+   * @param centre centre
+   * @param radiusMm radius, not negative
+   * @return the box
+   */
+  public static Box around(Vec2 centre, double radiusMm) {
+    return new Box(
+        centre.x() - radiusMm, centre.y() - radiusMm, centre.x() + radiusMm, centre.y() + radiusMm);
+  }
+
+  /**
+   * Width.
+   *
+   * @return mm
+   */
+  public double width() {
+    return maxX - minX;
+  }
+
+  /**
+   * Height.
+   *
+   * @return mm
+   */
+  public double height() {
+    return maxY - minY;
+  }
+
+  /**
+   * Centre.
+   *
+   * @return the middle point
+   */
+  public Vec2 centre() {
+    return new Vec2((minX + maxX) / 2, (minY + maxY) / 2);
+  }
+
+  /**
+   * The smallest box that holds both.
+   *
+   * @param o other box
+   * @return the union's box
+   */
+  public Box union(Box o) {
+    return new Box(
+        Math.min(minX, o.minX),
+        Math.min(minY, o.minY),
+        Math.max(maxX, o.maxX),
+        Math.max(maxY, o.maxY));
+  }
+
+  /**
+   * Moved outward on all sides.
+   *
+   * @param mm by how much; negative shrinks
+   * @return the grown box
+   */
+  public Box grown(double mm) {
+    return new Box(minX - mm, minY - mm, maxX + mm, maxY + mm);
+  }
+
+  /**
+   * Whether a point is inside or on the edge.
+   *
+   * @param p point
+   * @return true if so
+   */
+  public boolean contains(Vec2 p) {
+    return p.x() >= minX && p.x() <= maxX && p.y() >= minY && p.y() <= maxY;
+  }
+
+  /**
+   * Whether another box is wholly inside or on the edge.
+   *
+   * @param o other box
+   * @return true if so
+   */
+  public boolean contains(Box o) {
+    return o.minX >= minX && o.maxX <= maxX && o.minY >= minY && o.maxY <= maxY;
+  }
+
+  /**
+   * Whether two boxes share a point.
+   *
+   * @param o other box
+   * @return true if so
+   */
+  public boolean meets(Box o) {
+    return o.minX <= maxX && o.maxX >= minX && o.minY <= maxY && o.maxY >= minY;
+  }
+}

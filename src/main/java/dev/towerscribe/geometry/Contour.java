@@ -1,0 +1,282 @@
+package dev.towerscribe.geometry;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A closed boundary of straight segments and circular arcs, end to start. Arcs stay arcs: nothing
+ * here is ever flattened unless asked. Travelled counter-clockwise (in its own x, y axes) it bounds
+ * what is inside it; clockwise, what is outside.
+ */
+public final class Contour {
+  private final List<Edge> edges;
+
+  private Contour(List<Edge> edges) {
+    this.edges = List.copyOf(edges);
+    if (edges.isEmpty()) {
+      throw new IllegalArgumentException("a contour has at least one edge");
+    }
+  }
+
+  /**
+   * A contour from edges that meet end to start.
+   *
+   * @param edges at least one; each begins where the one before ends, the first where the last ends
+   * @return the contour
+   */
+  public static Contour of(List<? extends Edge> edges) {
+    return new Contour(new ArrayList<>(edges));
+  }
+
+  /**
+   * A whole circle, counter-clockwise, kept as one full arc.
+   *
+   * @param centre centre
+   * @param radiusMm radius, positive
+   * @return the circle
+   */
+  public static Contour circle(Vec2 centre, double radiusMm) {
+    return new Contour(List.of(new Arc(centre, radiusMm, 0.0, 2 * Math.PI)));
+  }
+
+  /**
+   * A polygon, turned counter-clockwise if it was given clockwise.
+   *
+   * @param points at least three, no two neighbours alike, the first not repeated at the end
+   * @return the polygon
+   * @throws IllegalArgumentException for fewer than three points
+   */
+  public static Contour polygon(List<Vec2> points) {
+    if (points.size() < 3) {
+      throw new IllegalArgumentException("a polygon has at least three points");
+    }
+    List<Edge> edges = new ArrayList<>(points.size());
+    for (int i = 0; i < points.size(); i++) {
+      edges.add(new Segment(points.get(i), points.get((i + 1) % points.size())));
+    }
+    Contour contour = new Contour(edges);
+    return contour.signedArea() < 0 ? contour.reversed() : contour;
+  }
+
+  /**
+   * The region swept by a disc whose centre runs along a straight line.
+   *
+   * @param from first centre
+   * @param to last centre; may equal the first
+   * @param radiusMm disc radius, positive
+   * @return a counter-clockwise boundary: two lines and two half circles, or one circle
+   */
+  public static Contour sweptDisc(Vec2 from, Vec2 to, double radiusMm) {
+    Vec2 along = to.minus(from);
+    if (along.norm() == 0.0) {
+      return circle(from, radiusMm);
+    }
+    double direction = Math.atan2(along.y(), along.x());
+    Arc far = new Arc(to, radiusMm, direction - Math.PI / 2, Math.PI);
+    Arc near = new Arc(from, radiusMm, direction + Math.PI / 2, Math.PI);
+    return new Contour(
+        List.of(
+            far, new Segment(far.end(), near.start()), near, new Segment(near.end(), far.start())));
+  }
+
+  /**
+   * Its pieces in order of travel.
+   *
+   * @return edges, at least one
+   */
+  public List<Edge> edges() {
+    return edges;
+  }
+
+  /**
+   * The circle it is, if it is one whole circle.
+   *
+   * @return the full arc, or empty
+   */
+  public Optional<Arc> asCircle() {
+    return edges.size() == 1 && edges.get(0) instanceof Arc arc && arc.isFullCircle()
+        ? Optional.of(arc)
+        : Optional.empty();
+  }
+
+  /**
+   * Where its edges meet; empty for a whole circle.
+   *
+   * @return start point of each edge
+   */
+  public List<Vec2> corners() {
+    return asCircle().isPresent() ? List.of() : edges.stream().map(Edge::start).toList();
+  }
+
+  /**
+   * Area, exact for arcs.
+   *
+   * @return mm2; positive when counter-clockwise
+   */
+  public double signedArea() {
+    double twice = 0.0;
+    for (Edge edge : edges) {
+      if (edge instanceof Arc arc) {
+        double a = arc.startAngle();
+        double b = a + arc.sweep();
+        twice +=
+            arc.radius() * arc.radius() * arc.sweep()
+                + arc.radius()
+                    * (arc.centre().x() * (Math.sin(b) - Math.sin(a))
+                        - arc.centre().y() * (Math.cos(b) - Math.cos(a)));
+      } else {
+        twice += edge.start().cross(edge.end());
+      }
+    }
+    return twice / 2;
+  }
+
+  /**
+   * Length of the whole boundary.
+   *
+   * @return mm
+   */
+  public double length() {
+    return edges.stream().mapToDouble(Edge::length).sum();
+  }
+
+  /**
+   * The smallest upright box around it.
+   *
+   * @return box
+   */
+  public Box bounds() {
+    return edges.stream().map(Edge::bounds).reduce(Box::union).orElseThrow();
+  }
+
+  /**
+   * The same boundary travelled the other way.
+   *
+   * @return reversed contour
+   */
+  public Contour reversed() {
+    List<Edge> back = new ArrayList<>(edges.size());
+    for (int i = edges.size() - 1; i >= 0; i--) {
+      back.add(edges.get(i).reversed());
+    }
+    return new Contour(back);
+  }
+
+  /**
+   * The same boundary seen from outside a frame. The way of travel turns over with a reflection.
+   *
+   * @param frame rigid map
+   * @return mapped contour
+   */
+  public Contour mapped(Frame2 frame) {
+    return new Contour(edges.stream().map(e -> e.mapped(frame)).toList());
+  }
+
+  /**
+   * The boundary point nearest to another.
+   *
+   * @param p any point
+   * @return nearest boundary point
+   */
+  public Vec2 nearest(Vec2 p) {
+    Vec2 best = null;
+    double least = Double.POSITIVE_INFINITY;
+    for (Edge edge : edges) {
+      Vec2 q = edge.nearest(p);
+      double d = q.distanceTo(p);
+      if (d < least) {
+        least = d;
+        best = q;
+      }
+    }
+    return best;
+  }
+
+  /**
+   * Distance of a point from the boundary.
+   *
+   * @param p any point
+   * @return mm, not negative, inside or out
+   */
+  public double distanceTo(Vec2 p) {
+    return nearest(p).distanceTo(p);
+  }
+
+  /**
+   * Whether the boundary goes round a point, by winding; on the boundary itself either answer may
+   * come.
+   *
+   * @param p any point
+   * @return true if inside
+   */
+  public boolean encloses(Vec2 p) {
+    double turn = 0.0;
+    for (Edge edge : edges) {
+      turn += turnSeenFrom(p, edge);
+    }
+    return Math.abs(turn) > Math.PI;
+  }
+
+  /** The angle an edge turns through as seen from a point off it. */
+  private static double turnSeenFrom(Vec2 p, Edge edge) {
+    Vec2 a = edge.start().minus(p);
+    Vec2 b = edge.end().minus(p);
+    double chord = Math.atan2(a.cross(b), a.dot(b));
+    if (!(edge instanceof Arc arc)) {
+      return chord;
+    }
+    if (arc.isFullCircle()) {
+      return p.distanceTo(arc.centre()) < arc.radius() ? arc.sweep() : 0.0;
+    }
+    // The chord's turn is right unless the point lies between chord and arc.
+    boolean inDisc = p.distanceTo(arc.centre()) < arc.radius();
+    Vec2 chordVector = arc.end().minus(arc.start());
+    double side = chordVector.cross(p.minus(arc.start()));
+    boolean beyondChord = arc.sweep() > 0 ? side < 0 : side > 0;
+    boolean inSegment = inDisc && beyondChord;
+    if (!inSegment) {
+      return chord;
+    }
+    return chord + (arc.sweep() > 0 ? 2 * Math.PI : -2 * Math.PI);
+  }
+
+  /**
+   * Points along the boundary, every corner among them, arcs broken finely enough.
+   *
+   * @param sagMm largest distance of a chord from its arc, positive
+   * @return points in order of travel, the first not repeated
+   */
+  public List<Vec2> flattened(double sagMm) {
+    List<Vec2> points = new ArrayList<>();
+    for (Edge edge : edges) {
+      points.add(edge.start());
+      if (edge instanceof Arc arc) {
+        double step = 2 * Math.acos(Math.max(0.0, 1 - Math.min(1.0, sagMm / arc.radius())));
+        int pieces = Math.max(1, (int) Math.ceil(Math.abs(arc.sweep()) / step));
+        if (arc.isFullCircle()) {
+          pieces = Math.max(8, pieces);
+        }
+        for (int i = 1; i < pieces; i++) {
+          points.add(arc.at((double) i / pieces));
+        }
+      }
+    }
+    return points;
+  }
+
+  @Override
+  public boolean equals(Object o) {
+    return o instanceof Contour other && edges.equals(other.edges);
+  }
+
+  @Override
+  public int hashCode() {
+    return edges.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return "Contour" + edges;
+  }
+}
