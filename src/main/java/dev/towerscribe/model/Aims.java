@@ -1,0 +1,45 @@
+package dev.towerscribe.model;
+
+import dev.towerscribe.quantity.Angle;
+import java.util.Optional;
+
+/**
+ * What the owner wants.
+ *
+ * @param use what the car is for
+ * @param casterFrom least caster aimed at, if given
+ * @param casterTo most caster aimed at, if given
+ * @param camber camber aimed at, if given
+ * @param camberLimit camber not to pass, if given
+ */
+public record Aims(
+    Use use,
+    Optional<Angle> casterFrom,
+    Optional<Angle> casterTo,
+    Optional<Angle> camber,
+    Optional<Angle> camberLimit) {
+  /** What the car is for. */
+  public enum Use {
+    /** Road only. */
+    ROAD("road"),
+    /** Both. */
+    ROAD_AND_TRACK("road-and-track"),
+    /** Track only. */
+    TRACK("track");
+
+    private final String word;
+
+    Use(String word) {
+      this.word = word;
+    }
+
+    /**
+     * The word used in job files.
+     *
+     * @return lower-case words
+     */
+    public String word() {
+      return word;
+    }
+  }
+}

@@ -1,0 +1,19 @@
+package dev.towerscribe.model;
+
+/**
+ * How the opening is cut.
+ *
+ * @param keepMm left standing inside the mark
+ * @param roughMm how far the rough cut stays inside the final cut
+ * @param cornerMm least radius of an inside corner
+ * @param starterMm diameter of the saw's starter holes
+ */
+public record CutRules(double keepMm, double roughMm, double cornerMm, double starterMm) {
+  /** Checks the figures. */
+  public CutRules {
+    Checks.notNegative("keep", keepMm);
+    Checks.notNegative("rough", roughMm);
+    Checks.notNegative("corner", cornerMm);
+    Checks.positive("starter", starterMm);
+  }
+}

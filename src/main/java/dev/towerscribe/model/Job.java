@@ -1,0 +1,27 @@
+package dev.towerscribe.model;
+
+import dev.towerscribe.quantity.LengthUnit;
+import java.time.LocalDate;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * One car's work.
+ *
+ * @param title what the job is called
+ * @param date the job's date as the file gives it; sheets leave a blank to fill in without one
+ * @param units the unit its file is written in, and the one sheets name first
+ * @param sides the sides to be worked on, at least one, left first
+ */
+public record Job(
+    String title, Optional<LocalDate> date, LengthUnit units, Map<Side, SideJob> sides) {
+  /** Copies the map in the order of {@link Side}. */
+  public Job {
+    if (sides.isEmpty()) {
+      throw new IllegalArgumentException("a job has at least one side");
+    }
+    sides = Collections.unmodifiableMap(new EnumMap<>(sides));
+  }
+}

@@ -1,0 +1,17 @@
+package dev.towerscribe.model;
+
+import dev.towerscribe.geometry.Contour;
+
+/**
+ * A place where nothing may go: a spot weld, a seam, an existing hole.
+ *
+ * @param name what a person calls it
+ * @param outline its edge in plan
+ * @param marginMm room added all round, not negative
+ */
+public record KeepOut(String name, Contour outline, double marginMm) {
+  /** Checks the margin. */
+  public KeepOut {
+    Checks.notNegative("keep-out margin", marginMm);
+  }
+}

@@ -1,0 +1,31 @@
+package dev.towerscribe.model;
+
+import java.util.Optional;
+
+/**
+ * Everything about one side of the car, overrides applied.
+ *
+ * @param side which side
+ * @param tower the tower as found
+ * @param plate the new top mount
+ * @param mount where it goes
+ * @param holes how holes are sized and judged
+ * @param cut how the opening is cut
+ * @param tools what tightens the fasteners
+ * @param print how sheets are printed
+ * @param strut the strut's points, if measured
+ * @param axis the steering axis, if only that was measured
+ * @param aims what the owner wants, if said
+ */
+public record SideJob(
+    Side side,
+    Tower tower,
+    Plate plate,
+    Mount mount,
+    HoleRules holes,
+    CutRules cut,
+    Tools tools,
+    Print print,
+    Optional<StrutPoints> strut,
+    Optional<MeasuredAxis> axis,
+    Optional<Aims> aims) {}

@@ -1,0 +1,53 @@
+package dev.towerscribe.model;
+
+import dev.towerscribe.geometry.Vec3;
+import dev.towerscribe.quantity.Angle;
+import java.util.Optional;
+
+/**
+ * The strut's points on one side, vehicle axes (X forward, Y left, Z up), already mirrored for the
+ * right side.
+ *
+ * @param top original top pivot
+ * @param ballJoint lower ball joint
+ * @param armFront front inner pivot of the lower arm
+ * @param armRear rear inner pivot of the lower arm
+ * @param strutLower a point of the damper's axis, fixed in the upright
+ * @param tieInner inner tie rod end
+ * @param tieOuter outer tie rod end
+ * @param wheelCentre wheel centre
+ * @param tyreRadiusMm loaded radius
+ * @param camber as measured, positive when the wheel's top leans outward
+ * @param toe as measured, per wheel, positive for toe-in
+ * @param plusMinusMm one standard deviation of each coordinate
+ * @param knuckleBolt the camber bolt at the upright, if there is one
+ */
+public record StrutPoints(
+    Vec3 top,
+    Vec3 ballJoint,
+    Vec3 armFront,
+    Vec3 armRear,
+    Vec3 strutLower,
+    Vec3 tieInner,
+    Vec3 tieOuter,
+    Vec3 wheelCentre,
+    double tyreRadiusMm,
+    Angle camber,
+    Angle toe,
+    double plusMinusMm,
+    Optional<KnuckleBolt> knuckleBolt) {
+  /**
+   * A bolt that turns the strut relative to the upright about an axis along X.
+   *
+   * @param pivot a point of that axis
+   * @param from least camber change
+   * @param to greatest camber change, not less
+   */
+  public record KnuckleBolt(Vec3 pivot, Angle from, Angle to) {}
+
+  /** Checks the figures. */
+  public StrutPoints {
+    Checks.positive("tyre radius", tyreRadiusMm);
+    Checks.notNegative("plus_minus", plusMinusMm);
+  }
+}

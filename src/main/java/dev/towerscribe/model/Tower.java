@@ -1,0 +1,48 @@
+package dev.towerscribe.model;
+
+import dev.towerscribe.geometry.Contour;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One strut tower as found.
+ *
+ * @param sheetMm thickness of its metal
+ * @param opening the hole in it, plan
+ * @param mark the ring the old mount left, plan; goes round the opening
+ * @param lean how its top departs from level
+ * @param crown the dome of its top, if it is not flat
+ * @param pivotHeightMm original top pivot above the plane, along the normal
+ * @param land edge of the flat, sound metal, if measured
+ * @param wall what the plate must stay inside, if there is one
+ * @param landmarks what a sheet is laid against, at least one
+ * @param straightedges straight lines a sheet is laid along
+ * @param keepOuts where nothing may go
+ * @param brackets what stands over the tower
+ */
+public record Tower(
+    double sheetMm,
+    Contour opening,
+    Contour mark,
+    Lean lean,
+    Optional<Crown> crown,
+    double pivotHeightMm,
+    Optional<Contour> land,
+    Optional<Contour> wall,
+    List<Landmark> landmarks,
+    List<Straightedge> straightedges,
+    List<KeepOut> keepOuts,
+    List<Bracket> brackets) {
+  /** Checks the figures and copies the lists. */
+  public Tower {
+    Checks.positive("sheet", sheetMm);
+    Checks.finite("pivot height", pivotHeightMm);
+    landmarks = List.copyOf(landmarks);
+    straightedges = List.copyOf(straightedges);
+    keepOuts = List.copyOf(keepOuts);
+    brackets = List.copyOf(brackets);
+    if (landmarks.isEmpty()) {
+      throw new IllegalArgumentException("a tower needs a landmark to lay its sheets against");
+    }
+  }
+}
