@@ -1,0 +1,19 @@
+package dev.towerscribe.layout;
+
+import dev.towerscribe.geometry.Region;
+import dev.towerscribe.geometry.Vec2;
+
+/**
+ * What moves through the opening as the bearing runs from one end of the slot to the other.
+ *
+ * @param from where the shaft's axis meets the tower plane with the bearing at the slot's least
+ *     setting, plan
+ * @param to the same at its greatest setting
+ * @param radiusMm half the moving diameter, widened by the shaft's slant, plus the clearance
+ * @param region the swept region, plan
+ * @param leanKnown false when the strut's points are not given and the shaft was taken along the
+ *     plane's normal
+ * @param slantDegrees angle between shaft and normal at the greater of both ends, degrees
+ */
+public record Sweep(
+    Vec2 from, Vec2 to, double radiusMm, Region region, boolean leanKnown, double slantDegrees) {}
