@@ -104,7 +104,7 @@ final class Findings {
 
   /** A length in the job's unit, for sentences. */
   String length(double mm) {
-    return Numbers.fixed(units.fromMm(mm), units == LengthUnit.MM ? 1 : 3) + " " + units.symbol();
+    return Numbers.fixed(units.fromMm(mm), units == LengthUnit.MM ? 2 : 3) + " " + units.symbol();
   }
 
   /** A name as part of an id: letters and digits kept, the rest hyphens. */

@@ -10,16 +10,15 @@ import java.util.List;
 
 /**
  * The least metal to take from each bracket so that the socket, with room round it, comes straight
- * down on every bolt under it.
- *
- * <p>For each bolt in the way the least is the socket's circle itself. Where that would leave a web
- * thinner than the bracket's least width between the circle and an edge, the circle is run out
- * through that edge instead, as a slot of the same width, if that leaves enough everywhere else. Of
- * all such choices the one that keeps the least width takes precedence, then the one that removes
- * least. Tips left at the mouth are rounded.
+ * down on every bolt under it: what the bracket shares with the circles of those sockets, and the
+ * tips that this leaves at the mouth. Nothing more is taken where too thin a web remains: that is a
+ * finding, and a decision for a person.
  */
 final class Notches {
-  /** Radius of the rounding of the tips of metal at a notch's mouth: enough to lose the burr. */
+  /**
+   * Radius of the rounding of the tips of metal at a notch's mouth, enough to lose the burr. Webs
+   * thinner than twice this go too.
+   */
   static final double TIP_MM = 1.0;
 
   /** Smaller bites than this are rounding noise, mm2. */
@@ -27,77 +26,31 @@ final class Notches {
 
   private Notches() {}
 
-  /** The path of the socket's centre through a bracket: a point, or from it out past an edge. */
-  record Bite(PlacedHole hole, Vec2 from, Vec2 to, double radiusMm) {
+  /** The circle that one socket needs. */
+  record Bite(String bolt, Vec2 centre, double radiusMm) {
     Region region() {
-      return Region.inside(Contour.sweptDisc(from, to, radiusMm));
+      return Region.inside(Contour.circle(centre, radiusMm));
     }
   }
 
   static List<Notch> of(SideJob job, List<PlacedHole> holes) {
     List<Notch> notches = new ArrayList<>();
-    // A notch is an inside corner of the bracket too, so its radius is never less than a cut's.
-    double radius = Math.max(job.tools().reachRadiusMm(), job.cut().cornerMm());
+    double radius = job.tools().reachRadiusMm();
     for (Bracket bracket : job.tower().brackets()) {
       Region metal = Region.inside(bracket.outline());
       List<Bite> bites = new ArrayList<>();
       for (PlacedHole hole : holes) {
-        boolean blocked = -metal.depth(hole.at()) < job.tools().reachRadiusMm();
-        Bite bite = new Bite(hole, hole.at(), hole.at(), radius);
-        if (blocked && metal.intersection(bite.region()).area() > NOTHING_MM2) {
+        Bite bite = new Bite(hole.name(), hole.at(), radius);
+        if (-metal.depth(hole.at()) < radius
+            && metal.intersection(bite.region()).area() > NOTHING_MM2) {
           bites.add(bite);
         }
       }
       if (!bites.isEmpty()) {
-        notches.add(best(bracket, metal, bites));
+        notches.add(cut(bracket, metal, bites));
       }
     }
     return notches;
-  }
-
-  /** Improves the choice for one bolt at a time, keeping the others as they are. */
-  private static Notch best(Bracket bracket, Region metal, List<Bite> bites) {
-    List<Bite> chosen = new ArrayList<>(bites);
-    Notch best = cut(bracket, metal, chosen);
-    for (int i = 0; i < bites.size() && best.widthLeftMm() < bracket.leastWidthMm(); i++) {
-      Bite plain = bites.get(i);
-      for (Bite open : runOuts(bracket.outline(), plain)) {
-        List<Bite> candidate = new ArrayList<>(chosen);
-        candidate.set(i, open);
-        Notch notch = cut(bracket, metal, candidate);
-        if (better(notch, best)) {
-          best = notch;
-          chosen = candidate;
-        }
-      }
-    }
-    return best;
-  }
-
-  private static boolean better(Notch a, Notch b) {
-    double least = a.bracket().leastWidthMm();
-    boolean aHolds = a.widthLeftMm() >= least;
-    boolean bHolds = b.widthLeftMm() >= least;
-    if (aHolds != bHolds) {
-      return aHolds;
-    }
-    return aHolds && a.removed().area() < b.removed().area();
-  }
-
-  /** The socket's circle run straight out through each side of the bracket. */
-  private static List<Bite> runOuts(Contour outline, Bite plain) {
-    List<Bite> list = new ArrayList<>();
-    for (var edge : outline.edges()) {
-      Vec2 exit = edge.nearest(plain.from());
-      double distance = exit.distanceTo(plain.from());
-      if (distance > 0) {
-        double past = (distance + plain.radiusMm() + TIP_MM) / distance;
-        list.add(
-            new Bite(
-                plain.hole(), plain.from(), plain.from().toward(exit, past), plain.radiusMm()));
-      }
-    }
-    return list;
   }
 
   private static Notch cut(Bracket bracket, Region metal, List<Bite> bites) {
@@ -105,13 +58,11 @@ final class Notches {
     for (Bite bite : bites) {
       bitten = bitten.isEmpty() ? bite.region() : bitten.union(bite.region());
     }
-    Region sharp = metal.minus(bitten);
-    Region remaining = roundTips(sharp, metal, bites);
-    Region removed = metal.minus(remaining);
+    Region remaining = roundTips(metal.minus(bitten), bites);
     return new Notch(
         bracket,
-        bites.stream().map(b -> b.hole().name()).toList(),
-        removed,
+        bites.stream().map(Bite::bolt).toList(),
+        metal.minus(remaining),
         remaining,
         NotchWidths.least(bracket.outline(), remaining, bites));
   }
@@ -120,7 +71,7 @@ final class Notches {
    * Rounds the tips that the bites left, and drops slivers thinner than a tip, but leaves the
    * bracket's own corners alone.
    */
-  private static Region roundTips(Region sharp, Region metal, List<Bite> bites) {
+  private static Region roundTips(Region sharp, List<Bite> bites) {
     if (sharp.isEmpty()) {
       return sharp;
     }
