@@ -1,5 +1,6 @@
 package dev.towerscribe.geometry;
 
+import dev.towerscribe.quantity.Tolerances;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -11,12 +12,18 @@ import java.util.Optional;
  */
 public final class Contour {
   private final List<Edge> edges;
+  private final double signedArea;
+  private final Box bounds;
+  private final Vec2[] starts;
 
   private Contour(List<Edge> edges) {
     this.edges = List.copyOf(edges);
     if (edges.isEmpty()) {
       throw new IllegalArgumentException("a contour has at least one edge");
     }
+    signedArea = signedAreaOf(this.edges);
+    bounds = this.edges.stream().map(Edge::bounds).reduce(Box::union).orElseThrow();
+    starts = this.edges.stream().map(Edge::start).toArray(Vec2[]::new);
   }
 
   /**
@@ -24,8 +31,16 @@ public final class Contour {
    *
    * @param edges at least one; each begins where the one before ends, the first where the last ends
    * @return the contour
+   * @throws IllegalArgumentException if there are none or two that should meet do not
    */
   public static Contour of(List<? extends Edge> edges) {
+    for (int i = 0; i < edges.size(); i++) {
+      Vec2 end = edges.get(i).end();
+      Vec2 start = edges.get((i + 1) % edges.size()).start();
+      if (end.distanceTo(start) > Tolerances.SAME_POINT_MM) {
+        throw new IllegalArgumentException("edges do not meet: " + end + ", " + start);
+      }
+    }
     return new Contour(new ArrayList<>(edges));
   }
 
@@ -115,6 +130,10 @@ public final class Contour {
    * @return mm2; positive when counter-clockwise
    */
   public double signedArea() {
+    return signedArea;
+  }
+
+  private static double signedAreaOf(List<Edge> edges) {
     double twice = 0.0;
     for (Edge edge : edges) {
       if (edge instanceof Arc arc) {
@@ -147,7 +166,7 @@ public final class Contour {
    * @return box
    */
   public Box bounds() {
-    return edges.stream().map(Edge::bounds).reduce(Box::union).orElseThrow();
+    return bounds;
   }
 
   /**
@@ -211,34 +230,39 @@ public final class Contour {
    * @return true if inside
    */
   public boolean encloses(Vec2 p) {
-    double turn = 0.0;
-    for (Edge edge : edges) {
-      turn += turnSeenFrom(p, edge);
+    if (!bounds.contains(p)) {
+      return false;
     }
-    return Math.abs(turn) > Math.PI;
+    // The winding number of the polygon of chords, then of the pieces between chords and arcs. Both
+    // ask the same question of a chord in the same arithmetic, so they cannot disagree about it.
+    int winding = 0;
+    for (int i = 0; i < edges.size(); i++) {
+      Vec2 a = starts[i];
+      Vec2 b = starts[(i + 1) % starts.length];
+      boolean left = isLeft(a, b, p);
+      if (a.y() <= p.y() && p.y() < b.y() && left) {
+        winding++;
+      } else if (b.y() <= p.y() && p.y() < a.y() && !left) {
+        winding--;
+      }
+      if (edges.get(i) instanceof Arc arc && p.distanceTo(arc.centre()) < arc.radius()) {
+        if (arc.sweep() > 0 && (!left || arc.isFullCircle())) {
+          winding++;
+        } else if (arc.sweep() < 0 && (left || arc.isFullCircle())) {
+          winding--;
+        }
+      }
+    }
+    return winding != 0;
   }
 
-  /** The angle an edge turns through as seen from a point off it. */
-  private static double turnSeenFrom(Vec2 p, Edge edge) {
-    Vec2 a = edge.start().minus(p);
-    Vec2 b = edge.end().minus(p);
-    double chord = Math.atan2(a.cross(b), a.dot(b));
-    if (!(edge instanceof Arc arc)) {
-      return chord;
+  /** Whether a point is left of a chord; on it, as if it were moved a trifle right and less up. */
+  private static boolean isLeft(Vec2 a, Vec2 b, Vec2 p) {
+    double side = (b.x() - a.x()) * (p.y() - a.y()) - (b.y() - a.y()) * (p.x() - a.x());
+    if (side != 0.0) {
+      return side > 0;
     }
-    if (arc.isFullCircle()) {
-      return p.distanceTo(arc.centre()) < arc.radius() ? arc.sweep() : 0.0;
-    }
-    // The chord's turn is right unless the point lies between chord and arc.
-    boolean inDisc = p.distanceTo(arc.centre()) < arc.radius();
-    Vec2 chordVector = arc.end().minus(arc.start());
-    double side = chordVector.cross(p.minus(arc.start()));
-    boolean beyondChord = arc.sweep() > 0 ? side < 0 : side > 0;
-    boolean inSegment = inDisc && beyondChord;
-    if (!inSegment) {
-      return chord;
-    }
-    return chord + (arc.sweep() > 0 ? 2 * Math.PI : -2 * Math.PI);
+    return a.y() == b.y() ? b.x() > a.x() : b.y() < a.y();
   }
 
   /**
@@ -252,7 +276,8 @@ public final class Contour {
     for (Edge edge : edges) {
       points.add(edge.start());
       if (edge instanceof Arc arc) {
-        double step = 2 * Math.acos(Math.max(0.0, 1 - Math.min(1.0, sagMm / arc.radius())));
+        // sag = r (1 - cos(step / 2)) = 2 r sin^2(step / 4), which keeps its digits for small sags.
+        double step = 4 * Math.asin(Math.sqrt(Math.min(1.0, sagMm / arc.radius()) / 2));
         int pieces = Math.max(1, (int) Math.ceil(Math.abs(arc.sweep()) / step));
         if (arc.isFullCircle()) {
           pieces = Math.max(8, pieces);
