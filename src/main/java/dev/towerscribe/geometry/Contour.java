@@ -14,6 +14,7 @@ public final class Contour {
   private final List<Edge> edges;
   private final double signedArea;
   private final Box bounds;
+  private final Vec2[] starts;
 
   private Contour(List<Edge> edges) {
     this.edges = List.copyOf(edges);
@@ -22,6 +23,7 @@ public final class Contour {
     }
     signedArea = signedAreaOf(this.edges);
     bounds = this.edges.stream().map(Edge::bounds).reduce(Box::union).orElseThrow();
+    starts = this.edges.stream().map(Edge::start).toArray(Vec2[]::new);
   }
 
   /**
@@ -231,34 +233,36 @@ public final class Contour {
     if (!bounds.contains(p)) {
       return false;
     }
-    double turn = 0.0;
-    for (Edge edge : edges) {
-      turn += turnSeenFrom(p, edge);
+    // The winding number of the polygon of chords, then of the pieces between chords and arcs. Both
+    // ask the same question of a chord in the same arithmetic, so they cannot disagree about it.
+    int winding = 0;
+    for (int i = 0; i < edges.size(); i++) {
+      Vec2 a = starts[i];
+      Vec2 b = starts[(i + 1) % starts.length];
+      boolean left = isLeft(a, b, p);
+      if (a.y() <= p.y() && p.y() < b.y() && left) {
+        winding++;
+      } else if (b.y() <= p.y() && p.y() < a.y() && !left) {
+        winding--;
+      }
+      if (edges.get(i) instanceof Arc arc && p.distanceTo(arc.centre()) < arc.radius()) {
+        if (arc.sweep() > 0 && (!left || arc.isFullCircle())) {
+          winding++;
+        } else if (arc.sweep() < 0 && (left || arc.isFullCircle())) {
+          winding--;
+        }
+      }
     }
-    return Math.abs(turn) > Math.PI;
+    return winding != 0;
   }
 
-  /** The angle an edge turns through as seen from a point off it. */
-  private static double turnSeenFrom(Vec2 p, Edge edge) {
-    Vec2 a = edge.start().minus(p);
-    Vec2 b = edge.end().minus(p);
-    double chord = Math.atan2(a.cross(b), a.dot(b));
-    if (!(edge instanceof Arc arc)) {
-      return chord;
+  /** Whether a point is left of a chord; on it, as if it were moved a trifle right and less up. */
+  private static boolean isLeft(Vec2 a, Vec2 b, Vec2 p) {
+    double side = (b.x() - a.x()) * (p.y() - a.y()) - (b.y() - a.y()) * (p.x() - a.x());
+    if (side != 0.0) {
+      return side > 0;
     }
-    if (arc.isFullCircle()) {
-      return p.distanceTo(arc.centre()) < arc.radius() ? arc.sweep() : 0.0;
-    }
-    // The chord's turn is right unless the point lies between chord and arc.
-    boolean inDisc = p.distanceTo(arc.centre()) < arc.radius();
-    Vec2 chordVector = arc.end().minus(arc.start());
-    double side = chordVector.cross(p.minus(arc.start()));
-    boolean beyondChord = arc.sweep() > 0 ? side < 0 : side > 0;
-    boolean inSegment = inDisc && beyondChord;
-    if (!inSegment) {
-      return chord;
-    }
-    return chord + (arc.sweep() > 0 ? 2 * Math.PI : -2 * Math.PI);
+    return a.y() == b.y() ? b.x() > a.x() : b.y() < a.y();
   }
 
   /**

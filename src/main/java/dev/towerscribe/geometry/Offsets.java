@@ -65,7 +65,10 @@ final class Offsets {
     Arrangement cut = new Arrangement(raw, 0, room);
     List<Piece> kept = new ArrayList<>();
     for (Piece piece : cut.pieces()) {
-      if (!old.nearerThan(piece.middle(), least)) {
+      Vec2 middle = piece.middle();
+      // The distance alone would do, but for boundaries that touch themselves: there a parallel may
+      // come out on the other side.
+      if (!old.nearerThan(middle, least) && region.contains(middle) == leftMm > 0) {
         kept.add(piece);
       }
     }
@@ -85,15 +88,14 @@ final class Offsets {
           raw.add(moved);
         }
         if (!Curves.isFullCircle(edge)) {
-          addCorner(region, edge, edges.get((i + 1) % edges.size()), leftMm, room, raw);
+          addCorner(edge, edges.get((i + 1) % edges.size()), leftMm, room, raw);
         }
       }
     }
     return raw;
   }
 
-  private static void addCorner(
-      Region region, Edge before, Edge after, double leftMm, Room room, List<Edge> raw) {
+  private static void addCorner(Edge before, Edge after, double leftMm, Room room, List<Edge> raw) {
     Vec2 in = Curves.endDirection(before);
     Vec2 out = Curves.startDirection(after);
     double turn = Math.atan2(in.cross(out), in.dot(out));
@@ -102,18 +104,10 @@ final class Offsets {
     double radius = Math.abs(leftMm);
     boolean opens = turn * leftMm < 0;
     if (opens && Math.abs(turn) * radius > room.touchMm()) {
-      addIfOutside(region, new Arc(before.end(), radius, from, turn), leftMm, raw);
+      raw.add(new Arc(before.end(), radius, from, turn));
     } else if (!opens && Math.abs(turn) > Math.PI - CUSP) {
       double other = turn - Math.copySign(2 * Math.PI, turn);
-      addIfOutside(region, new Arc(before.end(), radius, from, other), leftMm, raw);
-    }
-  }
-
-  /** Adds a corner's arc, at a cusp only if it runs on the side that the result is on. */
-  private static void addIfOutside(Region region, Arc arc, double leftMm, List<Edge> raw) {
-    boolean sure = Math.abs(arc.sweep()) < Math.PI - CUSP;
-    if (sure || region.contains(arc.at(0.5)) == leftMm > 0) {
-      raw.add(arc);
+      raw.add(new Arc(before.end(), radius, from, other));
     }
   }
 
