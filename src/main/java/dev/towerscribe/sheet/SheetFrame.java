@@ -106,8 +106,7 @@ public record SheetFrame(Side side, Face face, Optional<Crown> crown, Vec2 origi
     }
     List<Edge> edges = new ArrayList<>();
     for (int i = 0; i < points.size(); i++) {
-      edges.add(
-          new Segment(points.get(i), points.get((i + 1) % points.size())));
+      edges.add(new Segment(points.get(i), points.get((i + 1) % points.size())));
     }
     return Contour.of(edges);
   }

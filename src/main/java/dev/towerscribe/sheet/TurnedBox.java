@@ -83,8 +83,7 @@ record TurnedBox(Vec2 centre, double halfWidthMm, double halfHeightMm, Angle tur
   /** Whether two boxes share more than a boundary: separating axes. */
   boolean overlaps(TurnedBox o) {
     Vec2 between = o.centre.minus(centre);
-    for (Vec2 axis :
-        List.of(along(), along().quarterTurn(), o.along(), o.along().quarterTurn())) {
+    for (Vec2 axis : List.of(along(), along().quarterTurn(), o.along(), o.along().quarterTurn())) {
       if (Math.abs(between.dot(axis)) >= reach(axis) + o.reach(axis) - 1e-9) {
         return false;
       }
