@@ -12,7 +12,7 @@ final class Options {
   /** A command with {@code --help} and an example at the foot of it. */
   static CommandSpec command(String name, String description, String... footer) {
     CommandSpec spec = CommandSpec.create().name("towerscribe " + name);
-    spec.usageMessage().description(description);
+    spec.usageMessage().description(literal(description));
     spec.usageMessage().footer(footer);
     spec.addOption(
         OptionSpec.builder("-h", "--help")
@@ -20,6 +20,11 @@ final class Options {
             .description("Say what the command does.")
             .build());
     return spec;
+  }
+
+  /** Descriptions are format strings to the library: a per cent sign must be doubled. */
+  private static String literal(String words) {
+    return words.replace("%", "%%");
   }
 
   static PositionalParamSpec job() {
@@ -34,14 +39,14 @@ final class Options {
   }
 
   static OptionSpec flag(String name, String description) {
-    return OptionSpec.builder(name).type(boolean.class).description(description).build();
+    return OptionSpec.builder(name).type(boolean.class).description(literal(description)).build();
   }
 
   static OptionSpec text(String label, String description, String... names) {
     return OptionSpec.builder(names)
         .type(String.class)
         .paramLabel(label)
-        .description(description)
+        .description(literal(description))
         .build();
   }
 

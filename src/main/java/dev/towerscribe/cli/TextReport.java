@@ -91,11 +91,14 @@ final class TextReport {
     packMark.ifPresent(m -> line("pack mark  " + m));
     line("program    Towerscribe " + Version.TEXT);
     line("result     " + verdict(layout, accepted));
+    layout.stops().stream()
+        .filter(f -> !accepted.contains(f.id()))
+        .forEach(f -> wrapped("           ", f.id() + ": " + f.say()));
     line("");
     wrapped(
         "",
         "Lengths in "
-            + unit.symbol()
+            + (unit == LengthUnit.MM ? "mm" : "inches")
             + ", from the original strut-shaft centre in the plane of the tower top: fore is"
             + " forward, in is toward the car's centre line.");
   }
@@ -230,9 +233,9 @@ final class TextReport {
 
   private void finding(Finding finding) {
     line("  " + finding.id() + (accepted.contains(finding.id()) ? "  ACCEPTED" : ""));
-    line(
-        "    "
-            + finding.where()
+    wrapped(
+        "    ",
+        finding.where()
             + ": "
             + quantity(finding.figure(), finding.unit())
             + ", limit "
