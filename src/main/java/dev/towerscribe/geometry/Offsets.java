@@ -62,7 +62,7 @@ final class Offsets {
         raw.add(edge);
       }
     }
-    Arrangement cut = new Arrangement(raw, 0, room);
+    Arrangement cut = new Arrangement(raw, room);
     List<Piece> kept = new ArrayList<>();
     for (Piece piece : cut.pieces()) {
       Vec2 middle = piece.middle();
