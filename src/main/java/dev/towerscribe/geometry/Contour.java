@@ -2,6 +2,7 @@ package dev.towerscribe.geometry;
 
 import dev.towerscribe.quantity.Tolerances;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -15,6 +16,7 @@ public final class Contour {
   private final double signedArea;
   private final Box bounds;
   private final Vec2[] starts;
+  private final Box[] boxes;
 
   private Contour(List<Edge> edges) {
     this.edges = List.copyOf(edges);
@@ -22,7 +24,8 @@ public final class Contour {
       throw new IllegalArgumentException("a contour has at least one edge");
     }
     signedArea = signedAreaOf(this.edges);
-    bounds = this.edges.stream().map(Edge::bounds).reduce(Box::union).orElseThrow();
+    boxes = this.edges.stream().map(Edge::bounds).toArray(Box[]::new);
+    bounds = Arrays.stream(boxes).reduce(Box::union).orElseThrow();
     starts = this.edges.stream().map(Edge::start).toArray(Vec2[]::new);
   }
 
@@ -201,8 +204,11 @@ public final class Contour {
   public Vec2 nearest(Vec2 p) {
     Vec2 best = null;
     double least = Double.POSITIVE_INFINITY;
-    for (Edge edge : edges) {
-      Vec2 q = edge.nearest(p);
+    for (int i = 0; i < boxes.length; i++) {
+      if (boxes[i].distanceTo(p) >= least) {
+        continue;
+      }
+      Vec2 q = edges.get(i).nearest(p);
       double d = q.distanceTo(p);
       if (d < least) {
         least = d;

@@ -15,8 +15,11 @@ import java.util.Optional;
 
 /** The tower itself: that a sheet can be laid on it, and that its fellow is like it. */
 final class TowerChecks {
-  /** Landmarks closer than this turn a half millimetre of play into half a degree and more. */
+  /** Landmarks closer than this turn half a millimetre of play into more than half a degree. */
   private static final double BASELINE_MM = 50.0;
+
+  /** Below this a sheet can be turned by degrees without anyone noticing. */
+  private static final double HALF_BASELINE_MM = 25.0;
 
   /** Two towers of one car that differ by more have been hit, repaired or measured wrong. */
   private static final double DIFFERENCE_MM = 2.0;
@@ -34,34 +37,44 @@ final class TowerChecks {
     }
   }
 
+  /**
+   * The opening's edge places a sheet; landmarks and lines keep it from turning about the shaft's
+   * centre. The sheet's own line along the car is a check on both, not a substitute.
+   */
   private static void registration(Tower tower, Findings findings) {
     List<Landmark> landmarks = tower.landmarks();
     int features = landmarks.size() + tower.straightedges().size();
-    boolean found = landmarks.size() >= 2 || (landmarks.size() == 1 && features >= 2);
+    boolean sure = features >= 2;
     findings.add(
         "registration",
-        found ? Severity.NOTE : Severity.STOP,
+        sure ? Severity.NOTE : Severity.CAUTION,
         "landmarks and straightedge lines",
         features,
         2,
         "",
         "two landmarks, or one and a straightedge line",
-        found
+        sure
             ? "The sheets can be laid in one way only."
-            : "A sheet could be turned on the tower unnoticed: measure a second landmark, or a"
-                + " straight line of the car.");
+            : "One landmark alone: its error turns the whole sheet. Carry the sheet's line along the"
+                + " car on with a straightedge before you tape, or measure a second landmark.");
     double longest = 0.0;
     for (Landmark a : landmarks) {
+      longest = Math.max(longest, a.at().norm());
       for (Landmark b : landmarks) {
         longest = Math.max(longest, a.at().distanceTo(b.at()));
       }
     }
-    if (landmarks.size() >= 2 && tower.straightedges().isEmpty()) {
+    if (tower.straightedges().isEmpty()) {
       findings.atLeast(
-          new Figure("registration-baseline", "landmarks", longest, BASELINE_MM, Findings.PRACTICE),
-          Severity.CAUTION,
-          "between the landmarks that lie farthest apart",
-          "A little play there turns the whole sheet: find one farther away");
+          new Figure(
+              "registration-baseline",
+              "landmarks and shaft centre",
+              longest,
+              longest < HALF_BASELINE_MM ? HALF_BASELINE_MM : BASELINE_MM,
+              Findings.PRACTICE),
+          longest < HALF_BASELINE_MM ? Severity.STOP : Severity.CAUTION,
+          "between the landmarks, or from one to the shaft centre, whichever is longest",
+          "A little play there turns the whole sheet: find a landmark farther away");
     }
   }
 

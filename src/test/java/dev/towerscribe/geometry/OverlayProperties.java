@@ -94,4 +94,59 @@ class OverlayProperties {
       }
     }
   }
+
+  /** A step of building on a coarse grid, where edges coincide, touch and are tangent by rule. */
+  private static Region onGrid(SplittableRandom random) {
+    int x = random.nextInt(20);
+    int y = random.nextInt(20);
+    return random.nextInt(4) == 0
+        ? Shapes.disc(x, y, 1 + random.nextInt(5))
+        : Region.inside(
+            Shapes.rectangle(x, y, x + 1 + random.nextInt(9), y + 1 + random.nextInt(9)));
+  }
+
+  @Property(seed = "20260205", tries = 120)
+  void coincidencesOnAGridAreExactToo(
+      @ForAll @LongRange(min = 0, max = 1_000_000) long seed,
+      @ForAll @IntRange(min = 2, max = 8) int steps) {
+    SplittableRandom random = new SplittableRandom(seed);
+    Region region = onGrid(random);
+    for (int i = 1; i < steps && !region.isEmpty(); i++) {
+      Region next = onGrid(random);
+      for (Overlay.Kind kind : Overlay.Kind.values()) {
+        assertThat(Overlay.exact(region, next, kind, Room.TRIES.get(0))).isPresent();
+      }
+      double both = region.intersection(next).area();
+      Region union = region.union(next);
+      Region rest = region.minus(next);
+      // independent: inclusion and exclusion; JTS on arcs flattened to a sag of 1e-4.
+      assertThat(union.area()).isCloseTo(region.area() + next.area() - both, within(AREA));
+      assertThat(rest.area()).isCloseTo(region.area() - both, within(AREA));
+      double theirs = Flat.geometry(region, 1e-4).intersection(Flat.geometry(next, 1e-4)).getArea();
+      assertThat(both).isCloseTo(theirs, within(1e-4 * (region.length() + next.length())));
+      region = random.nextInt(3) < 2 ? union : rest;
+    }
+    for (double mm : new double[] {0.5, 1, 1.5, 2, 3}) {
+      if (!region.isEmpty()) {
+        Region inset = region.inset(mm);
+        Region grown = region.grown(mm);
+        assertThat(Offsets.exact(region, mm, Room.TRIES.get(0))).contains(inset);
+        assertThat(Offsets.exact(region, -mm, Room.TRIES.get(0))).contains(grown);
+        keepsDistance(region, inset, mm);
+        keepsDistance(region, grown, -mm);
+        assertThat(region.opened(mm).minus(region).area()).isCloseTo(0, within(AREA));
+        assertThat(region.minus(grown.inset(mm)).area()).isCloseTo(0, within(AREA));
+      }
+    }
+  }
+
+  private static void keepsDistance(Region from, Region to, double depth) {
+    for (Contour contour : to.contours()) {
+      for (Edge edge : contour.edges()) {
+        for (int i = 0; i <= 4; i++) {
+          assertThat(from.depth(edge.at(i / 4.0))).isCloseTo(depth, within(AREA));
+        }
+      }
+    }
+  }
 }

@@ -102,6 +102,23 @@ class OverlayTest {
   }
 
   @Test
+  void partsThatTouchOnAnEdgeOfTheOther() {
+    // A disc touches a bar from below; the other shape's side runs along the bar's and so through
+    // the point of touch.
+    Region bar = Region.inside(Shapes.rectangle(0, 0, 20, 5));
+    Region touching = bar.union(Shapes.disc(10, -2, 2));
+    Region other = Region.inside(Shapes.rectangle(5, 0, 25, 8));
+    // independent: rectangles and a disc that the other shape only touches.
+    for (Room room : Room.TRIES) {
+      assertThat(Overlay.exact(touching, other, Overlay.Kind.MINUS, room)).isPresent();
+    }
+    assertThat(touching.minus(other).area()).isCloseTo(25 + 4 * Math.PI, within(AREA));
+    assertThat(touching.intersection(other).area()).isCloseTo(75, within(AREA));
+    assertThat(touching.union(other).area()).isCloseTo(25 + 160 + 4 * Math.PI, within(AREA));
+    assertThat(other.minus(touching).area()).isCloseTo(85, within(AREA));
+  }
+
+  @Test
   void emptyAndApart() {
     Region a = Shapes.disc(0, 0, 10);
     Region far = Shapes.disc(50, 0, 10);

@@ -299,7 +299,9 @@ class ChecksTest {
     List<Landmark> one = TWO.subList(0, 1);
     SideLayout alone =
         lay(SampleJobs.with(base(), tower(52, LAND, null, one, List.of(), List.of())));
-    expect(alone, "left.registration", Severity.STOP, 1, 2);
+    expect(alone, "left.registration", Severity.CAUTION, 1, 2);
+    // Independent: by hand. From the shaft centre to (38, -52).
+    expect(alone, "left.registration-baseline", Severity.NOTE, Math.hypot(38, 52), 50);
     List<Straightedge> line =
         List.of(new Straightedge("strut brace edge", new Vec2(-90, -80), new Vec2(90, -80)));
     SideLayout withLine = lay(SampleJobs.with(base(), tower(52, LAND, null, one, line, List.of())));
@@ -309,11 +311,15 @@ class ChecksTest {
   @Test
   void landmarksCloseTogetherAreACaution() throws JobRejected {
     List<Landmark> close =
-        List.of(
-            new Landmark("one", new Vec2(-80, 80), 6), new Landmark("two", new Vec2(-80, 50), 6));
+        List.of(new Landmark("one", new Vec2(-15, 0), 6), new Landmark("two", new Vec2(15, 0), 6));
     SideLayout layout =
         lay(SampleJobs.with(base(), tower(52, LAND, null, close, List.of(), List.of())));
     expect(layout, "left.registration-baseline", Severity.CAUTION, 30, 50);
+    SideLayout alone =
+        lay(
+            SampleJobs.with(
+                base(), tower(52, LAND, null, close.subList(0, 1), List.of(), List.of())));
+    expect(alone, "left.registration-baseline", Severity.STOP, 15, 25);
   }
 
   @Test
