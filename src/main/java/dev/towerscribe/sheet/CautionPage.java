@@ -1,0 +1,187 @@
+package dev.towerscribe.sheet;
+
+import dev.towerscribe.drawing.Page;
+import dev.towerscribe.finding.Finding;
+import dev.towerscribe.model.Print;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The first page of a pack: what cutting a strut tower means, and when not to do it. Everything
+ * stands on one page, lettered as large as the paper allows; accepted stops stand at its top, and
+ * where they are many, in full on a second one.
+ */
+public final class CautionPage {
+  private static final double LARGEST = 4.2;
+  private static final double SMALLEST = 2.6;
+  private static final double STEP = 0.05;
+
+  private static final String SOURCES =
+      "Sources: 1 HSE INDG434. 2 HSE, motor vehicle repair: hot work, fuel, fire. 3 HSE INDG280."
+          + " 4 29 CFR 1910.133. 5 NIOSH: 85 dBA over 8 hours. 6 OSHA limit for zinc oxide fume:"
+          + " 5 mg/m\u00b3. 7 FAA AC 43.13-1B, 4-58 and 4-59. 8 ASTM A780. 9 FMVSS 113, S4.2."
+          + " 10 Prescribed area in the UK vehicle test. 11 49 USC 30122. Unnumbered: common"
+          + " practice, no source.";
+
+  private CautionPage() {}
+
+  /**
+   * The caution page, and its second page if accepted stops need one.
+   *
+   * @param print paper and margin
+   * @param info the job, with the stops that were accepted
+   * @return one or two pages; more for very many accepted stops
+   */
+  public static List<Page> pages(Print print, JobInfo info) {
+    for (Detail detail : Detail.values()) {
+      // Hundredths, so that no rounding piles up.
+      for (int h = hundredths(LARGEST); h >= hundredths(SMALLEST); h -= hundredths(STEP)) {
+        List<Page> pages = tryPages(print, info, h / 100.0, detail, true);
+        if (pages.size() == 1) {
+          return detail == Detail.FULL ? pages : tryPages(print, info, h / 100.0, detail, false);
+        }
+      }
+    }
+    return tryPages(print, info, SMALLEST, Detail.COUNT, false);
+  }
+
+  /** How the first page tells of accepted stops. */
+  private enum Detail {
+    FULL,
+    IDS,
+    COUNT
+  }
+
+  private static int hundredths(double mm) {
+    return (int) Math.round(mm * 100);
+  }
+
+  private static List<Page> tryPages(
+      Print print, JobInfo info, double cap, Detail detail, boolean firstOnly) {
+    TextPage page =
+        new TextPage(new Head(print, info, Optional.empty(), "Before any metal is cut"));
+    page.lead(
+        "A strut tower is part of the car's structure. Metal taken from it cannot be put back.",
+        cap * 1.35);
+    page.paragraph(
+        "This pack helps with marking out. It certifies nothing. Local law, vehicle inspection and"
+            + " the vehicle maker's limits come first: if they forbid this work, do not do it.",
+        cap);
+    if (!info.acceptedStops().isEmpty()) {
+      page.add(accepted(info, page.columnMm(), Math.min(cap, 3.4), detail), 4, false);
+    }
+    page.columns(2);
+    sections(page, cap);
+    page.columns(1);
+    page.add(new Blocks.Stack(Blocks.lines(SOURCES, Type.SMALL, page.columnMm(), 0), 0), 0, false);
+    if (detail != Detail.FULL && !firstOnly) {
+      page.columns(1);
+      page.heading("Accepted stops in full", Type.HEADING);
+      Lengths lengths = new Lengths(info.units());
+      for (Finding stop : info.acceptedStops()) {
+        FindingsPages.add(page, stop, true, lengths);
+      }
+    }
+    return page.pages("caution", "Caution", "C", true);
+  }
+
+  private static void sections(TextPage page, double cap) {
+    page.heading("WHAT THIS DOES TO THE CAR", cap * 1.15);
+    page.point(
+        "The tower carries the suspension. A misplaced hole, a nick or a rough edge can start a"
+            + " fatigue crack.",
+        cap);
+    page.point(
+        "Steering, braking and tyre wear will change. Insurance and registration may too: ask"
+            + " before cutting.",
+        cap);
+
+    page.heading("BEFORE YOU START", cap * 1.15);
+    page.point(
+        "Firm level ground, wheels chocked, the car on rated stands. Never on a jack alone. [1]",
+        cap);
+    page.point(
+        "A strut's spring is loaded. Leave its centre nut alone unless a proper compressor holds"
+            + " the spring captive.",
+        cap);
+    page.point(
+        "Sparks light fuel, underseal and trim. Clear them away, keep an extinguisher in reach,"
+            + " and keep watch afterwards. [2]",
+        cap);
+    page.point(
+        "Battery off. Follow the vehicle maker for airbags; keep tools away from them and from all"
+            + " wiring. [3]",
+        cap);
+
+    page.heading("EYES, EARS, LUNGS, HANDS", cap * 1.15);
+    page.point("Eye protection with side shields, always. [4]", cap);
+    page.point("Ear protection when sawing, drilling or grinding. [5]", cap);
+    page.point(
+        "Heat on galvanised sheet makes zinc fume: fresh air and a respirator for metal fume. [6]",
+        cap);
+    page.point(
+        "Fresh edges and swarf cut. Brush swarf, never blow it. No gloves near a turning drill.",
+        cap);
+
+    page.heading("WHEN THE CUT IS DONE", cap * 1.15);
+    page.point("Deburr and round every edge: no notch, nick or burr may stay. [7]", cap);
+    page.point("Zinc-rich primer on all bare metal, then paint and seal. [8]", cap);
+    page.point("Check the bonnet's hinges, its latch and its second catch. [9]", cap);
+    page.point(
+        "Torque by the vehicle maker's figures. Have the wheels aligned before driving at speed.",
+        cap);
+
+    page.add(stopAndAsk(page.columnMm(), cap), 6, false);
+
+    page.heading("THE LAW WHERE YOU ARE", cap * 1.15);
+    page.point(
+        "UK: structure within 30 cm of a suspension mounting is inspected in the test. [10]", cap);
+    page.point(
+        "US: an owner's own changes are state law; a business is bound more tightly. [11]", cap);
+  }
+
+  private static Block stopAndAsk(double width, double cap) {
+    double inside = Blocks.Warning.insideMm(width);
+    List<Block> lines = new ArrayList<>();
+    for (String when :
+        List.of(
+            "the metal is cracked, rusted or repaired;",
+            "left and right towers are not alike;",
+            "the sheet is thinner than this job says;",
+            "metal and paper disagree anywhere;",
+            "the findings show a stop;",
+            "the law forbids it, or you are not sure.")) {
+      lines.add(new Blocks.Stack(Blocks.dotted(when, cap, inside), 0));
+    }
+    List<String> title = Type.wrap("STOP, AND ASK A LICENSED SHOP, WHEN", cap * 1.15, inside);
+    return new Blocks.Warning(title, cap * 1.15, new Blocks.Stack(lines, 0.8), width);
+  }
+
+  private static Block accepted(JobInfo info, double width, double cap, Detail detail) {
+    double inside = Blocks.Warning.insideMm(width);
+    Lengths lengths = new Lengths(info.units());
+    int count = info.acceptedStops().size();
+    List<Block> lines = new ArrayList<>();
+    switch (detail) {
+      case FULL -> {
+        for (Finding stop : info.acceptedStops()) {
+          String words = stop.id() + ": " + FindingsPages.figures(stop, lengths) + " " + stop.say();
+          lines.add(new Blocks.Stack(Blocks.dotted(words, cap, inside), 0));
+        }
+      }
+      case IDS -> {
+        String ids = String.join(", ", info.acceptedStops().stream().map(Finding::id).toList());
+        lines.addAll(Blocks.lines(ids + ".", Type.SMALL, inside, 0));
+        lines.addAll(Blocks.lines("In full on the next page.", cap, inside, 0));
+      }
+      case COUNT -> lines.addAll(Blocks.lines("Listed on the next page.", cap, inside, 0));
+    }
+    String title =
+        count == 1
+            ? "1 STOP WAS ACCEPTED. This job goes against the program's advice."
+            : count + " STOPS WERE ACCEPTED. This job goes against the program's advice.";
+    return new Blocks.Warning(
+        Type.wrap(title, Type.HEADING, inside), Type.HEADING, new Blocks.Stack(lines, 0.8), width);
+  }
+}

@@ -1,0 +1,138 @@
+package dev.towerscribe.sheet;
+
+import dev.towerscribe.drawing.Item;
+import dev.towerscribe.drawing.Page;
+import dev.towerscribe.drawing.PrintScale;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A page of words and tables, continued on further pages as it needs. Nothing is lettered smaller
+ * than 2.5 mm and nothing leaves the margins.
+ */
+final class TextPage {
+  private static final double PARAGRAPH_GAP = 2.0;
+  private static final double HEADING_GAP = 6.0;
+  private static final double STEP_GAP = 4.2;
+  private static final double GUTTER = 8.0;
+
+  private final Head head;
+  private final Flow flow;
+  private double columnMm;
+
+  TextPage(Head head) {
+    this.head = head;
+    this.flow = new Flow(head.leftMm(), head.bodyTopMm(), head.bodyBottomMm());
+    columns(1);
+  }
+
+  /** Width of the columns now being filled. */
+  double columnMm() {
+    return columnMm;
+  }
+
+  /** Goes on in so many columns of equal height. */
+  TextPage columns(int count) {
+    columnMm = (head.widthMm() - GUTTER * (count - 1)) / count;
+    flow.columns(count, columnMm, GUTTER);
+    return this;
+  }
+
+  /** A heading, kept with what follows. */
+  TextPage heading(String words, double cap) {
+    return add(
+        new Blocks.Heading(Type.wrap(words, cap, columnMm), cap, columnMm), HEADING_GAP, true);
+  }
+
+  /** A paragraph. */
+  TextPage paragraph(String words, double cap) {
+    return chain(Blocks.lines(words, cap, columnMm, 0), PARAGRAPH_GAP, false);
+  }
+
+  /** A paragraph kept with what follows. */
+  TextPage lead(String words, double cap) {
+    return chain(Blocks.lines(words, cap, columnMm, 0), PARAGRAPH_GAP, true);
+  }
+
+  /** A point of a list. */
+  TextPage point(String words, double cap) {
+    return chain(Blocks.dotted(words, cap, columnMm), PARAGRAPH_GAP * 0.8, false);
+  }
+
+  /**
+   * A numbered step with a box to tick.
+   *
+   * @param number its number
+   * @param todo what to do, few words
+   * @param details more about it, each a paragraph
+   * @param keep whether what follows belongs to it
+   */
+  TextPage step(int number, String todo, List<String> details, boolean keep) {
+    List<Block> all =
+        new ArrayList<>(Blocks.lines(todo, Type.HEADING, columnMm, Blocks.Step.INDENT));
+    all.set(0, new Blocks.Step(number, (Blocks.Words) all.get(0)));
+    for (String detail : details) {
+      all.addAll(Blocks.lines(detail, Type.BODY, columnMm, Blocks.Step.INDENT));
+    }
+    return chain(all, STEP_GAP, keep);
+  }
+
+  /** A table; its headings come again on every page. */
+  TextPage table(Table table, double gapMm) {
+    Block headings = table.head();
+    flow.add(new Flow.Entry(headings, gapMm, true, Optional.empty()));
+    for (int i = 0; i < table.rows().size(); i++) {
+      flow.add(new Flow.Entry(table.row(i), 0, false, Optional.of(headings)));
+    }
+    return this;
+  }
+
+  /** Any block. */
+  TextPage add(Block block, double gapMm, boolean keep) {
+    flow.add(new Flow.Entry(block, gapMm, keep, Optional.empty()));
+    return this;
+  }
+
+  /** Blocks without gaps between them, kept together. */
+  TextPage chain(List<Block> blocks, double gapMm, boolean keepLast) {
+    for (int i = 0; i < blocks.size(); i++) {
+      boolean last = i == blocks.size() - 1;
+      add(blocks.get(i), i == 0 ? gapMm : 0, !last || keepLast);
+    }
+    return this;
+  }
+
+  /**
+   * The pages.
+   *
+   * @param fileStem stem of the file names; pages are numbered after it unless {@code single}
+   * @param outline outline entry, without number
+   * @param label short label; numbered likewise
+   * @param single whether the first page goes without a number
+   * @return at least one page
+   */
+  List<Page> pages(String fileStem, String outline, String label, boolean single) {
+    List<List<Item>> bodies = flow.pages();
+    List<Page> pages = new ArrayList<>();
+    for (int i = 0; i < bodies.size(); i++) {
+      int number = i + 1;
+      List<Item> items = new ArrayList<>(bodies.get(i));
+      head.draw(number, bodies.size(), items);
+      boolean plain = single && i == 0;
+      pages.add(
+          new Page(
+              plain ? fileStem : fileStem + "-" + number,
+              bodies.size() == 1 ? outline : outline + " " + number,
+              plain ? label : label + number,
+              head.print().paper().widthMm(),
+              head.print().paper().heightMm(),
+              false,
+              PrintScale.TRUE,
+              items,
+              Optional.empty(),
+              List.of()));
+    }
+    return pages;
+  }
+}
