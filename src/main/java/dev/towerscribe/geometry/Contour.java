@@ -1,5 +1,6 @@
 package dev.towerscribe.geometry;
 
+import dev.towerscribe.quantity.Tolerances;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -11,12 +12,16 @@ import java.util.Optional;
  */
 public final class Contour {
   private final List<Edge> edges;
+  private final double signedArea;
+  private final Box bounds;
 
   private Contour(List<Edge> edges) {
     this.edges = List.copyOf(edges);
     if (edges.isEmpty()) {
       throw new IllegalArgumentException("a contour has at least one edge");
     }
+    signedArea = signedAreaOf(this.edges);
+    bounds = this.edges.stream().map(Edge::bounds).reduce(Box::union).orElseThrow();
   }
 
   /**
@@ -24,8 +29,16 @@ public final class Contour {
    *
    * @param edges at least one; each begins where the one before ends, the first where the last ends
    * @return the contour
+   * @throws IllegalArgumentException if there are none or two that should meet do not
    */
   public static Contour of(List<? extends Edge> edges) {
+    for (int i = 0; i < edges.size(); i++) {
+      Vec2 end = edges.get(i).end();
+      Vec2 start = edges.get((i + 1) % edges.size()).start();
+      if (end.distanceTo(start) > Tolerances.SAME_POINT_MM) {
+        throw new IllegalArgumentException("edges do not meet: " + end + ", " + start);
+      }
+    }
     return new Contour(new ArrayList<>(edges));
   }
 
@@ -115,6 +128,10 @@ public final class Contour {
    * @return mm2; positive when counter-clockwise
    */
   public double signedArea() {
+    return signedArea;
+  }
+
+  private static double signedAreaOf(List<Edge> edges) {
     double twice = 0.0;
     for (Edge edge : edges) {
       if (edge instanceof Arc arc) {
@@ -147,7 +164,7 @@ public final class Contour {
    * @return box
    */
   public Box bounds() {
-    return edges.stream().map(Edge::bounds).reduce(Box::union).orElseThrow();
+    return bounds;
   }
 
   /**
@@ -211,6 +228,9 @@ public final class Contour {
    * @return true if inside
    */
   public boolean encloses(Vec2 p) {
+    if (!bounds.contains(p)) {
+      return false;
+    }
     double turn = 0.0;
     for (Edge edge : edges) {
       turn += turnSeenFrom(p, edge);
@@ -252,7 +272,8 @@ public final class Contour {
     for (Edge edge : edges) {
       points.add(edge.start());
       if (edge instanceof Arc arc) {
-        double step = 2 * Math.acos(Math.max(0.0, 1 - Math.min(1.0, sagMm / arc.radius())));
+        // sag = r (1 - cos(step / 2)) = 2 r sin^2(step / 4), which keeps its digits for small sags.
+        double step = 4 * Math.asin(Math.sqrt(Math.min(1.0, sagMm / arc.radius()) / 2));
         int pieces = Math.max(1, (int) Math.ceil(Math.abs(arc.sweep()) / step));
         if (arc.isFullCircle()) {
           pieces = Math.max(8, pieces);

@@ -1,13 +1,160 @@
 package dev.towerscribe.geometry;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Erosion and dilation by a disc. Every boundary point of the result lies at exactly the disc's
+ * radius from the old boundary, so it lies on a parallel of an edge or on a circle about a corner.
+ * Those raw curves are cut where they meet, and the pieces that keep the distance are the result.
+ */
 final class Offsets {
+  /** Corners that turn back on themselves to this are cusps, whose turn has no sure sign, rad. */
+  private static final double CUSP = 1e-6;
+
   private Offsets() {}
 
+  /**
+   * Erosion.
+   *
+   * @throws IllegalArgumentException for a negative or endless distance
+   */
   static Region inset(Region region, double mm) {
-    throw new UnsupportedOperationException();
+    check(mm);
+    return mm == 0.0 || region.isEmpty() ? region : moved(region, mm);
   }
 
+  /**
+   * Dilation.
+   *
+   * @throws IllegalArgumentException for a negative or endless distance
+   */
   static Region grown(Region region, double mm) {
-    throw new UnsupportedOperationException();
+    check(mm);
+    return mm == 0.0 || region.isEmpty() ? region : moved(region, -mm);
+  }
+
+  private static void check(double mm) {
+    if (!(mm >= 0) || !Double.isFinite(mm)) {
+      throw new IllegalArgumentException("an offset must not be negative: " + mm);
+    }
+  }
+
+  private static Region moved(Region region, double leftMm) {
+    for (Room room : Room.TRIES) {
+      Optional<Region> result = exact(region, leftMm, room);
+      if (result.isPresent()) {
+        return result.get();
+      }
+    }
+    return Flat.moved(region, leftMm);
+  }
+
+  /** One try; empty when the pieces do not close or the result cannot be true. */
+  static Optional<Region> exact(Region region, double leftMm, Room room) {
+    double least = Math.abs(leftMm) - room.shortMm();
+    Clearance old = new Clearance(region);
+    List<Edge> raw = new ArrayList<>();
+    for (Edge edge : raw(region, leftMm, room)) {
+      // No point of an edge is further out than its middle and half its length.
+      if (!old.nearerThan(edge.at(0.5), least - edge.length() / 2)) {
+        raw.add(edge);
+      }
+    }
+    Arrangement cut = new Arrangement(raw, 0, room);
+    List<Piece> kept = new ArrayList<>();
+    for (Piece piece : cut.pieces()) {
+      if (!old.nearerThan(piece.middle(), least)) {
+        kept.add(piece);
+      }
+    }
+    List<Piece> single = Arrangement.withoutDoubles(kept, room);
+    return Loops.region(single, cut.vertexCount(), room)
+        .filter(r -> leftMm > 0 ? r.area() <= region.area() : r.area() >= region.area());
+  }
+
+  private static List<Edge> raw(Region region, double leftMm, Room room) {
+    List<Edge> raw = new ArrayList<>();
+    for (Contour contour : region.contours()) {
+      List<Edge> edges = contour.edges();
+      for (int i = 0; i < edges.size(); i++) {
+        Edge edge = edges.get(i);
+        Edge moved = Curves.moved(edge, leftMm, room.touchMm());
+        if (moved != null) {
+          raw.add(moved);
+        }
+        if (!Curves.isFullCircle(edge)) {
+          addCorner(region, edge, edges.get((i + 1) % edges.size()), leftMm, room, raw);
+        }
+      }
+    }
+    return raw;
+  }
+
+  private static void addCorner(
+      Region region, Edge before, Edge after, double leftMm, Room room, List<Edge> raw) {
+    Vec2 in = Curves.endDirection(before);
+    Vec2 out = Curves.startDirection(after);
+    double turn = Math.atan2(in.cross(out), in.dot(out));
+    Vec2 toward = in.quarterTurn().times(Math.signum(leftMm));
+    double from = Math.atan2(toward.y(), toward.x());
+    double radius = Math.abs(leftMm);
+    boolean opens = turn * leftMm < 0;
+    if (opens && Math.abs(turn) * radius > room.touchMm()) {
+      addIfOutside(region, new Arc(before.end(), radius, from, turn), leftMm, raw);
+    } else if (!opens && Math.abs(turn) > Math.PI - CUSP) {
+      double other = turn - Math.copySign(2 * Math.PI, turn);
+      addIfOutside(region, new Arc(before.end(), radius, from, other), leftMm, raw);
+    }
+  }
+
+  /** Adds a corner's arc, at a cusp only if it runs on the side that the result is on. */
+  private static void addIfOutside(Region region, Arc arc, double leftMm, List<Edge> raw) {
+    boolean sure = Math.abs(arc.sweep()) < Math.PI - CUSP;
+    if (sure || region.contains(arc.at(0.5)) == leftMm > 0) {
+      raw.add(arc);
+    }
+  }
+
+  /** Asks many points for their distance from one boundary. */
+  private static final class Clearance {
+    private final Edge[] edges;
+    private final Box[] boxes;
+    private int last;
+
+    Clearance(Region region) {
+      edges = region.contours().stream().flatMap(c -> c.edges().stream()).toArray(Edge[]::new);
+      boxes = new Box[edges.length];
+      for (int i = 0; i < edges.length; i++) {
+        boxes[i] = edges[i].bounds();
+      }
+    }
+
+    /** Whether some boundary point is nearer than a distance; the last culprit is asked first. */
+    boolean nearerThan(Vec2 p, double mm) {
+      if (mm <= 0) {
+        return false;
+      }
+      if (nearer(last, p, mm)) {
+        return true;
+      }
+      for (int i = 0; i < edges.length; i++) {
+        if (nearer(i, p, mm)) {
+          last = i;
+          return true;
+        }
+      }
+      return false;
+    }
+
+    private boolean nearer(int i, Vec2 p, double mm) {
+      Box box = boxes[i];
+      return p.x() > box.minX() - mm
+          && p.x() < box.maxX() + mm
+          && p.y() > box.minY() - mm
+          && p.y() < box.maxY() + mm
+          && edges[i].nearest(p).distanceTo(p) < mm;
+    }
   }
 }

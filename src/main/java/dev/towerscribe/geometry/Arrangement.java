@@ -1,0 +1,171 @@
+package dev.towerscribe.geometry;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Raw edges cut at every point they share, so that pieces meet only at numbered vertices. */
+final class Arrangement {
+  private final Vertices vertices;
+  private final List<Piece> pieces = new ArrayList<>();
+
+  private record Cut(double t, int vertex) {}
+
+  /** Which way a pair of pieces on one another runs, and which stands for them. */
+  private record Ends(int low, int high) {}
+
+  /**
+   * Cuts edges at their shared points.
+   *
+   * @param raw edges
+   * @param firstOther edges from this index on are cut only by edges before it and the other way
+   *     round; zero to cut each by each
+   * @param room the closeness that counts as touching
+   */
+  Arrangement(List<Edge> raw, int firstOther, Room room) {
+    vertices = new Vertices(room.snapMm());
+    int n = raw.size();
+    List<List<Cut>> cuts = new ArrayList<>(n);
+    Box[] boxes = new Box[n];
+    for (int i = 0; i < n; i++) {
+      Edge edge = raw.get(i);
+      boxes[i] = edge.bounds().grown(room.touchMm());
+      List<Cut> ends = new ArrayList<>(4);
+      if (!Curves.isFullCircle(edge)) {
+        ends.add(new Cut(0.0, vertices.number(edge.start())));
+        ends.add(new Cut(1.0, vertices.number(edge.end())));
+      }
+      cuts.add(ends);
+    }
+    for (int i = 0; i < (firstOther == 0 ? n : firstOther); i++) {
+      for (int j = firstOther == 0 ? i + 1 : firstOther; j < n; j++) {
+        if (boxes[i].meets(boxes[j])) {
+          for (Vec2 p : Crossings.of(raw.get(i), raw.get(j), room.touchMm())) {
+            int vertex = vertices.number(p);
+            cuts.get(i).add(new Cut(Curves.parameter(raw.get(i), p), vertex));
+            cuts.get(j).add(new Cut(Curves.parameter(raw.get(j), p), vertex));
+          }
+        }
+      }
+    }
+    for (int i = 0; i < n; i++) {
+      cut(raw.get(i), i, cuts.get(i), room);
+    }
+  }
+
+  List<Piece> pieces() {
+    return pieces;
+  }
+
+  int vertexCount() {
+    return vertices.count();
+  }
+
+  private void cut(Edge edge, int source, List<Cut> cuts, Room room) {
+    if (cuts.isEmpty()) {
+      pieces.add(new Piece(edge, -1, -1, source));
+      return;
+    }
+    cuts.sort(Comparator.comparingDouble(Cut::t).thenComparingInt(Cut::vertex));
+    if (edge instanceof Arc arc && arc.isFullCircle()) {
+      // A circle's own seam is no vertex: the last piece runs over it to the first cut.
+      Cut first = cuts.get(0);
+      cuts.add(new Cut(first.t() + 1.0, first.vertex()));
+    }
+    Cut last = cuts.get(0);
+    for (int k = 1; k < cuts.size(); k++) {
+      Cut next = cuts.get(k);
+      boolean longWay = (next.t() - last.t()) * edge.length() > 4 * room.snapMm();
+      if (next.vertex() != last.vertex() || longWay) {
+        pieces.add(new Piece(stretch(edge, last, next), last.vertex(), next.vertex(), source));
+        last = next;
+      }
+    }
+  }
+
+  private Edge stretch(Edge edge, Cut from, Cut to) {
+    Vec2 start = vertices.at(from.vertex());
+    Vec2 end = vertices.at(to.vertex());
+    if (!(edge instanceof Arc arc)) {
+      return new Segment(start, end);
+    }
+    if (from.vertex() == to.vertex()) {
+      double whole = Math.copySign(2 * Math.PI, arc.sweep());
+      return new Arc(arc.centre(), arc.radius(), direction(arc, start), whole);
+    }
+    double startAngle = arc.startAngle() + from.t() * arc.sweep();
+    double sweep = (to.t() - from.t()) * arc.sweep();
+    // Vertices may lie a snap beside the cut: turn to them, by less than a snap.
+    double lead = Math.IEEEremainder(direction(arc, start) - startAngle, 2 * Math.PI);
+    double lag = Math.IEEEremainder(direction(arc, end) - startAngle - sweep, 2 * Math.PI);
+    double turned = sweep + lag - lead;
+    boolean sane = turned * sweep > 0 && Math.abs(turned) <= 2 * Math.PI;
+    return sane
+        ? new Arc(arc.centre(), arc.radius(), startAngle + lead, turned)
+        : new Arc(arc.centre(), arc.radius(), startAngle, sweep);
+  }
+
+  private static double direction(Arc arc, Vec2 p) {
+    return Math.atan2(p.y() - arc.centre().y(), p.x() - arc.centre().x());
+  }
+
+  /**
+   * Of pieces that lie on one another, keeps one where all run the same way, and none where they
+   * run against each other: between them there is nothing.
+   */
+  static List<Piece> withoutDoubles(List<Piece> pieces, Room room) {
+    Map<Ends, List<Integer>> byEnds = new HashMap<>();
+    int[] forward = new int[pieces.size()];
+    boolean[] gone = new boolean[pieces.size()];
+    for (int i = 0; i < pieces.size(); i++) {
+      Piece p = pieces.get(i);
+      List<Integer> alike = byEnds.computeIfAbsent(ends(p), e -> new ArrayList<>(1));
+      int found = -1;
+      for (int j : alike) {
+        if (onOneAnother(pieces.get(j), p, room)) {
+          found = j;
+          break;
+        }
+      }
+      if (found < 0) {
+        alike.add(i);
+        forward[i] = 1;
+      } else {
+        gone[i] = true;
+        forward[found] += sameWay(pieces.get(found), p) ? 1 : -1;
+      }
+    }
+    List<Piece> kept = new ArrayList<>();
+    for (int i = 0; i < pieces.size(); i++) {
+      if (!gone[i] && forward[i] != 0) {
+        kept.add(forward[i] > 0 ? pieces.get(i) : pieces.get(i).reversed());
+      }
+    }
+    return kept;
+  }
+
+  private static Ends ends(Piece p) {
+    return new Ends(Math.min(p.from(), p.to()), Math.max(p.from(), p.to()));
+  }
+
+  /** Whether two pieces with the same ends cover each other. */
+  static boolean onOneAnother(Piece a, Piece b, Room room) {
+    if (!ends(a).equals(ends(b))) {
+      return false;
+    }
+    // Quarter points settle it for circles, whose own middles depend on where they begin.
+    return b.edge().nearest(a.middle()).distanceTo(a.middle()) <= 4 * room.touchMm()
+        && a.edge().nearest(b.middle()).distanceTo(b.middle()) <= 4 * room.touchMm()
+        && Math.abs(a.edge().length() - b.edge().length()) <= 1e-3 * a.edge().length();
+  }
+
+  /** Whether two pieces on one another run the same way. */
+  static boolean sameWay(Piece a, Piece b) {
+    if (a.isClosed()) {
+      return Curves.curvature(a.edge()) * Curves.curvature(b.edge()) > 0;
+    }
+    return a.from() == b.from();
+  }
+}

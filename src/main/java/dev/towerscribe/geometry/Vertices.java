@@ -1,0 +1,61 @@
+package dev.towerscribe.geometry;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Points with numbers: points closer than a snap distance get the number of the first one. */
+final class Vertices {
+  private record Cell(long x, long y) {}
+
+  /** Much larger than any snap distance, so that nearly every look-up meets one cell. */
+  private static final double CELL_MM = 0.5;
+
+  private final double snapMm;
+  private final List<Vec2> points = new ArrayList<>();
+  private final Map<Cell, List<Integer>> cells = new HashMap<>();
+
+  Vertices(double snapMm) {
+    this.snapMm = snapMm;
+  }
+
+  Vec2 at(int number) {
+    return points.get(number);
+  }
+
+  int count() {
+    return points.size();
+  }
+
+  /** The number of a point, new if none is near. The nearest one wins. */
+  int number(Vec2 p) {
+    long x0 = cell(p.x() - snapMm);
+    long x1 = cell(p.x() + snapMm);
+    long y0 = cell(p.y() - snapMm);
+    long y1 = cell(p.y() + snapMm);
+    int best = -1;
+    double least = snapMm;
+    for (long x = x0; x <= x1; x++) {
+      for (long y = y0; y <= y1; y++) {
+        for (int i : cells.getOrDefault(new Cell(x, y), List.of())) {
+          double d = points.get(i).distanceTo(p);
+          if (d <= least) {
+            least = d;
+            best = i;
+          }
+        }
+      }
+    }
+    if (best < 0) {
+      best = points.size();
+      points.add(p);
+      cells.computeIfAbsent(new Cell(cell(p.x()), cell(p.y())), c -> new ArrayList<>()).add(best);
+    }
+    return best;
+  }
+
+  private static long cell(double coordinate) {
+    return (long) Math.floor(coordinate / CELL_MM);
+  }
+}
