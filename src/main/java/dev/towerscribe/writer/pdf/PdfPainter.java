@@ -1,0 +1,323 @@
+package dev.towerscribe.writer.pdf;
+
+import dev.towerscribe.drawing.Align;
+import dev.towerscribe.drawing.Ink;
+import dev.towerscribe.drawing.Item;
+import dev.towerscribe.drawing.Layer;
+import dev.towerscribe.drawing.Lettering;
+import dev.towerscribe.drawing.Page;
+import dev.towerscribe.drawing.Pen;
+import dev.towerscribe.geometry.Arc;
+import dev.towerscribe.geometry.Box;
+import dev.towerscribe.geometry.Contour;
+import dev.towerscribe.geometry.Edge;
+import dev.towerscribe.geometry.Vec2;
+import dev.towerscribe.quantity.Numbers;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * Writes the drawing operators of one page. They are put together here rather than with the
+ * library's content stream, whose numbers are single precision with four decimals.
+ */
+final class PdfPainter implements Item.Visitor {
+  /** The one scale: a PDF unit is 1/72 inch (ISO 32000, default user space). */
+  static final double UNITS_PER_MM = 72 / 25.4;
+
+  /** Decimals of coordinates: half of 1e-5 unit is 2e-6 mm. */
+  private static final int DECIMALS = 5;
+
+  /** Decimals of a text matrix: a line 500 mm long stays within 5e-5 mm. */
+  private static final int MATRIX_DECIMALS = 7;
+
+  /** Largest distance of a written curve from its arc, mm: a hundredth of what is proved. */
+  private static final double CURVE_MM = 1e-4;
+
+  /**
+   * Distance of a cubic from the quarter circle it stands for, as a part of the radius. From
+   * independent calculation: the largest radius of the cubic with handles 4/3 tan(angle/4). It
+   * falls with the sixth power of the angle.
+   */
+  private static final double QUARTER_ERROR = 2.73e-4;
+
+  /**
+   * A circle is eight curves or more. The usual four would be off by 2.7e-4 of the radius, 0.014 mm
+   * on a 104 mm opening, more than the proof allows.
+   */
+  private static final int LEAST_CURVES_IN_TURN = 8;
+
+  private final Page page;
+  private final PdfFont font;
+  private final StringBuilder out = new StringBuilder(1 << 14);
+  private final Vec2 pageCentre;
+
+  private Pen pen = Pen.NONE;
+  private Ink ink = Ink.BLACK;
+  private String fontSize = "";
+
+  private PdfPainter(Page page, PdfFont font) {
+    this.page = page;
+    this.font = font;
+    this.pageCentre = page.centre();
+  }
+
+  /**
+   * The operators that draw a page.
+   *
+   * @param page the page
+   * @param font takes note of the characters used
+   * @return content stream, ASCII
+   */
+  static String paint(Page page, PdfFont font) {
+    PdfPainter painter = new PdfPainter(page, font);
+    painter.page();
+    return painter.out.toString();
+  }
+
+  private void page() {
+    // Round joins: a mitre would carry an outline's sharp corner past the true corner.
+    out.append("1 j\n");
+    List<Item> windowed = page.window().map(Page.Window::items).orElse(List.of());
+    for (Layer layer : Layer.values()) {
+      boolean open = false;
+      boolean inWindow = false;
+      for (Item item : page.items()) {
+        if (item.layer() == layer) {
+          if (!open) {
+            begin(layer);
+            open = true;
+          }
+          item.accept(this);
+        }
+      }
+      Pen penBefore = pen;
+      Ink inkBefore = ink;
+      String fontSizeBefore = fontSize;
+      for (Item item : windowed) {
+        if (item.layer() == layer) {
+          if (!open) {
+            begin(layer);
+            open = true;
+          }
+          if (!inWindow) {
+            beginWindow(page.window().orElseThrow().box());
+            inWindow = true;
+          }
+          item.accept(this);
+        }
+      }
+      if (inWindow) {
+        out.append("Q\n");
+        pen = penBefore;
+        ink = inkBefore;
+        fontSize = fontSizeBefore;
+      }
+      if (open) {
+        out.append("EMC\n");
+      }
+    }
+  }
+
+  private void begin(Layer layer) {
+    out.append('/').append(layer.id()).append(" BMC\n");
+  }
+
+  private void beginWindow(Box box) {
+    out.append("q ");
+    moveTo(new Vec2(box.minX(), box.minY()));
+    lineTo(new Vec2(box.maxX(), box.minY()));
+    lineTo(new Vec2(box.maxX(), box.maxY()));
+    lineTo(new Vec2(box.minX(), box.maxY()));
+    out.append("h W n\n");
+  }
+
+  @Override
+  public void circle(Item.Circle circle) {
+    if (isShown(circle.pen(), circle.fill())) {
+      use(circle.pen(), circle.fill());
+      fullCircle(new Arc(circle.centre(), circle.radiusMm(), 0, 2 * Math.PI));
+      finish(circle.pen(), circle.fill());
+    }
+  }
+
+  @Override
+  public void arc(Item.ArcLine line) {
+    if (isShown(line.pen(), Ink.NONE)) {
+      use(line.pen(), Ink.NONE);
+      if (line.arc().isFullCircle()) {
+        fullCircle(line.arc());
+      } else {
+        moveTo(line.arc().start());
+        curves(line.arc());
+      }
+      finish(line.pen(), Ink.NONE);
+    }
+  }
+
+  @Override
+  public void line(Item.Line line) {
+    if (isShown(line.pen(), Ink.NONE)) {
+      use(line.pen(), Ink.NONE);
+      moveTo(line.from());
+      lineTo(line.to());
+      finish(line.pen(), Ink.NONE);
+    }
+  }
+
+  @Override
+  public void polyline(Item.Polyline polyline) {
+    if (isShown(polyline.pen(), polyline.fill())) {
+      use(polyline.pen(), polyline.fill());
+      moveTo(polyline.points().get(0));
+      for (Vec2 p : polyline.points().subList(1, polyline.points().size())) {
+        lineTo(p);
+      }
+      if (polyline.closed()) {
+        out.append("h ");
+      }
+      finish(polyline.pen(), polyline.fill());
+    }
+  }
+
+  @Override
+  public void figure(Item.Figure figure) {
+    if (isShown(figure.pen(), figure.fill()) && !figure.contours().isEmpty()) {
+      use(figure.pen(), figure.fill());
+      for (Contour contour : figure.contours()) {
+        contour(contour);
+      }
+      finish(figure.pen(), figure.fill());
+    }
+  }
+
+  private void contour(Contour contour) {
+    if (contour.asCircle().isPresent()) {
+      fullCircle(contour.asCircle().get());
+      return;
+    }
+    moveTo(contour.edges().get(0).start());
+    for (Edge edge : contour.edges()) {
+      if (edge instanceof Arc arc) {
+        curves(arc);
+      } else {
+        lineTo(edge.end());
+      }
+    }
+    out.append("h ");
+  }
+
+  @Override
+  public void text(Item.Text text) {
+    double width = Lettering.width(text.content(), text.capHeightMm());
+    if (text.ink() == Ink.NONE || text.content().isEmpty()) {
+      return;
+    }
+    setInk(text.ink());
+    double back = text.align() == Align.START ? 0 : text.align() == Align.END ? width : width / 2;
+    double cos = text.turn().cos();
+    double sin = text.turn().sin();
+    Vec2 start = text.at().minus(new Vec2(cos, sin).times(back));
+    out.append("BT ");
+    String size = Numbers.plain(Lettering.emMm(text.capHeightMm()) * UNITS_PER_MM, DECIMALS);
+    if (!size.equals(fontSize)) {
+      out.append('/').append(PdfFont.NAME).append(' ').append(size).append(" Tf ");
+      fontSize = size;
+    }
+    // Letters are compensated for the printer like everything else, so that columns stay columns.
+    double across = page.scale().across();
+    double along = page.scale().along();
+    matrixEntry(cos / across);
+    matrixEntry(sin / along);
+    matrixEntry(-sin / across);
+    matrixEntry(cos / along);
+    point(start);
+    out.append("Tm <").append(font.encode(text.content())).append("> Tj ET\n");
+  }
+
+  private void matrixEntry(double value) {
+    out.append(Numbers.plain(value, MATRIX_DECIMALS)).append(' ');
+  }
+
+  private static boolean isShown(Pen pen, Ink fill) {
+    return pen != Pen.NONE || fill != Ink.NONE;
+  }
+
+  /** Sets what differs from what is set; must come before the path begins. */
+  private void use(Pen wanted, Ink fill) {
+    if (fill != Ink.NONE) {
+      setInk(fill);
+    }
+    if (wanted == Pen.NONE || wanted == pen) {
+      return;
+    }
+    length(wanted.widthMm());
+    out.append("w ");
+    if (!Objects.equals(wanted.dashesMm(), pen.dashesMm())) {
+      out.append('[');
+      for (double dash : wanted.dashesMm()) {
+        length(dash);
+      }
+      out.append("] 0 d ");
+    }
+    pen = wanted;
+  }
+
+  private void setInk(Ink wanted) {
+    if (wanted != ink) {
+      out.append(Numbers.plain(wanted.grey(), DECIMALS)).append(" g ");
+      ink = wanted;
+    }
+  }
+
+  private void finish(Pen used, Ink fill) {
+    out.append(used == Pen.NONE ? "f*\n" : fill == Ink.NONE ? "S\n" : "B*\n");
+  }
+
+  private void fullCircle(Arc arc) {
+    moveTo(arc.start());
+    curves(arc);
+    out.append("h ");
+  }
+
+  /** An arc from the current point on, in curves so short that {@link #CURVE_MM} holds. */
+  private void curves(Arc arc) {
+    double shrink = Math.pow(CURVE_MM / (QUARTER_ERROR * arc.radius()), 1.0 / 6);
+    double widest = Math.min(2 * Math.PI / LEAST_CURVES_IN_TURN, Math.PI / 2 * shrink);
+    int pieces = Math.max(1, (int) Math.ceil(Math.abs(arc.sweep()) / widest - 1e-9));
+    double step = arc.sweep() / pieces;
+    double handle = 4.0 / 3 * Math.tan(step / 4) * arc.radius();
+    Vec2 from = arc.start();
+    double angle = arc.startAngle();
+    for (int i = 1; i <= pieces; i++) {
+      double next = arc.startAngle() + i * step;
+      Vec2 to = i == pieces ? arc.end() : arc.at((double) i / pieces);
+      point(new Vec2(from.x() - handle * Math.sin(angle), from.y() + handle * Math.cos(angle)));
+      point(new Vec2(to.x() + handle * Math.sin(next), to.y() - handle * Math.cos(next)));
+      point(to);
+      out.append("c ");
+      from = to;
+      angle = next;
+    }
+  }
+
+  private void moveTo(Vec2 p) {
+    point(p);
+    out.append("m ");
+  }
+
+  private void lineTo(Vec2 p) {
+    point(p);
+    out.append("l ");
+  }
+
+  /** The one place where a page point becomes a file point: same axes, y up in both. */
+  private void point(Vec2 p) {
+    Vec2 drawn = page.scale().compensate(p, pageCentre);
+    length(drawn.x());
+    length(drawn.y());
+  }
+
+  private void length(double mm) {
+    out.append(Numbers.plain(mm * UNITS_PER_MM, DECIMALS)).append(' ');
+  }
+}

@@ -1,0 +1,411 @@
+package dev.towerscribe.writer.svg;
+
+import dev.towerscribe.drawing.Align;
+import dev.towerscribe.drawing.Ink;
+import dev.towerscribe.drawing.Item;
+import dev.towerscribe.drawing.Layer;
+import dev.towerscribe.drawing.Lettering;
+import dev.towerscribe.drawing.Page;
+import dev.towerscribe.drawing.Pen;
+import dev.towerscribe.geometry.Arc;
+import dev.towerscribe.geometry.Box;
+import dev.towerscribe.geometry.Contour;
+import dev.towerscribe.geometry.Edge;
+import dev.towerscribe.geometry.Vec2;
+import dev.towerscribe.quantity.Numbers;
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Font;
+import java.awt.Shape;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jfree.svg.SVGGraphics2D;
+import org.jfree.svg.SVGHints;
+import org.jfree.svg.SVGUnits;
+import org.jfree.svg.ViewBox;
+
+/**
+ * Draws one page through JFreeSVG, and mends in its buffer what it cannot say: circles (it writes
+ * ellipses), arcs (it writes curves of single-precision numbers), line widths (single precision
+ * too, 0.13 becomes 0.12999999523162842) and a clip on a whole group.
+ */
+final class SvgPainter implements Item.Visitor {
+  /** Decimals of coordinates: half of 1e-6 mm. */
+  private static final int DECIMALS = 6;
+
+  /** Decimals of a text's transform: letters 1e4 font units along stay within 1e-5 mm. */
+  private static final int MATRIX_DECIMALS = 9;
+
+  /** Decimals of line widths; all pens are whole hundredths. */
+  private static final int WIDTH_DECIMALS = 3;
+
+  /**
+   * The font size written, in units of each text's own transform. JFreeSVG cuts sizes to whole
+   * numbers, so the size proper is in the transform.
+   */
+  private static final int FONT_UNITS = 100;
+
+  private static final String FAMILIES = "Liberation Sans, Arial, Helvetica, sans-serif";
+  private static final String WINDOW = "window";
+
+  /**
+   * An arc is written in pieces of a quarter turn at most. SVG gives ends and radius but not the
+   * centre: for a half turn a last digit in the ends would move the centre by the root of it.
+   */
+  private static final double LONGEST_PIECE = Math.PI / 2;
+
+  private static final Path2D EVEN_ODD = new Path2D.Double(Path2D.WIND_EVEN_ODD);
+
+  /** A font whose name is known without asking the system, which may have no fonts at all. */
+  private static final class SheetFont extends Font {
+    private static final long serialVersionUID = 1L;
+
+    SheetFont() {
+      super("Liberation Sans", Font.PLAIN, FONT_UNITS);
+    }
+
+    @Override
+    public String getFamily() {
+      return name;
+    }
+  }
+
+  private final Page page;
+  private final Vec2 pageCentre;
+  private final StringBuilder buffer = new StringBuilder(1 << 14);
+  private final SVGGraphics2D graphics;
+
+  private SvgPainter(Page page) {
+    this.page = page;
+    this.pageCentre = page.centre();
+    graphics = new SVGGraphics2D(page.widthMm(), page.heightMm(), SVGUnits.MM, buffer);
+    // The library would make this up from the clock.
+    graphics.setDefsKeyPrefix("");
+    graphics.setGeomDoubleConverter(value -> Numbers.plain(value, DECIMALS));
+    graphics.setTransformDoubleConverter(value -> Numbers.plain(value, MATRIX_DECIMALS));
+    graphics.setCheckStrokeControlHint(false);
+    graphics.setFontFunction(family -> FAMILIES);
+    graphics.setFont(new SheetFont());
+  }
+
+  /**
+   * The SVG element of a page.
+   *
+   * @param page the page
+   * @return XML, ending in a line feed
+   */
+  static String paint(Page page) {
+    SvgPainter painter = new SvgPainter(page);
+    painter.page();
+    ViewBox viewBox = new ViewBox(0, 0, page.widthMm(), page.heightMm());
+    // Quotes within texts are entities by now: what is left stands round attributes.
+    return painter.graphics.getSVGElement(null, true, viewBox, null, null).replace('\'', '"')
+        + "\n";
+  }
+
+  private void page() {
+    endLine();
+    graphics.setRenderingHint(SVGHints.KEY_ELEMENT_TITLE, escaped(page.title()));
+    endLine();
+    page.window().ifPresent(window -> defineWindow(window.box()));
+    List<Item> windowed = page.window().map(Page.Window::items).orElse(List.of());
+    for (Layer layer : Layer.values()) {
+      List<Item> whole = on(layer, page.items());
+      List<Item> clipped = on(layer, windowed);
+      if (whole.isEmpty() && clipped.isEmpty()) {
+        continue;
+      }
+      beginLayer(layer);
+      whole.forEach(item -> item.accept(this));
+      if (!clipped.isEmpty()) {
+        beginGroup(Map.of("clip-path", "url(#" + WINDOW + ")"));
+        endLine();
+        clipped.forEach(item -> item.accept(this));
+        endGroup();
+      }
+      endGroup();
+    }
+  }
+
+  private static List<Item> on(Layer layer, List<Item> items) {
+    return items.stream().filter(item -> item.layer() == layer).toList();
+  }
+
+  private void beginLayer(Layer layer) {
+    Map<String, String> attributes = new LinkedHashMap<>();
+    attributes.put("id", layer.id());
+    attributes.put("xml:space", "preserve");
+    beginGroup(attributes);
+    String words = layer.id().replace('-', ' ');
+    graphics.setRenderingHint(
+        SVGHints.KEY_ELEMENT_TITLE, Character.toUpperCase(words.charAt(0)) + words.substring(1));
+    endLine();
+  }
+
+  private void beginGroup(Map<String, String> attributes) {
+    graphics.setRenderingHint(SVGHints.KEY_BEGIN_GROUP, attributes);
+  }
+
+  private void endGroup() {
+    graphics.setRenderingHint(SVGHints.KEY_END_GROUP, Boolean.TRUE);
+    endLine();
+  }
+
+  private void endLine() {
+    buffer.append('\n');
+  }
+
+  /** One clip for the whole window; the library would define one for each transform in use. */
+  private void defineWindow(Box box) {
+    Vec2 topLeft = drawn(new Vec2(box.minX(), box.maxY()));
+    Vec2 bottomRight = drawn(new Vec2(box.maxX(), box.minY()));
+    buffer.append("<defs><clipPath id='").append(WINDOW).append("'><rect x='");
+    buffer.append(number(topLeft.x())).append("' y='").append(number(topLeft.y()));
+    buffer.append("' width='").append(number(bottomRight.x() - topLeft.x()));
+    buffer.append("' height='").append(number(bottomRight.y() - topLeft.y()));
+    buffer.append("'/></clipPath></defs>\n");
+  }
+
+  @Override
+  public void circle(Item.Circle circle) {
+    if (setFill(circle.fill())) {
+      ellipse(circle.centre(), circle.radiusMm(), Pen.NONE);
+    }
+    if (setPen(circle.pen())) {
+      ellipse(circle.centre(), circle.radiusMm(), circle.pen());
+    }
+  }
+
+  @Override
+  public void arc(Item.ArcLine line) {
+    if (setPen(line.pen())) {
+      if (line.arc().isFullCircle()) {
+        ellipse(line.arc().centre(), line.arc().radius(), line.pen());
+      } else {
+        StringBuilder data = new StringBuilder();
+        moveTo(data, line.arc().start());
+        arcTo(data, line.arc());
+        path(data, line.pen());
+      }
+    }
+  }
+
+  @Override
+  public void line(Item.Line line) {
+    if (setPen(line.pen())) {
+      Vec2 from = drawn(line.from());
+      Vec2 to = drawn(line.to());
+      draw(new Line2D.Double(from.x(), from.y(), to.x(), to.y()), line.pen());
+      endLine();
+    }
+  }
+
+  @Override
+  public void polyline(Item.Polyline polyline) {
+    StringBuilder data = new StringBuilder();
+    moveTo(data, polyline.points().get(0));
+    for (Vec2 p : polyline.points().subList(1, polyline.points().size())) {
+      lineTo(data, p);
+    }
+    if (polyline.closed()) {
+      data.append('Z');
+    }
+    if (setFill(polyline.fill())) {
+      path(data, Pen.NONE);
+    }
+    if (setPen(polyline.pen())) {
+      path(data, polyline.pen());
+    }
+  }
+
+  @Override
+  public void figure(Item.Figure figure) {
+    if (!figure.contours().isEmpty() && setFill(figure.fill())) {
+      // One path, so that inner contours are left out of the fill.
+      StringBuilder all = new StringBuilder();
+      for (Contour contour : figure.contours()) {
+        contour(all, contour);
+      }
+      path(all, Pen.NONE);
+    }
+    if (setPen(figure.pen())) {
+      for (Contour contour : figure.contours()) {
+        if (contour.asCircle().isPresent()) {
+          Arc circle = contour.asCircle().get();
+          ellipse(circle.centre(), circle.radius(), figure.pen());
+        } else {
+          StringBuilder data = new StringBuilder();
+          contour(data, contour);
+          path(data, figure.pen());
+        }
+      }
+    }
+  }
+
+  @Override
+  public void text(Item.Text text) {
+    double width = Lettering.width(text.content(), text.capHeightMm());
+    if (text.ink() == Ink.NONE || text.content().isEmpty()) {
+      return;
+    }
+    // Placed by the widths of the sheet font; no font of the system is asked.
+    double back = text.align() == Align.START ? 0 : text.align() == Align.END ? width : width / 2;
+    double cos = text.turn().cos();
+    double sin = text.turn().sin();
+    Vec2 start = drawn(text.at().minus(new Vec2(cos, sin).times(back)));
+    double unit = Lettering.emMm(text.capHeightMm()) / FONT_UNITS;
+    double across = unit / page.scale().across();
+    double along = unit / page.scale().along();
+    graphics.setTransform(
+        new AffineTransform(
+            cos * across, -sin * along, sin * across, cos * along, start.x(), start.y()));
+    setFill(text.ink());
+    graphics.drawString(escaped(text.content()), 0f, 0f);
+    graphics.setTransform(null);
+    endLine();
+  }
+
+  /**
+   * The library leaves an ampersand alone where an entity already seems to begin, so that "&lt;" in
+   * a text would come out as "<"; given "&amp;" in its place it does the right thing. Controls have
+   * no place in XML.
+   */
+  private static String escaped(String text) {
+    StringBuilder safe = new StringBuilder(text.length());
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c == '&') {
+        safe.append("&amp;");
+      } else {
+        safe.append(c < ' ' || c == '\uFFFE' || c == '\uFFFF' ? '\uFFFD' : c);
+      }
+    }
+    return safe.toString();
+  }
+
+  private boolean setFill(Ink ink) {
+    if (ink == Ink.NONE) {
+      return false;
+    }
+    int level = (int) Math.round(ink.grey() * 255);
+    graphics.setColor(new Color(level, level, level));
+    return true;
+  }
+
+  private boolean setPen(Pen pen) {
+    if (pen == Pen.NONE) {
+      return false;
+    }
+    List<Double> lengths = pen.dashesMm();
+    float[] dashes = lengths.isEmpty() ? null : new float[lengths.size()];
+    for (int i = 0; i < lengths.size(); i++) {
+      dashes[i] = lengths.get(i).floatValue();
+    }
+    // Round joins: a mitre would carry an outline's sharp corner past the true corner. The mitre
+    // limit is SVG's own, so that it is not written.
+    graphics.setStroke(
+        new BasicStroke(
+            (float) pen.widthMm(), BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 4f, dashes, 0f));
+    graphics.setColor(Color.BLACK);
+    return true;
+  }
+
+  private void ellipse(Vec2 centre, double radiusMm, Pen pen) {
+    Vec2 middle = drawn(centre);
+    double across = radiusMm / page.scale().across();
+    double along = radiusMm / page.scale().along();
+    int start =
+        draw(
+            new Ellipse2D.Double(middle.x() - across, middle.y() - along, 2 * across, 2 * along),
+            pen);
+    String same = "rx='" + number(across) + "' ry='" + number(across) + "'";
+    int radii = buffer.indexOf(same, start);
+    if (radii >= 0) {
+      buffer.replace(radii, radii + same.length(), "r='" + number(across) + "'");
+      buffer.replace(start, start + "<ellipse".length(), "<circle");
+    }
+    endLine();
+  }
+
+  private void path(StringBuilder data, Pen pen) {
+    int start = draw(EVEN_ODD, pen);
+    String empty = "d=''";
+    int at = buffer.indexOf(empty, start);
+    buffer.insert(at + empty.length() - 1, data);
+    endLine();
+  }
+
+  /**
+   * Draws a shape's line or, without a pen, its inside.
+   *
+   * @return where in the buffer its element begins
+   */
+  private int draw(Shape shape, Pen pen) {
+    int start = buffer.length();
+    if (pen == Pen.NONE) {
+      graphics.fill(shape);
+    } else {
+      graphics.draw(shape);
+      String key = "stroke-width:";
+      int at = buffer.indexOf(key, start) + key.length();
+      buffer.replace(at, buffer.indexOf(";", at), Numbers.plain(pen.widthMm(), WIDTH_DECIMALS));
+    }
+    return start;
+  }
+
+  private void contour(StringBuilder data, Contour contour) {
+    moveTo(data, contour.edges().get(0).start());
+    for (Edge edge : contour.edges()) {
+      if (edge instanceof Arc arc) {
+        arcTo(data, arc);
+      } else {
+        lineTo(data, edge.end());
+      }
+    }
+    data.append('Z');
+  }
+
+  private void moveTo(StringBuilder data, Vec2 p) {
+    data.append('M');
+    point(data, p);
+  }
+
+  private void lineTo(StringBuilder data, Vec2 p) {
+    data.append('L');
+    point(data, p);
+  }
+
+  private void arcTo(StringBuilder data, Arc arc) {
+    int pieces = Math.max(1, (int) Math.ceil(Math.abs(arc.sweep()) / LONGEST_PIECE - 1e-9));
+    String radii =
+        number(arc.radius() / page.scale().across())
+            + ","
+            + number(arc.radius() / page.scale().along());
+    // Counter-clockwise on the page is against the growing angle of an axis that points down.
+    String way = arc.sweep() > 0 ? " 0 0 0 " : " 0 0 1 ";
+    for (int i = 1; i <= pieces; i++) {
+      data.append('A').append(radii).append(way);
+      point(data, i == pieces ? arc.end() : arc.at((double) i / pieces));
+    }
+  }
+
+  private void point(StringBuilder data, Vec2 p) {
+    Vec2 q = drawn(p);
+    data.append(number(q.x())).append(',').append(number(q.y()));
+  }
+
+  /** The one place where the axis turns over: y runs down from the top of the paper. */
+  private Vec2 drawn(Vec2 p) {
+    Vec2 q = page.scale().compensate(p, pageCentre);
+    return new Vec2(q.x(), page.heightMm() - q.y());
+  }
+
+  private static String number(double mm) {
+    return Numbers.plain(mm, DECIMALS);
+  }
+}
