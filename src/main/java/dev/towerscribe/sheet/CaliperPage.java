@@ -35,13 +35,14 @@ public final class CaliperPage {
   public static List<Page> pages(SideLayout layout, JobInfo info) {
     TextPage page =
         new TextPage(
-            new Head(layout.job().print(), info, Optional.of(layout.side()), "Caliper table"));
+            new Head(
+                layout.job().print(), info, Optional.of(layout.side()), "Caliper table", true));
     Lengths lengths = new Lengths(info.units());
     List<String> keys = KeyDiagram.keys(layout.holes());
     double holesWidth = page.columnMm() - DIAGRAM_WIDTH - GUTTER;
     Table holes = holeTable(layout, lengths, keys, holesWidth);
     KeyDiagram diagram = new KeyDiagram(layout, DIAGRAM_WIDTH, DIAGRAM_HEIGHT);
-    page.add(new Blocks.Beside(diagram, holes.whole(), DIAGRAM_WIDTH + GUTTER), 0, false);
+    page.add(new Fragments.Beside(diagram, holes.whole(), DIAGRAM_WIDTH + GUTTER), 0, false);
     instructions(page, layout, lengths);
     page.table(spanTable(layout, lengths, page.columnMm()), 4.0);
     String side = layout.side().word();
@@ -53,16 +54,22 @@ public final class CaliperPage {
   }
 
   private static void instructions(TextPage page, SideLayout layout, Lengths lengths) {
-    page.heading("Every pair of holes", Type.HEADING);
-    page.point(
-        "NEAR edges: outside jaws, one in each hole, closed on the metal between.", Type.BODY);
-    page.point(
-        "FAR edges: inside jaws, one in each hole, spread until they touch the far walls.",
-        Type.BODY);
-    page.point(
-        "Centres = half of NEAR + FAR, whatever size the drill has left. Compare that with the"
-            + " table; +/- is how far it may be off before the bolts bind.",
-        Type.BODY);
+    page.band("Every pair of holes");
+    double room = page.columnMm() - JawSketch.WIDTH - GUTTER;
+    List<Fragment> points = new ArrayList<>();
+    for (String words :
+        List.of(
+            "NEAR edges: outside jaws, one in each hole, closed on the metal between.",
+            "FAR edges: inside jaws, one in each hole, spread to touch the far walls.",
+            "Centres = half of NEAR + FAR, whatever the drill has left. Compare that with the"
+                + " table: +/- is how far off it may be before the bolts bind.")) {
+      points.add(new Fragments.Stack(Fragments.dotted(words, Type.BODY, room), 0));
+    }
+    page.add(
+        new Fragments.Beside(
+            new JawSketch(), new Fragments.Stack(points, 1.6), JawSketch.WIDTH + GUTTER),
+        3.0,
+        false);
     double longest = layout.spans().stream().mapToDouble(Span::outsideMm).max().orElse(0);
     if (longest > COMMON_CALIPERS_MM) {
       page.point(
@@ -107,6 +114,7 @@ public final class CaliperPage {
   }
 
   private static Table spanTable(SideLayout layout, Lengths lengths, double width) {
+    List<String> keys = KeyDiagram.keys(layout.holes());
     boolean domed = layout.job().tower().crown().isPresent();
     String unit = ", " + lengths.unit().symbol();
     List<Column> columns = new ArrayList<>();
@@ -123,7 +131,8 @@ public final class CaliperPage {
     List<List<Cell>> rows = new ArrayList<>();
     for (Span span : layout.spans()) {
       List<Cell> row = new ArrayList<>();
-      row.add(Cell.of(span.from() + " - " + span.to()));
+      row.add(Cell.of(
+              keys.get(index(layout, span.from())) + " - " + keys.get(index(layout, span.to()))));
       row.add(both(lengths, span.centresMm()));
       if (domed) {
         row.add(both(lengths, onPaperMm(layout, span)));
@@ -144,16 +153,12 @@ public final class CaliperPage {
 
   /** Centre distance as the paper shows it: straight across the flat sheet of paper. */
   private static double onPaperMm(SideLayout layout, Span span) {
-    return layout
-        .onPaper(centre(layout, span.from()))
-        .distanceTo(layout.onPaper(centre(layout, span.to())));
+    Vec2 from = layout.holes().get(index(layout, span.from())).at();
+    Vec2 to = layout.holes().get(index(layout, span.to())).at();
+    return layout.onPaper(from).distanceTo(layout.onPaper(to));
   }
 
-  private static Vec2 centre(SideLayout layout, String name) {
-    return layout.holes().stream()
-        .filter(h -> h.name().equals(name))
-        .map(PlacedHole::at)
-        .findFirst()
-        .orElseThrow();
+  private static int index(SideLayout layout, String name) {
+    return layout.holes().stream().map(PlacedHole::name).toList().indexOf(name);
   }
 }

@@ -14,15 +14,16 @@ import java.util.Optional;
  */
 public final class CautionPage {
   private static final double LARGEST = 4.2;
-  private static final double SMALLEST = 2.6;
+  private static final double SMALLEST = 2.8;
   private static final double STEP = 0.05;
 
+  /** Numbers keep beside their sources: no-break spaces. */
   private static final String SOURCES =
-      "Sources: 1 HSE INDG434. 2 HSE, motor vehicle repair: hot work, fuel, fire. 3 HSE INDG280."
-          + " 4 29 CFR 1910.133. 5 NIOSH: 85 dBA over 8 hours. 6 OSHA limit for zinc oxide fume:"
-          + " 5 mg/m\u00b3. 7 FAA AC 43.13-1B, 4-58 and 4-59. 8 ASTM A780. 9 FMVSS 113, S4.2."
-          + " 10 Prescribed area in the UK vehicle test. 11 49 USC 30122. Unnumbered: common"
-          + " practice, no source.";
+      "Sources: 1\u00a0HSE INDG434. 2\u00a0HSE, motor vehicle repair: hot work, fuel, fire."
+          + " 3\u00a0HSE INDG280. 4\u00a029 CFR 1910.133. 5\u00a0NIOSH: 85\u00a0dBA over 8\u00a0hours."
+          + " 6\u00a0Exposure limit for zinc oxide fume: 5\u00a0mg/m\u00b3. 7\u00a0FAA AC 43.13-1B, 4-58 and"
+          + " 4-59. 8\u00a0ASTM A780. 9\u00a0FMVSS 113, S4.2. 10\u00a0Prescribed area in the UK vehicle"
+          + " test. 11\u00a049 USC 30122. Unnumbered: common practice, no source.";
 
   private CautionPage() {}
 
@@ -60,7 +61,7 @@ public final class CautionPage {
   private static List<Page> tryPages(
       Print print, JobInfo info, double cap, Detail detail, boolean firstOnly) {
     TextPage page =
-        new TextPage(new Head(print, info, Optional.empty(), "Before any metal is cut"));
+        new TextPage(new Head(print, info, Optional.empty(), "Before any metal is cut", false));
     page.lead(
         "A strut tower is part of the car's structure. Metal taken from it cannot be put back.",
         cap * 1.35);
@@ -69,15 +70,16 @@ public final class CautionPage {
             + " the vehicle maker's limits come first: if they forbid this work, do not do it.",
         cap);
     if (!info.acceptedStops().isEmpty()) {
-      page.add(accepted(info, page.columnMm(), Math.min(cap, 3.4), detail), 4, false);
+      page.add(accepted(info, page.columnMm(), Math.min(cap, Type.BODY), detail), 4, false);
     }
     page.columns(2);
     sections(page, cap);
     page.columns(1);
-    page.add(new Blocks.Stack(Blocks.lines(SOURCES, Type.SMALL, page.columnMm(), 0), 0), 0, false);
+    page.add(
+        new Fragments.Stack(Fragments.lines(SOURCES, Type.SMALL, page.columnMm(), 0), 0), 0, false);
     if (detail != Detail.FULL && !firstOnly) {
       page.columns(1);
-      page.heading("Accepted stops in full", Type.HEADING);
+      page.band("Accepted stops in full");
       Lengths lengths = new Lengths(info.units());
       for (Finding stop : info.acceptedStops()) {
         FindingsPages.add(page, stop, true, lengths);
@@ -141,9 +143,9 @@ public final class CautionPage {
         "US: an owner's own changes are state law; a business is bound more tightly. [11]", cap);
   }
 
-  private static Block stopAndAsk(double width, double cap) {
-    double inside = Blocks.Warning.insideMm(width);
-    List<Block> lines = new ArrayList<>();
+  private static Fragment stopAndAsk(double width, double cap) {
+    double inside = Fragments.Warning.insideMm(width);
+    List<Fragment> lines = new ArrayList<>();
     for (String when :
         List.of(
             "the metal is cracked, rusted or repaired;",
@@ -152,36 +154,39 @@ public final class CautionPage {
             "metal and paper disagree anywhere;",
             "the findings show a stop;",
             "the law forbids it, or you are not sure.")) {
-      lines.add(new Blocks.Stack(Blocks.dotted(when, cap, inside), 0));
+      lines.add(new Fragments.Stack(Fragments.dotted(when, cap, inside), 0));
     }
     List<String> title = Type.wrap("STOP, AND ASK A LICENSED SHOP, WHEN", cap * 1.15, inside);
-    return new Blocks.Warning(title, cap * 1.15, new Blocks.Stack(lines, 0.8), width);
+    return new Fragments.Warning(title, cap * 1.15, new Fragments.Stack(lines, 0.8), width);
   }
 
-  private static Block accepted(JobInfo info, double width, double cap, Detail detail) {
-    double inside = Blocks.Warning.insideMm(width);
+  private static Fragment accepted(JobInfo info, double width, double cap, Detail detail) {
+    double inside = Fragments.Warning.insideMm(width);
     Lengths lengths = new Lengths(info.units());
     int count = info.acceptedStops().size();
-    List<Block> lines = new ArrayList<>();
+    List<Fragment> lines = new ArrayList<>();
     switch (detail) {
       case FULL -> {
         for (Finding stop : info.acceptedStops()) {
           String words = stop.id() + ": " + FindingsPages.figures(stop, lengths) + " " + stop.say();
-          lines.add(new Blocks.Stack(Blocks.dotted(words, cap, inside), 0));
+          lines.add(new Fragments.Stack(Fragments.dotted(words, cap, inside), 0));
         }
       }
       case IDS -> {
         String ids = String.join(", ", info.acceptedStops().stream().map(Finding::id).toList());
-        lines.addAll(Blocks.lines(ids + ".", Type.SMALL, inside, 0));
-        lines.addAll(Blocks.lines("In full on the next page.", cap, inside, 0));
+        lines.addAll(Fragments.lines(ids + ".", Type.SMALL, inside, 0));
+        lines.addAll(Fragments.lines("In full on the next page.", cap, inside, 0));
       }
-      case COUNT -> lines.addAll(Blocks.lines("Listed on the next page.", cap, inside, 0));
+      case COUNT -> lines.addAll(Fragments.lines("Listed on the next page.", cap, inside, 0));
     }
     String title =
         count == 1
-            ? "1 STOP WAS ACCEPTED. This job goes against the program's advice."
-            : count + " STOPS WERE ACCEPTED. This job goes against the program's advice.";
-    return new Blocks.Warning(
-        Type.wrap(title, Type.HEADING, inside), Type.HEADING, new Blocks.Stack(lines, 0.8), width);
+            ? "1 STOP WAS ACCEPTED, against this program's advice"
+            : count + " STOPS WERE ACCEPTED, against this program's advice";
+    return new Fragments.Warning(
+        Type.wrap(title, Type.HEADING, inside),
+        Type.HEADING,
+        new Fragments.Stack(lines, 0.8),
+        width);
   }
 }

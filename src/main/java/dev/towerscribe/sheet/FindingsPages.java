@@ -13,6 +13,8 @@ import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.layout.SideLayout;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.Numbers;
+import dev.towerscribe.sheet.Table.Cell;
+import dev.towerscribe.sheet.Table.Column;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -23,6 +25,9 @@ public final class FindingsPages {
   private static final double MARK = 9.0;
   private static final double INDENT = 14.0;
   private static final double GAP = 5.0;
+
+  /** The mark of a note in a table. */
+  private static final String DOT = "\u2022";
 
   private FindingsPages() {}
 
@@ -35,7 +40,8 @@ public final class FindingsPages {
    */
   public static List<Page> pages(SideLayout layout, JobInfo info) {
     TextPage page =
-        new TextPage(new Head(layout.job().print(), info, Optional.of(layout.side()), "Findings"));
+        new TextPage(
+            new Head(layout.job().print(), info, Optional.of(layout.side()), "Findings", true));
     Lengths lengths = new Lengths(info.units());
     List<String> accepted = info.acceptedStops().stream().map(Finding::id).toList();
     if (layout.findings().isEmpty()) {
@@ -45,10 +51,12 @@ public final class FindingsPages {
       List<Finding> some =
           layout.findings().stream().filter(f -> f.severity() == severity).toList();
       if (!some.isEmpty()) {
-        page.heading(heading(severity, some.size()), Type.HEADING);
+        page.band(heading(severity, some.size()));
       }
-      for (Finding finding : some) {
-        add(page, finding, accepted.contains(finding.id()), lengths);
+      if (severity == Severity.NOTE) {
+        page.table(notes(some, lengths, page.columnMm()), 1.0);
+      } else {
+        some.forEach(f -> add(page, f, accepted.contains(f.id()), lengths));
       }
     }
     String side = layout.side().word();
@@ -67,18 +75,45 @@ public final class FindingsPages {
     return switch (severity) {
       case STOP -> count + (count == 1 ? " stop" : " stops") + ": do not cut";
       case CAUTION -> count + (count == 1 ? " caution" : " cautions") + ": read before cutting";
-      case NOTE -> count + (count == 1 ? " note" : " notes");
+      case NOTE -> count + (count == 1 ? " note" : " notes") + ": passed, or for information";
     };
+  }
+
+  private static Table notes(List<Finding> notes, Lengths lengths, double width) {
+    List<Column> columns =
+        List.of(
+            new Column("", 0.18, Align.MIDDLE),
+            new Column("About", 1.25, Align.START),
+            new Column("Found", 0.75, Align.END),
+            new Column("Limit", 0.75, Align.END),
+            new Column("In words; where the limit comes from; id", 3.2, Align.START));
+    List<List<Cell>> rows =
+        notes.stream()
+            .map(
+                n ->
+                    List.of(
+                        Cell.of(DOT),
+                        Cell.of(n.where()),
+                        Cell.of(amount(n.figure(), n.unit(), lengths)),
+                        Cell.of(amount(n.limit(), n.unit(), lengths)),
+                        new Cell(n.say(), source(n))))
+            .toList();
+    return new Table(columns, rows, width, 0);
+  }
+
+  private static String source(Finding finding) {
+    return (finding.source().isEmpty() ? "" : "Limit: " + finding.source() + ". ")
+        + "Id: "
+        + finding.id();
   }
 
   /** Adds one finding to a page. */
   static void add(TextPage page, Finding finding, boolean accepted, Lengths lengths) {
     double width = page.columnMm();
-    List<Block> all = new ArrayList<>();
+    List<Fragment> all = new ArrayList<>();
     all.add(new Lead(finding, accepted, lengths, width));
-    all.addAll(Blocks.lines(finding.say(), Type.BODY, width, INDENT));
-    String source = (finding.source().isEmpty() ? "" : "Limit from: " + finding.source() + ". ");
-    all.addAll(Blocks.lines(source + "Id: " + finding.id(), Type.SMALL, width, INDENT));
+    all.addAll(Fragments.lines(finding.say(), Type.BODY, width, INDENT));
+    all.addAll(Fragments.lines(source(finding), Type.SMALL, width, INDENT));
     page.chain(all, GAP, false);
   }
 
@@ -100,7 +135,7 @@ public final class FindingsPages {
   }
 
   /** Mark, severity, what it is about, figure and limit. */
-  private static final class Lead implements Block {
+  private static final class Lead implements Fragment {
     private static final double CAP = 3.6;
     private static final String ACCEPTED = "ACCEPTED";
     private static final double TAG = 3.0;

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Blocks one under the other, in one or more columns, over as many pages as they need. Blocks that
- * belong together stay together unless they are taller than a page.
+ * Fragments one under the other, in one or more columns, over as many pages as they need. Fragments
+ * that belong together stay together unless they are taller than a page.
  */
 final class Flow {
   /** Step by which columns are shortened until they are about alike, mm. */
@@ -27,7 +27,7 @@ final class Flow {
    * @param keep whether the next block must follow in the same column
    * @param repeat what is drawn again above it at the top of a column
    */
-  record Entry(Block block, double gapMm, boolean keep, Optional<Block> repeat) {}
+  record Entry(Fragment block, double gapMm, boolean keep, Optional<Fragment> repeat) {}
 
   private record Band(int columns, double columnWidthMm, double gutterMm, List<Entry> entries) {}
 
@@ -168,7 +168,7 @@ final class Flow {
 
   private static double heightOf(List<Entry> entries, int i, boolean first) {
     Entry e = entries.get(i);
-    double above = first ? e.repeat().map(Block::heightMm).orElse(0.0) : e.gapMm();
+    double above = first ? e.repeat().map(Fragment::heightMm).orElse(0.0) : e.gapMm();
     return above + e.block().heightMm();
   }
 

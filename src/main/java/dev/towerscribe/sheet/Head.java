@@ -20,9 +20,12 @@ import java.util.stream.Stream;
  * @param info the job
  * @param side the tower the page is about, if it is about one
  * @param title the page's title
+ * @param bar whether a black bar tells of accepted stops; only a page that tells of them itself may
+ *     go without
  */
-record Head(Print print, JobInfo info, Optional<Side> side, String title) {
+record Head(Print print, JobInfo info, Optional<Side> side, String title, boolean bar) {
   private static final double GAP = 2.0;
+  private static final double BODY_GAP = 4.0;
   private static final double LINE = 2.9;
   private static final double JOB = 3.6;
   private static final double BAR = 4.0;
@@ -79,7 +82,7 @@ record Head(Print print, JobInfo info, Optional<Side> side, String title) {
 
   private List<String> accepted() {
     int n = info.acceptedStops().size();
-    if (n == 0) {
+    if (n == 0 || !bar) {
       return List.of();
     }
     return List.of(
@@ -97,13 +100,14 @@ record Head(Print print, JobInfo info, Optional<Side> side, String title) {
         - titleHeightMm()
         - jobLines().size() * Type.lineMm(JOB)
         - factLines().size() * Type.lineMm(LINE)
-        - (accepted().isEmpty() ? 0 : Type.lineMm(BAR) + 2 * GAP)
-        - 2 * GAP;
+        - (accepted().isEmpty() ? 0 : Type.lineMm(BAR) + GAP)
+        - GAP
+        - BODY_GAP;
   }
 
   /** Lower edge of the page's body. */
   double bodyBottomMm() {
-    return print.marginMm() + foot().size() * Type.lineMm(Type.SMALL) + 2 * GAP;
+    return print.marginMm() + foot().size() * Type.lineMm(Type.SMALL) + GAP + BODY_GAP;
   }
 
   /** Draws band and foot. */
@@ -136,7 +140,7 @@ record Head(Print print, JobInfo info, Optional<Side> side, String title) {
       double middle = (leftMm() + rightMm()) / 2;
       out.add(Type.white(middle, Type.baseMm(y, BAR), BAR, Align.MIDDLE, words));
     }
-    double foot = bodyBottomMm() - GAP;
+    double foot = bodyBottomMm() - BODY_GAP;
     out.add(Type.line(leftMm(), foot, rightMm(), foot, Pen.THIN));
     foot -= GAP / 2;
     for (String line : foot()) {

@@ -10,10 +10,10 @@ import java.util.Optional;
  * What every page of a pack says about its job.
  *
  * @param title what the job is called
- * @param date the job's date; pages leave a blank to fill in without one
- * @param units the unit pages name first
- * @param packMark the same on all pages of one pack, so that pages of two packs cannot be mixed
- * @param acceptedStops stop findings that were accepted by id; every page shows them
+ * @param date the job's date; a blank to fill in stands in its place without one
+ * @param units the unit that is named first
+ * @param packMark short code printed on every page, so that sheets of two packs are never mixed
+ * @param acceptedStops stop findings that the user accepted; every sheet carries them
  */
 public record JobInfo(
     String title,

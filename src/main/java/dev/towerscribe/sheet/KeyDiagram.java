@@ -9,6 +9,7 @@ import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.geometry.Arc;
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Contour;
+import dev.towerscribe.geometry.Edge;
 import dev.towerscribe.geometry.Region;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.layout.PlacedHole;
@@ -22,11 +23,16 @@ import java.util.List;
  * Which hole is which: the tower from its underside, forward up the page, small and not to scale.
  * Seen from below, the left tower's inboard side lies to the left.
  */
-final class KeyDiagram implements Block {
+final class KeyDiagram implements Fragment {
   private static final double NAME = 3.6;
   private static final double WORDS = Type.SMALL;
   private static final double SAG_MM = 0.02;
   private static final double AIR = 0.8;
+  private static final int RINGS = 4;
+  private static final int TURNS = 24;
+
+  /** Distance of points along an outline that stand for it. */
+  private static final double CLOSE_MM = 0.5;
 
   /** Longest name that is written beside its hole; longer ones are replaced by row numbers. */
   private static final double LONGEST_NAME_MM = 12.0;
@@ -69,7 +75,7 @@ final class KeyDiagram implements Block {
   }
 
   private static double footMm() {
-    return 2 * Type.lineMm(WORDS) + 2.0;
+    return 3 * Type.lineMm(WORDS) + 2.0;
   }
 
   private static double sideMm() {
@@ -133,23 +139,44 @@ final class KeyDiagram implements Block {
       String name, PlacedHole hole, Vec2 shaft, Vec2 middle, List<Box> taken, List<Item> out) {
     Vec2 at = onPage(hole.at(), middle);
     double wide = Lettering.width(name, NAME);
-    double out0 = at.distanceTo(shaft) == 0 ? 0 : at.minus(shaft).direction().degrees();
-    Box best = null;
+    double outward = at.distanceTo(shaft) == 0 ? 0 : at.minus(shaft).direction().degrees();
     double reach = hole.diameterMm() / 2 * scale + AIR;
-    for (int ring = 0; ring < 4 && best == null; ring++) {
-      for (int turn = 0; turn < 24 && best == null; turn++) {
-        double degrees = out0 + (turn % 2 == 0 ? 1 : -1) * 15.0 * ((turn + 1) / 2);
+    List<Box> places = new ArrayList<>();
+    for (int ring = 0; ring < RINGS; ring++) {
+      for (int turn = 0; turn < TURNS; turn++) {
+        double degrees = outward + (turn % 2 == 0 ? 1 : -1) * 360.0 / TURNS * ((turn + 1) / 2);
         Box place = beside(at, reach + ring * NAME / 2, Angle.ofDegrees(degrees), wide);
         if (taken.stream().noneMatch(place::meets)) {
-          best = place;
+          places.add(place);
         }
       }
     }
-    if (best == null) {
-      throw new IllegalArgumentException("no room for the name of hole " + name);
-    }
+    Box best =
+        places.stream()
+            .filter(place -> lines(middle).stream().noneMatch(place::contains))
+            .findFirst()
+            .or(() -> places.stream().findFirst())
+            .orElseThrow(
+                () -> new IllegalArgumentException("no room for the name of hole " + name));
     taken.add(best);
-    out.add(Type.text(best.centre().x(), best.minY() + 0.3 * NAME, NAME, Align.MIDDLE, name));
+    out.add(Type.text(best.centre().x(), best.centre().y() - NAME / 2, NAME, Align.MIDDLE, name));
+  }
+
+  /** Points of the drawn outlines, close together, that names had better keep clear of. */
+  private List<Vec2> lines(Vec2 middle) {
+    Region cut = layout.finalCut().isEmpty() ? layout.opening() : layout.finalCut();
+    List<Vec2> points = new ArrayList<>();
+    for (Region region : List.of(layout.plateOutline(), cut)) {
+      for (Contour contour : region.contours()) {
+        for (Edge edge : contour.edges()) {
+          int pieces = (int) Math.ceil(edge.length() * scale / CLOSE_MM);
+          for (int i = 0; i < pieces; i++) {
+            points.add(onPage(edge.at((double) i / pieces), middle));
+          }
+        }
+      }
+    }
+    return points;
   }
 
   /** A name's box that touches a circle round its hole from outside. */
@@ -181,16 +208,14 @@ final class KeyDiagram implements Block {
             "OUTBOARD"));
     arrow(new Vec2(outer - sign * 10, tip - 2), new Vec2(sign, 0), 10, out);
     double foot = topMm - height + footMm() - 2.0;
-    out.add(
-        Type.text(
-            centre, Type.baseMm(foot, WORDS), WORDS, Align.MIDDLE, "Seen from the underside."));
-    out.add(
-        Type.text(
-            centre,
-            Type.baseMm(foot - Type.lineMm(WORDS), WORDS),
-            WORDS,
-            Align.MIDDLE,
-            "NOT TO SCALE. Do not mark from it."));
+    for (String line :
+        List.of(
+            "NOT TO SCALE: do not mark from it.",
+            "Seen from the underside. Dashed: the plate.",
+            "Cross: the original strut-shaft centre.")) {
+      out.add(Type.text(centre, Type.baseMm(foot, WORDS), WORDS, Align.MIDDLE, line));
+      foot -= Type.lineMm(WORDS);
+    }
   }
 
   private static void arrow(Vec2 from, Vec2 way, double length, List<Item> out) {

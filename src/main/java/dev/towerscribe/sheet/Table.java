@@ -59,8 +59,8 @@ record Table(List<Column> columns, List<List<Cell>> rows, double widthMm, double
   }
 
   /** The headings. */
-  Block head() {
-    List<List<Blocks.Words>> cells = new ArrayList<>();
+  Fragment head() {
+    List<List<Fragments.Words>> cells = new ArrayList<>();
     for (int i = 0; i < columns.size(); i++) {
       cells.add(words(columns.get(i).head(), Type.SMALL, i));
     }
@@ -68,11 +68,11 @@ record Table(List<Column> columns, List<List<Cell>> rows, double widthMm, double
   }
 
   /** A row. */
-  Block row(int index) {
-    List<List<Blocks.Words>> cells = new ArrayList<>();
+  Fragment row(int index) {
+    List<List<Fragments.Words>> cells = new ArrayList<>();
     for (int i = 0; i < columns.size(); i++) {
       Cell cell = rows.get(index).get(i);
-      List<Blocks.Words> all = new ArrayList<>(words(cell.main(), Type.TABLE, i));
+      List<Fragments.Words> all = new ArrayList<>(words(cell.main(), Type.TABLE, i));
       all.addAll(words(cell.second(), Type.SMALL, i));
       cells.add(all);
     }
@@ -80,26 +80,26 @@ record Table(List<Column> columns, List<List<Cell>> rows, double widthMm, double
   }
 
   /** The whole table as one block, for small ones. */
-  Block whole() {
-    List<Block> all = new ArrayList<>();
+  Fragment whole() {
+    List<Fragment> all = new ArrayList<>();
     all.add(head());
     for (int i = 0; i < rows.size(); i++) {
       all.add(row(i));
     }
-    return new Blocks.Stack(all, 0);
+    return new Fragments.Stack(all, 0);
   }
 
-  private List<Blocks.Words> words(String text, double cap, int column) {
+  private List<Fragments.Words> words(String text, double cap, int column) {
     return Type.wrap(text, cap, columnMm(column) - 2 * PAD_X).stream()
-        .map(line -> new Blocks.Words(line, cap, 0))
+        .map(line -> new Fragments.Words(line, cap, 0))
         .toList();
   }
 
-  private final class Row implements Block {
-    private final List<List<Blocks.Words>> cells;
+  private final class Row implements Fragment {
+    private final List<List<Fragments.Words>> cells;
     private final boolean head;
 
-    Row(List<List<Blocks.Words>> cells, boolean head) {
+    Row(List<List<Fragments.Words>> cells, boolean head) {
       this.cells = cells;
       this.head = head;
     }
@@ -130,7 +130,7 @@ record Table(List<Column> columns, List<List<Cell>> rows, double widthMm, double
               case MIDDLE -> x + wide / 2;
               case END -> x + wide - PAD_X;
             };
-        for (Blocks.Words line : cells.get(i)) {
+        for (Fragments.Words line : cells.get(i)) {
           if (!line.words().isEmpty()) {
             out.add(Type.text(at, Type.baseMm(y, line.cap()), line.cap(), align, line.words()));
           }
@@ -144,7 +144,7 @@ record Table(List<Column> columns, List<List<Cell>> rows, double widthMm, double
     }
   }
 
-  private static double stackMm(List<Blocks.Words> lines) {
-    return lines.stream().mapToDouble(Blocks.Words::heightMm).sum();
+  private static double stackMm(List<Fragments.Words> lines) {
+    return lines.stream().mapToDouble(Fragments.Words::heightMm).sum();
   }
 }

@@ -42,22 +42,29 @@ final class TextPage {
   /** A heading, kept with what follows. */
   TextPage heading(String words, double cap) {
     return add(
-        new Blocks.Heading(Type.wrap(words, cap, columnMm), cap, columnMm), HEADING_GAP, true);
+        new Fragments.Heading(Type.wrap(words, cap, columnMm), cap, columnMm), HEADING_GAP, true);
+  }
+
+  /** A heading on a pale band, kept with what follows. */
+  TextPage band(String words) {
+    double cap = Type.HEADING;
+    List<String> lines = Type.wrap(words, cap, columnMm - 2 * Fragments.Band.INDENT);
+    return add(new Fragments.Band(lines, cap, columnMm), HEADING_GAP, true);
   }
 
   /** A paragraph. */
   TextPage paragraph(String words, double cap) {
-    return chain(Blocks.lines(words, cap, columnMm, 0), PARAGRAPH_GAP, false);
+    return chain(Fragments.lines(words, cap, columnMm, 0), PARAGRAPH_GAP, false);
   }
 
   /** A paragraph kept with what follows. */
   TextPage lead(String words, double cap) {
-    return chain(Blocks.lines(words, cap, columnMm, 0), PARAGRAPH_GAP, true);
+    return chain(Fragments.lines(words, cap, columnMm, 0), PARAGRAPH_GAP, true);
   }
 
   /** A point of a list. */
   TextPage point(String words, double cap) {
-    return chain(Blocks.dotted(words, cap, columnMm), PARAGRAPH_GAP * 0.8, false);
+    return chain(Fragments.dotted(words, cap, columnMm), PARAGRAPH_GAP * 0.8, false);
   }
 
   /**
@@ -69,18 +76,18 @@ final class TextPage {
    * @param keep whether what follows belongs to it
    */
   TextPage step(int number, String todo, List<String> details, boolean keep) {
-    List<Block> all =
-        new ArrayList<>(Blocks.lines(todo, Type.HEADING, columnMm, Blocks.Step.INDENT));
-    all.set(0, new Blocks.Step(number, (Blocks.Words) all.get(0)));
+    List<Fragment> all =
+        new ArrayList<>(Fragments.lines(todo, Type.HEADING, columnMm, Fragments.Step.INDENT));
+    all.set(0, new Fragments.Step(number, (Fragments.Words) all.get(0)));
     for (String detail : details) {
-      all.addAll(Blocks.lines(detail, Type.BODY, columnMm, Blocks.Step.INDENT));
+      all.addAll(Fragments.lines(detail, Type.BODY, columnMm, Fragments.Step.INDENT));
     }
     return chain(all, STEP_GAP, keep);
   }
 
   /** A table; its headings come again on every page. */
   TextPage table(Table table, double gapMm) {
-    Block headings = table.head();
+    Fragment headings = table.head();
     flow.add(new Flow.Entry(headings, gapMm, true, Optional.empty()));
     for (int i = 0; i < table.rows().size(); i++) {
       flow.add(new Flow.Entry(table.row(i), 0, false, Optional.of(headings)));
@@ -89,13 +96,13 @@ final class TextPage {
   }
 
   /** Any block. */
-  TextPage add(Block block, double gapMm, boolean keep) {
+  TextPage add(Fragment block, double gapMm, boolean keep) {
     flow.add(new Flow.Entry(block, gapMm, keep, Optional.empty()));
     return this;
   }
 
-  /** Blocks without gaps between them, kept together. */
-  TextPage chain(List<Block> blocks, double gapMm, boolean keepLast) {
+  /** Fragments without gaps between them, kept together. */
+  TextPage chain(List<Fragment> blocks, double gapMm, boolean keepLast) {
     for (int i = 0; i < blocks.size(); i++) {
       boolean last = i == blocks.size() - 1;
       add(blocks.get(i), i == 0 ? gapMm : 0, !last || keepLast);

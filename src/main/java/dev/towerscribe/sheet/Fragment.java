@@ -4,7 +4,7 @@ import dev.towerscribe.drawing.Item;
 import java.util.List;
 
 /** A piece of a text page that takes a known height of its column and is never torn apart. */
-interface Block {
+interface Fragment {
   /** Height it takes, mm. */
   double heightMm();
 

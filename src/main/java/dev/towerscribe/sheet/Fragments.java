@@ -10,14 +10,14 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** The small pieces that text pages are made of. */
-final class Blocks {
+final class Fragments {
   /** Empty space between a frame and what is in it. */
   private static final double PAD = 3.0;
 
-  private Blocks() {}
+  private Fragments() {}
 
   /** A line of text, set in by some millimetres. */
-  record Words(String words, double cap, double indentMm) implements Block {
+  record Words(String words, double cap, double indentMm) implements Fragment {
     @Override
     public double heightMm() {
       return Type.lineMm(cap);
@@ -31,8 +31,30 @@ final class Blocks {
     }
   }
 
+  /** A heading on a pale band. */
+  record Band(List<String> lines, double cap, double widthMm) implements Fragment {
+    /** How far the words stand in. */
+    static final double INDENT = 2.0;
+
+    @Override
+    public double heightMm() {
+      return 1.4 + lines.size() * Type.lineMm(cap);
+    }
+
+    @Override
+    public void draw(double leftMm, double topMm, List<Item> out) {
+      double bottom = topMm - heightMm();
+      out.add(Type.box(leftMm, bottom, leftMm + widthMm, topMm, Pen.NONE, Ink.PALE));
+      double y = topMm - 0.7;
+      for (String line : lines) {
+        out.add(Type.text(leftMm + INDENT, Type.baseMm(y, cap), cap, Align.START, line));
+        y -= Type.lineMm(cap);
+      }
+    }
+  }
+
   /** A heading under a heavy line. */
-  record Heading(List<String> lines, double cap, double widthMm) implements Block {
+  record Heading(List<String> lines, double cap, double widthMm) implements Fragment {
     @Override
     public double heightMm() {
       return 1.0 + lines.size() * Type.lineMm(cap);
@@ -50,7 +72,7 @@ final class Blocks {
   }
 
   /** The first line of a point in a list, with its dot. */
-  record Dotted(Words first) implements Block {
+  record Dotted(Words first) implements Fragment {
     /** How far the words stand in. */
     static double indentMm(double cap) {
       return 1.4 * cap;
@@ -72,7 +94,7 @@ final class Blocks {
   }
 
   /** The first line of a step: a box to tick and its number. */
-  record Step(int number, Words first) implements Block {
+  record Step(int number, Words first) implements Fragment {
     /** How far the words stand in. */
     static final double INDENT = 17.0;
 
@@ -96,21 +118,21 @@ final class Blocks {
   }
 
   /** Several blocks as one that is never torn apart. */
-  record Stack(List<Block> blocks, double gapMm) implements Block {
+  record Stack(List<Fragment> blocks, double gapMm) implements Fragment {
     Stack {
       blocks = List.copyOf(blocks);
     }
 
     @Override
     public double heightMm() {
-      return blocks.stream().mapToDouble(Block::heightMm).sum()
+      return blocks.stream().mapToDouble(Fragment::heightMm).sum()
           + gapMm * Math.max(0, blocks.size() - 1);
     }
 
     @Override
     public void draw(double leftMm, double topMm, List<Item> out) {
       double y = topMm;
-      for (Block block : blocks) {
+      for (Fragment block : blocks) {
         block.draw(leftMm, y, out);
         y -= block.heightMm() + gapMm;
       }
@@ -118,7 +140,7 @@ final class Blocks {
   }
 
   /** Two blocks side by side. */
-  record Beside(Block left, Block right, double rightAtMm) implements Block {
+  record Beside(Fragment left, Fragment right, double rightAtMm) implements Fragment {
     @Override
     public double heightMm() {
       return Math.max(left.heightMm(), right.heightMm());
@@ -132,8 +154,8 @@ final class Blocks {
   }
 
   /** A warning in a heavy frame: white words on a black bar, then what is to be said. */
-  record Warning(List<String> title, double titleCap, Block inside, double widthMm)
-      implements Block {
+  record Warning(List<String> title, double titleCap, Fragment inside, double widthMm)
+      implements Fragment {
     /** Room for what is inside. */
     static double insideMm(double widthMm) {
       return widthMm - 2 * (PAD + Pen.HEAVY.widthMm());
@@ -172,8 +194,8 @@ final class Blocks {
   }
 
   /** Lines of a paragraph. */
-  static List<Block> lines(String words, double cap, double widthMm, double indentMm) {
-    List<Block> blocks = new ArrayList<>();
+  static List<Fragment> lines(String words, double cap, double widthMm, double indentMm) {
+    List<Fragment> blocks = new ArrayList<>();
     for (String line : Type.wrap(words, cap, widthMm - indentMm)) {
       blocks.add(new Words(line, cap, indentMm));
     }
@@ -181,8 +203,8 @@ final class Blocks {
   }
 
   /** Lines of a point in a list. */
-  static List<Block> dotted(String words, double cap, double widthMm) {
-    List<Block> blocks = new ArrayList<>(lines(words, cap, widthMm, Dotted.indentMm(cap)));
+  static List<Fragment> dotted(String words, double cap, double widthMm) {
+    List<Fragment> blocks = new ArrayList<>(lines(words, cap, widthMm, Dotted.indentMm(cap)));
     if (!blocks.isEmpty()) {
       blocks.set(0, new Dotted((Words) blocks.get(0)));
     }
