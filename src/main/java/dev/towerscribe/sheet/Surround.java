@@ -1,0 +1,364 @@
+package dev.towerscribe.sheet;
+
+import dev.towerscribe.drawing.Align;
+import dev.towerscribe.drawing.Ink;
+import dev.towerscribe.drawing.Item;
+import dev.towerscribe.drawing.Layer;
+import dev.towerscribe.drawing.Lettering;
+import dev.towerscribe.drawing.Pen;
+import dev.towerscribe.drawing.PrintScale;
+import dev.towerscribe.finding.Finding;
+import dev.towerscribe.geometry.Box;
+import dev.towerscribe.geometry.Contour;
+import dev.towerscribe.geometry.Hatch;
+import dev.towerscribe.geometry.Region;
+import dev.towerscribe.geometry.Segment;
+import dev.towerscribe.geometry.Vec2;
+import dev.towerscribe.model.Side;
+import dev.towerscribe.quantity.Angle;
+import dev.towerscribe.quantity.Numbers;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What stands round the drawing of every full-scale page. The side's word stands on its own side of
+ * the page; the face's word stands in a black band, a heavy frame or a hatched frame, so that no
+ * two kinds of sheet look alike from afar.
+ */
+final class Surround {
+  /** How the words at the head are set off. */
+  enum Look {
+    /** White words on black. */
+    BLACK,
+    /** Black words in a heavy frame. */
+    FRAMED,
+    /** Black words in a hatched frame. */
+    HATCHED
+  }
+
+  /**
+   * What the head and foot say.
+   *
+   * @param side which tower
+   * @param word the face or the kind of sheet, in capitals
+   * @param look how it is set off
+   * @param underWord a few words beneath it
+   * @param pageName "Left tower, underside"
+   * @param outboardSign +1 when outboard is to the page's right
+   * @param todo how to lay the sheet, a paragraph each
+   */
+  record Says(
+      Side side,
+      String word,
+      Look look,
+      String underWord,
+      String pageName,
+      int outboardSign,
+      List<String> todo) {}
+
+  private static final double PAD_MM = 2.5;
+  private static final double LINE_GAP_MM = 1.5;
+  private static final double LEAST_FACE_MM = 90;
+
+  private final Zones zones;
+  private final JobInfo info;
+  private final PrintScale scale;
+  private final Says says;
+  private final Optional<Double> lineX;
+  private final List<Item> items = new ArrayList<>();
+
+  /**
+   * Prepares.
+   *
+   * @param lineX where the fore-aft line runs, which head, arrows and foot leave free
+   */
+  Surround(Zones zones, JobInfo info, PrintScale scale, Says says, Optional<Double> lineX) {
+    this.zones = zones;
+    this.info = info;
+    this.scale = scale;
+    this.says = says;
+    this.lineX = lineX;
+  }
+
+  /** Where the fore-aft line should run so that the face's word keeps its size. */
+  static double likedLineX(Zones zones, Side side, double wanted) {
+    Box head = zones.head();
+    double room = LEAST_FACE_MM + LINE_GAP_MM;
+    double least = side == Side.LEFT ? head.minX() + 60 : head.minX() + room;
+    double most = side == Side.LEFT ? head.maxX() - room : head.maxX() - 60;
+    return Math.max(least, Math.min(most, wanted));
+  }
+
+  private static boolean free(Box box, double x) {
+    return x > box.minX() + 55 && x < box.maxX() - 55;
+  }
+
+  /** All shapes. */
+  List<Item> drawn(CheckBars bars) {
+    head();
+    arrows();
+    zones.stops().ifPresent(this::stops);
+    strip(bars);
+    foot(bars);
+    lineX.ifPresent(this::foreAftEnds);
+    return items;
+  }
+
+  private void head() {
+    Box h = zones.head();
+    double split =
+        lineX
+            .filter(x -> free(h, x))
+            .orElse(
+                says.side() == Side.LEFT
+                    ? h.minX() + h.width() * 0.45
+                    : h.maxX() - h.width() * 0.45);
+    Box left = new Box(h.minX(), h.minY() + 1, split - LINE_GAP_MM, h.maxY());
+    Box right = new Box(split + LINE_GAP_MM, h.minY() + 1, h.maxX(), h.maxY());
+    boolean leftTower = says.side() == Side.LEFT;
+    Look sideLook = says.look() == Look.BLACK ? Look.BLACK : Look.FRAMED;
+    big(leftTower ? left : right, says.side().name(), "", sideLook);
+    big(leftTower ? right : left, says.word(), says.underWord(), says.look());
+  }
+
+  private void big(Box box, String word, String under, Look look) {
+    Ink ink = look == Look.BLACK ? Ink.WHITE : Ink.BLACK;
+    if (look == Look.BLACK) {
+      items.add(area(box, Ink.BLACK));
+    } else {
+      items.add(frame(box.grown(-Pen.HEAVY.widthMm() / 2), Pen.HEAVY));
+    }
+    double room = box.width() - 2 * PAD_MM;
+    double tall = box.height() - 2 * PAD_MM - (under.isEmpty() ? 0 : 7);
+    double cap = Lettering.capHeightToFit(word, room, tall);
+    double underCap = under.isEmpty() ? 0 : Lettering.capHeightToFit(under, room, 3.5);
+    double used = cap + (under.isEmpty() ? 0 : 2.5 + underCap);
+    double base = box.centre().y() + used / 2 - cap;
+    if (look == Look.HATCHED) {
+      Box inner = box.grown(-2 * Pen.HEAVY.widthMm());
+      hatch(inner, 2.0, Pen.OUTLINE);
+      double half = Math.max(Lettering.width(word, cap), Lettering.width(under, underCap)) / 2 + 2;
+      items.add(
+          area(
+              new Box(
+                  Math.max(inner.minX(), box.centre().x() - half),
+                  inner.minY(),
+                  Math.min(inner.maxX(), box.centre().x() + half),
+                  inner.maxY()),
+              Ink.WHITE));
+    }
+    items.add(text(box.centre().x(), base, cap, Align.MIDDLE, word, ink));
+    if (!under.isEmpty()) {
+      items.add(text(box.centre().x(), base - 2.5 - underCap, underCap, Align.MIDDLE, under, ink));
+    }
+  }
+
+  /** The two arrows; the one that points outboard stands on the outboard half of the page. */
+  private void arrows() {
+    Box row = zones.arrows();
+    double y = row.centre().y();
+    double cap = 6;
+    double split = lineX.filter(x -> free(row, x)).orElse(row.centre().x());
+    int out = says.outboardSign();
+    double edge = out > 0 ? row.maxX() : row.minX();
+    double word = Lettering.width("OUTBOARD", cap);
+    double room = Math.abs(edge - split) - 3;
+    double length = Math.min(30, room - word - 3);
+    items.add(arrow(new Vec2(edge - out * length, y), new Vec2(edge, y)));
+    items.add(
+        text(
+            edge - out * (length + 2 + word / 2),
+            y - cap / 2,
+            cap,
+            Align.MIDDLE,
+            "OUTBOARD",
+            Ink.BLACK));
+    double x = split - out * 7;
+    items.add(arrow(new Vec2(x, row.minY() + 1), new Vec2(x, row.maxY() - 0.5)));
+    double forward = Lettering.width("FORWARD", cap);
+    items.add(
+        text(x - out * (4 + forward / 2), y - cap / 2, cap, Align.MIDDLE, "FORWARD", Ink.BLACK));
+  }
+
+  /** Where a key of tiles may stand: the inboard end of the arrows' row. */
+  Box keyRoom() {
+    Box row = zones.arrows();
+    return says.outboardSign() > 0
+        ? new Box(row.minX(), row.minY(), row.minX() + 32, row.maxY())
+        : new Box(row.maxX() - 32, row.minY(), row.maxX(), row.maxY());
+  }
+
+  static Item arrow(Vec2 from, Vec2 to) {
+    Vec2 u = to.minus(from).unit();
+    Vec2 n = u.quarterTurn();
+    Vec2 neck = to.minus(u.times(6));
+    return new Item.Polyline(
+        Layer.NOTES,
+        List.of(
+            from.plus(n.times(0.9)),
+            neck.plus(n.times(0.9)),
+            neck.plus(n.times(3.2)),
+            to,
+            neck.minus(n.times(3.2)),
+            neck.minus(n.times(0.9)),
+            from.minus(n.times(0.9))),
+        true,
+        Pen.NONE,
+        Ink.BLACK);
+  }
+
+  /** A band hatched so heavily that it shows across a garage, with each accepted stop in words. */
+  private void stops(Box box) {
+    Box inner = box.grown(-Pen.HEAVY.widthMm() / 2);
+    items.add(frame(inner, Pen.HEAVY));
+    hatch(inner, 4.0, Pen.HEAVY);
+    String words = "STOP ACCEPTED";
+    double cap = 10;
+    double wide = Lettering.width(words, cap) + 6;
+    double left = box.minX() + 4;
+    double right = box.maxX() - 4;
+    items.add(area(new Box(left, box.minY() + 1.8, right, box.maxY() - 1.8), Ink.WHITE));
+    items.add(text(left + 3, box.centre().y() - cap / 2, cap, Align.START, words, Ink.BLACK));
+    double room = right - left - wide - 2;
+    int n = info.acceptedStops().size();
+    double pitch = Math.min(5.0, (box.height() - 4) / n);
+    double y = box.centre().y() + (n - 1) * pitch / 2;
+    for (Finding stop : info.acceptedStops()) {
+      String figure =
+          Numbers.plain(stop.figure(), 1)
+              + " "
+              + stop.unit()
+              + " (limit "
+              + Numbers.plain(stop.limit(), 1)
+              + ")";
+      String line = stop.id() + ": " + figure.replace("  ", " ");
+      double fit = Lettering.capHeightToFit(line, room, 3.5);
+      if (fit >= 2.5 || n > 1) {
+        items.add(text(left + wide, y - fit / 2, Math.max(2.5, fit), Align.START, line, Ink.BLACK));
+      } else {
+        double idCap = Math.max(2.5, Lettering.capHeightToFit(stop.id(), room, 3.5));
+        items.add(text(left + wide, y + 0.8, idCap, Align.START, stop.id(), Ink.BLACK));
+        items.add(text(left + wide, y - 4.2, 3.0, Align.START, figure, Ink.BLACK));
+      }
+      y -= pitch;
+    }
+  }
+
+  /** Above the upright bar: what must be done first. */
+  private void strip(CheckBars bars) {
+    items.addAll(bars.drawn());
+    items.addAll(bars.labelAlong());
+    Box s = zones.strip();
+    double from = bars.farAlong().y() + CheckBars.TICK_MM + 1;
+    double room = s.maxY() - from - 1;
+    for (String[] lines :
+        new String[][] {
+          {"MEASURE THE BARS", "BEFORE YOU TAPE THIS"}, {"MEASURE THE BARS BEFORE YOU TAPE THIS"}
+        }) {
+      double cap = 3.5;
+      for (String line : lines) {
+        cap = Lettering.capHeightToFit(line, room, cap);
+      }
+      if (cap >= 2.5) {
+        Block block = Block.of(cap, lines);
+        items.addAll(
+            block.drawn(
+                new Vec2(s.minX() + block.heightMm() / 2 + 0.5, from + room / 2),
+                Angle.ofDegrees(90),
+                false,
+                Ink.BLACK));
+        return;
+      }
+    }
+  }
+
+  private void foot(CheckBars bars) {
+    Box f = zones.foot();
+    double end = bars.farAcross().x();
+    double infoRight = lineX.filter(x -> x > f.minX() + 70 && x < end).orElse(end) - LINE_GAP_MM;
+    items.addAll(bars.labelAcross(Math.min(bars.lengthMm(), infoRight - bars.corner().x())));
+    double top = bars.corner().y() - 7.5;
+    String date =
+        "Date "
+            + info.date().map(Object::toString).orElse("________")
+            + "   Pack "
+            + info.packMark();
+    List<String> about = new ArrayList<>();
+    about.add(Measures.shortened(info.title(), 3.2, infoRight - f.minX()));
+    about.add(date);
+    String scaled =
+        scale.isTrue()
+            ? "Scale 1:1"
+            : "Scale 1:1 on a printer that prints "
+                + Numbers.plain(scale.across(), 4)
+                + " across, "
+                + Numbers.plain(scale.along(), 4)
+                + " along";
+    about.add(says.pageName() + ". " + scaled);
+    about.add("Cutting is final. Read the caution page first.");
+    column(about, new Box(f.minX(), f.minY(), infoRight, top), 3.2, 2.5);
+    double workLeft = Math.max(end + 4, lineX.filter(x -> x < f.maxX() - 50).orElse(0.0) + 3);
+    List<String> todo = new ArrayList<>();
+    todo.add("Cross to cross: " + bars.diagonal() + ".");
+    todo.addAll(says.todo());
+    column(todo, new Box(workLeft, f.minY(), f.maxX(), f.maxY() - 2), 3.5, 2.5);
+  }
+
+  /** Paragraphs from the top of a column, as large as fits. */
+  private void column(List<String> paragraphs, Box box, double mostMm, double leastMm) {
+    double cap = mostMm;
+    Block block = Block.wrapped(cap, box.width(), paragraphs.toArray(String[]::new));
+    while (block.heightMm() > box.height() && cap > leastMm) {
+      cap = Math.max(leastMm, cap - 0.1);
+      block = Block.wrapped(cap, box.width(), paragraphs.toArray(String[]::new));
+    }
+    double y = box.maxY();
+    for (int i = 0; i < block.lines().size(); i++) {
+      y -= cap * (i == 0 ? 1 : Block.PITCH);
+      if (y - Block.TAIL * cap < box.minY() - 1e-6) {
+        throw new IllegalStateException("no room on the page for: " + block.lines().get(i).words());
+      }
+      items.add(text(box.minX(), y, cap, Align.START, block.lines().get(i).words(), Ink.BLACK));
+    }
+  }
+
+  /** The fore-aft line beyond the drawing, to both ends of the printable paper. */
+  private void foreAftEnds(double x) {
+    Box p = zones.printable();
+    items.add(
+        new Item.Line(
+            Layer.CENTRE_LINES,
+            new Vec2(x, p.minY()),
+            new Vec2(x, zones.drawing().minY()),
+            Pen.OUTLINE));
+    if (free(zones.head(), x)) {
+      double from = zones.stops().map(Box::maxY).orElse(zones.drawing().maxY());
+      items.add(
+          new Item.Line(Layer.CENTRE_LINES, new Vec2(x, from), new Vec2(x, p.maxY()), Pen.OUTLINE));
+    }
+  }
+
+  private void hatch(Box box, double spacingMm, Pen pen) {
+    for (Segment s : hatched(box, spacingMm)) {
+      items.add(new Item.Line(Layer.NOTES, s.start(), s.end(), pen));
+    }
+  }
+
+  private static List<Segment> hatched(Box box, double spacingMm) {
+    Region region = Region.inside(Contour.polygon(TurnedBox.of(box).corners()));
+    return Hatch.lines(region, Region.EMPTY, Angle.ofDegrees(45), spacingMm);
+  }
+
+  static Item text(double x, double y, double cap, Align align, String words, Ink ink) {
+    return new Item.Text(Layer.NOTES, new Vec2(x, y), cap, align, Angle.ZERO, words, ink);
+  }
+
+  static Item area(Box box, Ink ink) {
+    return new Item.Polyline(Layer.NOTES, TurnedBox.of(box).corners(), true, Pen.NONE, ink);
+  }
+
+  static Item frame(Box box, Pen pen) {
+    return new Item.Polyline(Layer.NOTES, TurnedBox.of(box).corners(), true, pen, Ink.NONE);
+  }
+}
