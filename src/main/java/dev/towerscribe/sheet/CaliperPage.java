@@ -75,9 +75,7 @@ public final class CaliperPage {
       page.point(
           "The longest reading is "
               + lengths.both(longest)
-              + ": calipers of "
-              + lengths.size(COMMON_CALIPERS_MM)
-              + " will not reach it.",
+              + ": 150 mm (6 in) calipers will not reach it.",
           Type.BODY);
     }
     if (layout.job().tower().crown().isPresent()) {
@@ -118,20 +116,21 @@ public final class CaliperPage {
     boolean domed = layout.job().tower().crown().isPresent();
     String unit = ", " + lengths.unit().symbol();
     List<Column> columns = new ArrayList<>();
-    columns.add(new Column("Holes", 1.5, Align.START));
+    columns.add(new Column("Holes", 1.3, Align.START));
     columns.add(new Column("Centres" + unit, 1.25, Align.END));
     if (domed) {
       columns.add(new Column("Centres on\npaper" + unit, 1.25, Align.END));
     }
     columns.add(new Column("NEAR edges\n(outside jaws)" + unit, 1.45, Align.END));
     columns.add(new Column("FAR edges\n(inside jaws)" + unit, 1.45, Align.END));
-    columns.add(new Column("+/-" + unit, 0.95, Align.END));
+    columns.add(new Column("+/-" + unit, 1.15, Align.END));
     columns.add(new Column("Measured\nNEAR", 1.3, Align.START));
     columns.add(new Column("Measured\nFAR", 1.3, Align.START));
     List<List<Cell>> rows = new ArrayList<>();
     for (Span span : layout.spans()) {
       List<Cell> row = new ArrayList<>();
-      row.add(Cell.of(
+      row.add(
+          Cell.of(
               keys.get(index(layout, span.from())) + " - " + keys.get(index(layout, span.to()))));
       row.add(both(lengths, span.centresMm()));
       if (domed) {

@@ -1,5 +1,6 @@
 package dev.towerscribe.sheet;
 
+import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.drawing.Page;
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.model.Print;
@@ -14,8 +15,11 @@ import java.util.Optional;
  */
 public final class CautionPage {
   private static final double LARGEST = 4.2;
-  private static final double SMALLEST = 2.8;
+  private static final double SMALLEST = 2.6;
   private static final double STEP = 0.05;
+
+  private static final String LEAD =
+      "A strut tower is part of the car's structure. Metal taken from it cannot be put back.";
 
   /** Numbers keep beside their sources: no-break spaces. */
   private static final String SOURCES =
@@ -62,9 +66,7 @@ public final class CautionPage {
       Print print, JobInfo info, double cap, Detail detail, boolean firstOnly) {
     TextPage page =
         new TextPage(new Head(print, info, Optional.empty(), "Before any metal is cut", false));
-    page.lead(
-        "A strut tower is part of the car's structure. Metal taken from it cannot be put back.",
-        cap * 1.35);
+    page.lead(LEAD, Math.max(cap, Lettering.capHeightToFit(LEAD, page.columnMm(), cap * 1.35)));
     page.paragraph(
         "This pack helps with marking out. It certifies nothing. Local law, vehicle inspection and"
             + " the vehicle maker's limits come first: if they forbid this work, do not do it.",
@@ -89,58 +91,54 @@ public final class CautionPage {
   }
 
   private static void sections(TextPage page, double cap) {
-    page.heading("WHAT THIS DOES TO THE CAR", cap * 1.15);
-    page.point(
-        "The tower carries the suspension. A misplaced hole, a nick or a rough edge can start a"
-            + " fatigue crack.",
+    page.section(
+        "WHAT THIS DOES TO THE CAR",
+        List.of(
+            "The tower carries the suspension. A misplaced hole, a nick or a rough edge can start a"
+                + " fatigue crack.",
+            "Steering, braking and tyre wear will change. Insurance and registration may too: ask"
+                + " before cutting."),
         cap);
-    page.point(
-        "Steering, braking and tyre wear will change. Insurance and registration may too: ask"
-            + " before cutting.",
+    page.section(
+        "BEFORE YOU START",
+        List.of(
+            "Firm level ground, wheels chocked, the car on rated stands. Never on a jack"
+                + " alone.\u00a0[1]",
+            "A strut's spring is loaded. Leave its centre nut alone unless a proper compressor"
+                + " holds the spring captive.",
+            "Sparks light fuel, underseal and trim. Clear them away, keep an extinguisher in reach,"
+                + " and keep watch afterwards.\u00a0[2]",
+            "Battery off. Follow the vehicle maker for airbags; keep tools away from them and from"
+                + " all wiring.\u00a0[3]"),
         cap);
-
-    page.heading("BEFORE YOU START", cap * 1.15);
-    page.point(
-        "Firm level ground, wheels chocked, the car on rated stands. Never on a jack alone. [1]",
+    page.section(
+        "EYES, EARS, LUNGS, HANDS",
+        List.of(
+            "Eye protection with side shields, always.\u00a0[4]",
+            "Ear protection when sawing, drilling or grinding.\u00a0[5]",
+            "Heat on galvanised sheet makes zinc fume: fresh air and a respirator for metal"
+                + " fume.\u00a0[6]",
+            "Fresh edges and swarf cut. Brush swarf, never blow it. No gloves near a turning"
+                + " drill."),
         cap);
-    page.point(
-        "A strut's spring is loaded. Leave its centre nut alone unless a proper compressor holds"
-            + " the spring captive.",
+    page.section(
+        "WHEN THE CUT IS DONE",
+        List.of(
+            "Deburr and round every edge: no notch, nick or burr may stay.\u00a0[7]",
+            "Zinc-rich primer on all bare metal, then paint and seal.\u00a0[8]",
+            "Check the bonnet's hinges, its latch and its second catch.\u00a0[9]",
+            "Torque by the vehicle maker's figures. Have the wheels aligned before driving at"
+                + " speed."),
         cap);
-    page.point(
-        "Sparks light fuel, underseal and trim. Clear them away, keep an extinguisher in reach,"
-            + " and keep watch afterwards. [2]",
+    page.add(stopAndAsk(page.columnMm(), cap), 1.5 * cap, false);
+    page.section(
+        "THE LAW WHERE YOU ARE",
+        List.of(
+            "UK: structure within 30 cm of a suspension mounting is inspected in the"
+                + " test.\u00a0[10]",
+            "US: an owner's own changes are state law; a business is bound more"
+                + " tightly.\u00a0[11]"),
         cap);
-    page.point(
-        "Battery off. Follow the vehicle maker for airbags; keep tools away from them and from all"
-            + " wiring. [3]",
-        cap);
-
-    page.heading("EYES, EARS, LUNGS, HANDS", cap * 1.15);
-    page.point("Eye protection with side shields, always. [4]", cap);
-    page.point("Ear protection when sawing, drilling or grinding. [5]", cap);
-    page.point(
-        "Heat on galvanised sheet makes zinc fume: fresh air and a respirator for metal fume. [6]",
-        cap);
-    page.point(
-        "Fresh edges and swarf cut. Brush swarf, never blow it. No gloves near a turning drill.",
-        cap);
-
-    page.heading("WHEN THE CUT IS DONE", cap * 1.15);
-    page.point("Deburr and round every edge: no notch, nick or burr may stay. [7]", cap);
-    page.point("Zinc-rich primer on all bare metal, then paint and seal. [8]", cap);
-    page.point("Check the bonnet's hinges, its latch and its second catch. [9]", cap);
-    page.point(
-        "Torque by the vehicle maker's figures. Have the wheels aligned before driving at speed.",
-        cap);
-
-    page.add(stopAndAsk(page.columnMm(), cap), 6, false);
-
-    page.heading("THE LAW WHERE YOU ARE", cap * 1.15);
-    page.point(
-        "UK: structure within 30 cm of a suspension mounting is inspected in the test. [10]", cap);
-    page.point(
-        "US: an owner's own changes are state law; a business is bound more tightly. [11]", cap);
   }
 
   private static Fragment stopAndAsk(double width, double cap) {
@@ -156,8 +154,10 @@ public final class CautionPage {
             "the law forbids it, or you are not sure.")) {
       lines.add(new Fragments.Stack(Fragments.dotted(when, cap, inside), 0));
     }
-    List<String> title = Type.wrap("STOP, AND ASK A LICENSED SHOP, WHEN", cap * 1.15, inside);
-    return new Fragments.Warning(title, cap * 1.15, new Fragments.Stack(lines, 0.8), width);
+    String title = "STOP: ASK A LICENSED SHOP WHEN";
+    double titleCap = Math.max(Type.SMALL, Lettering.capHeightToFit(title, inside, cap * 1.15));
+    return new Fragments.Warning(
+        Type.wrap(title, titleCap, inside), titleCap, new Fragments.Stack(lines, 0.8), width);
   }
 
   private static Fragment accepted(JobInfo info, double width, double cap, Detail detail) {
@@ -168,7 +168,8 @@ public final class CautionPage {
     switch (detail) {
       case FULL -> {
         for (Finding stop : info.acceptedStops()) {
-          String words = stop.id() + ": " + FindingsPages.figures(stop, lengths) + " " + stop.say();
+          String words =
+              stop.id() + ": " + stop.where() + ". " + FindingsPages.figures(stop, lengths);
           lines.add(new Fragments.Stack(Fragments.dotted(words, cap, inside), 0));
         }
       }

@@ -54,7 +54,7 @@ public final class FindingsPages {
         page.band(heading(severity, some.size()));
       }
       if (severity == Severity.NOTE) {
-        page.table(notes(some, lengths, page.columnMm()), 1.0);
+        addNotes(page, some, lengths);
       } else {
         some.forEach(f -> add(page, f, accepted.contains(f.id()), lengths));
       }
@@ -79,14 +79,17 @@ public final class FindingsPages {
     };
   }
 
-  private static Table notes(List<Finding> notes, Lengths lengths, double width) {
+  /** Notes are many: one table, and the sources once, below it. */
+  private static void addNotes(TextPage page, List<Finding> notes, Lengths lengths) {
+    List<String> sources =
+        notes.stream().map(Finding::source).filter(s -> !s.isEmpty()).distinct().toList();
     List<Column> columns =
         List.of(
-            new Column("", 0.18, Align.MIDDLE),
-            new Column("About", 1.25, Align.START),
-            new Column("Found", 0.75, Align.END),
-            new Column("Limit", 0.75, Align.END),
-            new Column("In words; where the limit comes from; id", 3.2, Align.START));
+            new Column("", 0.2, Align.MIDDLE),
+            new Column("About", 1.1, Align.START),
+            new Column("Found", 0.95, Align.END),
+            new Column("Limit", 0.95, Align.END),
+            new Column("In words; [source of the limit]; id", 3.4, Align.START));
     List<List<Cell>> rows =
         notes.stream()
             .map(
@@ -96,9 +99,16 @@ public final class FindingsPages {
                         Cell.of(n.where()),
                         Cell.of(amount(n.figure(), n.unit(), lengths)),
                         Cell.of(amount(n.limit(), n.unit(), lengths)),
-                        new Cell(n.say(), source(n))))
+                        new Cell(
+                            n.say(),
+                            n.source().isEmpty()
+                                ? n.id()
+                                : "[" + (sources.indexOf(n.source()) + 1) + "] " + n.id())))
             .toList();
-    return new Table(columns, rows, width, 0);
+    page.table(new Table(columns, rows, page.columnMm(), 0), 1.0);
+    for (int i = 0; i < sources.size(); i++) {
+      page.paragraph("[" + (i + 1) + "] " + sources.get(i), Type.SMALL);
+    }
   }
 
   private static String source(Finding finding) {

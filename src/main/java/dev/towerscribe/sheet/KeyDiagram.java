@@ -14,7 +14,7 @@ import dev.towerscribe.geometry.Region;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.layout.PlacedHole;
 import dev.towerscribe.layout.SideLayout;
-import dev.towerscribe.model.Side;
+import dev.towerscribe.model.Face;
 import dev.towerscribe.quantity.Angle;
 import java.util.ArrayList;
 import java.util.List;
@@ -116,7 +116,7 @@ final class KeyDiagram implements Fragment {
 
   private Vec2 onPage(Vec2 plan, Vec2 middle) {
     Vec2 p = plan.minus(planCentre);
-    double across = layout.side() == Side.LEFT ? -1 : 1;
+    double across = SheetFrame.inboardSign(layout.side(), Face.UNDERSIDE);
     return middle.plus(new Vec2(across * p.y(), p.x()).times(scale));
   }
 
@@ -196,7 +196,7 @@ final class KeyDiagram implements Fragment {
     out.add(Type.text(centre, Type.baseMm(y, WORDS), WORDS, Align.MIDDLE, "FORWARD"));
     double tip = y - Type.lineMm(WORDS) - 0.3;
     arrow(new Vec2(centre, tip - 7), new Vec2(0, 1), 7, out);
-    boolean outboardRight = layout.side() == Side.LEFT;
+    boolean outboardRight = SheetFrame.inboardSign(layout.side(), Face.UNDERSIDE) < 0;
     double outer = outboardRight ? leftMm + width : leftMm;
     double sign = outboardRight ? 1 : -1;
     out.add(

@@ -26,12 +26,17 @@ import java.util.stream.Collectors;
  * small bites (common practice, no source).
  */
 public final class StepsPage {
+  /** Space above a step, the airiest first. */
+  private static final List<Double> GAPS_MM = List.of(5.0, 4.2, 3.4, 2.8);
+
+  private final double gapMm;
   private final SideLayout layout;
   private final Lengths lengths;
   private final TextPage page;
   private int number;
 
-  private StepsPage(SideLayout layout, JobInfo info) {
+  private StepsPage(SideLayout layout, JobInfo info, double gapMm) {
+    this.gapMm = gapMm;
     this.layout = layout;
     this.lengths = new Lengths(info.units());
     this.page =
@@ -47,14 +52,24 @@ public final class StepsPage {
    * @return at least one page
    */
   public static List<Page> pages(SideLayout layout, JobInfo info) {
-    StepsPage steps = new StepsPage(layout, info);
-    steps.mark();
-    steps.drill();
-    steps.cut();
-    steps.finish();
-    steps.fit();
+    List<Page> best = List.of();
+    for (double gap : GAPS_MM) {
+      List<Page> pages = new StepsPage(layout, info, gap).pages();
+      if (best.isEmpty() || pages.size() < best.size()) {
+        best = pages;
+      }
+    }
+    return best;
+  }
+
+  private List<Page> pages() {
+    mark();
+    drill();
+    cut();
+    finish();
+    fit();
     String side = layout.side().word();
-    return steps.page.pages(
+    return page.pages(
         side + "-steps",
         FindingsPages.titleCase(side) + " tower, steps",
         side.substring(0, 1).toUpperCase(Locale.ROOT) + "-steps-",
@@ -66,7 +81,7 @@ public final class StepsPage {
   }
 
   private void step(String todo, String... details) {
-    page.step(++number, todo, List.of(details), false);
+    page.step(++number, todo, List.of(details), gapMm, false);
   }
 
   private void mark() {
@@ -76,7 +91,8 @@ public final class StepsPage {
     step(
         "Lay the underside sheet.",
         landmarks(),
-        "If they do not all agree, stop and survey again.");
+        "Straightedge on the long line: parallel to the car's centre line.",
+        "If they do not all agree, stop and measure the tower again.");
     step("Punch lightly through the cross of each hole: " + holeNames() + ".");
     step(
         "Check every pair of marks with calipers.",
@@ -127,6 +143,7 @@ public final class StepsPage {
         ++number,
         "Drill up in steps, by this table.",
         List.of("Deburr both faces after the last."),
+        gapMm,
         true);
     page.table(drillTable(), 3.0);
   }

@@ -13,8 +13,8 @@ import java.util.Optional;
  */
 final class TextPage {
   private static final double PARAGRAPH_GAP = 2.0;
+  private static final double POINT_GAP = 1.6;
   private static final double HEADING_GAP = 6.0;
-  private static final double STEP_GAP = 4.2;
   private static final double GUTTER = 8.0;
 
   private final Head head;
@@ -42,7 +42,7 @@ final class TextPage {
   /** A heading, kept with what follows. */
   TextPage heading(String words, double cap) {
     return add(
-        new Fragments.Heading(Type.wrap(words, cap, columnMm), cap, columnMm), HEADING_GAP, true);
+        new Fragments.Heading(Type.wrap(words, cap, columnMm), cap, columnMm), 1.5 * cap, true);
   }
 
   /** A heading on a pale band, kept with what follows. */
@@ -64,7 +64,17 @@ final class TextPage {
 
   /** A point of a list. */
   TextPage point(String words, double cap) {
-    return chain(Fragments.dotted(words, cap, columnMm), PARAGRAPH_GAP * 0.8, false);
+    return chain(Fragments.dotted(words, cap, columnMm), POINT_GAP, false);
+  }
+
+  /** A heading with its points, all in one column. */
+  TextPage section(String heading, List<String> points, double cap) {
+    heading(heading, cap * 1.15);
+    for (int i = 0; i < points.size(); i++) {
+      boolean last = i == points.size() - 1;
+      chain(Fragments.dotted(points.get(i), cap, columnMm), POINT_GAP, !last);
+    }
+    return this;
   }
 
   /**
@@ -73,16 +83,17 @@ final class TextPage {
    * @param number its number
    * @param todo what to do, few words
    * @param details more about it, each a paragraph
+   * @param gapMm empty space above it
    * @param keep whether what follows belongs to it
    */
-  TextPage step(int number, String todo, List<String> details, boolean keep) {
+  TextPage step(int number, String todo, List<String> details, double gapMm, boolean keep) {
     List<Fragment> all =
         new ArrayList<>(Fragments.lines(todo, Type.HEADING, columnMm, Fragments.Step.INDENT));
     all.set(0, new Fragments.Step(number, (Fragments.Words) all.get(0)));
     for (String detail : details) {
       all.addAll(Fragments.lines(detail, Type.BODY, columnMm, Fragments.Step.INDENT));
     }
-    return chain(all, STEP_GAP, keep);
+    return chain(all, gapMm, keep);
   }
 
   /** A table; its headings come again on every page. */
