@@ -58,6 +58,12 @@ record Block(List<Row> lines) {
     return new Block(rows);
   }
 
+  /** The same lines with no capital higher than this. */
+  Block atMost(double capMm) {
+    return new Block(
+        lines.stream().map(r -> new Row(r.words(), Math.min(r.capMm(), capMm))).toList());
+  }
+
   double widthMm() {
     return lines.stream().mapToDouble(Row::widthMm).max().orElse(0);
   }

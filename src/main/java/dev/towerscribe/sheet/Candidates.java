@@ -18,7 +18,10 @@ final class Candidates {
   /** Past this gap a leader is needed to say what the label belongs to. */
   private static final double BESIDE_MM = 3.0;
 
-  private static final double GRID_MM = 4.0;
+  private static final double GRID_MM = 5.0;
+
+  /** Steep lines read upward, from the page's right-hand edge, a little past the upright too. */
+  private static final double MOST_TURN = Math.toRadians(100);
 
   private Candidates() {}
 
@@ -96,7 +99,8 @@ final class Candidates {
         double off = bend + gapsMm[g] + block.heightMm() / 2;
         Vec2 at = p.plus(normal.times(off));
         Optional<Vec2> pointer = gapsMm[g] > 1.0 ? Optional.of(p) : Optional.empty();
-        result.add(new Candidate(block, at, turn, pointer, g * 1.5 + 3 * Math.abs(turn.sin())));
+        result.add(
+            new Candidate(block, at, turn, pointer, g * 1.5 + 3 * Math.abs(turn.sin()) + 3 * bend));
       }
     }
     return result;
@@ -138,9 +142,9 @@ final class Candidates {
   /** The direction along a line that reads from the left or from the page's right-hand edge. */
   static Angle readable(Vec2 tangent) {
     double a = Math.atan2(tangent.y(), tangent.x());
-    if (a > Math.PI / 2 + 1e-9) {
+    if (a > MOST_TURN) {
       a -= Math.PI;
-    } else if (a <= -Math.PI / 2 + 1e-9) {
+    } else if (a <= MOST_TURN - Math.PI) {
       a += Math.PI;
     }
     return new Angle(a);

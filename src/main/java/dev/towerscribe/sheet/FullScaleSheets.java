@@ -139,10 +139,10 @@ public final class FullScaleSheets {
       }
     }
     for (PlacedHole hole : layout.holes()) {
-      box =
-          box.union(
-              Box.around(
-                  frame.point(hole.at()), hole.diameterMm() / 2 + TowerDrawing.CROSS_PAST_MM));
+      double cross = hole.diameterMm() / 2 + TowerDrawing.CROSS_PAST_MM;
+      double reach =
+          face == Face.TOPSIDE ? Math.max(cross, layout.job().tools().reachRadiusMm()) : cross;
+      box = box.union(Box.around(frame.point(hole.at()), reach));
     }
     for (Landmark landmark : layout.job().tower().landmarks()) {
       box = box.union(Box.around(frame.point(landmark.at()), landmark.diameterMm() / 2 + 3));
@@ -204,8 +204,7 @@ public final class FullScaleSheets {
     double leastY = window.minY() - needs.minY();
     double mostY = window.maxY() - needs.maxY();
     double offset = sheet.lineOffsetMm();
-    double liked =
-        Surround.likedLineX(zones, sheet.says().side(), (leastX + mostX) / 2 + offset) - offset;
+    double liked = Surround.likedLineX(zones, sheet.says(), (leastX + mostX) / 2 + offset) - offset;
     double x = Math.max(leastX, Math.min(mostX, liked));
     double y = (leastY + mostY) / 2;
     List<Vec2> result = new ArrayList<>();
@@ -253,8 +252,8 @@ public final class FullScaleSheets {
     }
     Surround surround = new Surround(zones, info, scale, says, lineX);
     List<Item> items = new ArrayList<>(surround.drawn(bars));
-    items.add(Surround.frame(window, tiled ? Pen.OUTLINE : Pen.THIN));
     if (tiled) {
+      items.add(Surround.frame(window, Pen.OUTLINE));
       items.addAll(tiles.key(surround.keyRoom(), row, column));
     }
     List<Proof> proofs = new ArrayList<>(painted.proofs());

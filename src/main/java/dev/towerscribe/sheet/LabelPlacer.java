@@ -19,7 +19,10 @@ import java.util.Optional;
  */
 final class LabelPlacer {
   /** White paper left round lettering. */
-  static final double CLEARED_MM = 0.7;
+  static final double CLEARED_MM = 0.9;
+
+  /** Shorter pieces of a line are put together: over 1 mm no curve of a sheet bends noticeably. */
+  private static final double FINE_ENOUGH_MM = 1.0;
 
   /**
    * One way to place a label.
@@ -74,9 +77,14 @@ final class LabelPlacer {
 
   private static void strokesOf(
       List<Vec2> path, boolean closed, double costPerMm, List<Stroke> into) {
+    Vec2 from = path.get(0);
     int pieces = closed ? path.size() : path.size() - 1;
-    for (int i = 0; i < pieces; i++) {
-      into.add(new Stroke(path.get(i), path.get((i + 1) % path.size()), costPerMm));
+    for (int i = 1; i <= pieces; i++) {
+      Vec2 to = path.get(i % path.size());
+      if (i == pieces || from.distanceTo(to) >= FINE_ENOUGH_MM) {
+        into.add(new Stroke(from, to, costPerMm));
+        from = to;
+      }
     }
   }
 
@@ -92,10 +100,21 @@ final class LabelPlacer {
    * @return the box it takes, or empty when no candidate is free
    */
   Optional<TurnedBox> place(List<Candidate> candidates) {
+    return place(candidates, Double.POSITIVE_INFINITY);
+  }
+
+  /**
+   * Places a label unless it costs too much.
+   *
+   * @param candidates in order of preference where costs are alike
+   * @param worth what the label is worth; no dearer place is taken
+   * @return the box it takes, or empty when no candidate is free
+   */
+  Optional<TurnedBox> place(List<Candidate> candidates, double worth) {
     List<Candidate> sorted = new ArrayList<>(candidates);
     sorted.sort(Comparator.comparingDouble(Candidate::cost));
     Candidate best = null;
-    double least = Double.POSITIVE_INFINITY;
+    double least = worth;
     for (Candidate candidate : sorted) {
       if (candidate.cost() >= least) {
         break;

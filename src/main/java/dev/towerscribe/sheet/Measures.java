@@ -14,6 +14,11 @@ final class Measures {
     return units == LengthUnit.INCH ? inches(mm) + " in (" + metric + ")" : metric;
   }
 
+  /** A length in the job's unit alone. */
+  static String one(double mm, LengthUnit units) {
+    return units == LengthUnit.INCH ? inches(mm) + " in" : Numbers.fixed(mm, 1) + " mm";
+  }
+
   /** Two lengths, least and most. */
   static String range(double leastMm, double mostMm, LengthUnit units) {
     return units == LengthUnit.INCH

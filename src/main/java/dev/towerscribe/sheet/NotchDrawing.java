@@ -5,8 +5,10 @@ import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.Layer;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.drawing.Proof;
+import dev.towerscribe.geometry.Arc;
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Contour;
+import dev.towerscribe.geometry.Edge;
 import dev.towerscribe.geometry.Hatch;
 import dev.towerscribe.geometry.Region;
 import dev.towerscribe.geometry.Segment;
@@ -33,6 +35,9 @@ final class NotchDrawing {
   private static final double CROSS_PAST_MM = 4.0;
   private static final Angle HATCH = Angle.ofDegrees(45);
   private static final double HATCH_SPACING_MM = 2.0;
+
+  /** Far more than rounding, far less than any cut: where an edge lies on the bracket's own. */
+  private static final double ON_EDGE_MM = 1e-3;
 
   private final SideLayout layout;
   private final Notch notch;
@@ -88,7 +93,7 @@ final class NotchDrawing {
     Contour outline = frame.contour(notch.bracket().outline());
     items.add(new Item.Figure(Layer.BRACKETS, List.of(outline), Pen.OUTLINE, Ink.NONE));
     placer.avoid(outline.flattened(0.05), true, 1.0);
-    items.add(Item.Figure.of(Layer.NOTCH, removed, Pen.FINAL_CUT, Ink.NONE));
+    cutLine(removed, outline);
     removed.contours().forEach(c -> placer.keepClear(c.flattened(0.05), true));
     double x = frame.origin().x() + lineX(layout, notch);
     if (x > window.minX() && x < window.maxX()) {
@@ -110,6 +115,25 @@ final class NotchDrawing {
     words(bolts, reach, removed, outline);
     items.addAll(placer.items());
     return new Sheet.Painted(items, proofs(bolts, reach), unplaced);
+  }
+
+  /** Thick where metal is cut; where the notch ends at the bracket's edge nothing is. */
+  private void cutLine(Region removed, Contour outline) {
+    for (Contour contour : removed.contours()) {
+      for (Edge edge : contour.edges()) {
+        if (outline.distanceTo(edge.at(0.5)) <= ON_EDGE_MM) {
+          continue;
+        }
+        if (edge instanceof Arc arc && arc.isFullCircle()) {
+          items.add(
+              new Item.Circle(Layer.NOTCH, arc.centre(), arc.radius(), Pen.FINAL_CUT, Ink.NONE));
+        } else if (edge instanceof Arc arc) {
+          items.add(new Item.ArcLine(Layer.NOTCH, arc, Pen.FINAL_CUT));
+        } else {
+          items.add(new Item.Line(Layer.NOTCH, edge.start(), edge.end(), Pen.FINAL_CUT));
+        }
+      }
+    }
   }
 
   private void ring(Layer layer, Vec2 at, double radius, Pen pen) {

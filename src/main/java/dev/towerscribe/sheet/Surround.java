@@ -59,7 +59,13 @@ final class Surround {
 
   private static final double PAD_MM = 2.5;
   private static final double LINE_GAP_MM = 1.5;
-  private static final double LEAST_FACE_MM = 90;
+  private static final double HATCH_MM = 9;
+  private static final double LEAST_CAP_MM = 2.5;
+
+  /** What the foot's two columns need on either side of the fore-aft line. */
+  private static final double FOOT_LEFT_MM = 70;
+
+  private static final double FOOT_RIGHT_MM = 72;
 
   private final Zones zones;
   private final JobInfo info;
@@ -82,9 +88,12 @@ final class Surround {
   }
 
   /** Where the fore-aft line should run so that the face's word keeps its size. */
-  static double likedLineX(Zones zones, Side side, double wanted) {
+  static double likedLineX(Zones zones, Says says, double wanted) {
+    Side side = says.side();
     Box head = zones.head();
-    double room = LEAST_FACE_MM + LINE_GAP_MM;
+    double word = Math.max(80, Lettering.width(says.word(), 10));
+    double room =
+        word + 2 * PAD_MM + LINE_GAP_MM + (says.look() == Look.HATCHED ? HATCH_MM * 2 : 0);
     double least = side == Side.LEFT ? head.minX() + 60 : head.minX() + room;
     double most = side == Side.LEFT ? head.maxX() - room : head.maxX() - 60;
     return Math.max(least, Math.min(most, wanted));
@@ -92,6 +101,10 @@ final class Surround {
 
   private static boolean free(Box box, double x) {
     return x > box.minX() + 55 && x < box.maxX() - 55;
+  }
+
+  private static boolean inFoot(Box foot, double x) {
+    return x > foot.minX() + FOOT_LEFT_MM && x < foot.maxX() - FOOT_RIGHT_MM;
   }
 
   /** All shapes. */
@@ -129,7 +142,7 @@ final class Surround {
     } else {
       items.add(frame(box.grown(-Pen.HEAVY.widthMm() / 2), Pen.HEAVY));
     }
-    double room = box.width() - 2 * PAD_MM;
+    double room = box.width() - 2 * PAD_MM - (look == Look.HATCHED ? 2 * HATCH_MM : 0);
     double tall = box.height() - 2 * PAD_MM - (under.isEmpty() ? 0 : 7);
     double cap = Lettering.capHeightToFit(word, room, tall);
     double underCap = under.isEmpty() ? 0 : Lettering.capHeightToFit(under, room, 3.5);
@@ -213,36 +226,42 @@ final class Surround {
     Box inner = box.grown(-Pen.HEAVY.widthMm() / 2);
     items.add(frame(inner, Pen.HEAVY));
     hatch(inner, 4.0, Pen.HEAVY);
+    double left = box.minX() + 8;
+    double right = box.maxX() - 8;
+    items.add(area(new Box(left, box.minY() + 1.4, right, box.maxY() - 1.4), Ink.WHITE));
     String words = "STOP ACCEPTED";
     double cap = 10;
-    double wide = Lettering.width(words, cap) + 6;
-    double left = box.minX() + 4;
-    double right = box.maxX() - 4;
-    items.add(area(new Box(left, box.minY() + 1.8, right, box.maxY() - 1.8), Ink.WHITE));
-    items.add(text(left + 3, box.centre().y() - cap / 2, cap, Align.START, words, Ink.BLACK));
-    double room = right - left - wide - 2;
+    double base = box.maxY() - 2.5 - cap;
     int n = info.acceptedStops().size();
-    double pitch = Math.min(5.0, (box.height() - 4) / n);
-    double y = box.centre().y() + (n - 1) * pitch / 2;
-    for (Finding stop : info.acceptedStops()) {
-      String figure =
-          Numbers.plain(stop.figure(), 1)
-              + " "
-              + stop.unit()
-              + " (limit "
-              + Numbers.plain(stop.limit(), 1)
-              + ")";
-      String line = stop.id() + ": " + figure.replace("  ", " ");
-      double fit = Lettering.capHeightToFit(line, room, 3.5);
-      if (fit >= 2.5 || n > 1) {
-        items.add(text(left + wide, y - fit / 2, Math.max(2.5, fit), Align.START, line, Ink.BLACK));
-      } else {
-        double idCap = Math.max(2.5, Lettering.capHeightToFit(stop.id(), room, 3.5));
-        items.add(text(left + wide, y + 0.8, idCap, Align.START, stop.id(), Ink.BLACK));
-        items.add(text(left + wide, y - 4.2, 3.0, Align.START, figure, Ink.BLACK));
-      }
-      y -= pitch;
+    if (n == 1) {
+      double from = left + 4 + Lettering.width(words, cap) + 3;
+      Finding stop = info.acceptedStops().get(0);
+      items.add(text(left + 3, base, cap, Align.START, words, Ink.BLACK));
+      fitted(from, base + 5.8, right - from - 1, stop.id());
+      fitted(from, base + 0.6, right - from - 1, figure(stop));
+      return;
     }
+    items.add(text(box.centre().x(), base, cap, Align.MIDDLE, words, Ink.BLACK));
+    double half = (right - left) / 2;
+    int shown = Math.min(n, Zones.STOPS_SHOWN);
+    for (int i = 0; i < shown; i++) {
+      Finding stop = info.acceptedStops().get(i);
+      boolean more = i == shown - 1 && n > shown;
+      String line = more ? (n - i) + " more: see the findings" : stop.id() + ": " + figure(stop);
+      fitted(left + 1 + (i % 2) * half, base - 4.9 - 4.7 * (i / 2), half - 2, line);
+    }
+  }
+
+  private static String figure(Finding stop) {
+    String unit = stop.unit().isEmpty() ? "" : " " + stop.unit();
+    return Numbers.plain(stop.figure(), 1) + unit + ", limit " + Numbers.plain(stop.limit(), 1);
+  }
+
+  /** One line, made smaller and then cut short to fit. */
+  private void fitted(double x, double y, double widthMm, String words) {
+    double cap = Math.max(LEAST_CAP_MM, Lettering.capHeightToFit(words, widthMm, 3.5));
+    String line = Measures.shortened(words, cap, widthMm + 1e-6);
+    items.add(text(x, y, cap, Align.START, line, Ink.BLACK));
   }
 
   /** Above the upright bar: what must be done first. */
@@ -276,7 +295,7 @@ final class Surround {
   private void foot(CheckBars bars) {
     Box f = zones.foot();
     double end = bars.farAcross().x();
-    double infoRight = lineX.filter(x -> x > f.minX() + 70 && x < end).orElse(end) - LINE_GAP_MM;
+    double infoRight = lineX.filter(x -> inFoot(f, x) && x < end).orElse(end) - LINE_GAP_MM;
     items.addAll(bars.labelAcross(Math.min(bars.lengthMm(), infoRight - bars.corner().x())));
     double top = bars.corner().y() - 7.5;
     String date =
@@ -285,7 +304,7 @@ final class Surround {
             + "   Pack "
             + info.packMark();
     List<String> about = new ArrayList<>();
-    about.add(Measures.shortened(info.title(), 3.2, infoRight - f.minX()));
+    about.add(Measures.shortened(info.title(), 3.2, 1.2 * (infoRight - f.minX())));
     about.add(date);
     String scaled =
         scale.isTrue()
@@ -298,7 +317,7 @@ final class Surround {
     about.add(says.pageName() + ". " + scaled);
     about.add("Cutting is final. Read the caution page first.");
     column(about, new Box(f.minX(), f.minY(), infoRight, top), 3.2, 2.5);
-    double workLeft = Math.max(end + 4, lineX.filter(x -> x < f.maxX() - 50).orElse(0.0) + 3);
+    double workLeft = Math.max(end + 4, lineX.filter(x -> inFoot(f, x)).orElse(0.0) + 3);
     List<String> todo = new ArrayList<>();
     todo.add("Cross to cross: " + bars.diagonal() + ".");
     todo.addAll(says.todo());
@@ -326,12 +345,14 @@ final class Surround {
   /** The fore-aft line beyond the drawing, to both ends of the printable paper. */
   private void foreAftEnds(double x) {
     Box p = zones.printable();
-    items.add(
-        new Item.Line(
-            Layer.CENTRE_LINES,
-            new Vec2(x, p.minY()),
-            new Vec2(x, zones.drawing().minY()),
-            Pen.OUTLINE));
+    if (inFoot(zones.foot(), x)) {
+      items.add(
+          new Item.Line(
+              Layer.CENTRE_LINES,
+              new Vec2(x, p.minY()),
+              new Vec2(x, zones.drawing().minY()),
+              Pen.OUTLINE));
+    }
     if (free(zones.head(), x)) {
       double from = zones.stops().map(Box::maxY).orElse(zones.drawing().maxY());
       items.add(

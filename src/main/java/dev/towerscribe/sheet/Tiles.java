@@ -23,6 +23,9 @@ record Tiles(int rows, int columns, double widthMm, double heightMm, Box whole) 
   /** Least overlap of neighbours: room for a cross and its name. */
   static final double LEAST_OVERLAP_MM = 15;
 
+  /** Where along a seam its crosses stand, as a part of the window. */
+  private static final double NEAR_END = 0.12;
+
   /**
    * Shares out.
    *
@@ -88,7 +91,7 @@ record Tiles(int rows, int columns, double widthMm, double heightMm, Box whole) 
     return "-" + name(row, column).toLowerCase(Locale.ROOT);
   }
 
-  /** Two crosses in the overlap of every pair of neighbours. */
+  /** Crosses in the overlap of every pair of neighbours, none close to another. */
   List<Sheet.Join> joins() {
     List<Sheet.Join> joins = new ArrayList<>();
     for (int r = 0; r < rows; r++) {
@@ -96,13 +99,13 @@ record Tiles(int rows, int columns, double widthMm, double heightMm, Box whole) 
         Box here = window(r, c);
         if (c + 1 < columns) {
           double x = (here.maxX() + window(r, c + 1).minX()) / 2;
-          add(joins, new Vec2(x, here.minY() + here.height() * 0.3));
-          add(joins, new Vec2(x, here.minY() + here.height() * 0.7));
+          add(joins, new Vec2(x, here.minY() + here.height() * NEAR_END));
+          add(joins, new Vec2(x, here.minY() + here.height() * (1 - NEAR_END)));
         }
         if (r + 1 < rows) {
           double y = (here.minY() + window(r + 1, c).maxY()) / 2;
-          add(joins, new Vec2(here.minX() + here.width() * 0.3, y));
-          add(joins, new Vec2(here.minX() + here.width() * 0.7, y));
+          add(joins, new Vec2(here.minX() + here.width() * NEAR_END, y));
+          add(joins, new Vec2(here.minX() + here.width() * (1 - NEAR_END), y));
         }
       }
     }
@@ -110,7 +113,9 @@ record Tiles(int rows, int columns, double widthMm, double heightMm, Box whole) 
   }
 
   private static void add(List<Sheet.Join> joins, Vec2 at) {
-    joins.add(new Sheet.Join("J" + (joins.size() + 1), at));
+    if (joins.stream().allMatch(j -> j.at().distanceTo(at) > LEAST_OVERLAP_MM)) {
+      joins.add(new Sheet.Join("J" + (joins.size() + 1), at));
+    }
   }
 
   /** A small picture of the tiles with one of them black, and its name. */

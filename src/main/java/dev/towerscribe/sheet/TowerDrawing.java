@@ -157,10 +157,7 @@ final class TowerDrawing {
     items.add(
         new Item.Line(
             Layer.CENTRE_LINES, frame.origin().minus(arm), frame.origin().plus(arm), Pen.FINE));
-    placer.keepClear(frame.origin(), 1.0);
-    Vec2 bearing = frame.point(layout.bearing());
-    items.add(new Item.Circle(Layer.CENTRE_LINES, bearing, 1.2, Pen.FINE, Ink.NONE));
-    placer.keepClear(bearing, 1.2);
+    placer.keepClear(List.of(frame.origin().minus(arm), frame.origin().plus(arm)), false);
   }
 
   private void line(List<Vec2> path, Pen pen, double costPerMm) {

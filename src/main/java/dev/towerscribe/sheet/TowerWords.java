@@ -23,9 +23,18 @@ import java.util.Optional;
 /** The words of an underside or topside sheet, the most needed placed first. */
 final class TowerWords {
   private static final double NAME_CAP_MM = 6.0;
+  private static final double CUT_CAP_MM = 4.5;
   private static final double NOTE_CAP_MM = 3.5;
   private static final double LEAST_CAP_MM = 2.5;
-  private static final double NAME_WIDTH_MM = 48;
+  private static final double NAME_WIDTH_MM = 62;
+
+  /** What a note that may be left out is worth; dearer places are not taken. */
+  private static final double WORTH = 45;
+
+  private static final double POINTS_EVERY_MM = 10;
+
+  /** Less of a line than this need not be named on a tile. */
+  private static final double LEAST_SEEN_MM = 30;
 
   private final SideLayout layout;
   private final SheetFrame frame;
@@ -52,7 +61,7 @@ final class TowerWords {
       disc(
           wrapped(NOTE_CAP_MM, landmark.name()),
           frame.point(landmark.at()),
-          landmark.diameterMm() / 2,
+          landmark.diameterMm() / 2 + 0.7,
           true);
     }
     for (KeepOut keepOut : layout.job().tower().keepOuts()) {
@@ -73,16 +82,16 @@ final class TowerWords {
         .job()
         .tower()
         .land()
-        .ifPresent(c -> boundaryNote(Region.inside(c), false, false, "edge of sound metal"));
+        .ifPresent(c -> boundaryNote(Region.inside(c), false, true, "edge of sound metal"));
     layout
         .job()
         .tower()
         .wall()
-        .ifPresent(c -> boundaryNote(Region.inside(c), false, false, "tower wall"));
+        .ifPresent(c -> boundaryNote(Region.inside(c), false, true, "tower wall"));
     if (window.contains(frame.origin())) {
       soft(
           Candidates.around(
-              Block.of(LEAST_CAP_MM, "old shaft centre"), frame.origin(), 1.5, Vec2.ZERO));
+              Block.of(LEAST_CAP_MM, "old shaft centre"), frame.origin(), 6.5, Vec2.ZERO));
     }
     return placer.items();
   }
@@ -110,8 +119,9 @@ final class TowerWords {
     Vec2 outward = at.minus(frame.origin());
     List<Candidate> candidates = Candidates.around(block, at, clear, outward);
     candidates.addAll(Candidates.around(block, at, radius, outward));
-    candidates.addAll(Candidates.anywhere(block, window, at.plus(new Vec2(0, radius))));
-    must(candidates, hole.name());
+    Block small =
+        new Block(List.of(block.lines().get(0), new Block.Row(block.lines().get(1).words(), 2.5)));
+    must(hole.name(), candidates, List.of(block, small), edgePoints(at, radius));
   }
 
   private void keepOut(KeepOut keepOut) {
@@ -122,21 +132,17 @@ final class TowerWords {
       return;
     }
     List<Candidate> candidates = new ArrayList<>();
-    for (Block block :
-        List.of(
-            Block.wrapped(NOTE_CAP_MM, NAME_WIDTH_MM, "KEEP OUT: " + keepOut.name()),
-            Block.wrapped(NOTE_CAP_MM, NAME_WIDTH_MM, "KEEP OUT:", keepOut.name()))) {
+    Block tall = Block.wrapped(NOTE_CAP_MM, NAME_WIDTH_MM, "KEEP OUT:", keepOut.name());
+    Block wide = Block.wrapped(NOTE_CAP_MM, NAME_WIDTH_MM, "KEEP OUT: " + keepOut.name());
+    for (Block block : List.of(wide, tall)) {
       Optional<Double> radius = region.contours().get(0).asCircle().map(a -> a.radius());
       double r = radius.orElse(Math.hypot(bounds.width(), bounds.height()) / 2);
       candidates.addAll(Candidates.around(block, at, r, Vec2.ZERO));
       if (radius.isEmpty()) {
         candidates.addAll(Candidates.along(block, region.contours().get(0), true, 0.8));
       }
-      candidates.addAll(
-          Candidates.anywhere(
-              block, window, region.contours().get(0).nearest(new Vec2(at.x(), bounds.maxY()))));
     }
-    must(candidates, keepOut.name());
+    must(keepOut.name(), candidates, List.of(tall, tall.atMost(LEAST_CAP_MM)), points(region));
   }
 
   private void disc(Block block, Vec2 at, double radius, boolean needed) {
@@ -144,9 +150,12 @@ final class TowerWords {
       return;
     }
     List<Candidate> candidates = Candidates.around(block, at, radius, Vec2.ZERO);
-    candidates.addAll(Candidates.anywhere(block, window, at.plus(new Vec2(0, radius))));
     if (needed) {
-      must(candidates, block.lines().get(0).words());
+      must(
+          block.lines().get(0).words(),
+          candidates,
+          List.of(block, block.atMost(LEAST_CAP_MM)),
+          edgePoints(at, radius));
     } else {
       soft(candidates);
     }
@@ -165,7 +174,7 @@ final class TowerWords {
     if (plan.contours().size() == 1) {
       var circle = plan.contours().get(0).asCircle();
       if (circle.isPresent() && circle.get().centre().norm() <= Tolerances.SAME_POINT_MM) {
-        return "R " + Measures.length(circle.get().radius(), units);
+        return "R " + Measures.one(circle.get().radius(), units);
       }
     }
     double least = Double.POSITIVE_INFINITY;
@@ -183,27 +192,31 @@ final class TowerWords {
     if (plan.isEmpty()) {
       return;
     }
-    Block block = Block.of(needed ? NOTE_CAP_MM : 3.0, words);
+    Block block = block(needed, words);
     List<Candidate> candidates = new ArrayList<>();
-    boolean seen = false;
-    for (Contour contour : frame.region(plan).contours()) {
-      for (Vec2 p : contour.flattened(0.05)) {
-        seen |= window.grown(-3).contains(p);
-      }
+    Region region = frame.region(plan);
+    for (Contour contour : region.contours()) {
       candidates.addAll(Candidates.along(block, contour, outside, 0.9, 2.5, 4.5, 7, 10, 14));
       candidates.addAll(
           Candidates.along(block, contour, !outside, 2.5, 7, 12).stream()
               .map(c -> new Candidate(c.block(), c.centre(), c.turn(), c.pointer(), c.cost() + 15))
               .toList());
     }
-    if (!seen) {
-      return;
-    }
-    if (needed) {
-      must(candidates, words[0]);
+    List<Vec2> points = points(region);
+    if (needed && points.size() * POINTS_EVERY_MM >= LEAST_SEEN_MM) {
+      must(words[0], candidates, List.of(block, block.atMost(LEAST_CAP_MM)), points);
     } else {
       soft(candidates);
     }
+  }
+
+  /** A cut's own name is larger than what is said about it. */
+  private static Block block(boolean needed, String... words) {
+    if (!words[0].endsWith(" CUT")) {
+      return Block.of(needed ? NOTE_CAP_MM : 3.0, words);
+    }
+    return new Block(
+        List.of(new Block.Row(words[0], CUT_CAP_MM), new Block.Row(words[1], NOTE_CAP_MM)));
   }
 
   private void waste() {
@@ -232,22 +245,23 @@ final class TowerWords {
 
   private void line(List<Vec2> path, boolean upon, List<String> words) {
     List<Candidate> candidates = new ArrayList<>();
-    List<Vec2> inside = path.stream().filter(window::contains).toList();
     Block wide = Block.of(NOTE_CAP_MM, words.toArray(String[]::new));
     Block narrow = Block.wrapped(3.0, 33, words.toArray(String[]::new));
     for (Block block : List.of(wide, narrow)) {
       candidates.addAll(Candidates.alongLine(block, path, upon));
     }
-    List<Vec2> steps = Candidates.even(path, false, 12);
-    for (Vec2 p : steps) {
-      if (window.grown(-2).contains(p)) {
-        candidates.addAll(Candidates.anywhere(wide, window, p));
-        candidates.addAll(Candidates.anywhere(narrow, window, p));
-      }
+    List<Vec2> seen =
+        Candidates.even(path, false, POINTS_EVERY_MM).stream()
+            .filter(window.grown(-2)::contains)
+            .toList();
+    if (seen.size() * POINTS_EVERY_MM < LEAST_SEEN_MM) {
+      return;
     }
-    if (!inside.isEmpty() || candidates.stream().anyMatch(c -> window.contains(c.centre()))) {
-      must(candidates, words.get(0));
+    // An upright note with a leader is easier to read than a steep one in many short lines.
+    for (int i = 0; i < seen.size(); i += 2) {
+      candidates.addAll(Candidates.anywhere(wide, window, seen.get(i)));
     }
+    must(words.get(0), candidates, List.of(narrow, narrow.atMost(LEAST_CAP_MM)), seen);
   }
 
   private void foreAft() {
@@ -324,12 +338,35 @@ final class TowerWords {
   }
 
   private void soft(List<Candidate> candidates) {
-    placer.place(candidates);
+    placer.place(candidates.stream().filter(c -> c.cost() < WORTH).toList(), WORTH);
   }
 
-  private void must(List<Candidate> candidates, String what) {
-    if (placer.place(candidates).isEmpty()) {
-      unplaced.add(what);
+  /** Places where liked, else anywhere with a leader to one of the points, ever smaller. */
+  private void must(String what, List<Candidate> liked, List<Block> blocks, List<Vec2> pointers) {
+    if (placer.place(liked, WORTH).isPresent()) {
+      return;
     }
+    for (Block block : blocks) {
+      List<Candidate> all = new ArrayList<>(liked);
+      for (Vec2 pointer : pointers) {
+        all.addAll(Candidates.anywhere(block, window, pointer));
+      }
+      if (placer.place(all).isPresent()) {
+        return;
+      }
+    }
+    unplaced.add(what);
+  }
+
+  private static List<Vec2> edgePoints(Vec2 centre, double radius) {
+    return Candidates.even(Contour.circle(centre, radius).flattened(0.05), true, radius);
+  }
+
+  private List<Vec2> points(Region region) {
+    List<Vec2> points = new ArrayList<>();
+    for (Contour contour : region.contours()) {
+      points.addAll(Candidates.even(contour.flattened(0.05), true, POINTS_EVERY_MM));
+    }
+    return points.stream().filter(window.grown(-2)::contains).toList();
   }
 }

@@ -27,6 +27,9 @@ record Zones(
   private static final double STOP_LINE_MM = 5;
   private static final double GAP_MM = 1.5;
 
+  /** Accepted stops that are printed one by one; more are counted. */
+  static final int STOPS_SHOWN = 6;
+
   static Zones of(Print print, int acceptedStops) {
     Box all =
         new Box(0, 0, print.paper().widthMm(), print.paper().heightMm()).grown(-print.marginMm());
@@ -37,7 +40,8 @@ record Zones(
     y -= ARROWS_MM;
     Optional<Box> stops = Optional.empty();
     if (acceptedStops > 0) {
-      double height = Math.max(STOPS_MM, 4 + STOP_LINE_MM * acceptedStops);
+      int shown = Math.min(acceptedStops, STOPS_SHOWN);
+      double height = STOPS_MM + (shown > 1 ? STOP_LINE_MM * ((shown + 1) / 2) : 0);
       stops = Optional.of(new Box(all.minX(), y - height, all.maxX(), y));
       y -= height + GAP_MM;
     }
