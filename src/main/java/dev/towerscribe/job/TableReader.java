@@ -5,6 +5,7 @@ import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.LengthUnit;
+import dev.towerscribe.quantity.Tolerances;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -279,9 +280,14 @@ final class TableReader {
     }
     double written = number.value().doubleValue();
     double value = length ? origin.unitOrMm().toMm(written) : written;
-    boolean unitInDoubt = length && origin.unit().isEmpty();
-    if (Double.isFinite(value) && (unitInDoubt || range.holds(value))) {
-      return Optional.of(value);
+    if (Double.isFinite(value) && range.holds(value)) {
+      // What is smaller than the rounding of any length is nothing; it also rids us of minus zero.
+      return Optional.of(Math.abs(value) < Tolerances.COMPUTED_MM ? 0.0 : value);
+    }
+    if (Double.isFinite(value) && length && origin.unit().isEmpty()) {
+      // Perhaps right in the unit that was meant: the unit's own fault has to do.
+      unsound();
+      return Optional.empty();
     }
     fault(node, limit, advice.orElseGet(() -> advice(value, range)));
     return Optional.empty();
