@@ -23,7 +23,7 @@ final class PlateReader {
 
   static Optional<Plate> read(TableReader t) {
     t.leave("file");
-    Optional<String> name = t.label("name", Limits.NAME);
+    Optional<String> name = t.label("name", Limits.NAME, "plate");
     Optional<Double> thickness = t.length("thickness", Limits.THICKNESS);
     Optional<Contour> outline =
         t.table("outline")

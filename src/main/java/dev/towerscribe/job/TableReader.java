@@ -360,6 +360,11 @@ final class TableReader extends KeyCursor {
     return Optional.empty();
   }
 
+  /** A line of text for the sheets, with a default. */
+  Optional<String> label(String key, int most, String otherwise) {
+    return has(key) ? label(key, most) : Optional.of(otherwise);
+  }
+
   /** A line of text for the sheets. */
   Optional<String> label(String key, int most) {
     String limit = "1 to " + most + " characters";

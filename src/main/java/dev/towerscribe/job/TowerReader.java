@@ -190,7 +190,7 @@ final class TowerReader {
   }
 
   private static Optional<KeepOut> keepOut(TableReader k) {
-    Optional<String> name = k.label("name", Limits.NAME);
+    Optional<String> name = k.label("name", Limits.NAME, "keep-out");
     Optional<Contour> outline =
         ShapeReader.read(
             k, List.of("diameter", "points"), Limits.KEEP_OUT, Limits.PLAN, Optional.empty());
