@@ -248,7 +248,7 @@ public final class FullScaleSheets {
     double leastY = window.minY() - needs.minY();
     double mostY = window.maxY() - needs.maxY();
     double offset = sheet.lineOffsetMm();
-    double[] line = Surround.lineRoom(zones, sheet.says());
+    double[] line = Surround.lineRoom(zones, sheet.says(), false);
     double liked = Math.max(line[0], Math.min(line[1], (leastX + mostX) / 2 + offset)) - offset;
     double x = Math.max(leastX, Math.min(mostX, liked));
     double y = (leastY + mostY) / 2;
@@ -295,7 +295,7 @@ public final class FullScaleSheets {
               says.outboardSign(),
               todo);
     }
-    Surround surround = new Surround(zones, info, scale, says, lineX);
+    Surround surround = new Surround(zones, info, scale, says, lineX, tiled);
     List<Item> items = new ArrayList<>(surround.drawn(bars));
     if (tiled) {
       items.add(Surround.frame(window, Pen.OUTLINE));

@@ -68,6 +68,10 @@ final class Surround {
 
   private static final double OUTBOARD_MM = 72;
   private static final double FORWARD_MM = 62;
+
+  /** Room for the key of tiles beside the forward arrow. */
+  private static final double KEY_MM = 32;
+
   private static final double LEAST_CAP_MM = 2.5;
 
   /** What the foot's two columns need on either side of the fore-aft line. */
@@ -80,41 +84,52 @@ final class Surround {
   private final PrintScale scale;
   private final Says says;
   private final Optional<Double> lineX;
+  private final boolean tiled;
   private final List<Item> items = new ArrayList<>();
 
   /**
    * Prepares.
    *
    * @param lineX where the fore-aft line runs, which head, arrows and foot leave free
+   * @param tiled whether a key of tiles is to stand beside the arrows
    */
-  Surround(Zones zones, JobInfo info, PrintScale scale, Says says, Optional<Double> lineX) {
+  Surround(
+      Zones zones,
+      JobInfo info,
+      PrintScale scale,
+      Says says,
+      Optional<Double> lineX,
+      boolean tiled) {
     this.zones = zones;
     this.info = info;
     this.scale = scale;
     this.says = says;
     this.lineX = lineX;
+    this.tiled = tiled;
   }
 
   /**
    * Where the fore-aft line may run so that the words beside it keep their size.
    *
+   * @param tiled whether a key of tiles stands beside the forward arrow
    * @return least and most page x
    */
-  static double[] lineRoom(Zones zones, Says says) {
+  static double[] lineRoom(Zones zones, Says says, boolean tiled) {
     Box head = zones.head();
     double hatching = says.look() == Look.HATCHED ? HATCH_MM * 2 : 0;
     double word = Math.max(LEAST_WORD_MM, Lettering.width(says.word(), LEAST_FACE_CAP_MM));
     double face = word + 2 * PAD_MM + LINE_GAP_MM + hatching + 0.1;
     boolean sideAtLeft = says.side() == Side.LEFT;
+    double forward = FORWARD_MM + (tiled ? KEY_MM : 0);
     boolean outboardAtLeft = says.outboardSign() < 0;
-    double left = Math.max(sideAtLeft ? SIDE_MM : face, outboardAtLeft ? OUTBOARD_MM : FORWARD_MM);
-    double right = Math.max(sideAtLeft ? face : SIDE_MM, outboardAtLeft ? FORWARD_MM : OUTBOARD_MM);
+    double left = Math.max(sideAtLeft ? SIDE_MM : face, outboardAtLeft ? OUTBOARD_MM : forward);
+    double right = Math.max(sideAtLeft ? face : SIDE_MM, outboardAtLeft ? forward : OUTBOARD_MM);
     return new double[] {head.minX() + left, head.maxX() - right};
   }
 
   /** Whether head and arrows leave room for the fore-aft line. */
   private boolean inHead(double x) {
-    double[] room = lineRoom(zones, says);
+    double[] room = lineRoom(zones, says, tiled);
     return x >= room[0] - 1e-6 && x <= room[1] + 1e-6;
   }
 
@@ -213,8 +228,8 @@ final class Surround {
   Box keyRoom() {
     Box row = zones.arrows();
     return says.outboardSign() > 0
-        ? new Box(row.minX(), row.minY(), row.minX() + 32, row.maxY())
-        : new Box(row.maxX() - 32, row.minY(), row.maxX(), row.maxY());
+        ? new Box(row.minX(), row.minY(), row.minX() + KEY_MM, row.maxY())
+        : new Box(row.maxX() - KEY_MM, row.minY(), row.maxX(), row.maxY());
   }
 
   static Item arrow(Vec2 from, Vec2 to) {
