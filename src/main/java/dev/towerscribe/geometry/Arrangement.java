@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /** Raw edges cut at every point they share, so that pieces meet only at numbered vertices. */
 final class Arrangement {
@@ -17,14 +18,13 @@ final class Arrangement {
   private record Ends(int low, int high) {}
 
   /**
-   * Cuts edges at their shared points.
+   * Cuts edges at their shared points. Edges of one boundary cut each other too: where a boundary
+   * touches itself, a second one that passes there is cut, and pieces on one another must match.
    *
    * @param raw edges
-   * @param firstOther edges from this index on are cut only by edges before it and the other way
-   *     round; zero to cut each by each
    * @param room the closeness that counts as touching
    */
-  Arrangement(List<Edge> raw, int firstOther, Room room) {
+  Arrangement(List<Edge> raw, Room room) {
     vertices = new Vertices(room.snapMm());
     int n = raw.size();
     List<List<Cut>> cuts = new ArrayList<>(n);
@@ -39,8 +39,17 @@ final class Arrangement {
       }
       cuts.add(ends);
     }
-    for (int i = 0; i < (firstOther == 0 ? n : firstOther); i++) {
-      for (int j = firstOther == 0 ? i + 1 : firstOther; j < n; j++) {
+    // From left to right, so that each edge meets only those that begin before it ends.
+    int[] order =
+        IntStream.range(0, n)
+            .boxed()
+            .sorted(Comparator.comparingDouble(i -> boxes[i].minX()))
+            .mapToInt(Integer::intValue)
+            .toArray();
+    for (int k = 0; k < n; k++) {
+      int i = order[k];
+      for (int l = k + 1; l < n && boxes[order[l]].minX() <= boxes[i].maxX(); l++) {
+        int j = order[l];
         if (boxes[i].meets(boxes[j])) {
           for (Vec2 p : Crossings.of(raw.get(i), raw.get(j), room.touchMm())) {
             int vertex = vertices.number(p);

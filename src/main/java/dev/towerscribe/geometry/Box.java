@@ -115,4 +115,18 @@ public record Box(double minX, double minY, double maxX, double maxY) {
   public boolean meets(Box o) {
     return o.minX <= maxX && o.maxX >= minX && o.minY <= maxY && o.maxY >= minY;
   }
+
+  /** Distance to a point, mm; zero inside. */
+  double distanceTo(Vec2 p) {
+    double x = Math.max(0.0, Math.max(minX - p.x(), p.x() - maxX));
+    double y = Math.max(0.0, Math.max(minY - p.y(), p.y() - maxY));
+    return Math.sqrt(x * x + y * y);
+  }
+
+  /** Distance to another box, mm; zero where they meet. */
+  double distanceTo(Box o) {
+    double x = Math.max(0.0, Math.max(minX - o.maxX, o.minX - maxX));
+    double y = Math.max(0.0, Math.max(minY - o.maxY, o.minY - maxY));
+    return Math.sqrt(x * x + y * y);
+  }
 }

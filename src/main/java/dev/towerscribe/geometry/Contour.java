@@ -2,6 +2,7 @@ package dev.towerscribe.geometry;
 
 import dev.towerscribe.quantity.Tolerances;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -14,6 +15,8 @@ public final class Contour {
   private final List<Edge> edges;
   private final double signedArea;
   private final Box bounds;
+  private final Vec2[] starts;
+  private final Box[] boxes;
 
   private Contour(List<Edge> edges) {
     this.edges = List.copyOf(edges);
@@ -21,7 +24,9 @@ public final class Contour {
       throw new IllegalArgumentException("a contour has at least one edge");
     }
     signedArea = signedAreaOf(this.edges);
-    bounds = this.edges.stream().map(Edge::bounds).reduce(Box::union).orElseThrow();
+    boxes = this.edges.stream().map(Edge::bounds).toArray(Box[]::new);
+    bounds = Arrays.stream(boxes).reduce(Box::union).orElseThrow();
+    starts = this.edges.stream().map(Edge::start).toArray(Vec2[]::new);
   }
 
   /**
@@ -199,8 +204,11 @@ public final class Contour {
   public Vec2 nearest(Vec2 p) {
     Vec2 best = null;
     double least = Double.POSITIVE_INFINITY;
-    for (Edge edge : edges) {
-      Vec2 q = edge.nearest(p);
+    for (int i = 0; i < boxes.length; i++) {
+      if (boxes[i].distanceTo(p) >= least) {
+        continue;
+      }
+      Vec2 q = edges.get(i).nearest(p);
       double d = q.distanceTo(p);
       if (d < least) {
         least = d;
@@ -231,34 +239,36 @@ public final class Contour {
     if (!bounds.contains(p)) {
       return false;
     }
-    double turn = 0.0;
-    for (Edge edge : edges) {
-      turn += turnSeenFrom(p, edge);
+    // The winding number of the polygon of chords, then of the pieces between chords and arcs. Both
+    // ask the same question of a chord in the same arithmetic, so they cannot disagree about it.
+    int winding = 0;
+    for (int i = 0; i < edges.size(); i++) {
+      Vec2 a = starts[i];
+      Vec2 b = starts[(i + 1) % starts.length];
+      boolean left = isLeft(a, b, p);
+      if (a.y() <= p.y() && p.y() < b.y() && left) {
+        winding++;
+      } else if (b.y() <= p.y() && p.y() < a.y() && !left) {
+        winding--;
+      }
+      if (edges.get(i) instanceof Arc arc && p.distanceTo(arc.centre()) < arc.radius()) {
+        if (arc.sweep() > 0 && (!left || arc.isFullCircle())) {
+          winding++;
+        } else if (arc.sweep() < 0 && (left || arc.isFullCircle())) {
+          winding--;
+        }
+      }
     }
-    return Math.abs(turn) > Math.PI;
+    return winding != 0;
   }
 
-  /** The angle an edge turns through as seen from a point off it. */
-  private static double turnSeenFrom(Vec2 p, Edge edge) {
-    Vec2 a = edge.start().minus(p);
-    Vec2 b = edge.end().minus(p);
-    double chord = Math.atan2(a.cross(b), a.dot(b));
-    if (!(edge instanceof Arc arc)) {
-      return chord;
+  /** Whether a point is left of a chord; on it, as if it were moved a trifle right and less up. */
+  private static boolean isLeft(Vec2 a, Vec2 b, Vec2 p) {
+    double side = (b.x() - a.x()) * (p.y() - a.y()) - (b.y() - a.y()) * (p.x() - a.x());
+    if (side != 0.0) {
+      return side > 0;
     }
-    if (arc.isFullCircle()) {
-      return p.distanceTo(arc.centre()) < arc.radius() ? arc.sweep() : 0.0;
-    }
-    // The chord's turn is right unless the point lies between chord and arc.
-    boolean inDisc = p.distanceTo(arc.centre()) < arc.radius();
-    Vec2 chordVector = arc.end().minus(arc.start());
-    double side = chordVector.cross(p.minus(arc.start()));
-    boolean beyondChord = arc.sweep() > 0 ? side < 0 : side > 0;
-    boolean inSegment = inDisc && beyondChord;
-    if (!inSegment) {
-      return chord;
-    }
-    return chord + (arc.sweep() > 0 ? 2 * Math.PI : -2 * Math.PI);
+    return a.y() == b.y() ? b.x() > a.x() : b.y() < a.y();
   }
 
   /**

@@ -21,7 +21,7 @@ final class Gaps {
     for (Edge edgeA : edges(a)) {
       Box boxA = edgeA.bounds();
       for (int j = 0; j < edgesB.length; j++) {
-        if (best == null || apart(boxA, boxesB[j]) < best.mm()) {
+        if (best == null || boxA.distanceTo(boxesB[j]) < best.mm()) {
           Gap gap = between(edgeA, edgesB[j]);
           if (best == null || gap.mm() < best.mm()) {
             best = gap;
@@ -45,12 +45,6 @@ final class Gaps {
       boxes[i] = edges[i].bounds();
     }
     return boxes;
-  }
-
-  private static double apart(Box a, Box b) {
-    double x = Math.max(0.0, Math.max(a.minX() - b.maxX(), b.minX() - a.maxX()));
-    double y = Math.max(0.0, Math.max(a.minY() - b.maxY(), b.minY() - a.maxY()));
-    return Math.hypot(x, y);
   }
 
   /**

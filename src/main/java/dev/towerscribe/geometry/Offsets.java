@@ -10,9 +10,6 @@ import java.util.Optional;
  * Those raw curves are cut where they meet, and the pieces that keep the distance are the result.
  */
 final class Offsets {
-  /** Corners that turn back on themselves to this are cusps, whose turn has no sure sign, rad. */
-  private static final double CUSP = 1e-6;
-
   private Offsets() {}
 
   /**
@@ -56,65 +53,25 @@ final class Offsets {
     double least = Math.abs(leftMm) - room.shortMm();
     Clearance old = new Clearance(region);
     List<Edge> raw = new ArrayList<>();
-    for (Edge edge : raw(region, leftMm, room)) {
+    for (Edge edge : Parallels.of(region, leftMm, room)) {
       // No point of an edge is further out than its middle and half its length.
       if (!old.nearerThan(edge.at(0.5), least - edge.length() / 2)) {
         raw.add(edge);
       }
     }
-    Arrangement cut = new Arrangement(raw, 0, room);
+    Arrangement cut = new Arrangement(raw, room);
     List<Piece> kept = new ArrayList<>();
     for (Piece piece : cut.pieces()) {
-      if (!old.nearerThan(piece.middle(), least)) {
+      Vec2 middle = piece.middle();
+      // The distance alone would do, but for boundaries that touch themselves: there a parallel may
+      // come out on the other side.
+      if (!old.nearerThan(middle, least) && region.contains(middle) == leftMm > 0) {
         kept.add(piece);
       }
     }
     List<Piece> single = Arrangement.withoutDoubles(kept, room);
     return Loops.region(single, cut.vertexCount(), room)
         .filter(r -> leftMm > 0 ? r.area() <= region.area() : r.area() >= region.area());
-  }
-
-  private static List<Edge> raw(Region region, double leftMm, Room room) {
-    List<Edge> raw = new ArrayList<>();
-    for (Contour contour : region.contours()) {
-      List<Edge> edges = contour.edges();
-      for (int i = 0; i < edges.size(); i++) {
-        Edge edge = edges.get(i);
-        Edge moved = Curves.moved(edge, leftMm, room.touchMm());
-        if (moved != null) {
-          raw.add(moved);
-        }
-        if (!Curves.isFullCircle(edge)) {
-          addCorner(region, edge, edges.get((i + 1) % edges.size()), leftMm, room, raw);
-        }
-      }
-    }
-    return raw;
-  }
-
-  private static void addCorner(
-      Region region, Edge before, Edge after, double leftMm, Room room, List<Edge> raw) {
-    Vec2 in = Curves.endDirection(before);
-    Vec2 out = Curves.startDirection(after);
-    double turn = Math.atan2(in.cross(out), in.dot(out));
-    Vec2 toward = in.quarterTurn().times(Math.signum(leftMm));
-    double from = Math.atan2(toward.y(), toward.x());
-    double radius = Math.abs(leftMm);
-    boolean opens = turn * leftMm < 0;
-    if (opens && Math.abs(turn) * radius > room.touchMm()) {
-      addIfOutside(region, new Arc(before.end(), radius, from, turn), leftMm, raw);
-    } else if (!opens && Math.abs(turn) > Math.PI - CUSP) {
-      double other = turn - Math.copySign(2 * Math.PI, turn);
-      addIfOutside(region, new Arc(before.end(), radius, from, other), leftMm, raw);
-    }
-  }
-
-  /** Adds a corner's arc, at a cusp only if it runs on the side that the result is on. */
-  private static void addIfOutside(Region region, Arc arc, double leftMm, List<Edge> raw) {
-    boolean sure = Math.abs(arc.sweep()) < Math.PI - CUSP;
-    if (sure || region.contains(arc.at(0.5)) == leftMm > 0) {
-      raw.add(arc);
-    }
   }
 
   /** Asks many points for their distance from one boundary. */

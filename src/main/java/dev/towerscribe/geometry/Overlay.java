@@ -53,7 +53,7 @@ final class Overlay {
     a.contours().forEach(c -> raw.addAll(c.edges()));
     int firstOfB = raw.size();
     b.contours().forEach(c -> raw.addAll(c.edges()));
-    Arrangement cut = new Arrangement(raw, firstOfB, room);
+    Arrangement cut = new Arrangement(raw, room);
     List<Piece> ofA = cut.pieces().stream().filter(p -> p.source() < firstOfB).toList();
     List<Piece> ofB = cut.pieces().stream().filter(p -> p.source() >= firstOfB).toList();
     Shared shared = new Shared(ofB, cut.vertexCount());

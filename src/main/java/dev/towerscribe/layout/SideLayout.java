@@ -55,6 +55,32 @@ public record SideLayout(
   }
 
   /**
+   * The same layout with its findings.
+   *
+   * @param found every check's result, gravest first
+   * @return the completed layout
+   */
+  SideLayout with(List<Finding> found) {
+    return new SideLayout(
+        job,
+        plateFrame,
+        plateOutline,
+        holes,
+        bearing,
+        slotFrom,
+        slotTo,
+        opening,
+        mark,
+        finalCut,
+        roughCut,
+        starters,
+        sweep,
+        notches,
+        spans,
+        found);
+  }
+
+  /**
    * Which tower.
    *
    * @return side

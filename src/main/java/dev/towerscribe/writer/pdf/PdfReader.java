@@ -21,6 +21,9 @@ import org.apache.pdfbox.pdmodel.common.PDRectangle;
 final class PdfReader {
   private static final double MM_PER_UNIT = 25.4 / 72.0;
 
+  /** No number of a page is larger; keeps products of such numbers finite. */
+  private static final double MOST = 1e9;
+
   /** Points taken along each curve. */
   private static final int SAMPLES = 8;
 
@@ -122,7 +125,14 @@ final class PdfReader {
     if (numbers.size() != count) {
       throw new IOException("an operator with " + numbers.size() + " numbers, not " + count);
     }
-    return numbers.stream().mapToDouble(Double::doubleValue).toArray();
+    double[] taken = new double[count];
+    for (int i = 0; i < count; i++) {
+      taken[i] = numbers.get(i);
+      if (!(Math.abs(taken[i]) <= MOST)) {
+        throw new IOException("a number past all sense");
+      }
+    }
+    return taken;
   }
 
   private void perform(String operator) throws IOException {

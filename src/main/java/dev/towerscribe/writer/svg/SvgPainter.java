@@ -265,8 +265,14 @@ final class SvgPainter implements Item.Visitor {
         new AffineTransform(
             cos * across, -sin * along, sin * across, cos * along, start.x(), start.y()));
     setFill(text.ink());
+    int begin = buffer.length();
     graphics.drawString(escaped(text.content()), 0f, 0f);
     graphics.setTransform(null);
+    // Where the sheet font is missing, a viewer is to squeeze what it has into the same room.
+    String element = "<text ";
+    buffer.insert(
+        buffer.indexOf(element, begin) + element.length(),
+        "textLength='" + number(width / unit) + "' lengthAdjust='spacingAndGlyphs' ");
     endLine();
   }
 

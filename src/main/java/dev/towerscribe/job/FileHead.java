@@ -1,0 +1,69 @@
+package dev.towerscribe.job;
+
+import dev.towerscribe.quantity.LengthUnit;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** What stands at the top of a job file and of a plate file alike: the format and the unit. */
+final class FileHead {
+  static final String FORMAT = "format";
+  static final String UNITS = "units";
+  static final List<String> KEYS_OF_ANY_FILE = List.of(FORMAT, UNITS);
+
+  private static final int KNOWN_FORMAT = 1;
+
+  private FileHead() {}
+
+  /** The unit of a file's lengths: empty if its word for it is not known. */
+  static Optional<LengthUnit> unit(TomlText text) {
+    if (!text.hasTop(UNITS)) {
+      return Optional.of(LengthUnit.MM);
+    }
+    return text.topString(UNITS)
+        .flatMap(w -> Stream.of(LengthUnit.values()).filter(u -> u.symbol().equals(w)).findFirst());
+  }
+
+  /** Reads the unit again for its faults. */
+  static Optional<LengthUnit> readUnits(TableReader t) {
+    String limit = "\"mm\" or \"in\"";
+    if (!t.has(UNITS)) {
+      return Optional.of(LengthUnit.MM);
+    }
+    Optional<String> word = t.string(UNITS, limit);
+    Optional<LengthUnit> unit =
+        word.flatMap(
+            w -> Stream.of(LengthUnit.values()).filter(u -> u.symbol().equals(w)).findFirst());
+    if (word.isPresent() && unit.isEmpty()) {
+      t.fault(UNITS, limit, advice(word.get().strip().toLowerCase(Locale.ROOT)));
+    }
+    return unit;
+  }
+
+  private static String advice(String word) {
+    if (word.startsWith("in") || word.equals("\"")) {
+      return "Did you mean \"in\"?";
+    }
+    if (word.startsWith("mil") || word.startsWith("mm")) {
+      return "Did you mean \"mm\"?";
+    }
+    return "Choose one, and convert the figures if need be.";
+  }
+
+  /**
+   * Reads the format.
+   *
+   * @return false if the file is of a format that this program cannot know, so that nothing else in
+   *     it should be judged
+   */
+  static boolean readFormat(TableReader t) {
+    Optional<Double> format =
+        t.wholeNumber(FORMAT, "1", "Put format = 1 at the top: it says how to read the file.");
+    if (format.isPresent() && format.get() != KNOWN_FORMAT) {
+      t.fault(FORMAT, "1", "This program reads format 1 only.");
+      return false;
+    }
+    return true;
+  }
+}

@@ -1,0 +1,199 @@
+package dev.towerscribe.job;
+
+import dev.towerscribe.finding.Fault;
+import dev.towerscribe.finding.JobRejected;
+import dev.towerscribe.model.Job;
+import dev.towerscribe.model.Side;
+import dev.towerscribe.model.SideJob;
+import dev.towerscribe.quantity.LengthUnit;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.IntPredicate;
+import java.util.stream.Stream;
+
+/** Reads job files. Whatever a file holds, the answer is a job or every fault found in it. */
+public final class JobReader {
+  private static final List<String> WHOLE_FILE =
+      List.of(FileHead.FORMAT, "title", "date", FileHead.UNITS, "sides", "left", "right");
+  private static final String[] SECTIONS = {
+    "tower", "plate", "mount", "holes", "cut", "tools", "print", "strut", "axis", "aims"
+  };
+
+  private final IntPredicate printable;
+
+  /**
+   * A reader.
+   *
+   * @param printable whether the sheets can carry a character, by its Unicode code point
+   */
+  public JobReader(IntPredicate printable) {
+    this.printable = printable;
+  }
+
+  /**
+   * Reads a job file, and the plate files it names beside it.
+   *
+   * @param file the job file
+   * @return the job
+   * @throws IOException if a file cannot be read; the message says which and why
+   * @throws JobRejected if the job cannot be worked from, with every fault
+   */
+  public Job read(Path file) throws IOException, JobRejected {
+    Faults faults = new Faults();
+    Optional<String> text = TomlText.decode(bytes(file), "", faults);
+    faults.throwIfAny();
+    return job(text.orElseThrow(), name -> Optional.of(bytes(file.resolveSibling(name))), faults);
+  }
+
+  /**
+   * Reads a job from its text.
+   *
+   * @param text TOML
+   * @param plateFiles gives the text of a plate file by its path beside the job, or empty if there
+   *     is none
+   * @return the job
+   * @throws JobRejected if the job cannot be worked from, with every fault
+   */
+  public Job parse(String text, Function<String, Optional<String>> plateFiles) throws JobRejected {
+    Faults faults = new Faults();
+    // Half of a surrogate pair can be in a string but in no file; it becomes a question mark here.
+    Optional<String> clean = TomlText.decode(text.getBytes(StandardCharsets.UTF_8), "", faults);
+    faults.throwIfAny();
+    try {
+      return job(
+          clean.orElseThrow(),
+          name -> plateFiles.apply(name).map(t -> t.getBytes(StandardCharsets.UTF_8)),
+          faults);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static byte[] bytes(Path file) throws IOException {
+    try {
+      if (Files.isDirectory(file)) {
+        throw new IOException("cannot read " + file + ": it is a folder, not a file");
+      }
+      try (InputStream in = Files.newInputStream(file)) {
+        return in.readNBytes(TomlText.MOST_BYTES + 1);
+      }
+    } catch (NoSuchFileException e) {
+      throw new IOException("cannot read " + file + ": there is no such file", e);
+    } catch (AccessDeniedException e) {
+      throw new IOException("cannot read " + file + ": not allowed to", e);
+    }
+  }
+
+  private Job job(String text, PlateFiles.Source source, Faults faults)
+      throws IOException, JobRejected {
+    Optional<TomlText> toml = TomlText.parse(text, "", faults);
+    faults.throwIfAny();
+    Optional<LengthUnit> unit = FileHead.unit(toml.orElseThrow());
+    Node.Table root = toml.get().table("", unit, faults);
+    TableReader top = new TableReader(root, faults, printable);
+    boolean readable = FileHead.readFormat(top);
+    if (!readable) {
+      faults.throwIfAny();
+    }
+    FileHead.readUnits(top);
+    Optional<String> title = top.label("title", Limits.TITLE);
+    Optional<LocalDate> date = date(top);
+    List<Side> sides = sides(top);
+    top.optionalTable("left");
+    top.optionalTable("right");
+    top.leave(SECTIONS);
+    top.close();
+
+    Map<Side, SideJob> jobs = new EnumMap<>(Side.class);
+    PlateFiles plates = new PlateFiles(source, unit, faults);
+    for (Side side : sides) {
+      side(side, root, plates, faults).ifPresent(job -> jobs.put(side, job));
+    }
+    faults.throwIfAny();
+    return new Job(title.orElseThrow(), date, unit.orElseThrow(), jobs);
+  }
+
+  private Optional<SideJob> side(Side side, Node.Table root, PlateFiles plates, Faults faults)
+      throws IOException {
+    // Keys of the whole file that nobody knows were reported with the top table.
+    Node.Table shared = root.only(List.of(SECTIONS));
+    Node.Table own =
+        root.entries().get(side.word()) instanceof Node.Table t
+            ? t
+            : Node.Table.empty(root.origin().child(side.word()));
+    Node ownPlate = own.entries().get("plate");
+    Node sharedPlate = shared.entries().get("plate");
+    Optional<Node> plate = Optional.empty();
+    if (sharedPlate != null && !PlateFiles.namesFile(ownPlate)) {
+      plate = plates.expanded(sharedPlate);
+      shared = plate.isPresent() ? shared.with("plate", plate.get()) : shared;
+    } else {
+      // A side that names a plate file of its own shares nothing with the other plate.
+      shared = shared.without(List.of("plate"));
+    }
+    boolean plateReadable = sharedPlate == null || plate.isPresent();
+    if (ownPlate != null && PlateFiles.namesFile(ownPlate)) {
+      plate = plates.expanded(ownPlate);
+      plateReadable = plate.isPresent();
+      own = plate.isPresent() ? own.with("plate", plate.get()) : own;
+    }
+    for (String key : WHOLE_FILE) {
+      if (own.entries().containsKey(key)) {
+        reportWholeFileKey(own.entries().get(key), key, faults);
+      }
+    }
+    Node.Table merged = Merge.over(shared, own.without(WHOLE_FILE));
+    return SideReader.read(side, new TableReader(merged, faults, printable), plateReadable);
+  }
+
+  private static void reportWholeFileKey(Node node, String key, Faults faults) {
+    faults.add(
+        new Fault(
+            node.origin().path(),
+            "unknown key",
+            "",
+            key + " belongs to the whole file: it cannot differ from side to side."));
+  }
+
+  private static List<Side> sides(TableReader top) {
+    List<Side> all = List.of(Side.values());
+    if (!top.has("sides")) {
+      return all;
+    }
+    List<Side> sides = top.words("sides", all, Side::word, "one or both of \"left\" and \"right\"");
+    // With none that is right, both are read all the same, so that their faults are found too.
+    return sides.isEmpty() ? all : Stream.of(Side.values()).filter(sides::contains).toList();
+  }
+
+  private static Optional<LocalDate> date(TableReader top) {
+    if (!top.has("date")) {
+      return Optional.empty();
+    }
+    String limit = "a date, YYYY-MM-DD";
+    Optional<String> text = top.string("date", limit);
+    try {
+      Optional<LocalDate> date = text.map(LocalDate::parse);
+      if (date.isPresent() && (date.get().getYear() < 1900 || date.get().getYear() > 2200)) {
+        top.fault("date", limit, "Check the year.");
+        return Optional.empty();
+      }
+      return date;
+    } catch (DateTimeParseException e) {
+      top.fault("date", limit, "Write the year first, then month and day.");
+      return Optional.empty();
+    }
+  }
+}

@@ -1,0 +1,70 @@
+package dev.towerscribe.job;
+
+/**
+ * What is believable of each figure. Common practice, no source: wide enough for any road car's
+ * strut tower, narrow enough to catch a slipped digit or inches read as millimetres.
+ */
+final class Limits {
+  static final Range PLAN = Range.mm(-600, 600);
+  static final Range SHEET = Range.mm(0.3, 10);
+  static final Range OPENING = Range.mm(20, 250);
+  static final Range MARK = Range.mm(20, 400);
+  static final Range LAND = Range.mm(40, 1000);
+  static final Range LEAN = Range.degrees(-30, 30);
+  static final Range CROWN_ACROSS = Range.mm(20, 600);
+  static final Range CROWN_RISE = Range.mm(0.1, 300);
+  static final Range PIVOT_HEIGHT = Range.mm(-150, 200);
+  static final Range LANDMARK = Range.mm(0.5, 200);
+  static final Range KEEP_OUT = Range.mm(0.5, 400);
+  static final Range MARGIN = Range.mm(0, 50);
+  static final Range BRACKET = Range.mm(5, 800);
+  static final Range UNDERSIDE = Range.mm(0, 300);
+  static final Range LEAST_WIDTH = Range.mm(0, 200);
+  static final Range BRACKET_FASTENER = Range.mm(2, 60);
+  static final Range STRAIGHTEDGE = Range.mm(20, 1700);
+
+  static final Range PLATE = Range.mm(40, 500);
+  static final Range PLATE_PLAN = Range.mm(-300, 300);
+  static final Range THICKNESS = Range.mm(1, 40);
+  static final Range SLOT = Range.mm(-100, 100);
+  static final Range BEARING_X = Range.mm(-150, 150);
+  static final Range BEARING_HEIGHT = Range.mm(-100, 200);
+  static final Range MOVING = Range.mm(3, 150);
+  static final Range CLEARANCE = Range.mm(0, 30);
+  static final Range FLATS = Range.mm(5, 50);
+  static final Range WASHER = Range.mm(5, 80);
+
+  /** A plate turned end for end is odd but can be meant, so the whole circle is allowed. */
+  static final Range ROTATION = Range.degrees(-180, 180);
+
+  static final Range OFFSET = Range.mm(-100, 100);
+  static final Range KEEP = Range.mm(0, 50);
+  static final Range ROUGH = Range.mm(0, 20);
+  static final Range CORNER = Range.mm(0, 50);
+  static final Range STARTER = Range.mm(2, 40);
+  static final Range SOCKET = Range.mm(6, 80);
+  static final Range SOCKET_DEPTH = Range.mm(10, 500);
+  static final Range ROOM = Range.mm(0, 30);
+
+  /** Less is not printed by most machines. */
+  static final double LEAST_PAPER_MARGIN_MM = 4;
+
+  /** Printers are off by some tenths of a per cent to two; past three something else is wrong. */
+  static final Range PRINT_SCALE = Range.ratio(0.97, 1.03);
+
+  static final Range VEHICLE = Range.mm(-6000, 6000);
+  static final Range TYRE_RADIUS = Range.mm(150, 600);
+  static final Range WHEEL_ANGLE = Range.degrees(-10, 10);
+  static final Range PLUS_MINUS = Range.mm(0, 50);
+  static final Range CASTER = Range.degrees(-10, 20);
+  static final Range INCLINATION = Range.degrees(-5, 30);
+  static final Range AXIS_LENGTH = Range.mm(200, 1500);
+
+  /** Two ends of a part closer than this are one point measured twice. */
+  static final double LEAST_PART_MM = 20;
+
+  static final int TITLE = 60;
+  static final int NAME = 40;
+
+  private Limits() {}
+}

@@ -1,0 +1,109 @@
+package dev.towerscribe.job;
+
+import dev.towerscribe.finding.Fault;
+import dev.towerscribe.quantity.LengthUnit;
+import java.io.IOException;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Puts the content of a plate's own file in the place of its {@code file} key. */
+final class PlateFiles {
+  /** Where plate files come from. */
+  interface Source {
+    /**
+     * A file's bytes.
+     *
+     * @param name path relative to the job file
+     * @return the bytes, at most one more than a file may have, or empty if there is no such file
+     * @throws IOException if it cannot be read
+     */
+    Optional<byte[]> bytes(String name) throws IOException;
+  }
+
+  private static final String KEY = "file";
+  private static final int LONGEST_NAME = 200;
+
+  private final Source source;
+  private final Optional<LengthUnit> jobUnit;
+  private final Faults faults;
+  private final Map<String, Optional<Node.Table>> read = new HashMap<>();
+
+  PlateFiles(Source source, Optional<LengthUnit> jobUnit, Faults faults) {
+    this.source = source;
+    this.jobUnit = jobUnit;
+    this.faults = faults;
+  }
+
+  static boolean namesFile(Node plate) {
+    return plate instanceof Node.Table table && table.entries().containsKey(KEY);
+  }
+
+  /**
+   * A plate with its file's keys under its own.
+   *
+   * @param plate the plate as the job gives it
+   * @return the whole plate, or empty after a fault of the file
+   */
+  Optional<Node> expanded(Node plate) throws IOException {
+    if (!namesFile(plate)) {
+      return Optional.of(plate);
+    }
+    Node.Table own = (Node.Table) plate;
+    Node named = own.entries().get(KEY);
+    Optional<String> name = name(named);
+    if (name.isEmpty()) {
+      return Optional.empty();
+    }
+    if (!read.containsKey(name.get())) {
+      read.put(name.get(), read(name.get(), named));
+    }
+    return read.get(name.get()).map(file -> Merge.plateOver(file, own.without(List.of(KEY))));
+  }
+
+  private Optional<String> name(Node node) {
+    String limit = "a path beside the job file, such as \"plates/three-bolt.toml\"";
+    if (!(node instanceof Node.Text text)) {
+      faults.add(new Fault(node.origin().path(), node.given(), limit, "Write it in quotes."));
+      return Optional.empty();
+    }
+    String name = text.value();
+    boolean odd = name.codePoints().anyMatch(c -> Texts.isShapeless(c) || c == '\\' || c == ':');
+    boolean outside = name.startsWith("/") || List.of(name.split("/", -1)).contains("..");
+    if (name.isBlank() || name.length() > LONGEST_NAME || odd || outside) {
+      faults.add(
+          new Fault(
+              node.origin().path(),
+              node.given(),
+              limit,
+              "Keep plate files beside or below the job file, and part folders with /."));
+      return Optional.empty();
+    }
+    return Optional.of(name);
+  }
+
+  private Optional<Node.Table> read(String name, Node named) throws IOException {
+    Optional<byte[]> bytes = source.bytes(name);
+    if (bytes.isEmpty()) {
+      faults.add(
+          new Fault(named.origin().path(), named.given(), "a file that exists", "Check its name."));
+      return Optional.empty();
+    }
+    Optional<TomlText> text =
+        TomlText.decode(bytes.get(), name, faults).flatMap(t -> TomlText.parse(t, name, faults));
+    if (text.isEmpty()) {
+      return Optional.empty();
+    }
+    boolean ownUnit = text.get().hasTop(FileHead.UNITS);
+    Optional<LengthUnit> unit = ownUnit ? FileHead.unit(text.get()) : jobUnit;
+    Node.Table table = text.get().table(name + ": ", unit, faults);
+    TableReader head = new TableReader(table, faults, c -> true);
+    boolean readable = FileHead.readFormat(head);
+    if (ownUnit) {
+      FileHead.readUnits(head);
+    }
+    head.reportMissing();
+    return readable ? Optional.of(table.without(FileHead.KEYS_OF_ANY_FILE)) : Optional.empty();
+  }
+}

@@ -1,0 +1,170 @@
+package dev.towerscribe.job;
+
+import dev.towerscribe.geometry.Contour;
+import dev.towerscribe.geometry.Vec2;
+import dev.towerscribe.model.Bolt;
+import dev.towerscribe.model.Plate;
+import dev.towerscribe.model.Thread;
+import dev.towerscribe.quantity.LengthUnit;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** [plate], whether inline or from a file of its own. */
+final class PlateReader {
+  private static final double DEFAULT_CLEARANCE_MM = 2.0;
+  private static final double DEFAULT_COVER_MM = 5.0;
+  private static final double DEFAULT_WALL_GAP_MM = 2.0;
+  private static final int LEAST_BOLTS = 2;
+
+  private PlateReader() {}
+
+  static Optional<Plate> read(TableReader t) {
+    t.leave("file");
+    Optional<String> name = t.label("name", Limits.NAME);
+    Optional<Double> thickness = t.length("thickness", Limits.THICKNESS);
+    Optional<Contour> outline =
+        t.table("outline")
+            .flatMap(
+                s -> {
+                  Optional<Contour> shape =
+                      ShapeReader.read(
+                          s,
+                          List.of("diameter", "points"),
+                          Limits.PLATE,
+                          Limits.PLATE_PLAN,
+                          Optional.of(Vec2.ZERO));
+                  s.close();
+                  return shape;
+                });
+    Optional<Boolean> handed =
+        t.flag("handed", "Say true for a mirrored pair, false for one part used on both sides.");
+    Optional<Plate.Slot> slot = t.table("slot").flatMap(PlateReader::slot);
+    Optional<TableReader> bearing = t.table("bearing");
+    Optional<Double> bearingX = bearing.flatMap(b -> b.length("x", Limits.BEARING_X));
+    Optional<Double> height = bearing.flatMap(b -> b.length("height", Limits.BEARING_HEIGHT));
+    bearing.ifPresent(TableReader::close);
+    Optional<TableReader> moving = t.table("moving");
+    Optional<Double> diameter = moving.flatMap(m -> m.length("diameter", Limits.MOVING));
+    Optional<Double> clearance =
+        moving.flatMap(m -> m.length("clearance", Limits.CLEARANCE, DEFAULT_CLEARANCE_MM));
+    moving.ifPresent(TableReader::close);
+    Optional<Double> cover = t.length("cover", Limits.MARGIN, DEFAULT_COVER_MM);
+    Optional<Double> wallGap = t.length("wall_gap", Limits.MARGIN, DEFAULT_WALL_GAP_MM);
+    List<Bolt> bolts = bolts(t, outline);
+    t.close();
+    return t.sound()
+        ? Optional.of(
+            new Plate(
+                name.get(),
+                thickness.get(),
+                outline.get(),
+                handed.get(),
+                slot.get(),
+                bearingX.get(),
+                height.get(),
+                diameter.get(),
+                clearance.get(),
+                cover.get(),
+                wallGap.get(),
+                bolts))
+        : Optional.empty();
+  }
+
+  private static Optional<Plate.Slot> slot(TableReader s) {
+    Optional<Double> from = s.length("from", Limits.SLOT);
+    Optional<Double> to = s.length("to", Limits.SLOT);
+    Optional<List<Double>> index = s.lengths("index", 0, 50, Limits.SLOT);
+    if (from.isPresent() && to.isPresent()) {
+      if (from.get() > to.get()) {
+        s.lengthFault(
+            "from",
+            "at most slot.to, " + Range.atMost(s.unit().fromMm(to.get())) + " " + s.unit().symbol(),
+            "Swap the two: the bearing moves from the lower setting to the higher.");
+      } else if (index.isPresent()) {
+        Range range = Range.mm(from.get(), to.get());
+        if (!index.get().stream().allMatch(range::holds)) {
+          s.lengthFault(
+              "index",
+              "settings within the slot, " + range.words(s.unit()),
+              "Take out what lies outside, or lengthen the slot.");
+        }
+      }
+    }
+    s.close();
+    return s.sound()
+        ? Optional.of(
+            new Plate.Slot(from.get(), to.get(), index.get().stream().sorted().distinct().toList()))
+        : Optional.empty();
+  }
+
+  private static List<Bolt> bolts(TableReader t, Optional<Contour> outline) {
+    List<Bolt> bolts = new ArrayList<>();
+    Set<String> names = new HashSet<>();
+    for (TableReader b : t.tables("bolts", LEAST_BOLTS, "bolts")) {
+      bolt(b, names, outline, bolts).ifPresent(bolts::add);
+    }
+    return bolts;
+  }
+
+  private static Optional<Bolt> bolt(
+      TableReader b, Set<String> names, Optional<Contour> outline, List<Bolt> others) {
+    Optional<String> name = Names.unique(b, boltName(b), names);
+    Optional<Vec2> at = b.point("at", Limits.PLATE_PLAN);
+    Optional<Thread> thread = b.word("thread", Thread.KNOWN, Thread::name, Optional.empty());
+    Optional<Double> flats = b.length("flats", Limits.FLATS);
+    Optional<Double> washer =
+        b.has("washer") ? b.length("washer", Limits.WASHER) : thread.map(Thread::washerMm);
+    if (thread.isPresent()) {
+      double nominal = thread.get().nominalMm();
+      String limit =
+          "more than the bolt's own " + Range.atLeast(b.unit().fromMm(nominal)) + symbol(b);
+      if (flats.isPresent() && flats.get() <= nominal) {
+        b.lengthFault("flats", limit, "Measure across the flats of the nut or head.");
+      }
+      if (washer.isPresent() && washer.get() <= nominal) {
+        b.lengthFault("washer", limit, "Measure the washer's outside.");
+      }
+    }
+    if (at.isPresent() && outline.isPresent() && !outline.get().encloses(at.get())) {
+      b.lengthFault("at", "inside the plate's outline", "Check its signs, and the outline.");
+    }
+    if (at.isPresent() && thread.isPresent()) {
+      apart(b, at.get(), thread.get(), others);
+    }
+    b.close();
+    return b.sound()
+        ? Optional.of(new Bolt(name.get(), at.get(), thread.get(), flats.get(), washer.get()))
+        : Optional.empty();
+  }
+
+  private static void apart(TableReader b, Vec2 at, Thread thread, List<Bolt> others) {
+    for (Bolt other : others) {
+      double least = (thread.nominalMm() + other.thread().nominalMm()) / 2;
+      if (other.at().distanceTo(at) < least) {
+        b.lengthFault(
+            "at",
+            "at least " + Range.atLeast(b.unit().fromMm(least)) + symbol(b) + " from other bolts",
+            "It is in one place with bolt " + other.name() + ": check both.");
+        return;
+      }
+    }
+  }
+
+  private static Optional<String> boltName(TableReader b) {
+    String limit = "1 to 3 letters or digits";
+    Optional<String> name = b.string("name", limit);
+    if (name.isPresent() && !name.get().matches("[A-Za-z0-9]{1,3}")) {
+      b.fault("name", limit, "It is printed beside the hole: keep it short.");
+      return Optional.empty();
+    }
+    return name;
+  }
+
+  private static String symbol(TableReader t) {
+    LengthUnit unit = t.unit();
+    return " " + unit.symbol();
+  }
+}

@@ -1,0 +1,61 @@
+package dev.towerscribe.job;
+
+import dev.towerscribe.quantity.LengthUnit;
+import dev.towerscribe.quantity.Numbers;
+
+/**
+ * How far a figure may go, both ends allowed. The ends say what is believable on a car's strut
+ * tower, to catch slips of the pen and of the unit; whether a job is workable is for the checks.
+ *
+ * @param least least value: mm, degrees or a ratio
+ * @param most greatest value
+ * @param kind what is measured
+ */
+record Range(double least, double most, Kind kind) {
+  /** What is measured. */
+  enum Kind {
+    LENGTH,
+    ANGLE,
+    RATIO
+  }
+
+  private static final int DECIMALS = 4;
+  private static final double STEPS = 1e4;
+
+  /** Rounding of a decimal fraction to a double, in steps; far below one step. */
+  private static final double SLACK = 1e-6;
+
+  static Range mm(double least, double most) {
+    return new Range(least, most, Kind.LENGTH);
+  }
+
+  static Range degrees(double least, double most) {
+    return new Range(least, most, Kind.ANGLE);
+  }
+
+  static Range ratio(double least, double most) {
+    return new Range(least, most, Kind.RATIO);
+  }
+
+  boolean holds(double value) {
+    return value >= least && value <= most;
+  }
+
+  /** The range in words. Ends are rounded inward, so that a figure copied from here is accepted. */
+  String words(LengthUnit unit) {
+    return switch (kind) {
+      case LENGTH ->
+          atLeast(unit.fromMm(least)) + " to " + atMost(unit.fromMm(most)) + " " + unit.symbol();
+      case ANGLE -> atLeast(least) + " to " + atMost(most) + " deg";
+      case RATIO -> atLeast(least) + " to " + atMost(most);
+    };
+  }
+
+  static String atLeast(double value) {
+    return Numbers.plain(Math.ceil(value * STEPS - SLACK) / STEPS, DECIMALS);
+  }
+
+  static String atMost(double value) {
+    return Numbers.plain(Math.floor(value * STEPS + SLACK) / STEPS, DECIMALS);
+  }
+}

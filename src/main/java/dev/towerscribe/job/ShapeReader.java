@@ -1,0 +1,120 @@
+package dev.towerscribe.job;
+
+import dev.towerscribe.geometry.Box;
+import dev.towerscribe.geometry.Contour;
+import dev.towerscribe.geometry.Polygons;
+import dev.towerscribe.geometry.Vec2;
+import dev.towerscribe.quantity.Angle;
+import dev.towerscribe.quantity.LengthUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** A shape: a circle, a traced ring of points, or radii at equal steps round a centre. */
+final class ShapeReader {
+  /** The keys a shape can be given by; each shape has exactly one of them. */
+  static final List<String> KINDS = List.of("diameter", "points", "radii");
+
+  /** Fewer clock steps than this round too coarse a corner: 60 degrees. */
+  private static final int LEAST_RADII = 6;
+
+  private static final int MOST_RADII = 360;
+
+  private ShapeReader() {}
+
+  /**
+   * Reads a shape from the keys of a table.
+   *
+   * @param t the table
+   * @param kinds those of {@link #KINDS} that make sense here
+   * @param size the believable diameter, or the longer side of the box round a traced shape
+   * @param reach the believable coordinates
+   * @param centre where a circle lies without {@code at}; empty if it must be said
+   * @return its edge
+   */
+  static Optional<Contour> read(
+      TableReader t, List<String> kinds, Range size, Range reach, Optional<Vec2> centre) {
+    List<String> given = kinds.stream().filter(t::has).toList();
+    if (given.isEmpty()) {
+      t.missing(
+          kinds.get(0),
+          "one of " + String.join(", ", kinds),
+          "Give the shape by one of these keys.");
+      t.has("at");
+      return Optional.empty();
+    }
+    if (given.size() > 1) {
+      t.fault(
+          given.get(1),
+          "one of " + String.join(", ", kinds),
+          "The shape is already given by " + given.get(0) + ": keep one.");
+      t.has("at");
+      return Optional.empty();
+    }
+    if (given.get(0).equals("points")) {
+      return traced(t, size, reach);
+    }
+    Optional<Vec2> at =
+        centre.isPresent() ? t.point("at", reach, centre.get()) : t.point("at", reach);
+    if (given.get(0).equals("radii")) {
+      Range radius = Range.mm(size.least() / 2, size.most() / 2);
+      Optional<List<Double>> radii = t.lengths("radii", LEAST_RADII, MOST_RADII, radius);
+      return at.isEmpty() || radii.isEmpty()
+          ? Optional.empty()
+          : Optional.of(clock(at.get(), radii.get()));
+    }
+    Optional<Double> diameter = t.length("diameter", size);
+    return at.isEmpty() || diameter.isEmpty()
+        ? Optional.empty()
+        : Optional.of(Contour.circle(at.get(), diameter.get() / 2));
+  }
+
+  /** Which of {@link #KINDS} a table gives its shape by. */
+  static String kindOf(TableReader t) {
+    return KINDS.stream().filter(t::has).findFirst().orElse(KINDS.get(0));
+  }
+
+  /** A ring of points given as a key's own list. */
+  static Optional<Contour> ring(TableReader t, String key, Range size, Range reach) {
+    Optional<List<Vec2>> points = t.points(key, reach);
+    if (points.isEmpty()) {
+      return Optional.empty();
+    }
+    // In the file's own unit, so that the place named in the reason can be found in the file.
+    LengthUnit unit = t.origin(key).unitOrMm();
+    List<Vec2> written = points.get().stream().map(p -> p.times(1 / unit.toMm(1.0))).toList();
+    Optional<String> reason = Polygons.fault(written);
+    if (reason.isPresent()) {
+      t.fault(
+          key,
+          "a closed outline that does not cross itself; the last point is not the first again",
+          "Here: " + reason.get());
+      return Optional.empty();
+    }
+    Contour contour = Contour.polygon(points.get());
+    Box box = contour.bounds();
+    if (!size.holds(Math.max(box.width(), box.height()))) {
+      t.lengthFault(
+          key, size.words(unit) + " across", "The outline's longer side is out of range.");
+      return Optional.empty();
+    }
+    return Optional.of(contour);
+  }
+
+  private static Optional<Contour> traced(TableReader t, Range size, Range reach) {
+    if (t.has("at")) {
+      t.fault("at", "", "Points carry their own place: drop this key.");
+    }
+    return ring(t, "points", size, reach);
+  }
+
+  /** Point k of n lies at angle 2 pi k / n from forward (+x) toward inboard (+y). */
+  private static Contour clock(Vec2 centre, List<Double> radii) {
+    List<Vec2> points = new ArrayList<>();
+    for (int k = 0; k < radii.size(); k++) {
+      Angle angle = new Angle(2 * Math.PI * k / radii.size());
+      points.add(centre.plus(Vec2.polar(radii.get(k), angle)));
+    }
+    return Contour.polygon(points);
+  }
+}

@@ -1,0 +1,193 @@
+package dev.towerscribe.job;
+
+import dev.towerscribe.model.Aims;
+import dev.towerscribe.model.Bolt;
+import dev.towerscribe.model.CutRules;
+import dev.towerscribe.model.EdgeRule;
+import dev.towerscribe.model.Fit;
+import dev.towerscribe.model.HoleRules;
+import dev.towerscribe.model.MeasuredAxis;
+import dev.towerscribe.model.Mount;
+import dev.towerscribe.model.Paper;
+import dev.towerscribe.model.Plate;
+import dev.towerscribe.model.Print;
+import dev.towerscribe.model.Side;
+import dev.towerscribe.model.SideJob;
+import dev.towerscribe.model.StrutPoints;
+import dev.towerscribe.model.Tools;
+import dev.towerscribe.model.Tower;
+import dev.towerscribe.quantity.Angle;
+import dev.towerscribe.quantity.Numbers;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** One side of the car, its overrides already merged in. */
+final class SideReader {
+  private static final double DEFAULT_KEEP_MM = 3.0;
+  private static final double DEFAULT_ROUGH_MM = 2.5;
+  private static final double DEFAULT_CORNER_MM = 8.0;
+  private static final double DEFAULT_STARTER_MM = 10.0;
+  private static final double DEFAULT_DEPTH_MM = 60.0;
+  private static final double DEFAULT_ROOM_MM = 2.0;
+  private static final double DEFAULT_PAPER_MARGIN_MM = 10.0;
+
+  private SideReader() {}
+
+  /**
+   * Reads a side.
+   *
+   * @param side which
+   * @param t its tables
+   * @param plateReadable false when the plate's own file is already at fault
+   * @return the side, if nothing in it is at fault
+   */
+  static Optional<SideJob> read(Side side, TableReader t, boolean plateReadable) {
+    Optional<Tower> tower = t.table("tower").flatMap(TowerReader::read);
+    Optional<Plate> plate = Optional.empty();
+    if (plateReadable) {
+      plate = t.table("plate").flatMap(PlateReader::read);
+    } else {
+      t.leave("plate");
+    }
+    Optional<TableReader> mountTable = t.table("mount");
+    Optional<Mount> mount = Optional.empty();
+    if (mountTable.isPresent()) {
+      mount = mount(mountTable.get(), plate);
+    }
+    Optional<HoleRules> holes = t.tableOrEmpty("holes").flatMap(SideReader::holes);
+    Optional<CutRules> cut = t.tableOrEmpty("cut").flatMap(SideReader::cut);
+    Optional<TableReader> toolTable = t.tableOrEmpty("tools");
+    Optional<Tools> tools = Optional.empty();
+    if (toolTable.isPresent()) {
+      tools = tools(toolTable.get(), plate);
+    }
+    Optional<Print> print = t.tableOrEmpty("print").flatMap(SideReader::print);
+    Optional<StrutPoints> strut = t.optionalTable("strut").flatMap(s -> StrutReader.strut(s, side));
+    Optional<MeasuredAxis> axis = t.optionalTable("axis").flatMap(StrutReader::axis);
+    Optional<Aims> aims = t.optionalTable("aims").flatMap(StrutReader::aims);
+    t.close();
+    return t.sound() && plateReadable
+        ? Optional.of(
+            new SideJob(
+                side,
+                tower.get(),
+                plate.get(),
+                mount.get(),
+                holes.get(),
+                cut.get(),
+                tools.get(),
+                print.get(),
+                strut,
+                axis,
+                aims))
+        : Optional.empty();
+  }
+
+  private static Optional<Mount> mount(TableReader m, Optional<Plate> plate) {
+    Optional<Angle> rotation = m.angle("rotation", Limits.ROTATION);
+    Optional<Double> rearward = m.length("rearward", Limits.OFFSET);
+    Optional<Double> inboard = m.length("inboard", Limits.OFFSET);
+    Optional<Double> setting = m.length("setting", Limits.SLOT);
+    if (setting.isPresent() && plate.isPresent()) {
+      Plate.Slot slot = plate.get().slot();
+      Range range = Range.mm(slot.fromMm(), slot.toMm());
+      if (!range.holds(setting.get())) {
+        m.lengthFault(
+            "setting",
+            "within the slot, " + range.words(m.unit()),
+            "The bearing can only be fixed within the slot.");
+      }
+    }
+    m.close();
+    return m.sound()
+        ? Optional.of(new Mount(rotation.get(), rearward.get(), inboard.get(), setting.get()))
+        : Optional.empty();
+  }
+
+  private static Optional<HoleRules> holes(TableReader h) {
+    Optional<Fit> fit =
+        h.word("fit", Stream.of(Fit.values()).toList(), Fit::word, Optional.of(Fit.MEDIUM));
+    Optional<EdgeRule> rule =
+        h.word(
+            "edge_rule",
+            Stream.of(EdgeRule.values()).toList(),
+            EdgeRule::word,
+            Optional.of(EdgeRule.STRICT));
+    h.close();
+    return h.sound() ? Optional.of(new HoleRules(fit.get(), rule.get())) : Optional.empty();
+  }
+
+  private static Optional<CutRules> cut(TableReader c) {
+    Optional<Double> keep = c.length("keep", Limits.KEEP, DEFAULT_KEEP_MM);
+    Optional<Double> rough = c.length("rough", Limits.ROUGH, DEFAULT_ROUGH_MM);
+    Optional<Double> corner = c.length("corner", Limits.CORNER, DEFAULT_CORNER_MM);
+    Optional<Double> starter = c.length("starter", Limits.STARTER, DEFAULT_STARTER_MM);
+    c.close();
+    return c.sound()
+        ? Optional.of(new CutRules(keep.get(), rough.get(), corner.get(), starter.get()))
+        : Optional.empty();
+  }
+
+  private static Optional<Tools> tools(TableReader t, Optional<Plate> plate) {
+    Optional<Double> room = t.length("room", Limits.ROOM, DEFAULT_ROOM_MM);
+    boolean assumed = !t.has("socket");
+    Optional<Double> socket = Optional.empty();
+    Optional<Double> depth = Optional.of(DEFAULT_DEPTH_MM);
+    if (!assumed) {
+      Optional<TableReader> s = t.optionalTable("socket");
+      socket = s.flatMap(r -> r.length("diameter", Limits.SOCKET));
+      depth = s.flatMap(r -> r.length("depth", Limits.SOCKET_DEPTH, DEFAULT_DEPTH_MM));
+      s.ifPresent(TableReader::close);
+    } else if (plate.isPresent()) {
+      socket = typicalSocket(t, plate.get());
+    }
+    t.close();
+    return t.sound() && socket.isPresent()
+        ? Optional.of(new Tools(socket.get(), depth.get(), room.get(), assumed))
+        : Optional.empty();
+  }
+
+  private static Optional<Double> typicalSocket(TableReader t, Plate plate) {
+    double flats = plate.bolts().stream().mapToDouble(Bolt::flatsMm).max().orElseThrow();
+    Optional<Double> typical = Sockets.typicalMm(flats);
+    if (typical.isEmpty()) {
+      t.missing(
+          "socket",
+          "{ diameter, depth } of the socket for the largest bolt",
+          "No typical size is known past "
+              + Numbers.plain(Sockets.largestFlatsMm(), 0)
+              + " mm across flats: measure yours.");
+    }
+    return typical;
+  }
+
+  private static Optional<Print> print(TableReader p) {
+    Optional<Paper> paper =
+        p.word("paper", Stream.of(Paper.values()).toList(), Paper::word, Optional.of(Paper.A4));
+    // An unknown paper's own fault is enough: the widest sheet then bounds the margin.
+    double width = paper.orElse(Paper.A3).widthMm();
+    Optional<Double> margin =
+        p.length(
+            "margin", Range.mm(Limits.LEAST_PAPER_MARGIN_MM, width / 4), DEFAULT_PAPER_MARGIN_MM);
+    Optional<Double> across = Optional.of(1.0);
+    Optional<Double> along = Optional.of(1.0);
+    if (p.has("scale")) {
+      Optional<TableReader> scale = p.optionalTable("scale");
+      across = scale.flatMap(s -> scale(s, "across"));
+      along = scale.flatMap(s -> scale(s, "along"));
+      scale.ifPresent(TableReader::close);
+    }
+    p.close();
+    return p.sound()
+        ? Optional.of(new Print(paper.get(), margin.get(), across.get(), along.get()))
+        : Optional.empty();
+  }
+
+  private static Optional<Double> scale(TableReader s, String key) {
+    return s.ratio(
+        key,
+        Limits.PRINT_SCALE,
+        1.0,
+        "A printer further off has page scaling on: print at 100 %, then measure again.");
+  }
+}

@@ -1,0 +1,158 @@
+package dev.towerscribe.job;
+
+import dev.towerscribe.geometry.Vec3;
+import dev.towerscribe.model.Aims;
+import dev.towerscribe.model.MeasuredAxis;
+import dev.towerscribe.model.Side;
+import dev.towerscribe.model.StrutPoints;
+import dev.towerscribe.quantity.Angle;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** [strut], [axis] and [aims]: what the alignment is worked out from. */
+final class StrutReader {
+  private static final double DEFAULT_PLUS_MINUS_MM = 2.0;
+
+  private StrutReader() {}
+
+  /**
+   * Reads the strut's points. They are written as on the left side, Y positive, whichever side they
+   * are for, and mirrored here for the right.
+   */
+  static Optional<StrutPoints> strut(TableReader t, Side side) {
+    Optional<Vec3> top = outer(t, "top");
+    Optional<Vec3> ballJoint = outer(t, "ball_joint");
+    Optional<Vec3> armFront = t.point3("arm_front", Limits.VEHICLE);
+    Optional<Vec3> armRear = t.point3("arm_rear", Limits.VEHICLE);
+    Optional<Vec3> lower = outer(t, "strut_lower");
+    Optional<Vec3> tieInner = t.point3("tie_inner", Limits.VEHICLE);
+    Optional<Vec3> tieOuter = outer(t, "tie_outer");
+    Optional<Vec3> wheel = outer(t, "wheel_centre");
+    apart(t, "ball_joint", ballJoint, "top", top);
+    apart(t, "strut_lower", lower, "top", top);
+    apart(t, "arm_rear", armRear, "arm_front", armFront);
+    apart(t, "tie_outer", tieOuter, "tie_inner", tieInner);
+    apart(t, "tie_outer", tieOuter, "ball_joint", ballJoint);
+    if (top.isPresent() && ballJoint.isPresent() && top.get().z() < ballJoint.get().z()) {
+      t.fault("top", "a top pivot above the ball joint", "Check Z: up is positive.");
+    }
+    Optional<Double> tyre = t.length("tyre_radius", Limits.TYRE_RADIUS);
+    Optional<Angle> camber = t.angle("camber", Limits.WHEEL_ANGLE);
+    Optional<Angle> toe = t.angle("toe", Limits.WHEEL_ANGLE, Angle.ZERO);
+    Optional<Double> plusMinus = t.length("plus_minus", Limits.PLUS_MINUS, DEFAULT_PLUS_MINUS_MM);
+    Optional<StrutPoints.KnuckleBolt> knuckle =
+        t.optionalTable("knuckle_bolt").flatMap(k -> knuckleBolt(k, side));
+    t.close();
+    return t.sound()
+        ? Optional.of(
+            new StrutPoints(
+                on(side, top.get()),
+                on(side, ballJoint.get()),
+                on(side, armFront.get()),
+                on(side, armRear.get()),
+                on(side, lower.get()),
+                on(side, tieInner.get()),
+                on(side, tieOuter.get()),
+                on(side, wheel.get()),
+                tyre.get(),
+                camber.get(),
+                toe.get(),
+                plusMinus.get(),
+                knuckle))
+        : Optional.empty();
+  }
+
+  private static Optional<StrutPoints.KnuckleBolt> knuckleBolt(TableReader k, Side side) {
+    Optional<Vec3> pivot = outer(k, "pivot");
+    Optional<Angle> from = k.angle("from", Limits.WHEEL_ANGLE);
+    Optional<Angle> to = k.angle("to", Limits.WHEEL_ANGLE);
+    inOrder(k, "from", from, "to", to);
+    k.close();
+    return k.sound()
+        ? Optional.of(new StrutPoints.KnuckleBolt(on(side, pivot.get()), from.get(), to.get()))
+        : Optional.empty();
+  }
+
+  private static Vec3 on(Side side, Vec3 asOnTheLeft) {
+    return side == Side.LEFT ? asOnTheLeft : asOnTheLeft.mirroredAcross();
+  }
+
+  /** A point out by the wheel: never at or across the car's centre plane. */
+  private static Optional<Vec3> outer(TableReader t, String key) {
+    Optional<Vec3> point = t.point3(key, Limits.VEHICLE);
+    if (point.isPresent() && point.get().y() <= 0) {
+      t.fault(
+          key,
+          "Y positive: left of the car's centre plane",
+          "Write both sides as if on the left; Y = 0 is the middle of the car.");
+      return Optional.empty();
+    }
+    return point;
+  }
+
+  private static void apart(
+      TableReader t, String key, Optional<Vec3> point, String otherKey, Optional<Vec3> other) {
+    if (point.isPresent()
+        && other.isPresent()
+        && point.get().minus(other.get()).norm() < Limits.LEAST_PART_MM) {
+      t.lengthFault(
+          key,
+          "at least "
+              + Range.atLeast(t.unit().fromMm(Limits.LEAST_PART_MM))
+              + " "
+              + t.unit().symbol()
+              + " from "
+              + otherKey,
+          "These are two ends of one part: measure both again.");
+    }
+  }
+
+  private static void inOrder(
+      TableReader t, String key, Optional<Angle> least, String otherKey, Optional<Angle> most) {
+    if (least.isPresent() && most.isPresent() && least.get().compareTo(most.get()) > 0) {
+      t.fault(
+          key, "at most " + otherKey + ", " + Range.atMost(most.get().degrees()) + " deg", "Swap.");
+    }
+  }
+
+  /** Reads the steering axis where that is all that was measured. */
+  static Optional<MeasuredAxis> axis(TableReader t) {
+    Optional<Angle> caster = t.angle("caster", Limits.CASTER);
+    Optional<Angle> inclination = t.angle("inclination", Limits.INCLINATION);
+    Optional<Double> length = t.length("length", Limits.AXIS_LENGTH);
+    Optional<Angle> camber = t.angle("camber", Limits.WHEEL_ANGLE);
+    t.close();
+    return t.sound()
+        ? Optional.of(new MeasuredAxis(caster.get(), inclination.get(), length.get(), camber.get()))
+        : Optional.empty();
+  }
+
+  /** Reads what the owner wants. */
+  static Optional<Aims> aims(TableReader t) {
+    Optional<Aims.Use> use =
+        t.word(
+            "use",
+            Stream.of(Aims.Use.values()).toList(),
+            Aims.Use::word,
+            Optional.of(Aims.Use.ROAD_AND_TRACK));
+    Optional<List<Angle>> caster = t.optionalAngles("caster", Limits.CASTER);
+    Optional<Angle> casterFrom = caster.map(c -> c.get(0));
+    Optional<Angle> casterTo = caster.map(c -> c.get(1));
+    if (caster.isPresent() && casterFrom.get().compareTo(casterTo.get()) > 0) {
+      t.fault("caster", "[least, most], the first not above the second", "Swap the two.");
+    }
+    Optional<Angle> camber = t.optionalAngle("camber", Limits.WHEEL_ANGLE);
+    Optional<Angle> limit = t.optionalAngle("camber_limit", Limits.WHEEL_ANGLE);
+    if (camber.isPresent() && limit.isPresent() && limit.get().compareTo(camber.get()) > 0) {
+      t.fault(
+          "camber_limit",
+          "at most camber, " + Range.atMost(camber.get().degrees()) + " deg",
+          "The limit is the most negative camber allowed: it lies at the aim or below.");
+    }
+    t.close();
+    return t.sound()
+        ? Optional.of(new Aims(use.get(), casterFrom, casterTo, camber, limit))
+        : Optional.empty();
+  }
+}

@@ -1,0 +1,50 @@
+package dev.towerscribe.job;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+
+/** The starter jobs that come with the program: invented cars, to be copied and changed. */
+public final class Templates {
+  private static final List<String> NAMES =
+      List.of(
+          "wren.toml",
+          "siskin.toml",
+          "dunnock.toml",
+          "plates/three-bolt.toml",
+          "plates/four-bolt.toml");
+
+  private Templates() {}
+
+  /**
+   * The files there are, job files first, then the plate files they name.
+   *
+   * @return paths beside one another, as job files name them
+   */
+  public static List<String> names() {
+    return NAMES;
+  }
+
+  /**
+   * A file's text.
+   *
+   * @param name one of {@link #names}
+   * @return the text, as it is to be written
+   * @throws IllegalArgumentException if there is no such file
+   */
+  public static String text(String name) {
+    if (!NAMES.contains(name)) {
+      throw new IllegalArgumentException("no template " + name);
+    }
+    try (InputStream in = Templates.class.getResourceAsStream("/templates/" + name)) {
+      if (in == null) {
+        throw new IllegalStateException("template " + name + " is not in the program");
+      }
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

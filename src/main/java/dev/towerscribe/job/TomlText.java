@@ -1,0 +1,164 @@
+package dev.towerscribe.job;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectReader;
+import com.fasterxml.jackson.dataformat.toml.TomlMapper;
+import dev.towerscribe.finding.Fault;
+import dev.towerscribe.quantity.LengthUnit;
+import java.math.BigDecimal;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** One file's text: decoded, parsed, and turned into {@link Node}s. */
+final class TomlText {
+  /** A job is some kilobytes; anything past this is not a job. */
+  static final int MOST_BYTES = 1 << 20;
+
+  /** The deepest key, right.tower.bracket[0].fasteners[0].at[0], is eight steps down. */
+  private static final int DEEPEST = 12;
+
+  private static final ObjectReader READER =
+      TomlMapper.builder()
+          .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
+          .build()
+          .reader();
+
+  private final JsonNode root;
+
+  private TomlText(JsonNode root) {
+    this.root = root;
+  }
+
+  /**
+   * Decodes a file.
+   *
+   * @param bytes its content
+   * @param key what faults are filed under
+   * @param faults where they go
+   * @return the text without a byte order mark, or empty if it is too long or not UTF-8
+   */
+  static Optional<String> decode(byte[] bytes, String key, Faults faults) {
+    if (bytes.length > MOST_BYTES) {
+      faults.add(
+          new Fault(
+              key, "more than 1 MiB", "at most 1 MiB", "This is not a job file: name another."));
+      return Optional.empty();
+    }
+    ByteBuffer in = ByteBuffer.wrap(bytes);
+    try {
+      String text =
+          StandardCharsets.UTF_8
+              .newDecoder()
+              .onMalformedInput(CodingErrorAction.REPORT)
+              .onUnmappableCharacter(CodingErrorAction.REPORT)
+              .decode(in)
+              .toString();
+      return Optional.of(text.startsWith("\uFEFF") ? text.substring(1) : text);
+    } catch (CharacterCodingException e) {
+      // The decoder stops in front of the bytes it cannot read.
+      int line = 1;
+      for (int i = 0; i < in.position(); i++) {
+        line += bytes[i] == '\n' ? 1 : 0;
+      }
+      faults.add(
+          new Fault(
+              key,
+              "line " + line + " holds bytes that are not UTF-8 text",
+              "UTF-8",
+              "Save the file again as UTF-8."));
+      return Optional.empty();
+    }
+  }
+
+  /**
+   * Parses a file's text.
+   *
+   * @param text TOML 1.0
+   * @param key what faults are filed under
+   * @param faults where they go
+   * @return the parsed text, or empty after a fault
+   */
+  static Optional<TomlText> parse(String text, String key, Faults faults) {
+    try {
+      JsonNode root = READER.readTree(text);
+      return Optional.of(new TomlText(root));
+    } catch (JsonProcessingException e) {
+      faults.add(SyntaxFault.of(e, text, key));
+      return Optional.empty();
+    }
+  }
+
+  /** A string at the top of the file, before anything else is known. */
+  Optional<String> topString(String key) {
+    JsonNode node = root.get(key);
+    return node != null && node.isTextual() ? Optional.of(node.textValue()) : Optional.empty();
+  }
+
+  /** Whether the file's top has that key. */
+  boolean hasTop(String key) {
+    return root.has(key);
+  }
+
+  /**
+   * The file as nodes.
+   *
+   * @param path what its key paths begin with
+   * @param unit unit of its lengths, empty if not known
+   * @param faults told the order of the keys
+   * @return the top table
+   */
+  Node.Table table(String path, Optional<LengthUnit> unit, Faults faults) {
+    Origin origin = new Origin(path, unit);
+    faults.place(origin.key());
+    return table(root, origin, faults, 0);
+  }
+
+  private static Node.Table table(JsonNode json, Origin origin, Faults faults, int depth) {
+    Map<String, Node> entries = new LinkedHashMap<>();
+    for (Map.Entry<String, JsonNode> entry : json.properties()) {
+      Origin at = origin.child(entry.getKey());
+      entries.put(entry.getKey(), node(entry.getValue(), at, faults, depth + 1));
+    }
+    return new Node.Table(origin, entries);
+  }
+
+  private static Node node(JsonNode json, Origin origin, Faults faults, int depth) {
+    faults.place(origin.path());
+    if (depth > DEEPEST) {
+      return new Node.TooDeep(origin);
+    }
+    if (json.isObject()) {
+      return table(json, origin, faults, depth);
+    }
+    if (json.isArray()) {
+      List<Node> items = new ArrayList<>(json.size());
+      for (int i = 0; i < json.size(); i++) {
+        items.add(node(json.get(i), origin.item(i), faults, depth + 1));
+      }
+      return new Node.Items(origin, items);
+    }
+    if (json.isBoolean()) {
+      return new Node.Flag(origin, json.booleanValue());
+    }
+    if (json.isDouble()) {
+      // Finite floats arrive as decimals, so what is left is nan and inf.
+      double value = json.doubleValue();
+      return Double.isFinite(value)
+          ? new Node.Number(origin, BigDecimal.valueOf(value))
+          : new Node.NotFinite(origin, value);
+    }
+    if (json.isNumber()) {
+      return new Node.Number(origin, json.decimalValue());
+    }
+    return new Node.Text(origin, json.asText());
+  }
+}

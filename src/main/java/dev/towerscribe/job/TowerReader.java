@@ -1,0 +1,224 @@
+package dev.towerscribe.job;
+
+import dev.towerscribe.geometry.Arc;
+import dev.towerscribe.geometry.Contour;
+import dev.towerscribe.geometry.Region;
+import dev.towerscribe.geometry.Vec2;
+import dev.towerscribe.model.Bracket;
+import dev.towerscribe.model.Crown;
+import dev.towerscribe.model.KeepOut;
+import dev.towerscribe.model.Landmark;
+import dev.towerscribe.model.Lean;
+import dev.towerscribe.model.Straightedge;
+import dev.towerscribe.model.Tower;
+import dev.towerscribe.quantity.Angle;
+import dev.towerscribe.quantity.Tolerances;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** [tower]. */
+final class TowerReader {
+  private static final double DEFAULT_MARGIN_MM = 3.0;
+  private static final Optional<Vec2> ORIGIN = Optional.of(Vec2.ZERO);
+
+  private TowerReader() {}
+
+  static Optional<Tower> read(TableReader t) {
+    Optional<Double> sheet = t.length("sheet", Limits.SHEET);
+    Optional<TableReader> openingTable = t.table("opening");
+    Optional<Contour> opening = openingTable.flatMap(s -> closed(s, Limits.OPENING));
+    Optional<TableReader> markTable = t.table("mark");
+    Optional<Contour> mark = markTable.flatMap(s -> closed(s, Limits.MARK));
+    opening.ifPresent(shape -> aroundOrigin(openingTable.get(), shape));
+    if (opening.isPresent() && mark.isPresent() && !contains(mark.get(), opening.get())) {
+      markInsideOpening(markTable.get(), openingTable.get());
+    }
+    Optional<Lean> lean = lean(t);
+    Optional<Crown> crown = crown(t);
+    Optional<Double> pivot = t.length("pivot_height", Limits.PIVOT_HEIGHT, 0.0);
+    Optional<Contour> land = t.optionalTable("land").flatMap(s -> closed(s, Limits.LAND));
+    Optional<Contour> wall = t.optionalTable("wall").flatMap(s -> closed(s, Limits.LAND));
+    List<Landmark> landmarks = new ArrayList<>();
+    Set<String> names = new HashSet<>();
+    for (TableReader l : t.tables("landmark", 1, "landmarks")) {
+      landmark(l, names).ifPresent(landmarks::add);
+    }
+    List<Straightedge> straightedges = new ArrayList<>();
+    names = new HashSet<>();
+    for (TableReader s : t.tables("straightedge", 0, "straightedges")) {
+      straightedge(s, names).ifPresent(straightedges::add);
+    }
+    List<KeepOut> keepOuts = new ArrayList<>();
+    for (TableReader k : t.tables("keepout", 0, "keep-outs")) {
+      keepOut(k).ifPresent(keepOuts::add);
+    }
+    List<Bracket> brackets = new ArrayList<>();
+    names = new HashSet<>();
+    for (TableReader b : t.tables("bracket", 0, "brackets")) {
+      bracket(b, names).ifPresent(brackets::add);
+    }
+    t.close();
+    return t.sound()
+        ? Optional.of(
+            new Tower(
+                sheet.get(),
+                opening.get(),
+                mark.get(),
+                lean.get(),
+                crown,
+                pivot.get(),
+                land,
+                wall,
+                landmarks,
+                straightedges,
+                keepOuts,
+                brackets))
+        : Optional.empty();
+  }
+
+  private static Optional<Contour> closed(TableReader s, Range size) {
+    Optional<Contour> shape = ShapeReader.read(s, ShapeReader.KINDS, size, Limits.PLAN, ORIGIN);
+    s.close();
+    return shape;
+  }
+
+  /** The strut's shaft stands in the opening, so the origin lies inside it. */
+  private static void aroundOrigin(TableReader s, Contour opening) {
+    if (!opening.encloses(Vec2.ZERO)) {
+      s.fault(
+          s.has("at") ? "at" : ShapeReader.kindOf(s),
+          "an opening around [0, 0], the original strut-shaft centre",
+          "Check its place and the signs of its points.");
+    }
+  }
+
+  private static void markInsideOpening(TableReader mark, TableReader opening) {
+    // Filed under the side's own key where only one of the two is: that is the one to mend.
+    boolean mendOpening = isOverride(opening) && !isOverride(mark);
+    TableReader s = mendOpening ? opening : mark;
+    s.lengthFault(
+        ShapeReader.kindOf(s),
+        mendOpening ? "an opening wholly inside the mark" : "a mark right round the opening",
+        "The old mount's ring cannot be smaller than the hole: measure both again.");
+  }
+
+  private static boolean isOverride(TableReader shape) {
+    String path = shape.origin(ShapeReader.kindOf(shape)).path();
+    return path.startsWith("left.") || path.startsWith("right.");
+  }
+
+  private static boolean contains(Contour outer, Contour inner) {
+    Optional<Arc> out = outer.asCircle();
+    Optional<Arc> in = inner.asCircle();
+    if (out.isPresent() && in.isPresent()) {
+      double apart = out.get().centre().distanceTo(in.get().centre());
+      return apart + in.get().radius() <= out.get().radius() + Tolerances.SAME_POINT_MM;
+    }
+    // Flattening can move either line by FLATTEN_MM, which leaves slivers along its length.
+    double slivers = 2 * Tolerances.FLATTEN_MM * (inner.length() + outer.length());
+    return Region.inside(inner).minus(Region.inside(outer)).area() <= slivers;
+  }
+
+  private static Optional<Lean> lean(TableReader t) {
+    if (!t.has("lean")) {
+      return Optional.of(Lean.LEVEL);
+    }
+    return t.optionalTable("lean")
+        .flatMap(
+            l -> {
+              Optional<Angle> inboard = l.angle("inboard", Limits.LEAN, Angle.ZERO);
+              Optional<Angle> rearward = l.angle("rearward", Limits.LEAN, Angle.ZERO);
+              l.close();
+              return l.sound()
+                  ? Optional.of(new Lean(inboard.get(), rearward.get()))
+                  : Optional.empty();
+            });
+  }
+
+  private static Optional<Crown> crown(TableReader t) {
+    return t.optionalTable("crown")
+        .flatMap(
+            c -> {
+              Optional<Double> across = c.length("across", Limits.CROWN_ACROSS);
+              Optional<Double> rise = c.length("rise", Limits.CROWN_RISE);
+              if (across.isPresent() && rise.isPresent() && rise.get() > across.get() / 2) {
+                c.lengthFault(
+                    "rise",
+                    "at most half of across, "
+                        + Range.atMost(c.unit().fromMm(across.get() / 2))
+                        + " "
+                        + c.unit().symbol(),
+                    "A dome rises no further: measure both again.");
+              }
+              c.close();
+              return c.sound()
+                  ? Optional.of(new Crown(across.get(), rise.get()))
+                  : Optional.empty();
+            });
+  }
+
+  private static Optional<Landmark> landmark(TableReader l, Set<String> names) {
+    Optional<String> name = Names.unique(l, names);
+    Optional<Vec2> at = l.point("at", Limits.PLAN);
+    Optional<Double> diameter = l.length("diameter", Limits.LANDMARK);
+    l.close();
+    return l.sound()
+        ? Optional.of(new Landmark(name.get(), at.get(), diameter.get()))
+        : Optional.empty();
+  }
+
+  private static Optional<Straightedge> straightedge(TableReader s, Set<String> names) {
+    Optional<String> name = Names.unique(s, names);
+    Optional<Vec2> from = s.point("from", Limits.PLAN);
+    Optional<Vec2> to = s.point("to", Limits.PLAN);
+    if (from.isPresent() && to.isPresent()) {
+      double apart = from.get().distanceTo(to.get());
+      if (!Limits.STRAIGHTEDGE.holds(apart)) {
+        s.lengthFault(
+            "to",
+            Limits.STRAIGHTEDGE.words(s.unit()) + " from the other point",
+            "Take two points further apart along the line.");
+      }
+    }
+    s.close();
+    return s.sound()
+        ? Optional.of(new Straightedge(name.get(), from.get(), to.get()))
+        : Optional.empty();
+  }
+
+  private static Optional<KeepOut> keepOut(TableReader k) {
+    Optional<String> name = k.label("name", Limits.NAME);
+    Optional<Contour> outline =
+        ShapeReader.read(
+            k, List.of("diameter", "points"), Limits.KEEP_OUT, Limits.PLAN, Optional.empty());
+    Optional<Double> margin = k.length("margin", Limits.MARGIN, DEFAULT_MARGIN_MM);
+    k.close();
+    return k.sound()
+        ? Optional.of(new KeepOut(name.get(), outline.get(), margin.get()))
+        : Optional.empty();
+  }
+
+  private static Optional<Bracket> bracket(TableReader b, Set<String> names) {
+    Optional<String> name = Names.unique(b, names);
+    Optional<Contour> outline = ShapeReader.ring(b, "outline", Limits.BRACKET, Limits.PLAN);
+    Optional<Double> underside = b.length("underside", Limits.UNDERSIDE);
+    Optional<Double> least = b.length("least_width", Limits.LEAST_WIDTH);
+    List<Bracket.Fastener> fasteners = new ArrayList<>();
+    for (TableReader f : b.tables("fasteners", 0, "fasteners")) {
+      Optional<Vec2> at = f.point("at", Limits.PLAN);
+      Optional<Double> diameter = f.length("diameter", Limits.BRACKET_FASTENER);
+      f.close();
+      if (f.sound()) {
+        fasteners.add(new Bracket.Fastener(at.get(), diameter.get()));
+      }
+    }
+    b.close();
+    return b.sound()
+        ? Optional.of(
+            new Bracket(name.get(), outline.get(), underside.get(), least.get(), fasteners))
+        : Optional.empty();
+  }
+}

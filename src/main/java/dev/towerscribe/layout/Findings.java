@@ -1,0 +1,121 @@
+package dev.towerscribe.layout;
+
+import dev.towerscribe.finding.Finding;
+import dev.towerscribe.finding.Severity;
+import dev.towerscribe.model.Side;
+import dev.towerscribe.quantity.LengthUnit;
+import dev.towerscribe.quantity.Numbers;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Gathers the findings of one side. */
+final class Findings {
+  /** The mark on a limit that rests on no published source. */
+  static final String PRACTICE = "common practice, no source";
+
+  private final Side side;
+  private final LengthUnit units;
+  private final List<Finding> list = new ArrayList<>();
+
+  Findings(Side side, LengthUnit units) {
+    this.side = side;
+    this.units = units;
+  }
+
+  /** What a check found, before it is judged. */
+  record Figure(String check, String where, double mm, double limitMm, String source) {}
+
+  /**
+   * Judges a length that must not be less than its limit.
+   *
+   * @param figure what was found; its check becomes part of the id
+   * @param failing severity when it is less
+   * @param meaning what the length is, to be read after "x mm"
+   * @param advice what to do when it fails
+   */
+  void atLeast(Figure figure, Severity failing, String meaning, String advice) {
+    // A figure computed in two ways may differ in its last digits: equal to the limit passes.
+    boolean fails = figure.mm() < figure.limitMm() - PASS_MM;
+    String say =
+        length(figure.mm())
+            + " "
+            + meaning
+            + "; "
+            + (fails ? "needs " : "at least ")
+            + length(figure.limitMm())
+            + (fails ? ". " + advice : ".");
+    add(figure, fails ? failing : Severity.NOTE, say);
+  }
+
+  /**
+   * Judges a length that must not be more than its limit.
+   *
+   * @param figure what was found
+   * @param failing severity when it is more
+   * @param meaning what the length is, to be read after "x mm"
+   * @param advice what to do when it fails
+   */
+  void atMost(Figure figure, Severity failing, String meaning, String advice) {
+    boolean fails = figure.mm() > figure.limitMm() + PASS_MM;
+    String say =
+        length(figure.mm())
+            + " "
+            + meaning
+            + "; at most "
+            + length(figure.limitMm())
+            + (fails ? ". " + advice : ".");
+    add(figure, fails ? failing : Severity.NOTE, say);
+  }
+
+  /** Rounding allowed before a figure at its limit fails, mm. */
+  static final double PASS_MM = 1e-9;
+
+  /** Adds a length finding whose severity is already decided. */
+  void add(Figure figure, Severity severity, String say) {
+    list.add(
+        new Finding(
+            id(figure.check()),
+            severity,
+            figure.where(),
+            figure.mm(),
+            figure.limitMm(),
+            "mm",
+            figure.source(),
+            say));
+  }
+
+  /** Adds a finding in another unit. */
+  void add(
+      String check,
+      Severity severity,
+      String where,
+      double figure,
+      double limit,
+      String unit,
+      String source,
+      String say) {
+    list.add(new Finding(id(check), severity, where, figure, limit, unit, source, say));
+  }
+
+  private String id(String check) {
+    return side.word() + "." + check;
+  }
+
+  /** A length in the job's unit, for sentences. */
+  String length(double mm) {
+    return Numbers.fixed(units.fromMm(mm), units == LengthUnit.MM ? 2 : 3) + " " + units.symbol();
+  }
+
+  /** A name as part of an id: letters and digits kept, the rest hyphens. */
+  static String slug(String name) {
+    String slug = name.replaceAll("[^A-Za-z0-9]+", "-").replaceAll("^-|-$", "");
+    return slug.isEmpty() ? "unnamed" : slug;
+  }
+
+  List<Finding> gravestFirst() {
+    List<Finding> sorted = new ArrayList<>(list);
+    sorted.sort(Comparator.comparing(Finding::severity));
+    return sorted;
+  }
+}

@@ -1,0 +1,130 @@
+package dev.towerscribe.layout;
+
+import dev.towerscribe.finding.Fault;
+import dev.towerscribe.finding.JobRejected;
+import dev.towerscribe.geometry.Contour;
+import dev.towerscribe.geometry.Region;
+import dev.towerscribe.geometry.Vec2;
+import dev.towerscribe.model.Crown;
+import dev.towerscribe.model.Job;
+import dev.towerscribe.model.Mount;
+import dev.towerscribe.model.Plate;
+import dev.towerscribe.model.Side;
+import dev.towerscribe.model.SideJob;
+import dev.towerscribe.model.Tower;
+import dev.towerscribe.quantity.LengthUnit;
+import dev.towerscribe.quantity.Numbers;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/** Lays a job out: from what was measured and chosen to where everything goes. */
+public final class Layout {
+  private Layout() {}
+
+  /**
+   * Lays out every side of a job and runs every check.
+   *
+   * @param job the job
+   * @return layout of each side
+   * @throws JobRejected if something lies past the edge of a domed tower top
+   */
+  public static JobLayout of(Job job) throws JobRejected {
+    List<Fault> faults = new ArrayList<>();
+    job.sides().values().forEach(s -> domeFaults(s, job.units(), faults));
+    if (!faults.isEmpty()) {
+      throw new JobRejected(faults);
+    }
+    Map<Side, SideLayout> sides = new EnumMap<>(Side.class);
+    for (SideJob side : job.sides().values()) {
+      sides.put(side.side(), side(side, job));
+    }
+    return new JobLayout(job, sides);
+  }
+
+  private static SideLayout side(SideJob job, Job whole) {
+    Plate plate = job.plate();
+    var frame = PlateFrames.toPlan(job);
+    Mount mount = job.mount();
+    List<PlacedHole> holes =
+        plate.bolts().stream()
+            .map(
+                bolt -> {
+                  double diameter = bolt.thread().holeMm(job.holes().fit());
+                  return new PlacedHole(
+                      bolt, frame.map(bolt.at()), diameter, Drills.upTo(diameter));
+                })
+            .toList();
+    Region opening = Region.inside(job.tower().opening());
+    Region mark = Region.inside(job.tower().mark());
+    Cuts cuts = Cuts.of(mark, opening, job.cut());
+    Sweep sweep = Sweeps.of(job, frame);
+    List<Notch> notches = Notches.of(job, holes);
+    SideLayout bare =
+        new SideLayout(
+            job,
+            frame,
+            Region.inside(plate.outline()).mapped(frame),
+            holes,
+            PlateFrames.bearing(job, mount.settingMm()),
+            PlateFrames.bearing(job, plate.slot().fromMm()),
+            PlateFrames.bearing(job, plate.slot().toMm()),
+            opening,
+            mark,
+            cuts.finalCut(),
+            cuts.roughCut(),
+            Starters.in(cuts.roughCut(), opening, job.cut().starterMm()),
+            sweep,
+            notches,
+            Spans.of(holes),
+            List.of());
+    Findings findings = new Findings(job.side(), whole.units());
+    HoleChecks.run(bare, cuts.finished(), findings);
+    CutChecks.run(bare, cuts, findings);
+    PlateChecks.run(bare, cuts.finished(), findings);
+    SocketChecks.run(bare, findings);
+    TowerChecks.run(bare, whole, findings);
+    return bare.with(findings.gravestFirst());
+  }
+
+  /** Paper cannot follow a dome past its equator, and a plate cannot be drilled there. */
+  private static void domeFaults(SideJob side, LengthUnit units, List<Fault> faults) {
+    Tower tower = side.tower();
+    if (tower.crown().isEmpty()) {
+      return;
+    }
+    Crown crown = tower.crown().get();
+    var frame = PlateFrames.toPlan(side);
+    Stream<Vec2> points =
+        Stream.of(
+                side.plate().bolts().stream().map(b -> frame.map(b.at())),
+                tower.landmarks().stream().map(l -> l.at()),
+                tower.straightedges().stream().flatMap(s -> Stream.of(s.from(), s.to())),
+                Stream.of(tower.mark(), tower.opening(), side.plate().outline().mapped(frame))
+                    .flatMap(Layout::outermost),
+                tower.land().stream().flatMap(Layout::outermost),
+                tower.wall().stream().flatMap(Layout::outermost),
+                tower.keepOuts().stream().flatMap(k -> outermost(k.outline())),
+                tower.brackets().stream().flatMap(b -> outermost(b.outline())))
+            .flatMap(s -> s);
+    double farthest = points.mapToDouble(Vec2::norm).max().orElse(0.0);
+    if (farthest >= crown.radiusMm()) {
+      faults.add(
+          new Fault(
+              side.side().word() + ".tower.crown",
+              "a dome of radius " + text(crown.radiusMm(), units),
+              "more than " + text(farthest, units) + ", where the farthest point of the job lies",
+              "Measure the width and the rise of the dome again"));
+    }
+  }
+
+  private static String text(double mm, LengthUnit units) {
+    return Numbers.fixed(units.fromMm(mm), units == LengthUnit.MM ? 1 : 3) + " " + units.symbol();
+  }
+
+  private static Stream<Vec2> outermost(Contour contour) {
+    return contour.flattened(1.0).stream();
+  }
+}

@@ -1,0 +1,33 @@
+package dev.towerscribe.layout;
+
+import dev.towerscribe.geometry.Frame2;
+import dev.towerscribe.geometry.Vec2;
+import dev.towerscribe.model.Mount;
+import dev.towerscribe.model.Side;
+import dev.towerscribe.model.SideJob;
+
+/** The plate's place in the plan. */
+final class PlateFrames {
+  private PlateFrames() {}
+
+  /**
+   * Plate frame to plan (fore, in): x axis (-sin q, cos q), y axis (cos q, sin q), origin
+   * (-rearward, inboard). The plan is written in the hand of the left tower, so one part used on
+   * both sides arrives on the right tower with its y axis turned over; a mirrored pair does not.
+   */
+  static Frame2 toPlan(SideJob job) {
+    Mount mount = job.mount();
+    double sin = mount.rotation().sin();
+    double cos = mount.rotation().cos();
+    double hand = job.side() == Side.RIGHT && !job.plate().handed() ? -1.0 : 1.0;
+    return new Frame2(
+        new Vec2(-mount.rearwardMm(), mount.inboardMm()),
+        new Vec2(-sin, cos),
+        new Vec2(hand * cos, hand * sin));
+  }
+
+  /** The bearing's centre at a setting: offset + (s0 + setting) along the slot. */
+  static Vec2 bearing(SideJob job, double settingMm) {
+    return toPlan(job).map(new Vec2(job.plate().bearingXMm() + settingMm, 0.0));
+  }
+}

@@ -1,0 +1,138 @@
+package dev.towerscribe.layout;
+
+import dev.towerscribe.finding.Severity;
+import dev.towerscribe.geometry.Region;
+import dev.towerscribe.layout.Findings.Figure;
+import dev.towerscribe.model.Bracket;
+import dev.towerscribe.model.Tools;
+
+/** Room for the socket on every fastener, and what is left of a bracket that had to give way. */
+final class SocketChecks {
+  /** Least metal between a notch and a bracket's own fastener. */
+  private static final double FASTENER_GAP_MM = 2.0;
+
+  private SocketChecks() {}
+
+  static void run(SideLayout layout, Findings findings) {
+    Tools tools = layout.job().tools();
+    if (tools.assumed()) {
+      findings.add(
+          new Figure(
+              "socket-assumed",
+              "socket",
+              tools.socketMm(),
+              tools.socketMm(),
+              "typical sizes, from memory"),
+          Severity.CAUTION,
+          "The socket's diameter was not given; a typical "
+              + findings.length(tools.socketMm())
+              + " was taken. Measure yours.");
+    }
+    for (PlacedHole hole : layout.holes()) {
+      reach(layout, hole, tools, findings);
+    }
+    neighbours(layout, tools, findings);
+    for (Notch notch : layout.notches()) {
+      notch(notch, tools, findings);
+    }
+  }
+
+  private static void reach(SideLayout layout, PlacedHole hole, Tools tools, Findings findings) {
+    for (Bracket bracket : layout.job().tower().brackets()) {
+      String name = hole.name() + "." + Findings.slug(bracket.name());
+      double gap = -Region.inside(bracket.outline()).depth(hole.at()) - tools.socketMm() / 2;
+      Figure figure =
+          new Figure(
+              "socket." + name,
+              "socket on bolt " + hole.name() + ", " + bracket.name(),
+              gap,
+              tools.roomMm(),
+              "job: tools.room");
+      boolean notched =
+          layout.notches().stream()
+              .anyMatch(n -> n.bracket().equals(bracket) && n.bolts().contains(hole.name()));
+      if (notched) {
+        findings.add(
+            figure,
+            Severity.CAUTION,
+            "The socket cannot come down on bolt "
+                + hole.name()
+                + ": "
+                + bracket.name()
+                + " is in the way. Notch it as its sheet shows.");
+        drive(bracket, hole, tools, findings);
+      } else {
+        findings.atLeast(
+            figure, Severity.CAUTION, "between the socket and " + bracket.name(), "Notch it");
+      }
+    }
+  }
+
+  /** A socket shorter than the bracket is high brings the ratchet's head down into the notch. */
+  private static void drive(Bracket bracket, PlacedHole hole, Tools tools, Findings findings) {
+    findings.atLeast(
+        new Figure(
+            "socket-depth." + hole.name() + "." + Findings.slug(bracket.name()),
+            "socket on bolt " + hole.name() + ", height of " + bracket.name(),
+            tools.depthMm(),
+            bracket.undersideMm(),
+            "job: tools.socket depth, tower.bracket underside"),
+        Severity.CAUTION,
+        "of socket, under a bracket whose lower face is higher",
+        "The drive end must pass the notch as well: use a longer socket");
+  }
+
+  private static void neighbours(SideLayout layout, Tools tools, Findings findings) {
+    var holes = layout.holes();
+    for (PlacedHole hole : holes) {
+      for (PlacedHole other : holes) {
+        if (hole == other) {
+          continue;
+        }
+        double gap =
+            hole.at().distanceTo(other.at())
+                - tools.socketMm() / 2
+                - other.bolt().flatsMm() / Math.sqrt(3);
+        findings.atLeast(
+            new Figure(
+                "socket-bolt." + hole.name() + "-" + other.name(),
+                "socket on bolt " + hole.name() + ", bolt " + other.name(),
+                gap,
+                0,
+                "across corners AF 2/sqrt 3"),
+            Severity.CAUTION,
+            "between the socket and the next nut",
+            "The socket does not fit beside that nut");
+      }
+    }
+  }
+
+  private static void notch(Notch notch, Tools tools, Findings findings) {
+    Bracket bracket = notch.bracket();
+    String slug = Findings.slug(bracket.name());
+    findings.atLeast(
+        new Figure(
+            "notch-width." + slug,
+            bracket.name(),
+            notch.widthLeftMm(),
+            bracket.leastWidthMm(),
+            "job: tower.bracket least_width"),
+        Severity.STOP,
+        "of metal left beside the notch",
+        "Too little is left: move the plate, use a smaller socket, or ask for another fastener");
+    for (int i = 0; i < bracket.fasteners().size(); i++) {
+      Bracket.Fastener fastener = bracket.fasteners().get(i);
+      double gap = -notch.removed().depth(fastener.at()) - fastener.diameterMm() / 2;
+      findings.atLeast(
+          new Figure(
+              "notch-fastener." + slug + "." + (i + 1),
+              bracket.name() + ", its fastener " + (i + 1),
+              gap,
+              FASTENER_GAP_MM,
+              Findings.PRACTICE),
+          Severity.STOP,
+          "between the notch and the bracket's own fastener",
+          "The notch would run into it");
+    }
+  }
+}

@@ -1,0 +1,382 @@
+package dev.towerscribe.layout;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import dev.towerscribe.SampleJobs;
+import dev.towerscribe.finding.Finding;
+import dev.towerscribe.finding.JobRejected;
+import dev.towerscribe.finding.Severity;
+import dev.towerscribe.geometry.Contour;
+import dev.towerscribe.geometry.Vec2;
+import dev.towerscribe.model.Bolt;
+import dev.towerscribe.model.CutRules;
+import dev.towerscribe.model.Job;
+import dev.towerscribe.model.KeepOut;
+import dev.towerscribe.model.Landmark;
+import dev.towerscribe.model.Lean;
+import dev.towerscribe.model.Mount;
+import dev.towerscribe.model.Plate;
+import dev.towerscribe.model.Side;
+import dev.towerscribe.model.SideJob;
+import dev.towerscribe.model.Straightedge;
+import dev.towerscribe.model.Tower;
+import dev.towerscribe.quantity.Angle;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Every check once where it passes and once where it fails, with its figure. At no rotation and no
+ * offset the sample holes lie at A (3, 76), B (65.8, -38), C (-64, -36); M8, hole 9.0, washer 16.
+ */
+class ChecksTest {
+  private static final double MM = 1e-9;
+  private static final Mount STRAIGHT = new Mount(Angle.ZERO, 0, 0, 4);
+
+  private static SideJob base() {
+    return SampleJobs.with(
+        SampleJobs.side(Side.LEFT, SampleJobs.plainTower(), SampleJobs.plate(true)), STRAIGHT);
+  }
+
+  private static SideLayout lay(SideJob side) throws JobRejected {
+    return Layout.of(SampleJobs.only(side)).sides().get(side.side());
+  }
+
+  private static Finding finding(SideLayout layout, String id) {
+    return layout.findings().stream()
+        .filter(f -> f.id().equals(id))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new AssertionError(
+                    id + " not among " + layout.findings().stream().map(Finding::id).toList()));
+  }
+
+  private static void expect(
+      SideLayout layout, String id, Severity severity, double figure, double limit) {
+    Finding found = finding(layout, id);
+    assertThat(found.figure()).as(id).isCloseTo(figure, within(MM));
+    assertThat(found.limit()).as(id + " limit").isCloseTo(limit, within(MM));
+    assertThat(found.severity()).as(id).isEqualTo(severity);
+    assertThat(found.source()).as(id + " source").isNotBlank();
+    assertThat(found.say()).as(id + " say").isNotBlank();
+  }
+
+  /** A tower with some of its parts changed. */
+  private static Tower tower(
+      double markRadius,
+      Contour land,
+      Contour wall,
+      List<Landmark> landmarks,
+      List<Straightedge> lines,
+      List<KeepOut> keepOuts) {
+    Tower t = SampleJobs.plainTower();
+    return new Tower(
+        t.sheetMm(),
+        t.opening(),
+        Contour.circle(Vec2.ZERO, markRadius),
+        t.lean(),
+        t.crown(),
+        t.pivotHeightMm(),
+        Optional.ofNullable(land),
+        Optional.ofNullable(wall),
+        landmarks,
+        lines,
+        keepOuts,
+        t.brackets());
+  }
+
+  private static final List<Landmark> TWO = SampleJobs.plainTower().landmarks();
+  private static final Contour LAND = SampleJobs.rectangle(-110, -110, 110, 110);
+
+  @Test
+  void aSoundJobHasNoStop() throws JobRejected {
+    assertThat(lay(base()).findings()).noneMatch(Finding::isStop);
+  }
+
+  @Test
+  void idsAreUnique() throws JobRejected {
+    JobLayout layout =
+        Layout.of(SampleJobs.job(SampleJobs.fullTower(), SampleJobs.plate(true), right -> right));
+    List<String> ids =
+        layout.sides().values().stream()
+            .flatMap(s -> s.findings().stream())
+            .map(Finding::id)
+            .toList();
+    assertThat(ids).doesNotHaveDuplicates();
+  }
+
+  @Test
+  void edgeToTheCut() throws JobRejected {
+    // Limit: strict, the larger of 1.2 d0 = 10.8 (EN 1993-1-8:2005 Table 3.3) and 2 D = 16.
+    double b = Math.hypot(65.8, 38);
+    expect(lay(base()), "left.edge-cut.B", Severity.NOTE, b - 49, 16);
+    SideLayout close =
+        lay(SampleJobs.with(base(), tower(65, LAND, null, TWO, List.of(), List.of())));
+    expect(close, "left.edge-cut.B", Severity.STOP, b - 62, 16);
+    expect(close, "left.seat-cut.B", Severity.NOTE, b - 62, 8);
+    SideLayout over =
+        lay(SampleJobs.with(base(), tower(75, LAND, null, TWO, List.of(), List.of())));
+    expect(over, "left.seat-cut.B", Severity.STOP, b - 72, 8);
+  }
+
+  @Test
+  void edgeAndSeatOnTheLand() throws JobRejected {
+    Contour narrow = SampleJobs.rectangle(-110, -110, 110, 83);
+    SideLayout layout =
+        lay(SampleJobs.with(base(), tower(52, narrow, null, TWO, List.of(), List.of())));
+    expect(layout, "left.edge-land.A", Severity.STOP, 7, 16);
+    expect(layout, "left.seat-land.A", Severity.STOP, 7, 8);
+    expect(layout, "left.edge-land.B", Severity.NOTE, 44.2, 16);
+  }
+
+  @Test
+  void landNotMeasuredIsACaution() throws JobRejected {
+    SideLayout layout =
+        lay(SampleJobs.with(base(), tower(52, null, null, TWO, List.of(), List.of())));
+    expect(layout, "left.seat-land.A", Severity.CAUTION, 0, 8);
+    assertThat(layout.findings()).noneMatch(Finding::isStop);
+  }
+
+  @Test
+  void anExistingHoleIsAnEdge() throws JobRejected {
+    List<Landmark> near = List.of(new Landmark("drain hole", new Vec2(3, 95), 9), TWO.get(1));
+    SideLayout layout =
+        lay(SampleJobs.with(base(), tower(52, LAND, null, near, List.of(), List.of())));
+    expect(layout, "left.edge-landmark.A.drain-hole", Severity.STOP, 14.5, 16);
+  }
+
+  @Test
+  void keepOutsUnderAWasherAndInTheCut() throws JobRejected {
+    List<KeepOut> spots =
+        List.of(
+            new KeepOut("spot weld", Contour.circle(new Vec2(3, 91), 3.5), 4),
+            new KeepOut("seam", SampleJobs.rectangle(-10, 50, 10, 52), 3));
+    SideLayout layout = lay(SampleJobs.with(base(), tower(52, LAND, null, TWO, List.of(), spots)));
+    // 15 - 3.5 - 8 and, for the seam, its corner (10, 50) and its middle.
+    expect(layout, "left.keep-out.A.spot-weld", Severity.STOP, 3.5, 4);
+    expect(layout, "left.cut-keep-out.seam", Severity.STOP, 1.0, 3);
+    expect(layout, "left.keep-out.C.spot-weld", Severity.NOTE, Math.hypot(67, 127) - 11.5, 4);
+  }
+
+  @Test
+  void aKeepOutInsideTheCutNeverPasses() throws JobRejected {
+    List<KeepOut> weld = List.of(new KeepOut("weld", Contour.circle(new Vec2(40, 0), 3), 0));
+    SideLayout layout = lay(SampleJobs.with(base(), tower(52, LAND, null, TWO, List.of(), weld)));
+    Finding found = finding(layout, "left.cut-keep-out.weld");
+    assertThat(found.severity()).isEqualTo(Severity.STOP);
+    // The deepest point of the weld is its inner edge, 37 from the centre of a cut of 49.
+    assertThat(found.figure()).isCloseTo(-12, within(0.01));
+  }
+
+  @Test
+  void spacing() throws JobRejected {
+    Plate p = SampleJobs.plate(true);
+    Bolt a = p.bolts().get(0);
+    Bolt near = new Bolt("D", new Vec2(76, 25), a.thread(), 13, 16);
+    Plate crowded = plateWith(p, List.of(a, near), p.outline(), 5, 2);
+    SideLayout layout = lay(SampleJobs.with(base(), crowded));
+    // Strict: the larger of 2.4 d0 = 21.6 and 3 D = 24.
+    expect(layout, "left.spacing.A-D", Severity.STOP, 22, 24);
+    expect(layout, "left.socket-bolt.A-D", Severity.NOTE, 22 - 9.6 - 13 / Math.sqrt(3), 0);
+  }
+
+  private static Plate plateWith(
+      Plate p, List<Bolt> bolts, Contour outline, double cover, double wallGap) {
+    return new Plate(
+        p.name(),
+        p.thicknessMm(),
+        outline,
+        p.handed(),
+        p.slot(),
+        p.bearingXMm(),
+        p.bearingHeightMm(),
+        p.movingDiameterMm(),
+        p.movingClearanceMm(),
+        cover,
+        wallGap,
+        bolts);
+  }
+
+  @Test
+  void plateCoversTheOpening() throws JobRejected {
+    expect(lay(base()), "left.plate-cover", Severity.NOTE, 93 - 49, 5);
+    SideJob shifted = SampleJobs.with(base(), new Mount(Angle.ZERO, 0, 40, 4));
+    expect(lay(shifted), "left.plate-cover", Severity.STOP, 4, 5);
+  }
+
+  @Test
+  void plateClearsTheWall() throws JobRejected {
+    Contour wall = SampleJobs.rectangle(-120, -120, 120, 94);
+    SideLayout layout =
+        lay(SampleJobs.with(base(), tower(52, LAND, wall, TWO, List.of(), List.of())));
+    expect(layout, "left.plate-wall", Severity.STOP, 1, 2);
+    Contour through = SampleJobs.rectangle(-120, -120, 120, 90);
+    SideLayout met =
+        lay(SampleJobs.with(base(), tower(52, LAND, through, TWO, List.of(), List.of())));
+    assertThat(finding(met, "left.plate-wall").figure()).isNegative();
+  }
+
+  @Test
+  void theOpeningHoldsWhatMoves() throws JobRejected {
+    SideJob noStrut = noStrut(base());
+    SideLayout layout = lay(noStrut);
+    // Bearing from 0 to 24 inboard, moving radius 11: 49 - 24 - 11.
+    expect(layout, "left.sweep", Severity.NOTE, 14, 2);
+    assertThat(finding(layout, "left.sweep-lean").severity()).isEqualTo(Severity.CAUTION);
+    SideLayout far = lay(SampleJobs.with(noStrut, new Mount(Angle.ZERO, 0, 13, 4)));
+    expect(far, "left.sweep", Severity.STOP, 1, 2);
+  }
+
+  private static SideJob noStrut(SideJob s) {
+    return new SideJob(
+        s.side(),
+        s.tower(),
+        s.plate(),
+        s.mount(),
+        s.holes(),
+        s.cut(),
+        s.tools(),
+        s.print(),
+        Optional.empty(),
+        s.axis(),
+        s.aims());
+  }
+
+  @Test
+  void nothingLeftToCutIsAStop() throws JobRejected {
+    SideJob greedy = SampleJobs.with(base(), new CutRules(50, 2.5, 8, 10));
+    SideLayout layout = lay(greedy);
+    assertThat(finding(layout, "left.cut-shape").severity()).isEqualTo(Severity.STOP);
+    assertThat(layout.finalCut().isEmpty()).isTrue();
+  }
+
+  @Test
+  void aCutInsideTheOldOpeningIsACaution() throws JobRejected {
+    SideJob shy = SampleJobs.with(base(), new CutRules(25, 2.5, 8, 10));
+    // Final cut radius 27 inside an opening of 31.
+    expect(lay(shy), "left.cut-opening", Severity.CAUTION, -4, 0);
+  }
+
+  @Test
+  void aMarkWithAWaistFallsToPieces() throws JobRejected {
+    Tower t = SampleJobs.plainTower();
+    Contour dumbbell =
+        Contour.polygon(
+            List.of(
+                new Vec2(-45, -90),
+                new Vec2(45, -90),
+                new Vec2(45, 45),
+                new Vec2(5, 50),
+                new Vec2(5, 60),
+                new Vec2(40, 65),
+                new Vec2(40, 95),
+                new Vec2(-40, 95),
+                new Vec2(-40, 65),
+                new Vec2(-5, 60),
+                new Vec2(-5, 50),
+                new Vec2(-45, 45)));
+    Tower pinched =
+        new Tower(
+            t.sheetMm(),
+            t.opening(),
+            dumbbell,
+            t.lean(),
+            t.crown(),
+            t.pivotHeightMm(),
+            t.land(),
+            t.wall(),
+            t.landmarks(),
+            t.straightedges(),
+            t.keepOuts(),
+            t.brackets());
+    expect(lay(SampleJobs.with(base(), pinched)), "left.cut-shape", Severity.STOP, 2, 1);
+  }
+
+  @Test
+  void oneLandmarkNeedsALine() throws JobRejected {
+    List<Landmark> one = TWO.subList(0, 1);
+    SideLayout alone =
+        lay(SampleJobs.with(base(), tower(52, LAND, null, one, List.of(), List.of())));
+    expect(alone, "left.registration", Severity.CAUTION, 1, 2);
+    // Independent: by hand. From the shaft centre to (38, -52).
+    expect(alone, "left.registration-baseline", Severity.NOTE, Math.hypot(38, 52), 50);
+    List<Straightedge> line =
+        List.of(new Straightedge("strut brace edge", new Vec2(-90, -80), new Vec2(90, -80)));
+    SideLayout withLine = lay(SampleJobs.with(base(), tower(52, LAND, null, one, line, List.of())));
+    expect(withLine, "left.registration", Severity.NOTE, 2, 2);
+  }
+
+  @Test
+  void landmarksCloseTogetherAreACaution() throws JobRejected {
+    List<Landmark> close =
+        List.of(new Landmark("one", new Vec2(-15, 0), 6), new Landmark("two", new Vec2(15, 0), 6));
+    SideLayout layout =
+        lay(SampleJobs.with(base(), tower(52, LAND, null, close, List.of(), List.of())));
+    expect(layout, "left.registration-baseline", Severity.CAUTION, 30, 50);
+    SideLayout alone =
+        lay(
+            SampleJobs.with(
+                base(), tower(52, LAND, null, close.subList(0, 1), List.of(), List.of())));
+    expect(alone, "left.registration-baseline", Severity.STOP, 15, 25);
+  }
+
+  @Test
+  void settingBetweenMarks() throws JobRejected {
+    SideLayout layout = lay(SampleJobs.with(base(), new Mount(Angle.ZERO, 0, 0, 6)));
+    expect(layout, "left.setting", Severity.CAUTION, 2, 0.5);
+  }
+
+  @Test
+  void flatPlateOnADome() throws JobRejected {
+    SideLayout layout =
+        lay(
+            SampleJobs.with(
+                SampleJobs.side(Side.LEFT, SampleJobs.fullTower(), SampleJobs.plate(true)),
+                STRAIGHT));
+    // Independent: R = (140^2 / 4 + 9) / 6, drop = R - sqrt(R^2 - r^2) at A, the farthest.
+    double radius = (4900 + 9) / 6.0;
+    double r2 = 9 + 76 * 76;
+    expect(layout, "left.stand-off", Severity.CAUTION, radius - Math.sqrt(radius * radius - r2), 1);
+  }
+
+  @Test
+  void towersUnlikeEachOther() throws JobRejected {
+    Tower t = SampleJobs.plainTower();
+    Tower other =
+        new Tower(
+            t.sheetMm(),
+            Contour.circle(Vec2.ZERO, 31.5),
+            Contour.circle(Vec2.ZERO, 55),
+            new Lean(Angle.ofDegrees(1.5), Angle.ZERO),
+            t.crown(),
+            t.pivotHeightMm(),
+            t.land(),
+            t.wall(),
+            List.of(new Landmark("drain hole", new Vec2(41, -48), 9), TWO.get(1)),
+            t.straightedges(),
+            t.keepOuts(),
+            t.brackets());
+    Job job = SampleJobs.job(t, SampleJobs.plate(true), right -> SampleJobs.with(right, other));
+    for (Side side : Side.values()) {
+      SideLayout layout = Layout.of(job).sides().get(side);
+      String id = side.word() + ".towers-differ.";
+      expect(layout, id + "opening", Severity.NOTE, 0.5, 2);
+      expect(layout, id + "mark", Severity.CAUTION, 3, 2);
+      expect(layout, id + "drain-hole", Severity.CAUTION, 5, 2);
+      expect(layout, id + "lean", Severity.CAUTION, 1.5, 1);
+    }
+  }
+
+  @Test
+  void gravestFirst() throws JobRejected {
+    List<Severity> order =
+        lay(SampleJobs.with(base(), tower(65, LAND, null, TWO, List.of(), List.of())))
+            .findings()
+            .stream()
+            .map(Finding::severity)
+            .toList();
+    assertThat(order).isSorted();
+  }
+}
