@@ -22,11 +22,15 @@ class TemplatePicturesTest {
   @ParameterizedTest
   @ValueSource(strings = {"wren", "siskin", "dunnock"})
   void everyStarterJobMakesSheetsThatProve(String name) throws Exception {
-    JobLayout layout = Layout.of(
-            new JobReader(Lettering::canWrite).read(Path.of("templates", name + ".toml")));
+    JobLayout layout =
+        Layout.of(new JobReader(Lettering::canWrite).read(Path.of("templates", name + ".toml")));
     JobInfo info =
         new JobInfo(
-            layout.job().title(), layout.job().date(), layout.job().units(), "K7Q2", layout.stops());
+            layout.job().title(),
+            layout.job().date(),
+            layout.job().units(),
+            "K7Q2",
+            layout.stops());
     List<Page> pages = new ArrayList<>();
     for (SideLayout side : layout.sides().values()) {
       pages.addAll(FullScaleSheets.pages(side, info));
