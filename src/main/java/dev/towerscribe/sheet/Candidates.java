@@ -166,7 +166,9 @@ final class Candidates {
         Vec2 at = new Vec2(x, y);
         double far = block.at(at, Angle.ZERO).distanceTo(pointer);
         if (far > 2) {
-          result.add(new Candidate(block, at, Angle.ZERO, Optional.of(pointer), 12 + 0.5 * far));
+          result.add(
+              new Candidate(
+                  block, at, Angle.ZERO, Optional.of(pointer), 12 + 0.5 * far + far * far / 100));
         }
       }
     }

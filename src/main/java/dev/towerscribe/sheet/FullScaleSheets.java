@@ -30,6 +30,9 @@ import java.util.Optional;
 public final class FullScaleSheets {
   private static final double FRAME_GAP_MM = 1.0;
 
+  /** Points along the cuts that joins of tiles stay away from. */
+  private static final double CUT_STEP_MM = 10.0;
+
   /** Room beside a straightedge's line for its name. */
   private static final double WORDS_BESIDE_MM = 11;
 
@@ -80,7 +83,7 @@ public final class FullScaleSheets {
         says,
         essentials(layout, face),
         wishes(layout, face),
-        roundThings(layout, face),
+        others(layout, face),
         largest(layout),
         0,
         (origin, window, joins) -> {
@@ -123,7 +126,7 @@ public final class FullScaleSheets {
         says,
         NotchDrawing.essentials(layout, notch),
         List.of(),
-        roundThings(layout, Face.TOPSIDE),
+        others(layout, Face.TOPSIDE),
         2 * layout.job().tools().reachRadiusMm(),
         NotchDrawing.lineX(layout, notch),
         (origin, window, joins) ->
@@ -187,13 +190,17 @@ public final class FullScaleSheets {
     return wishes;
   }
 
-  private static List<Vec2> roundThings(SideLayout layout, Face face) {
+  private static List<Vec2> others(SideLayout layout, Face face) {
     SheetFrame frame = new SheetFrame(layout.side(), face, layout.job().tower().crown(), Vec2.ZERO);
     List<Vec2> places = new ArrayList<>();
     layout.holes().forEach(h -> places.add(frame.point(h.at())));
     layout.starters().forEach(s -> places.add(frame.point(s.at())));
     layout.job().tower().landmarks().forEach(l -> places.add(frame.point(l.at())));
     places.add(Vec2.ZERO);
+    for (Region cut : List.of(frame.region(layout.finalCut()), frame.region(layout.roughCut()))) {
+      cut.contours()
+          .forEach(c -> places.addAll(Candidates.even(c.flattened(0.05), true, CUT_STEP_MM)));
+    }
     return places;
   }
 
@@ -209,7 +216,7 @@ public final class FullScaleSheets {
   }
 
   private static List<Page> onPaper(Sheet sheet, Print print, JobInfo info) {
-    Zones zones = Zones.of(print, info.acceptedStops().size());
+    Zones zones = Zones.of(print, info.acceptedStops());
     Box window = zones.drawing().grown(-FRAME_GAP_MM);
     Box needs = sheet.essentials();
     List<String> homeless = List.of();
@@ -224,7 +231,7 @@ public final class FullScaleSheets {
     }
     Tiles tiles = Tiles.of(needs, window, sheet.largestMm(), homeless.isEmpty() ? 1 : 2);
     List<Page> pages = new ArrayList<>();
-    List<Sheet.Join> joins = tiles.joins(sheet.roundThings());
+    List<Sheet.Join> joins = tiles.joins(sheet.others());
     for (int r = 0; r < tiles.rows(); r++) {
       for (int c = 0; c < tiles.columns(); c++) {
         Box seen = tiles.window(r, c);
@@ -248,7 +255,7 @@ public final class FullScaleSheets {
     double leastY = window.minY() - needs.minY();
     double mostY = window.maxY() - needs.maxY();
     double offset = sheet.lineOffsetMm();
-    double[] line = Surround.lineRoom(zones, sheet.says());
+    double[] line = Surround.lineRoom(zones, sheet.says(), false);
     double liked = Math.max(line[0], Math.min(line[1], (leastX + mostX) / 2 + offset)) - offset;
     double x = Math.max(leastX, Math.min(mostX, liked));
     double y = (leastY + mostY) / 2;
@@ -295,7 +302,7 @@ public final class FullScaleSheets {
               says.outboardSign(),
               todo);
     }
-    Surround surround = new Surround(zones, info, scale, says, lineX);
+    Surround surround = new Surround(zones, info, scale, says, lineX, tiled);
     List<Item> items = new ArrayList<>(surround.drawn(bars));
     if (tiled) {
       items.add(Surround.frame(window, Pen.OUTLINE));

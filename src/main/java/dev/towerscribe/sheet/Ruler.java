@@ -209,8 +209,7 @@ public final class Ruler {
               i.title()
                   + "   Date "
                   + i.date().map(Object::toString).orElse("________")
-                  + "   Pack "
-                  + i.packMark();
+                  + (i.packMark().isEmpty() ? "" : "   Pack " + i.packMark());
           double width = middle.x() + 2 * CIRCLE_RADIUS_MM - left;
           double small = Math.max(2.5, Lettering.capHeightToFit(about, Math.min(room, width), 3));
           items.add(

@@ -15,7 +15,7 @@ import java.util.List;
  * @param says words of head and foot
  * @param essentials what must show, with the origin at (0, 0), page directions
  * @param wishes what should show too if all still fits one page, the most wanted first
- * @param roundThings places that joins of tiles must not be mistaken for
+ * @param others places that joins of tiles stay away from
  * @param largestMm largest thing that some tile must show whole
  * @param lineOffsetMm page x of the fore-aft line from the origin
  * @param painter draws it
@@ -27,7 +27,7 @@ record Sheet(
     Surround.Says says,
     Box essentials,
     List<Box> wishes,
-    List<Vec2> roundThings,
+    List<Vec2> others,
     double largestMm,
     double lineOffsetMm,
     Painter painter) {

@@ -7,7 +7,6 @@ import dev.towerscribe.drawing.Layer;
 import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.drawing.PrintScale;
-import dev.towerscribe.finding.Finding;
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.Hatch;
@@ -68,7 +67,9 @@ final class Surround {
 
   private static final double OUTBOARD_MM = 72;
   private static final double FORWARD_MM = 62;
-  private static final double LEAST_CAP_MM = 2.5;
+
+  /** Room for the key of tiles beside the forward arrow. */
+  private static final double KEY_MM = 32;
 
   /** What the foot's two columns need on either side of the fore-aft line. */
   private static final double FOOT_LEFT_MM = 70;
@@ -80,41 +81,52 @@ final class Surround {
   private final PrintScale scale;
   private final Says says;
   private final Optional<Double> lineX;
+  private final boolean tiled;
   private final List<Item> items = new ArrayList<>();
 
   /**
    * Prepares.
    *
    * @param lineX where the fore-aft line runs, which head, arrows and foot leave free
+   * @param tiled whether a key of tiles is to stand beside the arrows
    */
-  Surround(Zones zones, JobInfo info, PrintScale scale, Says says, Optional<Double> lineX) {
+  Surround(
+      Zones zones,
+      JobInfo info,
+      PrintScale scale,
+      Says says,
+      Optional<Double> lineX,
+      boolean tiled) {
     this.zones = zones;
     this.info = info;
     this.scale = scale;
     this.says = says;
     this.lineX = lineX;
+    this.tiled = tiled;
   }
 
   /**
    * Where the fore-aft line may run so that the words beside it keep their size.
    *
+   * @param tiled whether a key of tiles stands beside the forward arrow
    * @return least and most page x
    */
-  static double[] lineRoom(Zones zones, Says says) {
+  static double[] lineRoom(Zones zones, Says says, boolean tiled) {
     Box head = zones.head();
     double hatching = says.look() == Look.HATCHED ? HATCH_MM * 2 : 0;
     double word = Math.max(LEAST_WORD_MM, Lettering.width(says.word(), LEAST_FACE_CAP_MM));
     double face = word + 2 * PAD_MM + LINE_GAP_MM + hatching + 0.1;
     boolean sideAtLeft = says.side() == Side.LEFT;
+    double forward = FORWARD_MM + (tiled ? KEY_MM : 0);
     boolean outboardAtLeft = says.outboardSign() < 0;
-    double left = Math.max(sideAtLeft ? SIDE_MM : face, outboardAtLeft ? OUTBOARD_MM : FORWARD_MM);
-    double right = Math.max(sideAtLeft ? face : SIDE_MM, outboardAtLeft ? FORWARD_MM : OUTBOARD_MM);
+    double left = Math.max(sideAtLeft ? SIDE_MM : face, outboardAtLeft ? OUTBOARD_MM : forward);
+    double right = Math.max(sideAtLeft ? face : SIDE_MM, outboardAtLeft ? forward : OUTBOARD_MM);
     return new double[] {head.minX() + left, head.maxX() - right};
   }
 
   /** Whether head and arrows leave room for the fore-aft line. */
   private boolean inHead(double x) {
-    double[] room = lineRoom(zones, says);
+    double[] room = lineRoom(zones, says, tiled);
     return x >= room[0] - 1e-6 && x <= room[1] + 1e-6;
   }
 
@@ -126,7 +138,9 @@ final class Surround {
   List<Item> drawn(CheckBars bars) {
     head();
     arrows();
-    zones.stops().ifPresent(this::stops);
+    zones
+        .stops()
+        .ifPresent(b -> items.addAll(new StopBand(info.acceptedStops(), b.width()).drawn(b)));
     strip(bars);
     foot(bars);
     lineX.ifPresent(this::foreAftEnds);
@@ -165,7 +179,7 @@ final class Surround {
     double base = box.centre().y() + used / 2 - cap;
     if (look == Look.HATCHED) {
       Box inner = box.grown(-2 * Pen.HEAVY.widthMm());
-      hatch(inner, 2.0, Pen.OUTLINE);
+      items.addAll(hatch(inner, 2.0, Pen.OUTLINE));
       double half = Math.max(Lettering.width(word, cap), Lettering.width(under, underCap)) / 2 + 2;
       items.add(
           area(
@@ -213,8 +227,8 @@ final class Surround {
   Box keyRoom() {
     Box row = zones.arrows();
     return says.outboardSign() > 0
-        ? new Box(row.minX(), row.minY(), row.minX() + 32, row.maxY())
-        : new Box(row.maxX() - 32, row.minY(), row.maxX(), row.maxY());
+        ? new Box(row.minX(), row.minY(), row.minX() + KEY_MM, row.maxY())
+        : new Box(row.maxX() - KEY_MM, row.minY(), row.maxX(), row.maxY());
   }
 
   static Item arrow(Vec2 from, Vec2 to) {
@@ -234,49 +248,6 @@ final class Surround {
         true,
         Pen.NONE,
         Ink.BLACK);
-  }
-
-  /** A band hatched so heavily that it shows across a garage, with each accepted stop in words. */
-  private void stops(Box box) {
-    Box inner = box.grown(-Pen.HEAVY.widthMm() / 2);
-    items.add(frame(inner, Pen.HEAVY));
-    hatch(inner, 4.0, Pen.HEAVY);
-    double left = box.minX() + 8;
-    double right = box.maxX() - 8;
-    items.add(area(new Box(left, box.minY() + 1.4, right, box.maxY() - 1.4), Ink.WHITE));
-    String words = "STOP ACCEPTED";
-    double cap = 10;
-    double base = box.maxY() - 2.5 - cap;
-    int n = info.acceptedStops().size();
-    if (n == 1) {
-      double from = left + 4 + Lettering.width(words, cap) + 3;
-      Finding stop = info.acceptedStops().get(0);
-      items.add(text(left + 3, base, cap, Align.START, words, Ink.BLACK));
-      fitted(from, base + 5.8, right - from - 1, stop.id());
-      fitted(from, base + 0.6, right - from - 1, figure(stop));
-      return;
-    }
-    items.add(text(box.centre().x(), base, cap, Align.MIDDLE, words, Ink.BLACK));
-    double half = (right - left) / 2;
-    int shown = Math.min(n, Zones.STOPS_SHOWN);
-    for (int i = 0; i < shown; i++) {
-      Finding stop = info.acceptedStops().get(i);
-      boolean more = i == shown - 1 && n > shown;
-      String line = more ? (n - i) + " more: see the findings" : stop.id() + ": " + figure(stop);
-      fitted(left + 1 + (i % 2) * half, base - 4.9 - 4.7 * (i / 2), half - 2, line);
-    }
-  }
-
-  private static String figure(Finding stop) {
-    String unit = stop.unit().isEmpty() ? "" : " " + stop.unit();
-    return Numbers.plain(stop.figure(), 1) + unit + ", limit " + Numbers.plain(stop.limit(), 1);
-  }
-
-  /** One line, made smaller and then cut short to fit. */
-  private void fitted(double x, double y, double widthMm, String words) {
-    double cap = Math.max(LEAST_CAP_MM, Lettering.capHeightToFit(words, widthMm, 3.5));
-    String line = Measures.shortened(words, cap, widthMm + 1e-6);
-    items.add(text(x, y, cap, Align.START, line, Ink.BLACK));
   }
 
   /** Above the upright bar: what must be done first. */
@@ -375,10 +346,13 @@ final class Surround {
     }
   }
 
-  private void hatch(Box box, double spacingMm, Pen pen) {
+  /** A box hatched at 45 degrees. */
+  static List<Item> hatch(Box box, double spacingMm, Pen pen) {
+    List<Item> lines = new ArrayList<>();
     for (Segment s : hatched(box, spacingMm)) {
-      items.add(new Item.Line(Layer.NOTES, s.start(), s.end(), pen));
+      lines.add(new Item.Line(Layer.NOTES, s.start(), s.end(), pen));
     }
+    return lines;
   }
 
   private static List<Segment> hatched(Box box, double spacingMm) {

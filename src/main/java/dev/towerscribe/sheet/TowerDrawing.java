@@ -80,12 +80,12 @@ final class TowerDrawing {
         .job()
         .tower()
         .land()
-        .ifPresent(c -> outline(Layer.LAND, Region.inside(c), Pen.OUTLINE, 0.3));
+        .ifPresent(c -> outline(Layer.LAND, Region.inside(c), Pen.THIN, 0.3));
     layout
         .job()
         .tower()
         .wall()
-        .ifPresent(c -> outline(Layer.LAND, Region.inside(c), Pen.FINAL_CUT, 0.3));
+        .ifPresent(c -> outline(Layer.LAND, Region.inside(c), Pen.OUTLINE, 0.3));
     outline(Layer.MARK, layout.mark(), Pen.THIN, 0.5);
     outline(Layer.OPENING, layout.opening(), Pen.THIN, 1.5);
   }

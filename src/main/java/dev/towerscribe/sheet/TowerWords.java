@@ -32,6 +32,9 @@ final class TowerWords {
   /** What a note that may be left out is worth; dearer places are not taken. */
   private static final double WORTH = 45;
 
+  /** On a dome a round keep-out is not quite a circle any more. */
+  private static final double NEARLY_ROUND_MM = 1.0;
+
   private static final double POINTS_EVERY_MM = 10;
 
   /** Less of a line than this need not be named on a tile. */
@@ -120,8 +123,16 @@ final class TowerWords {
     Vec2 outward = at.minus(frame.origin());
     List<Candidate> candidates = Candidates.around(block, at, clear, outward);
     candidates.addAll(Candidates.around(block, at, radius, outward));
-    Block small =
-        new Block(List.of(block.lines().get(0), new Block.Row(block.lines().get(1).words(), 2.5)));
+    List<Block.Row> narrow = new ArrayList<>();
+    narrow.add(block.lines().get(0));
+    narrow.add(new Block.Row("drill " + Measures.one(hole.diameterMm(), units), LEAST_CAP_MM));
+    if (units == LengthUnit.INCH) {
+      narrow.add(new Block.Row(Measures.one(hole.diameterMm(), LengthUnit.MM), LEAST_CAP_MM));
+    }
+    Block small = new Block(narrow);
+    for (Candidate c : Candidates.around(small, at, radius, outward)) {
+      candidates.add(new Candidate(small, c.centre(), c.turn(), c.pointer(), c.cost() + 4));
+    }
     must(hole.name(), candidates, List.of(block, small), edgePoints(at, radius));
   }
 
@@ -132,13 +143,17 @@ final class TowerWords {
     if (!window.contains(at)) {
       return;
     }
+    double reach =
+        region.contours().get(0).flattened(0.05).stream()
+            .mapToDouble(p -> p.distanceTo(at))
+            .max()
+            .orElse(0);
     List<Candidate> candidates = new ArrayList<>();
     Block tall = Block.wrapped(NOTE_CAP_MM, NAME_WIDTH_MM, "KEEP OUT:", keepOut.name());
     Block wide = Block.wrapped(NOTE_CAP_MM, NAME_WIDTH_MM, "KEEP OUT: " + keepOut.name());
     for (Block block : List.of(wide, tall)) {
-      Optional<Double> radius = region.contours().get(0).asCircle().map(a -> a.radius());
-      if (radius.isPresent()) {
-        candidates.addAll(Candidates.around(block, at, radius.get(), Vec2.ZERO));
+      if (Math.abs(bounds.width() - bounds.height()) < NEARLY_ROUND_MM) {
+        candidates.addAll(Candidates.around(block, at, reach, Vec2.ZERO));
       } else {
         candidates.addAll(
             Candidates.along(block, region.contours().get(0), true, 0.9, 2.5, 4.5, 7));
@@ -273,17 +288,26 @@ final class TowerWords {
     }
     Vec2 low = new Vec2(x, window.minY());
     Vec2 high = new Vec2(x, window.maxY());
-    Vec2 middle = low.toward(high, 0.5);
-    soft(
-        Candidates.alongLine(
-            Block.of(NOTE_CAP_MM, "carry on with", "a straightedge"),
-            List.of(middle, high),
-            false));
-    soft(
-        Candidates.alongLine(
-            Block.of(NOTE_CAP_MM, "parallel to the", "car's centre line"),
-            List.of(low, middle),
-            false));
+    Box mark = frame.region(layout.mark()).bounds();
+    alongForeAft(
+        Block.of(NOTE_CAP_MM, "carry on with", "a straightedge"),
+        new Vec2(x, Math.min(high.y(), Math.max(low.y(), mark.maxY()))),
+        high,
+        List.of(low.toward(high, 0.5), high));
+    alongForeAft(
+        Block.of(NOTE_CAP_MM, "parallel to the", "car's centre line"),
+        low,
+        new Vec2(x, Math.min(high.y(), Math.max(low.y(), mark.minY()))),
+        List.of(low, low.toward(high, 0.5)));
+  }
+
+  /** Best clear of the mark, else on half of the line. */
+  private void alongForeAft(Block block, Vec2 low, Vec2 high, List<Vec2> half) {
+    for (List<Vec2> path : List.of(List.of(low, high), half)) {
+      if (placer.place(Candidates.alongLine(block, path, false), WORTH).isPresent()) {
+        return;
+      }
+    }
   }
 
   private void starters() {
@@ -343,21 +367,22 @@ final class TowerWords {
     placer.place(candidates.stream().filter(c -> c.cost() < WORTH).toList(), WORTH);
   }
 
-  /** Places where liked, else anywhere with a leader to one of the points, ever smaller. */
+  /** Places where liked, else anywhere with a leader to one of the points, smaller if need be. */
   private void must(String what, List<Candidate> liked, List<Block> blocks, List<Vec2> pointers) {
     if (placer.place(liked, WORTH).isPresent()) {
       return;
     }
-    for (Block block : blocks) {
-      List<Candidate> all = new ArrayList<>(liked);
+    List<Candidate> all = new ArrayList<>(liked);
+    for (int i = 0; i < blocks.size(); i++) {
       for (Vec2 pointer : pointers) {
-        all.addAll(Candidates.anywhere(block, window, pointer));
-      }
-      if (placer.place(all).isPresent()) {
-        return;
+        for (Candidate c : Candidates.anywhere(blocks.get(i), window, pointer)) {
+          all.add(new Candidate(c.block(), c.centre(), c.turn(), c.pointer(), c.cost() + 4 * i));
+        }
       }
     }
-    unplaced.add(what);
+    if (placer.place(all).isEmpty()) {
+      unplaced.add(what);
+    }
   }
 
   private static List<Vec2> edgePoints(Vec2 centre, double radius) {

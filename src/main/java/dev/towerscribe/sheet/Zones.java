@@ -1,7 +1,9 @@
 package dev.towerscribe.sheet;
 
+import dev.towerscribe.finding.Finding;
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.model.Print;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -23,14 +25,9 @@ record Zones(
   private static final double ARROWS_MM = 12;
   private static final double STRIP_MM = 12;
   private static final double FOOT_MM = 33;
-  private static final double STOPS_MM = 15;
-  private static final double STOP_LINE_MM = 5;
   private static final double GAP_MM = 1.5;
 
-  /** Accepted stops that are printed one by one; more are counted. */
-  static final int STOPS_SHOWN = 6;
-
-  static Zones of(Print print, int acceptedStops) {
+  static Zones of(Print print, List<Finding> acceptedStops) {
     Box all =
         new Box(0, 0, print.paper().widthMm(), print.paper().heightMm()).grown(-print.marginMm());
     double y = all.maxY();
@@ -39,9 +36,8 @@ record Zones(
     Box arrows = new Box(all.minX(), y - ARROWS_MM, all.maxX(), y);
     y -= ARROWS_MM;
     Optional<Box> stops = Optional.empty();
-    if (acceptedStops > 0) {
-      int shown = Math.min(acceptedStops, STOPS_SHOWN);
-      double height = STOPS_MM + (shown > 1 ? STOP_LINE_MM * ((shown + 1) / 2) : 0);
+    if (!acceptedStops.isEmpty()) {
+      double height = new StopBand(acceptedStops, all.width()).heightMm();
       stops = Optional.of(new Box(all.minX(), y - height, all.maxX(), y));
       y -= height + GAP_MM;
     }
