@@ -16,7 +16,7 @@ import java.util.Optional;
 public final class CautionPage {
   private static final double LARGEST = 4.2;
   private static final double SMALLEST = 2.6;
-  private static final double STEP = 0.05;
+  private static final int STEPS = 32;
 
   /** A list of accepted stops that needs more of the page's height would crowd out the warnings. */
   private static final double MOST_OF_THE_PAGE = 0.4;
@@ -46,12 +46,18 @@ public final class CautionPage {
       if (boxMm(print, info, detail) > MOST_OF_THE_PAGE * print.paper().heightMm()) {
         continue;
       }
-      // Hundredths, so that no rounding piles up.
-      for (int h = hundredths(LARGEST); h >= hundredths(SMALLEST); h -= hundredths(STEP)) {
-        List<Page> pages = tryPages(print, info, h / 100.0, detail, true);
-        if (pages.size() == 1) {
-          return detail == Detail.FULL ? pages : tryPages(print, info, h / 100.0, detail, false);
+      if (fits(print, info, 0, detail)) {
+        int fitting = 0;
+        int tooLarge = STEPS + 1;
+        while (tooLarge - fitting > 1) {
+          int half = (fitting + tooLarge) / 2;
+          if (fits(print, info, half, detail)) {
+            fitting = half;
+          } else {
+            tooLarge = half;
+          }
         }
+        return tryPages(print, info, capMm(fitting), detail, false);
       }
     }
     return tryPages(print, info, SMALLEST, Detail.COUNT, false);
@@ -69,8 +75,12 @@ public final class CautionPage {
     COUNT
   }
 
-  private static int hundredths(double mm) {
-    return (int) Math.round(mm * 100);
+  private static double capMm(int step) {
+    return SMALLEST + (LARGEST - SMALLEST) * step / STEPS;
+  }
+
+  private static boolean fits(Print print, JobInfo info, int step, Detail detail) {
+    return tryPages(print, info, capMm(step), detail, true).size() == 1;
   }
 
   private static List<Page> tryPages(

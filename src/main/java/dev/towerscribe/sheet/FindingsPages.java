@@ -106,6 +106,7 @@ public final class FindingsPages {
                                 : "[" + (sources.indexOf(n.source()) + 1) + "] " + n.id())))
             .toList();
     page.table(new Table(columns, rows, page.columnMm(), 0), 1.0);
+    page.columns(2);
     for (int i = 0; i < sources.size(); i++) {
       page.paragraph("[" + (i + 1) + "] " + sources.get(i), Type.SMALL);
     }

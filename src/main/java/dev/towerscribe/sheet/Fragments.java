@@ -3,7 +3,7 @@ package dev.towerscribe.sheet;
 import dev.towerscribe.drawing.Align;
 import dev.towerscribe.drawing.Ink;
 import dev.towerscribe.drawing.Item;
-import dev.towerscribe.drawing.Lettering;
+import dev.towerscribe.drawing.Layer;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.geometry.Vec2;
 import java.util.ArrayList;
@@ -88,7 +88,7 @@ final class Fragments {
       double cap = first.cap();
       double r = 0.24 * cap;
       Vec2 at = new Vec2(leftMm + 0.4 * cap, Type.baseMm(topMm, cap) + 0.42 * cap);
-      out.add(new Item.Circle(dev.towerscribe.drawing.Layer.NOTES, at, r, Pen.NONE, Ink.BLACK));
+      out.add(new Item.Circle(Layer.NOTES, at, r, Pen.NONE, Ink.BLACK));
       first.draw(leftMm, topMm, out);
     }
   }
@@ -209,10 +209,5 @@ final class Fragments {
       blocks.set(0, new Dotted((Words) blocks.get(0)));
     }
     return blocks;
-  }
-
-  /** Width of a line, for placing something after it. */
-  static double widthMm(Words words) {
-    return words.indentMm() + Lettering.width(words.words(), words.cap());
   }
 }

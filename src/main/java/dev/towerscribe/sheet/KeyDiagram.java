@@ -28,7 +28,7 @@ final class KeyDiagram implements Fragment {
   private static final double WORDS = Type.SMALL;
   private static final double SAG_MM = 0.02;
   private static final double AIR = 0.8;
-  private static final int RINGS = 4;
+  private static final int RINGS = 10;
   private static final int TURNS = 24;
 
   /** Distance of points along an outline that stand for it. */
@@ -36,6 +36,9 @@ final class KeyDiagram implements Fragment {
 
   /** Longest name that is written beside its hole; longer ones are replaced by row numbers. */
   private static final double LONGEST_NAME_MM = 12.0;
+
+  /** Where names may stand, what is already there, and lines they had better keep clear of. */
+  private record Places(Box room, List<Box> taken, List<Vec2> lines) {}
 
   private final SideLayout layout;
   private final double width;
@@ -107,9 +110,11 @@ final class KeyDiagram implements Fragment {
       out.add(new Item.Circle(Layer.HOLES, at, r, Pen.OUTLINE, Ink.NONE));
       taken.add(Box.around(at, r + AIR));
     }
+    Box room = new Box(leftMm, topMm - height + footMm(), leftMm + width, topMm - topMm() + NAME);
+    Places places = new Places(room, taken, lines(middle));
     List<String> keys = keys(layout.holes());
     for (int i = 0; i < keys.size(); i++) {
-      name(keys.get(i), layout.holes().get(i), shaft, middle, taken, out);
+      name(keys.get(i), layout.holes().get(i), middle, places, out);
     }
     words(leftMm, topMm, out);
   }
@@ -135,31 +140,46 @@ final class KeyDiagram implements Fragment {
   }
 
   /** Outside its hole, away from the shaft if that place is free, else the nearest free one. */
-  private void name(
-      String name, PlacedHole hole, Vec2 shaft, Vec2 middle, List<Box> taken, List<Item> out) {
+  private void name(String name, PlacedHole hole, Vec2 middle, Places places, List<Item> out) {
     Vec2 at = onPage(hole.at(), middle);
+    Vec2 shaft = onPage(Vec2.ZERO, middle);
     double wide = Lettering.width(name, NAME);
     double outward = at.distanceTo(shaft) == 0 ? 0 : at.minus(shaft).direction().degrees();
     double reach = hole.diameterMm() / 2 * scale + AIR;
-    List<Box> places = new ArrayList<>();
+    List<Box> free = new ArrayList<>();
     for (int ring = 0; ring < RINGS; ring++) {
       for (int turn = 0; turn < TURNS; turn++) {
         double degrees = outward + (turn % 2 == 0 ? 1 : -1) * 360.0 / TURNS * ((turn + 1) / 2);
         Box place = beside(at, reach + ring * NAME / 2, Angle.ofDegrees(degrees), wide);
-        if (taken.stream().noneMatch(place::meets)) {
-          places.add(place);
+        if (places.room().contains(place) && places.taken().stream().noneMatch(place::meets)) {
+          free.add(place);
         }
       }
     }
     Box best =
-        places.stream()
-            .filter(place -> lines(middle).stream().noneMatch(place::contains))
+        free.stream()
+            .filter(place -> places.lines().stream().noneMatch(place::contains))
             .findFirst()
-            .or(() -> places.stream().findFirst())
+            .or(() -> free.stream().findFirst())
             .orElseThrow(
                 () -> new IllegalArgumentException("no room for the name of hole " + name));
-    taken.add(best);
+    places.taken().add(best);
     out.add(Type.text(best.centre().x(), best.centre().y() - NAME / 2, NAME, Align.MIDDLE, name));
+    lead(at, reach, best, out);
+  }
+
+  /** A fine line from a hole to a name that could not stand right beside it. */
+  private static void lead(Vec2 at, double reach, Box name, List<Item> out) {
+    Vec2 near =
+        new Vec2(
+            Math.max(name.minX(), Math.min(name.maxX(), at.x())),
+            Math.max(name.minY(), Math.min(name.maxY(), at.y())));
+    Vec2 way = near.minus(at);
+    if (way.norm() > reach + NAME / 2) {
+      Vec2 from = at.plus(way.unit().times(reach));
+      Vec2 to = near.minus(way.unit().times(AIR));
+      out.add(new Item.Line(Layer.NOTES, from, to, Pen.FINE));
+    }
   }
 
   /** Points of the drawn outlines, close together, that names had better keep clear of. */

@@ -44,16 +44,30 @@ final class PageRules {
               .isFalse();
         }
         for (Item item : page.items()) {
-          boolean bars =
-              item instanceof Item.Line
-                  || item instanceof Item.Circle c && c.layer() == Layer.HOLES;
-          if (bars) {
-            assertThat(box.meets(bounds(item))).as(name + ": " + text + " / " + item).isFalse();
-          }
+          boolean crossed =
+              item instanceof Item.Line line && crosses(line, box)
+                  || item instanceof Item.Circle c
+                      && c.layer() == Layer.HOLES
+                      && box.meets(bounds(c));
+          assertThat(crossed).as(name + ": " + text + " / " + item).isFalse();
         }
       }
       notOrphaned(page, texts, marginMm, name);
     }
+  }
+
+  /** Looked for at a hundred points along the line. */
+  private static boolean crosses(Item.Line line, Box box) {
+    if (!box.meets(bounds(line))) {
+      return false;
+    }
+    for (int i = 0; i <= 100; i++) {
+      Vec2 p = line.from().toward(line.to(), i / 100.0);
+      if (box.meets(Box.around(p, line.pen().widthMm() / 2))) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** The lowest words above the foot are not a heading on its band. */

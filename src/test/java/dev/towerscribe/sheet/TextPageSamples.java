@@ -59,13 +59,18 @@ final class TextPageSamples {
 
   /** Eight bolts of two sizes, perhaps with long names. */
   static SideLayout eight(Side side, Paper paper, boolean longNames) {
+    return eight(side, paper, longNames, 78);
+  }
+
+  /** The same, that far from the plate's centre, mm. */
+  static SideLayout eight(Side side, Paper paper, boolean longNames, double radius) {
     Plate three = SampleJobs.plate(true);
     List<Bolt> bolts = new ArrayList<>();
     for (int i = 0; i < 8; i++) {
       Thread thread = Thread.find(i % 2 == 0 ? "M8" : "M10").orElseThrow();
       String name =
           longNames ? "by-wiper-motor-bracket-" + (i + 1) : "ABCDEFGH".substring(i, i + 1);
-      Vec2 at = Vec2.polar(78, Angle.ofDegrees(10 + 45 * i));
+      Vec2 at = Vec2.polar(radius, Angle.ofDegrees(10 + 45 * i));
       bolts.add(new Bolt(name, at, thread, i % 2 == 0 ? 13 : 16, i % 2 == 0 ? 16 : 20));
     }
     Plate plate =

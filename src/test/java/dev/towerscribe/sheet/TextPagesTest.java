@@ -375,6 +375,18 @@ class TextPagesTest {
     }
   }
 
+  @Test
+  void crowdedHolesStillGetTheirNames() {
+    for (Side side : Side.values()) {
+      for (double radius : new double[] {20, 30, 45}) {
+        SideLayout layout = TextPageSamples.eight(side, Paper.A4, false, radius);
+        List<Page> pages =
+            CaliperPage.pages(layout, TextPageSamples.info(LengthUnit.MM, List.of()));
+        PageRules.check(pages, 10);
+      }
+    }
+  }
+
   // ---- steps
 
   @Test
