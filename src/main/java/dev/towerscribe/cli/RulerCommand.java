@@ -5,7 +5,6 @@ import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.model.Paper;
 import dev.towerscribe.model.Print;
-import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.sheet.JobInfo;
 import dev.towerscribe.sheet.Ruler;
 import dev.towerscribe.writer.pdf.PdfProof;
@@ -52,11 +51,15 @@ final class RulerCommand implements Command {
   @Override
   public int run(ParseResult given, Context context) throws IOException, JobRejected, Refusal {
     Print print = new Print(Paper.A4, MARGIN_MM, 1.0, 1.0);
-    JobInfo info = new JobInfo(TITLE, Optional.empty(), LengthUnit.MM, "", List.of());
+    Optional<JobInfo> info = Optional.empty();
     if (given.hasMatchedOption("--job")) {
-      Job job = LoadedJob.readModel(context.path(given.matchedOptionValue("--job", "")));
+      LoadedJob loaded =
+          LoadedJob.load(context.path(given.matchedOptionValue("--job", "")), List.of());
+      Job job = loaded.layout().job();
       print = job.sides().values().iterator().next().print();
-      info = new JobInfo(job.title(), job.date(), job.units(), "", List.of());
+      info =
+          Optional.of(
+              new JobInfo(job.title(), job.date(), job.units(), loaded.packMark(), List.of()));
     }
     if (given.hasMatchedOption("--paper")) {
       Paper paper = paper(given.matchedOptionValue("--paper", ""));
@@ -65,7 +68,7 @@ final class RulerCommand implements Command {
     String file = given.matchedOptionValue("-o", DEFAULT_FILE);
     Path path = context.path(file);
     List<Page> pages = List.of(Ruler.page(print, info));
-    byte[] pdf = PdfWriter.write(info.title(), pages);
+    byte[] pdf = PdfWriter.write(TITLE, pages);
     PackCommand.refuse(PdfProof.check(pdf, pages));
     OutputFile.write(context, path, pdf, given.hasMatchedOption("--force"));
     context.console().say("wrote " + file + "; print it at 100 % and measure its bars");
