@@ -68,7 +68,7 @@ final class RulerCommand implements Command {
     String file = given.matchedOptionValue("-o", DEFAULT_FILE);
     Path path = context.path(file);
     List<Page> pages = List.of(Ruler.page(print, info));
-    byte[] pdf = PdfWriter.write(TITLE, pages);
+    byte[] pdf = PdfWriter.write(info.map(JobInfo::title).orElse(TITLE), pages);
     PackCommand.refuse(PdfProof.check(pdf, pages));
     OutputFile.write(context, path, pdf, given.hasMatchedOption("--force"));
     context.console().say("wrote " + file + "; print it at 100 % and measure its bars");

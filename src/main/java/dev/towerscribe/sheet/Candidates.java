@@ -2,6 +2,8 @@ package dev.towerscribe.sheet;
 
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Contour;
+import dev.towerscribe.geometry.Edge;
+import dev.towerscribe.geometry.Segment;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.sheet.LabelPlacer.Candidate;
@@ -18,6 +20,7 @@ final class Candidates {
   /** Past this gap a leader is needed to say what the label belongs to. */
   private static final double BESIDE_MM = 3.0;
 
+  private static final double LEAST_STRAIGHT_MM = 8.0;
   private static final double GRID_MM = 5.0;
 
   /** Steep lines read upward, from the page's right-hand edge, a little past the upright too. */
@@ -100,10 +103,41 @@ final class Candidates {
         Vec2 at = p.plus(normal.times(off));
         Optional<Vec2> pointer = gapsMm[g] > 1.0 ? Optional.of(p) : Optional.empty();
         result.add(
-            new Candidate(block, at, turn, pointer, g * 1.5 + 3 * Math.abs(turn.sin()) + 3 * bend));
+            new Candidate(block, at, turn, pointer, g * 1.5 + 3 * Math.abs(turn.sin()) + 2 * bend));
       }
     }
+    straightParts(block, boundary, anticlockwise == outside ? -1 : 1, gapsMm, result);
     return result;
+  }
+
+  /** Along straight edges the lettering is exactly parallel, right up to the corners. */
+  private static void straightParts(
+      Block block, Contour boundary, int turn, double[] gapsMm, List<Candidate> into) {
+    for (Edge edge : boundary.edges()) {
+      if (!(edge instanceof Segment) || edge.length() < LEAST_STRAIGHT_MM) {
+        continue;
+      }
+      Vec2 tangent = edge.end().minus(edge.start()).unit();
+      Vec2 normal = tangent.quarterTurn().times(turn);
+      Angle reading = readable(tangent);
+      int steps = (int) Math.ceil(edge.length() / 3.0);
+      for (int i = 1; i < steps; i++) {
+        Vec2 p = edge.at((double) i / steps);
+        for (int g = 0; g < gapsMm.length; g++) {
+          Vec2 at = p.plus(normal.times(gapsMm[g] + 0.2 + block.heightMm() / 2));
+          Optional<Vec2> pointer = gapsMm[g] > 1.0 ? Optional.of(p) : Optional.empty();
+          double past = Math.max(0, block.widthMm() / 2 - p.distanceTo(edge.start()));
+          past += Math.max(0, block.widthMm() / 2 - p.distanceTo(edge.end()));
+          into.add(
+              new Candidate(
+                  block,
+                  at,
+                  reading,
+                  pointer,
+                  g * 1.5 + 3 * Math.abs(reading.sin()) + 0.1 * past - 0.5));
+        }
+      }
+    }
   }
 
   /** Places along an open line, on either side of it or upon it. */

@@ -18,6 +18,9 @@ public final class CautionPage {
   private static final double SMALLEST = 2.6;
   private static final double STEP = 0.05;
 
+  /** A list of accepted stops that needs more of the page's height would crowd out the warnings. */
+  private static final double MOST_OF_THE_PAGE = 0.4;
+
   private static final String LEAD =
       "A strut tower is part of the car's structure. Metal taken from it cannot be put back.";
 
@@ -40,6 +43,9 @@ public final class CautionPage {
    */
   public static List<Page> pages(Print print, JobInfo info) {
     for (Detail detail : Detail.values()) {
+      if (boxMm(print, info, detail) > MOST_OF_THE_PAGE * print.paper().heightMm()) {
+        continue;
+      }
       // Hundredths, so that no rounding piles up.
       for (int h = hundredths(LARGEST); h >= hundredths(SMALLEST); h -= hundredths(STEP)) {
         List<Page> pages = tryPages(print, info, h / 100.0, detail, true);
@@ -49,6 +55,11 @@ public final class CautionPage {
       }
     }
     return tryPages(print, info, SMALLEST, Detail.COUNT, false);
+  }
+
+  private static double boxMm(Print print, JobInfo info, Detail detail) {
+    double width = print.paper().widthMm() - 2 * print.marginMm();
+    return accepted(info, width, SMALLEST, detail).heightMm();
   }
 
   /** How the first page tells of accepted stops. */

@@ -101,11 +101,11 @@ record CheckBars(Vec2 corner, double lengthMm, LengthUnit units) {
     return block.drawn(at, Angle.ofDegrees(90), false, Ink.BLACK);
   }
 
-  /** The label of the level bar, below it and no further than a width. */
-  List<Item> labelAcross(double widthMm) {
-    double cap = Lettering.capHeightToFit(label(), widthMm - 4, 3.5);
+  /** The label of the level bar, below it; it may break a line that runs on beneath. */
+  List<Item> labelAcross() {
+    double cap = Lettering.capHeightToFit(label(), lengthMm - 4, 3.5);
     Block block = Block.of(cap, label());
-    Vec2 at = corner.plus(new Vec2(widthMm / 2, -1.6 - block.heightMm() / 2));
-    return block.drawn(at, Angle.ZERO, false, Ink.BLACK);
+    Vec2 at = corner.plus(new Vec2(lengthMm / 2, -1.6 - block.heightMm() / 2));
+    return block.drawn(at, Angle.ZERO, true, Ink.BLACK);
   }
 }

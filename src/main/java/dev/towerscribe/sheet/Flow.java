@@ -10,7 +10,7 @@ import java.util.Optional;
  * that belong together stay together unless they are taller than a page.
  */
 final class Flow {
-  /** Step by which columns are shortened until they are about alike, mm. */
+  /** How closely the least height of columns is found, mm. */
   private static final double BALANCE_MM = 0.5;
 
   /** Empty space between columns and what came before them, mm. */
@@ -109,14 +109,21 @@ final class Flow {
     }
   }
 
+  /** The shortest columns that still hold everything, found by halving. */
   private List<Integer> balanced(Band band, int next, double room) {
+    int size = band.entries().size();
     List<Integer> best = fill(band, next, room);
-    for (double h = room - BALANCE_MM; h > 0; h -= BALANCE_MM) {
-      List<Integer> shorter = fill(band, next, h);
-      if (shorter.get(shorter.size() - 1) < band.entries().size()) {
-        break;
+    double holds = room;
+    double tooShort = 0;
+    while (holds - tooShort > BALANCE_MM) {
+      double half = (holds + tooShort) / 2;
+      List<Integer> shorter = fill(band, next, half);
+      if (shorter.get(shorter.size() - 1) == size) {
+        holds = half;
+        best = shorter;
+      } else {
+        tooShort = half;
       }
-      best = shorter;
     }
     return best;
   }

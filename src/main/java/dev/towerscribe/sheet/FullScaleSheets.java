@@ -11,11 +11,13 @@ import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.layout.Notch;
 import dev.towerscribe.layout.PlacedHole;
 import dev.towerscribe.layout.SideLayout;
+import dev.towerscribe.model.Bracket;
 import dev.towerscribe.model.Face;
 import dev.towerscribe.model.KeepOut;
 import dev.towerscribe.model.Landmark;
 import dev.towerscribe.model.Print;
 import dev.towerscribe.model.Side;
+import dev.towerscribe.model.Straightedge;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -27,6 +29,9 @@ import java.util.Optional;
  */
 public final class FullScaleSheets {
   private static final double FRAME_GAP_MM = 1.0;
+
+  /** Room beside a straightedge's line for its name. */
+  private static final double WORDS_BESIDE_MM = 11;
 
   private FullScaleSheets() {}
 
@@ -74,6 +79,8 @@ public final class FullScaleSheets {
         letter(side) + (below ? "-under" : "-top"),
         says,
         essentials(layout, face),
+        wishes(layout, face),
+        roundThings(layout, face),
         largest(layout),
         0,
         (origin, window, joins) -> {
@@ -115,6 +122,8 @@ public final class FullScaleSheets {
         letter(side) + "-notch" + number,
         says,
         NotchDrawing.essentials(layout, notch),
+        List.of(),
+        roundThings(layout, Face.TOPSIDE),
         2 * layout.job().tools().reachRadiusMm(),
         NotchDrawing.lineX(layout, notch),
         (origin, window, joins) ->
@@ -150,7 +159,42 @@ public final class FullScaleSheets {
     for (KeepOut keepOut : layout.job().tower().keepOuts()) {
       box = box.union(frame.region(TowerDrawing.barred(keepOut)).bounds());
     }
+    if (layout.job().tower().landmarks().size() < 2) {
+      // One landmark does not fix a sheet: the straightedges must show.
+      for (Straightedge edge : layout.job().tower().straightedges()) {
+        box = box.union(bounds(frame, edge));
+      }
+    }
     return box;
+  }
+
+  private static Box bounds(SheetFrame frame, Straightedge edge) {
+    return Box.around(frame.point(edge.from()), 1).union(Box.around(frame.point(edge.to()), 1));
+  }
+
+  private static List<Box> wishes(SideLayout layout, Face face) {
+    SheetFrame frame = new SheetFrame(layout.side(), face, layout.job().tower().crown(), Vec2.ZERO);
+    List<Box> wishes = new ArrayList<>();
+    for (Straightedge edge : layout.job().tower().straightedges()) {
+      wishes.add(bounds(frame, edge).grown(WORDS_BESIDE_MM));
+      wishes.add(bounds(frame, edge));
+    }
+    if (face == Face.TOPSIDE) {
+      for (Bracket bracket : layout.job().tower().brackets()) {
+        wishes.add(frame.contour(bracket.outline()).bounds());
+      }
+    }
+    return wishes;
+  }
+
+  private static List<Vec2> roundThings(SideLayout layout, Face face) {
+    SheetFrame frame = new SheetFrame(layout.side(), face, layout.job().tower().crown(), Vec2.ZERO);
+    List<Vec2> places = new ArrayList<>();
+    layout.holes().forEach(h -> places.add(frame.point(h.at())));
+    layout.starters().forEach(s -> places.add(frame.point(s.at())));
+    layout.job().tower().landmarks().forEach(l -> places.add(frame.point(l.at())));
+    places.add(Vec2.ZERO);
+    return places;
   }
 
   private static double largest(SideLayout layout) {
@@ -180,7 +224,7 @@ public final class FullScaleSheets {
     }
     Tiles tiles = Tiles.of(needs, window, sheet.largestMm(), homeless.isEmpty() ? 1 : 2);
     List<Page> pages = new ArrayList<>();
-    List<Sheet.Join> joins = tiles.joins();
+    List<Sheet.Join> joins = tiles.joins(sheet.roundThings());
     for (int r = 0; r < tiles.rows(); r++) {
       for (int c = 0; c < tiles.columns(); c++) {
         Box seen = tiles.window(r, c);
@@ -198,13 +242,14 @@ public final class FullScaleSheets {
 
   /** Places of the origin at which everything shows, the best first. */
   private static List<Vec2> origins(Sheet sheet, Zones zones, Box window) {
-    Box needs = sheet.essentials();
+    Box needs = sheet.wished(window);
     double leastX = window.minX() - needs.minX();
     double mostX = window.maxX() - needs.maxX();
     double leastY = window.minY() - needs.minY();
     double mostY = window.maxY() - needs.maxY();
     double offset = sheet.lineOffsetMm();
-    double liked = Surround.likedLineX(zones, sheet.says(), (leastX + mostX) / 2 + offset) - offset;
+    double[] line = Surround.lineRoom(zones, sheet.says());
+    double liked = Math.max(line[0], Math.min(line[1], (leastX + mostX) / 2 + offset)) - offset;
     double x = Math.max(leastX, Math.min(mostX, liked));
     double y = (leastY + mostY) / 2;
     List<Vec2> result = new ArrayList<>();

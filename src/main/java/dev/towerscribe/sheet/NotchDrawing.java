@@ -92,7 +92,7 @@ final class NotchDrawing {
     }
     Contour outline = frame.contour(notch.bracket().outline());
     items.add(new Item.Figure(Layer.BRACKETS, List.of(outline), Pen.OUTLINE, Ink.NONE));
-    placer.avoid(outline.flattened(0.05), true, 1.0);
+    placer.avoid(outline.flattened(0.05), true, 4.0);
     cutLine(removed, outline);
     removed.contours().forEach(c -> placer.keepClear(c.flattened(0.05), true));
     double x = frame.origin().x() + lineX(layout, notch);

@@ -27,6 +27,12 @@ public final class Ruler {
   private static final double CIRCLE_RADIUS_MM = 50;
   private static final double TICK_EVERY_MM = 10;
 
+  /** By how much the bar of the worked example came out short. */
+  private static final double EXAMPLE_SHORT_MM = 2.5;
+
+  private static final String READINGS =
+      "across: ________   along: ________   cross to cross: ________";
+
   /** Prints further off than this are refused: printed over nominal, from 1. */
   public static final double REFUSED_PAST = 0.03;
 
@@ -144,7 +150,7 @@ public final class Ruler {
             + ". Off by more than 1 mm while both bars are right: the print is skewed; do not use it.");
     lines.add("3  The circle: 100.0 mm both ways, between the middles of its line.");
     if (scale.isTrue()) {
-      double printed = 0.985 * across;
+      double printed = across - EXAMPLE_SHORT_MM;
       lines.add(
           "4  Not right? Write printed / nominal into the job file and make the pack again."
               + " If the bar across measures "
@@ -154,7 +160,7 @@ public final class Ruler {
               + " / "
               + Numbers.fixed(across, 1)
               + " = "
-              + Numbers.fixed(0.985, 4)
+              + Numbers.fixed(printed / across, 4)
               + ", and with the bar along true:");
     } else {
       lines.add(
@@ -166,23 +172,36 @@ public final class Ruler {
               + " printed / nominal and write it into the job file:");
     }
     y = paragraphs(items, left, y, room, lines);
-    String across4 = scale.isTrue() ? Numbers.fixed(0.985, 4) : Numbers.plain(scale.across(), 4);
+    String across4 =
+        scale.isTrue()
+            ? Numbers.fixed((across - EXAMPLE_SHORT_MM) / across, 4)
+            : Numbers.plain(scale.across(), 4);
     String along4 = scale.isTrue() ? Numbers.fixed(1.0, 4) : Numbers.plain(scale.along(), 4);
     for (String line :
         List.of("[print]", "scale = { across = " + across4 + ", along = " + along4 + " }")) {
-      y -= 6.2;
+      y -= 6.6;
       items.add(Surround.text(left + 8, y, 4, Align.START, line, Ink.BLACK));
     }
     y -= 2;
-    paragraphs(
-        items,
-        left,
-        y,
-        room,
-        List.of(
-            "5  Off by more than "
-                + Numbers.plain(100 * REFUSED_PAST, 0)
-                + " % either way: not used. The printer is scaling; find out why."));
+    y =
+        paragraphs(
+            items,
+            left,
+            y,
+            room,
+            List.of(
+                "5  Off by more than "
+                    + Numbers.plain(100 * REFUSED_PAST, 0)
+                    + " % either way: refused. The printer is set to scale; find out why."));
+    y -= 11;
+    items.add(
+        Surround.text(
+            left,
+            y,
+            Lettering.capHeightToFit(READINGS, room, 4),
+            Align.START,
+            READINGS,
+            Ink.BLACK));
     label(items, middle);
     info.ifPresent(
         i -> {

@@ -14,6 +14,8 @@ import java.util.List;
  * @param label short page label
  * @param says words of head and foot
  * @param essentials what must show, with the origin at (0, 0), page directions
+ * @param wishes what should show too if all still fits one page, the most wanted first
+ * @param roundThings places that joins of tiles must not be mistaken for
  * @param largestMm largest thing that some tile must show whole
  * @param lineOffsetMm page x of the fore-aft line from the origin
  * @param painter draws it
@@ -24,9 +26,23 @@ record Sheet(
     String label,
     Surround.Says says,
     Box essentials,
+    List<Box> wishes,
+    List<Vec2> roundThings,
     double largestMm,
     double lineOffsetMm,
     Painter painter) {
+  /** What must show with as many wishes as fit a window. */
+  Box wished(Box window) {
+    Box box = essentials;
+    for (Box wish : wishes) {
+      Box more = box.union(wish);
+      if (more.width() <= window.width() && more.height() <= window.height()) {
+        box = more;
+      }
+    }
+    return box;
+  }
+
   /** Draws for one window of one page. */
   interface Painter {
     /**

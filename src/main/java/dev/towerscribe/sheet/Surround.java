@@ -60,6 +60,14 @@ final class Surround {
   private static final double PAD_MM = 2.5;
   private static final double LINE_GAP_MM = 1.5;
   private static final double HATCH_MM = 9;
+  private static final double LEAST_WORD_MM = 80;
+  private static final double LEAST_FACE_CAP_MM = 10;
+
+  /** Room for the side's word, for the outboard arrow and for the forward arrow with theirs. */
+  private static final double SIDE_MM = 60;
+
+  private static final double OUTBOARD_MM = 72;
+  private static final double FORWARD_MM = 62;
   private static final double LEAST_CAP_MM = 2.5;
 
   /** What the foot's two columns need on either side of the fore-aft line. */
@@ -87,20 +95,27 @@ final class Surround {
     this.lineX = lineX;
   }
 
-  /** Where the fore-aft line should run so that the face's word keeps its size. */
-  static double likedLineX(Zones zones, Says says, double wanted) {
-    Side side = says.side();
+  /**
+   * Where the fore-aft line may run so that the words beside it keep their size.
+   *
+   * @return least and most page x
+   */
+  static double[] lineRoom(Zones zones, Says says) {
     Box head = zones.head();
-    double word = Math.max(80, Lettering.width(says.word(), 10));
-    double room =
-        word + 2 * PAD_MM + LINE_GAP_MM + (says.look() == Look.HATCHED ? HATCH_MM * 2 : 0);
-    double least = side == Side.LEFT ? head.minX() + 60 : head.minX() + room;
-    double most = side == Side.LEFT ? head.maxX() - room : head.maxX() - 60;
-    return Math.max(least, Math.min(most, wanted));
+    double hatching = says.look() == Look.HATCHED ? HATCH_MM * 2 : 0;
+    double word = Math.max(LEAST_WORD_MM, Lettering.width(says.word(), LEAST_FACE_CAP_MM));
+    double face = word + 2 * PAD_MM + LINE_GAP_MM + hatching + 0.1;
+    boolean sideAtLeft = says.side() == Side.LEFT;
+    boolean outboardAtLeft = says.outboardSign() < 0;
+    double left = Math.max(sideAtLeft ? SIDE_MM : face, outboardAtLeft ? OUTBOARD_MM : FORWARD_MM);
+    double right = Math.max(sideAtLeft ? face : SIDE_MM, outboardAtLeft ? FORWARD_MM : OUTBOARD_MM);
+    return new double[] {head.minX() + left, head.maxX() - right};
   }
 
-  private static boolean free(Box box, double x) {
-    return x > box.minX() + 55 && x < box.maxX() - 55;
+  /** Whether head and arrows leave room for the fore-aft line. */
+  private boolean inHead(double x) {
+    double[] room = lineRoom(zones, says);
+    return x >= room[0] - 1e-6 && x <= room[1] + 1e-6;
   }
 
   private static boolean inFoot(Box foot, double x) {
@@ -122,7 +137,7 @@ final class Surround {
     Box h = zones.head();
     double split =
         lineX
-            .filter(x -> free(h, x))
+            .filter(this::inHead)
             .orElse(
                 says.side() == Side.LEFT
                     ? h.minX() + h.width() * 0.45
@@ -156,9 +171,9 @@ final class Surround {
           area(
               new Box(
                   Math.max(inner.minX(), box.centre().x() - half),
-                  inner.minY(),
+                  inner.minY() - 0.5,
                   Math.min(inner.maxX(), box.centre().x() + half),
-                  inner.maxY()),
+                  inner.maxY() + 0.5),
               Ink.WHITE));
     }
     items.add(text(box.centre().x(), base, cap, Align.MIDDLE, word, ink));
@@ -172,7 +187,7 @@ final class Surround {
     Box row = zones.arrows();
     double y = row.centre().y();
     double cap = 6;
-    double split = lineX.filter(x -> free(row, x)).orElse(row.centre().x());
+    double split = lineX.filter(this::inHead).orElse(row.centre().x());
     int out = says.outboardSign();
     double edge = out > 0 ? row.maxX() : row.minX();
     double word = Lettering.width("OUTBOARD", cap);
@@ -191,7 +206,7 @@ final class Surround {
     items.add(arrow(new Vec2(x, row.minY() + 1), new Vec2(x, row.maxY() - 0.5)));
     double forward = Lettering.width("FORWARD", cap);
     items.add(
-        text(x - out * (4 + forward / 2), y - cap / 2, cap, Align.MIDDLE, "FORWARD", Ink.BLACK));
+        text(x - out * (5 + forward / 2), y - cap / 2, cap, Align.MIDDLE, "FORWARD", Ink.BLACK));
   }
 
   /** Where a key of tiles may stand: the inboard end of the arrows' row. */
@@ -296,7 +311,7 @@ final class Surround {
     Box f = zones.foot();
     double end = bars.farAcross().x();
     double infoRight = lineX.filter(x -> inFoot(f, x) && x < end).orElse(end) - LINE_GAP_MM;
-    items.addAll(bars.labelAcross(Math.min(bars.lengthMm(), infoRight - bars.corner().x())));
+    items.addAll(bars.labelAcross());
     double top = bars.corner().y() - 7.5;
     String date =
         "Date "
@@ -353,7 +368,7 @@ final class Surround {
               new Vec2(x, zones.drawing().minY()),
               Pen.OUTLINE));
     }
-    if (free(zones.head(), x)) {
+    if (inHead(x)) {
       double from = zones.stops().map(Box::maxY).orElse(zones.drawing().maxY());
       items.add(
           new Item.Line(Layer.CENTRE_LINES, new Vec2(x, from), new Vec2(x, p.maxY()), Pen.OUTLINE));

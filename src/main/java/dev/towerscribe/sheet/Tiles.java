@@ -91,30 +91,42 @@ record Tiles(int rows, int columns, double widthMm, double heightMm, Box whole) 
     return "-" + name(row, column).toLowerCase(Locale.ROOT);
   }
 
-  /** Crosses in the overlap of every pair of neighbours, none close to another. */
-  List<Sheet.Join> joins() {
+  /**
+   * Crosses in the overlap of every pair of neighbours, none close to another.
+   *
+   * @param roundThings places to stay away from
+   */
+  List<Sheet.Join> joins(List<Vec2> roundThings) {
     List<Sheet.Join> joins = new ArrayList<>();
     for (int r = 0; r < rows; r++) {
       for (int c = 0; c < columns; c++) {
         Box here = window(r, c);
         if (c + 1 < columns) {
           double x = (here.maxX() + window(r, c + 1).minX()) / 2;
-          add(joins, new Vec2(x, here.minY() + here.height() * NEAR_END));
-          add(joins, new Vec2(x, here.minY() + here.height() * (1 - NEAR_END)));
+          seam(joins, roundThings, new Vec2(x, here.minY()), new Vec2(x, here.maxY()));
         }
         if (r + 1 < rows) {
           double y = (here.minY() + window(r + 1, c).maxY()) / 2;
-          add(joins, new Vec2(here.minX() + here.width() * NEAR_END, y));
-          add(joins, new Vec2(here.minX() + here.width() * (1 - NEAR_END), y));
+          seam(joins, roundThings, new Vec2(here.minX(), y), new Vec2(here.maxX(), y));
         }
       }
     }
     return joins;
   }
 
-  private static void add(List<Sheet.Join> joins, Vec2 at) {
-    if (joins.stream().allMatch(j -> j.at().distanceTo(at) > LEAST_OVERLAP_MM)) {
-      joins.add(new Sheet.Join("J" + (joins.size() + 1), at));
+  /** Two crosses on a seam, as near to its ends as the round things allow. */
+  private static void seam(List<Sheet.Join> joins, List<Vec2> roundThings, Vec2 from, Vec2 to) {
+    for (boolean far : new boolean[] {false, true}) {
+      for (double part = NEAR_END; part < 0.5; part += 0.04) {
+        Vec2 at = from.toward(to, far ? 1 - part : part);
+        if (joins.stream().anyMatch(j -> j.at().distanceTo(at) <= LEAST_OVERLAP_MM)) {
+          break;
+        }
+        if (roundThings.stream().allMatch(p -> p.distanceTo(at) > LEAST_OVERLAP_MM)) {
+          joins.add(new Sheet.Join("J" + (joins.size() + 1), at));
+          break;
+        }
+      }
     }
   }
 

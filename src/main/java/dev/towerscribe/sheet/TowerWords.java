@@ -23,6 +23,7 @@ import java.util.Optional;
 /** The words of an underside or topside sheet, the most needed placed first. */
 final class TowerWords {
   private static final double NAME_CAP_MM = 6.0;
+  private static final String FINAL_CUT = "FINAL CUT";
   private static final double CUT_CAP_MM = 4.5;
   private static final double NOTE_CAP_MM = 3.5;
   private static final double LEAST_CAP_MM = 2.5;
@@ -55,7 +56,7 @@ final class TowerWords {
   /** Places everything; what must not be missing and finds no room is an error. */
   List<Item> placed(TowerDrawing drawing) {
     layout.holes().forEach(this::hole);
-    boundary("FINAL CUT", layout.finalCut(), true, true);
+    boundary(FINAL_CUT, layout.finalCut(), true, true);
     boundary("ROUGH CUT", layout.roughCut(), false, true);
     for (Landmark landmark : layout.job().tower().landmarks()) {
       disc(
@@ -136,10 +137,11 @@ final class TowerWords {
     Block wide = Block.wrapped(NOTE_CAP_MM, NAME_WIDTH_MM, "KEEP OUT: " + keepOut.name());
     for (Block block : List.of(wide, tall)) {
       Optional<Double> radius = region.contours().get(0).asCircle().map(a -> a.radius());
-      double r = radius.orElse(Math.hypot(bounds.width(), bounds.height()) / 2);
-      candidates.addAll(Candidates.around(block, at, r, Vec2.ZERO));
-      if (radius.isEmpty()) {
-        candidates.addAll(Candidates.along(block, region.contours().get(0), true, 0.8));
+      if (radius.isPresent()) {
+        candidates.addAll(Candidates.around(block, at, radius.get(), Vec2.ZERO));
+      } else {
+        candidates.addAll(
+            Candidates.along(block, region.contours().get(0), true, 0.9, 2.5, 4.5, 7));
       }
     }
     must(keepOut.name(), candidates, List.of(tall, tall.atMost(LEAST_CAP_MM)), points(region));
@@ -210,13 +212,13 @@ final class TowerWords {
     }
   }
 
-  /** A cut's own name is larger than what is said about it. */
+  /** The final cut's name is larger than any note. */
   private static Block block(boolean needed, String... words) {
     if (!words[0].endsWith(" CUT")) {
       return Block.of(needed ? NOTE_CAP_MM : 3.0, words);
     }
-    return new Block(
-        List.of(new Block.Row(words[0], CUT_CAP_MM), new Block.Row(words[1], NOTE_CAP_MM)));
+    double cap = words[0].equals(FINAL_CUT) ? CUT_CAP_MM : NOTE_CAP_MM;
+    return new Block(List.of(new Block.Row(words[0], cap), new Block.Row(words[1], NOTE_CAP_MM)));
   }
 
   private void waste() {

@@ -458,6 +458,12 @@ class JobFaultsTest {
     assertThat(Jobs.faults(Jobs.with(text, "rotation = 40.0", "rotation = 400.0")))
         .extracting(Fault::key)
         .containsExactly("units", "mount.rotation");
+    assertThat(Jobs.faults(Jobs.with(text, "sheet = 0.055", "sheet = -1e308")))
+        .extracting(Fault::key)
+        .containsExactly("units");
+    assertThat(Jobs.faults(Jobs.with(text, "sheet = 0.055", "sheet = nan")))
+        .extracting(Fault::key)
+        .containsExactly("units", "tower.sheet");
   }
 
   @Test

@@ -78,6 +78,17 @@ class JobFuzzProperties {
     answers("format = 1\ntitle = \"" + text + "\"\n");
   }
 
+  /** While the unit is in doubt lengths are judged least, so here the model is least guarded. */
+  @Property(seed = "20261127", tries = 2000)
+  void survivesDamageUnderAnUnknownUnit(@ForAll long seed) {
+    Random random = new Random(seed);
+    String text = TEXTS.get(random.nextInt(2)).replaceFirst("units  = \"..\"", "units = \"m\"");
+    for (int i = 0; i < 3; i++) {
+      text = withOddValue(text, random.nextInt(text.length()), random);
+    }
+    answers(text);
+  }
+
   private static void answers(String text) {
     try {
       assertThat(Jobs.READER.parse(text, name -> plate(name, text)).sides()).isNotEmpty();

@@ -308,6 +308,14 @@ class JobReaderTest {
   }
 
   @Test
+  void aFigureBelowAllRoundingIsZero() throws Exception {
+    String text = Jobs.with(Jobs.LEAST, "inboard = -3.0", "inboard = -1e-320");
+    assertThat(Jobs.side(text, Side.LEFT).mount().inboardMm()).isEqualTo(0.0);
+    String minusZero = Jobs.with(Jobs.LEAST, "inboard = -3.0", "inboard = -0.0");
+    assertThat(Jobs.side(minusZero, Side.LEFT).mount().inboardMm()).isEqualTo(0.0);
+  }
+
+  @Test
   void aDateInQuotesIsADateToo() throws Exception {
     assertThat(Jobs.read("date = \"2024-02-29\"\n" + Jobs.LEAST).date())
         .contains(LocalDate.of(2024, 2, 29));

@@ -4,9 +4,11 @@ import dev.towerscribe.SampleJobs;
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.finding.Severity;
+import dev.towerscribe.geometry.Region;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.layout.Layout;
 import dev.towerscribe.layout.SideLayout;
+import dev.towerscribe.layout.Span;
 import dev.towerscribe.model.Bolt;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.model.Paper;
@@ -115,6 +117,48 @@ final class TextPageSamples {
         s.notches(),
         s.spans(),
         findings);
+  }
+
+  /** The same tower with other spans. */
+  static SideLayout withSpans(SideLayout s, List<Span> spans) {
+    return new SideLayout(
+        s.job(),
+        s.plateFrame(),
+        s.plateOutline(),
+        s.holes(),
+        s.bearing(),
+        s.slotFrom(),
+        s.slotTo(),
+        s.opening(),
+        s.mark(),
+        s.finalCut(),
+        s.roughCut(),
+        s.starters(),
+        s.sweep(),
+        s.notches(),
+        spans,
+        s.findings());
+  }
+
+  /** The same tower with nothing left to cut. */
+  static SideLayout uncut(SideLayout s) {
+    return new SideLayout(
+        s.job(),
+        s.plateFrame(),
+        s.plateOutline(),
+        s.holes(),
+        s.bearing(),
+        s.slotFrom(),
+        s.slotTo(),
+        s.opening(),
+        s.mark(),
+        Region.EMPTY,
+        Region.EMPTY,
+        List.of(),
+        s.sweep(),
+        s.notches(),
+        s.spans(),
+        s.findings());
   }
 
   /** That many findings, severities in turn. */
