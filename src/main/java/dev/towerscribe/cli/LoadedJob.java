@@ -42,7 +42,7 @@ record LoadedJob(JobLayout layout, Set<String> accepted, String packMark) {
   static LoadedJob load(Path path, List<String> acceptedIds)
       throws IOException, JobRejected, Refusal {
     byte[] before = read(path);
-    Job job = readModel(path);
+    Job job = new JobReader(Lettering::canWrite).read(path);
     if (!Arrays.equals(before, read(path))) {
       throw new Refusal(Exit.FILES, path + " changed while it was read; run the command again");
     }
@@ -51,18 +51,6 @@ record LoadedJob(JobLayout layout, Set<String> accepted, String packMark) {
     refuseUnknown(layout, accepted);
     return new LoadedJob(
         layout, accepted, PackMark.of(Version.TEXT, inputs(before, job), accepted));
-  }
-
-  /**
-   * Reads a job without laying it out.
-   *
-   * @param path the job file
-   * @return the job
-   * @throws IOException if the file cannot be read
-   * @throws JobRejected if it has faults
-   */
-  static Job readModel(Path path) throws IOException, JobRejected {
-    return new JobReader(Lettering::canWrite).read(path);
   }
 
   /**

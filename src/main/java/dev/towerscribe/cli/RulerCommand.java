@@ -53,9 +53,13 @@ final class RulerCommand implements Command {
     Print print = new Print(Paper.A4, MARGIN_MM, 1.0, 1.0);
     Optional<JobInfo> info = Optional.empty();
     if (given.hasMatchedOption("--job")) {
-      Job job = LoadedJob.readModel(context.path(given.matchedOptionValue("--job", "")));
+      LoadedJob loaded =
+          LoadedJob.load(context.path(given.matchedOptionValue("--job", "")), List.of());
+      Job job = loaded.layout().job();
       print = job.sides().values().iterator().next().print();
-      info = Optional.of(new JobInfo(job.title(), job.date(), job.units(), "", List.of()));
+      info =
+          Optional.of(
+              new JobInfo(job.title(), job.date(), job.units(), loaded.packMark(), List.of()));
     }
     if (given.hasMatchedOption("--paper")) {
       Paper paper = paper(given.matchedOptionValue("--paper", ""));
