@@ -91,7 +91,7 @@ abstract class KeyCursor {
     report(new Fault(origin(key).path(), given(key), limit, todo));
   }
 
-  /** A fault of a key's length against another length; left out while the unit is in doubt. */
+  /** A fault of a key's length against a length of ours; left out while the unit is in doubt. */
   final void lengthFault(String key, String limit, String todo) {
     if (origin(key).unit().isPresent()) {
       fault(key, limit, todo);

@@ -172,7 +172,7 @@ final class TableReader extends KeyCursor {
       // What is smaller than the rounding of any length is nothing; it also rids us of minus zero.
       return Optional.of(Math.abs(value) < Tolerances.COMPUTED_MM ? 0.0 : value);
     }
-    if (Double.isFinite(value) && length && origin.unit().isEmpty()) {
+    if (length && origin.unit().isEmpty() && range.holdsInSomeUnit(written)) {
       // Perhaps right in the unit that was meant: the unit's own fault has to do.
       unsound();
       return Optional.empty();

@@ -450,7 +450,7 @@ class JobFaultsTest {
     assertThat(Jobs.faults(atLimit)).isEmpty();
   }
 
-  /** With the unit unknown no length can be judged, so only the unit is at fault. */
+  /** With the unit unknown a length is at fault only if it is so in any unit. */
   @Test
   void anUnknownUnitHidesNoOtherFaultsButMakesNone() {
     String text = Jobs.with(Templates.text("siskin.toml"), "units  = \"in\"", "units = \"inches\"");
@@ -460,7 +460,8 @@ class JobFaultsTest {
         .containsExactly("units", "mount.rotation");
     assertThat(Jobs.faults(Jobs.with(text, "sheet = 0.055", "sheet = -1e308")))
         .extracting(Fault::key)
-        .containsExactly("units");
+        .containsExactly("units", "tower.sheet");
+
     assertThat(Jobs.faults(Jobs.with(text, "sheet = 0.055", "sheet = nan")))
         .extracting(Fault::key)
         .containsExactly("units", "tower.sheet");
@@ -486,7 +487,7 @@ class JobFaultsTest {
     String inches = Jobs.with(plate, "units = \"mm\"", "units = \"yard\"");
     assertThat(faultsWithPlate(text, inches))
         .extracting(Fault::key)
-        .containsExactly("plates/four-bolt.toml: units");
+        .containsExactly("plates/four-bolt.toml: units", "plates/four-bolt.toml: thickness");
   }
 
   private static List<Fault> faultsWithPlate(String text, String plate) {
