@@ -34,9 +34,9 @@ import org.junit.jupiter.api.Test;
 class FullScaleSheetsTest {
   private static final double MARGIN = 10;
 
-  private record Case(String name, SideLayout layout, JobInfo info) {
-    List<Page> pages() {
-      return FullScaleSheets.pages(layout, info);
+  private record Case(String name, SideLayout layout, JobInfo info, List<Page> pages) {
+    Case(String name, SideLayout layout, JobInfo info) {
+      this(name, layout, info, FullScaleSheets.pages(layout, info));
     }
 
     @Override
@@ -57,6 +57,9 @@ class FullScaleSheetsTest {
     }
     return crowd;
   }
+
+  /** Drawn once for all tests; pages do not change. */
+  private static final List<Case> CASES = cases();
 
   private static List<Case> cases() {
     JobInfo inches =
@@ -85,6 +88,11 @@ class FullScaleSheetsTest {
               side + " crowded, stop accepted",
               SheetFixtures.layout(SheetFixtures.plain(side).withBolts(6).withLandmarks(crowd())),
               SheetFixtures.accepted(1)));
+      cases.add(
+          new Case(
+              side + " long stop",
+              SheetFixtures.layout(SheetFixtures.plain(side)),
+              SheetFixtures.longStop()));
       cases.add(
           new Case(
               side + " tiled, four stops",
@@ -127,7 +135,7 @@ class FullScaleSheetsTest {
 
   @Test
   void letteringIsLargeEnoughInsideThePrintableAreaAndNeverOverlaps() {
-    for (Case each : cases()) {
+    for (Case each : CASES) {
       for (Page page : each.pages()) {
         Box printable = new Box(0, 0, page.widthMm(), page.heightMm()).grown(-MARGIN + 1e-6);
         List<Item.Text> texts = texts(page);
@@ -148,7 +156,7 @@ class FullScaleSheetsTest {
 
   @Test
   void letteringInTheDrawingCoversNoHoleAndStaysInsideTheWindow() {
-    for (Case each : cases()) {
+    for (Case each : CASES) {
       for (Page page : each.pages()) {
         Page.Window window = page.window().orElseThrow();
         List<Item.Circle> holes =
@@ -174,7 +182,7 @@ class FullScaleSheetsTest {
 
   @Test
   void sideAndFaceAreTenMillimetresHighAndWide() {
-    for (Case each : cases()) {
+    for (Case each : CASES) {
       for (Page page : each.pages()) {
         String side = each.layout().side().name();
         String face =
@@ -194,7 +202,7 @@ class FullScaleSheetsTest {
 
   @Test
   void everyPageSaysWhatItMust() {
-    for (Case each : cases()) {
+    for (Case each : CASES) {
       for (Page page : each.pages()) {
         String where = each + " " + page.fileStem();
         assertThat(page.fullScale()).isTrue();
@@ -235,7 +243,7 @@ class FullScaleSheetsTest {
   /** The outboard arrow and the holes must agree: hole C of the fixture lies outboard. */
   @Test
   void theOutboardArrowPointsAwayFromInboard() {
-    for (Case each : cases()) {
+    for (Case each : CASES) {
       for (Page page : each.pages()) {
         boolean below = page.fileStem().contains("underside");
         boolean left = each.layout().side() == Side.LEFT;
@@ -386,7 +394,7 @@ class FullScaleSheetsTest {
 
   @Test
   void barsAreAHundredMillimetresOrFourInches() {
-    for (Case each : cases()) {
+    for (Case each : CASES) {
       // Independent: 4 * 25.4.
       double length = each.info().units() == LengthUnit.INCH ? 101.6 : 100.0;
       for (Page page : each.pages()) {

@@ -117,6 +117,25 @@ final class SheetFixtures {
         "Wren hatch, road and track days", Optional.empty(), LengthUnit.MM, "K7Q2", stops);
   }
 
+  /** One stop with an id too long to stand beside the words. */
+  static JobInfo longStop() {
+    return new JobInfo(
+        "Wren hatch",
+        Optional.empty(),
+        LengthUnit.MM,
+        "K7Q2",
+        List.of(
+            new Finding(
+                "right.edge-landmark.C.front-jig-hole",
+                Severity.STOP,
+                "bolt C, front jig hole",
+                15.2,
+                16,
+                "mm",
+                "practice",
+                "Too near.")));
+  }
+
   static Frame2 plateFrame() {
     double q = Math.toRadians(55);
     return new Frame2(
