@@ -28,6 +28,9 @@ import java.util.Optional;
  * that a notch is taken from.
  */
 public final class FullScaleSheets {
+  /** A keep-out farther from every hole and cut than this is shown only where there is room. */
+  private static final double NEAR_WORK_MM = 10.0;
+
   private static final double FRAME_GAP_MM = 1.0;
 
   /** Points along the cuts that joins of tiles stay away from. */
@@ -156,11 +159,16 @@ public final class FullScaleSheets {
           face == Face.TOPSIDE ? Math.max(cross, layout.job().tools().reachRadiusMm()) : cross;
       box = box.union(Box.around(frame.point(hole.at()), reach));
     }
+    // A long seam need not show where nothing comes near it.
+    Box near = box.grown(NEAR_WORK_MM);
+    for (KeepOut keepOut : layout.job().tower().keepOuts()) {
+      Box whole = frame.region(TowerDrawing.barred(keepOut)).bounds();
+      if (whole.meets(near)) {
+        box = box.union(whole.within(near));
+      }
+    }
     for (Landmark landmark : layout.job().tower().landmarks()) {
       box = box.union(Box.around(frame.point(landmark.at()), landmark.diameterMm() / 2 + 3));
-    }
-    for (KeepOut keepOut : layout.job().tower().keepOuts()) {
-      box = box.union(frame.region(TowerDrawing.barred(keepOut)).bounds());
     }
     if (layout.job().tower().landmarks().size() < 2) {
       // One landmark does not fix a sheet: the straightedges must show.
@@ -178,6 +186,9 @@ public final class FullScaleSheets {
   private static List<Box> wishes(SideLayout layout, Face face) {
     SheetFrame frame = new SheetFrame(layout.side(), face, layout.job().tower().crown(), Vec2.ZERO);
     List<Box> wishes = new ArrayList<>();
+    for (KeepOut keepOut : layout.job().tower().keepOuts()) {
+      wishes.add(frame.region(TowerDrawing.barred(keepOut)).bounds());
+    }
     for (Straightedge edge : layout.job().tower().straightedges()) {
       wishes.add(bounds(frame, edge).grown(WORDS_BESIDE_MM));
       wishes.add(bounds(frame, edge));
