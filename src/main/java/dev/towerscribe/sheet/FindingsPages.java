@@ -79,19 +79,31 @@ public final class FindingsPages {
     };
   }
 
-  /** Notes are many: one table, and the sources once, below it. */
+  /**
+   * Notes are many. Those that say something are told one by one; those that only say that a figure
+   * passed its limit stand in one table, a line each, with the sources once, below it.
+   */
   private static void addNotes(TextPage page, List<Finding> notes, Lengths lengths) {
+    List<Finding> passed = notes.stream().filter(n -> onlyPassed(n, lengths)).toList();
+    for (Finding note : notes) {
+      if (!passed.contains(note)) {
+        add(page, note, false, lengths);
+      }
+    }
+    if (passed.isEmpty()) {
+      return;
+    }
     List<String> sources =
-        notes.stream().map(Finding::source).filter(s -> !s.isEmpty()).distinct().toList();
+        passed.stream().map(Finding::source).filter(s -> !s.isEmpty()).distinct().toList();
     List<Column> columns =
         List.of(
             new Column("", 0.2, Align.MIDDLE),
-            new Column("About", 1.1, Align.START),
-            new Column("Found", 0.95, Align.END),
-            new Column("Limit", 0.95, Align.END),
-            new Column("In words; [source of the limit]; id", 3.4, Align.START));
+            new Column("Passed", 2.25, Align.START),
+            new Column("Found", 1.0, Align.END),
+            new Column("Limit", 0.9, Align.END),
+            new Column("[source of the limit] id", 2.75, Align.START));
     List<List<Cell>> rows =
-        notes.stream()
+        passed.stream()
             .map(
                 n ->
                     List.of(
@@ -100,16 +112,22 @@ public final class FindingsPages {
                         Cell.of(amount(n.figure(), n.unit(), lengths)),
                         Cell.of(amount(n.limit(), n.unit(), lengths)),
                         new Cell(
-                            n.say(),
+                            "",
                             n.source().isEmpty()
                                 ? n.id()
                                 : "[" + (sources.indexOf(n.source()) + 1) + "] " + n.id())))
             .toList();
-    page.table(new Table(columns, rows, page.columnMm(), 0), 1.0);
+    page.table(new Table(columns, rows, page.columnMm(), 0), GAP);
     page.columns(2);
     for (int i = 0; i < sources.size(); i++) {
       page.paragraph("[" + (i + 1) + "] " + sources.get(i), Type.SMALL);
     }
+  }
+
+  /** Whether its sentence says no more than its figure and limit do. */
+  private static boolean onlyPassed(Finding note, Lengths lengths) {
+    return note.say().startsWith(amount(note.figure(), note.unit(), lengths) + " ")
+        || note.unit().equals("deg");
   }
 
   private static String source(Finding finding) {
@@ -165,7 +183,9 @@ public final class FindingsPages {
       String word = finding.severity().word().toUpperCase(Locale.ROOT);
       about =
           Type.wrap(finding.where().isEmpty() ? word : word + ": " + finding.where(), CAP, room);
-      figures = Type.wrap(figures(finding, lengths), Type.BODY, width - INDENT);
+      boolean wordsOnly = finding.unit().isEmpty() && finding.limit() == 0.0;
+      figures =
+          wordsOnly ? List.of() : Type.wrap(figures(finding, lengths), Type.BODY, width - INDENT);
     }
 
     private static double tagMm() {

@@ -198,7 +198,7 @@ class JobFaultsTest {
                 "right.tower.opening.diameter",
                 "1; allowed: 20 to 250 mm"),
             arguments(
-                "outline = [[-95.0, 30.0], [-40.0, 30.0]",
+                "outline = [[-95.0, 36.0], [-40.0, 36.0]",
                 "outline = [[-95.0, 30.0], [-95.0, 30]",
                 "tower.bracket[0].outline",
                 "points 1 and 2 are in one place"),
