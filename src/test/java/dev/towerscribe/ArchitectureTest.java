@@ -17,9 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/**
- * Holds the packages to the table of who may import whom; docs/architecture.md gives the reasons.
- */
+/** Holds the packages to the table of who may import whom; DEVELOPERS.md gives the reasons. */
 class ArchitectureTest {
   private static final String ROOT = "dev.towerscribe";
 

@@ -194,7 +194,7 @@ class PackDirectoryTest {
     Map<String, String> old = content();
     writeNew(FileOps.REAL);
     Map<String, String> fresh = content();
-    for (int first = 20; first < MOST_OPERATIONS; first++) {
+    for (int first = 20; first < MOST_OPERATIONS; first += 2) {
       reset(old);
       FailingOps ops = new FailingOps(FailingOps.Way.KILL, first);
       try {
