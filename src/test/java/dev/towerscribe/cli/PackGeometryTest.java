@@ -1,0 +1,386 @@
+package dev.towerscribe.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import dev.towerscribe.quantity.Tolerances;
+import java.awt.geom.Point2D;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.contentstream.PDFGraphicsStreamEngine;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.graphics.image.PDImage;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
+
+/**
+ * The main job from end to end, on an asymmetric job with lean, dome, offset and a right-hand
+ * override: the numbers in the written JSON, SVG and PDF against the formulas, worked here a second
+ * time. Independent: nothing of the program is used but its command line.
+ */
+class PackGeometryTest {
+  private static final double[][] BOLTS = {{76.0, 3.0}, {-38.0, 65.8}, {-36.0, -64.0}};
+  private static final double DOME = (140.0 * 140.0 / 4 + 3.0 * 3.0) / (2 * 3.0);
+  private static final double PT = 72 / 25.4;
+
+  @TempDir Path work;
+
+  private static String job(boolean handed, String scale) {
+    return """
+        format = 1
+        title = "Wren hatch, bench test"
+        [tower]
+        sheet = 1.4
+        opening = { diameter = 62.0 }
+        mark = { diameter = 104.0 }
+        lean = { inboard = 5.0, rearward = 2.0 }
+        crown = { across = 140.0, rise = 3.0 }
+        pivot_height = 12.0
+        land = { points = [[110, -110], [110, 110], [-110, 110], [-110, -110]] }
+        [[tower.landmark]]
+        name = "drain hole"
+        at = [38.0, -52.0]
+        diameter = 9.0
+        [[tower.landmark]]
+        name = "clip hole"
+        at = [-60.0, 66.0]
+        diameter = 7.0
+        [plate]
+        name = "bench plate"
+        thickness = 6.0
+        outline = { diameter = 186.0 }
+        handed = %s
+        slot = { from = -8.0, to = 16.0, index = [-8.0, 4.0, 16.0] }
+        bearing = { x = 8.0, height = 18.0 }
+        moving = { diameter = 22.0, clearance = 2.0 }
+        bolts = [
+          { name = "A", at = [76.0, 3.0], thread = "M8", flats = 13.0 },
+          { name = "B", at = [-38.0, 65.8], thread = "M8", flats = 13.0 },
+          { name = "C", at = [-36.0, -64.0], thread = "M8", flats = 13.0 },
+        ]
+        [mount]
+        rotation = 55.0
+        rearward = 8.0
+        inboard = -3.0
+        setting = 16.0
+        [print]
+        paper = "A3"
+        scale = { %s }
+        [right.mount]
+        rotation = 52.5
+        rearward = 9.0
+        inboard = -2.0
+        [right.tower]
+        mark = { diameter = 101.0 }
+        """
+        .formatted(handed, scale);
+  }
+
+  /**
+   * A hole in plan: offset + x (-sin q, cos q) + y (cos q, sin q), y turned over for an odd part.
+   */
+  private static double[] plan(double[] p, String side, boolean handed) {
+    boolean right = side.equals("right");
+    double q = Math.toRadians(right ? 52.5 : 55.0);
+    double y = right && !handed ? -p[1] : p[1];
+    double fore = (right ? -9.0 : -8.0) - p[0] * Math.sin(q) + y * Math.cos(q);
+    double in = (right ? -2.0 : -3.0) + p[0] * Math.cos(q) + y * Math.sin(q);
+    return new double[] {fore, in};
+  }
+
+  private Path pack(boolean handed, String scale) throws IOException {
+    Path file = work.resolve("job.toml");
+    Files.writeString(file, job(handed, scale));
+    Path out = work.resolve("out-" + handed);
+    ByteArrayOutputStream said = new ByteArrayOutputStream();
+    try (PrintStream stream = new PrintStream(said, true, StandardCharsets.UTF_8)) {
+      String[] words = {"pack", file.toString(), "-o", out.toString()};
+      assertThat(Main.run(words, stream, stream, work))
+          .as(said.toString(StandardCharsets.UTF_8))
+          .isZero();
+    }
+    return out;
+  }
+
+  @Test
+  void dataAgreeWithTheFormulas() throws IOException {
+    for (boolean handed : new boolean[] {true, false}) {
+      JsonNode json =
+          new ObjectMapper()
+              .readTree(
+                  Files.readString(
+                      pack(handed, "across = 1.0, along = 1.0").resolve("report.json")));
+      for (String side : List.of("left", "right")) {
+        JsonNode s = json.get("sides").get(side);
+        for (int i = 0; i < 3; i++) {
+          double[] at = plan(BOLTS[i], side, handed);
+          JsonNode hole = s.get("holes").get(i);
+          assertThat(hole.get("fore").asDouble()).isCloseTo(at[0], within(1e-9));
+          assertThat(hole.get("in").asDouble()).isCloseTo(at[1], within(1e-9));
+          assertThat(hole.get("diameter").asDouble()).isEqualTo(9.0);
+        }
+        double[] bearing = plan(new double[] {24.0, 0.0}, side, true);
+        assertThat(s.get("bearing").get("fore").asDouble()).isCloseTo(bearing[0], within(1e-9));
+        assertThat(s.get("bearing").get("in").asDouble()).isCloseTo(bearing[1], within(1e-9));
+        double radius = side.equals("left") ? 49.0 : 47.5;
+        JsonNode cut = s.get("cuts").get("final");
+        assertThat(cut.get("diameter").asDouble()).isCloseTo(2 * radius, within(1e-9));
+        assertThat(cut.get("area").asDouble())
+            .isCloseTo(Math.PI * radius * radius, within(1e-9 * radius * radius));
+        assertThat(s.get("cuts").get("rough").get("diameter").asDouble())
+            .isCloseTo(2 * radius - 5, within(1e-9));
+        JsonNode span = s.get("spans").get(0);
+        double centres = Math.hypot(BOLTS[0][0] - BOLTS[1][0], BOLTS[0][1] - BOLTS[1][1]);
+        assertThat(span.get("centres").asDouble()).isCloseTo(centres, within(1e-9));
+        assertThat(span.get("inside").asDouble()).isCloseTo(centres - 9, within(1e-9));
+        assertThat(span.get("outside").asDouble()).isCloseTo(centres + 9, within(1e-9));
+      }
+    }
+  }
+
+  @Test
+  void sheetsAgreeWithTheFormulas() throws Exception {
+    for (boolean handed : new boolean[] {true, false}) {
+      Path out = pack(handed, "across = 1.0, along = 1.0");
+      Map<String, List<double[]>> pdf = circlesByPage(out.resolve("pack.pdf"));
+      for (String side : List.of("left", "right")) {
+        for (String face : List.of("underside", "topside")) {
+          String name = side + "-" + face;
+          sheet(
+              svgCircles(out.resolve(name + ".svg"), "final-cut").get(0),
+              name,
+              handed,
+              svgCircles(out.resolve(name + ".svg"), "holes"),
+              1,
+              1);
+          List<double[]> found = pdf.get(name);
+          double radius = onPaper(side.equals("left") ? 49.0 : 47.5);
+          double[] cut =
+              found.stream()
+                  .filter(c -> Math.abs(c[2] - radius) < Tolerances.READ_BACK_MM)
+                  .findFirst()
+                  .orElseThrow();
+          sheet(cut, name, handed, found, 1, 1);
+        }
+      }
+    }
+  }
+
+  @Test
+  void aPrinterThatIsOffComesOutTrue() throws Exception {
+    Path out = pack(true, "across = 1.013, along = 0.994");
+    Map<String, List<double[]>> pdf = circlesByPage(out.resolve("pack.pdf"));
+    for (String name : List.of("left-underside", "right-topside")) {
+      // What the file says times what the printer does, about the page's centre.
+      List<double[]> printed = new ArrayList<>();
+      for (double[] c : pdf.get(name)) {
+        printed.add(
+            new double[] {
+              148.5 + (c[0] - 148.5) * 1.013, 210 + (c[1] - 210) * 0.994, c[2] * 1.013, c[3] * 0.994
+            });
+      }
+      double radius = onPaper(name.startsWith("left") ? 49.0 : 47.5);
+      double[] cut =
+          printed.stream()
+              .filter(c -> Math.abs(c[2] - radius) < Tolerances.READ_BACK_MM)
+              .findFirst()
+              .orElseThrow();
+      sheet(cut, name, true, printed, 1.013, 0.994);
+    }
+  }
+
+  /** Azimuthal equidistant: R asin(r / R). */
+  private static double onPaper(double r) {
+    return DOME * Math.asin(r / DOME);
+  }
+
+  private static void sheet(
+      double[] cut,
+      String name,
+      boolean handed,
+      List<double[]> circles,
+      double across,
+      double along) {
+    boolean left = name.startsWith("left");
+    // Seen from above the left tower's inboard side is on the right; from below it is the reverse.
+    double inboard = left == name.endsWith("topside") ? 1 : -1;
+    assertThat(cut[2])
+        .as(name + " final cut")
+        .isCloseTo(onPaper(left ? 49.0 : 47.5), within(Tolerances.READ_BACK_MM));
+    assertThat(cut[3]).isCloseTo(cut[2], within(Tolerances.READ_BACK_MM));
+    for (double[] bolt : BOLTS) {
+      double[] at = plan(bolt, left ? "left" : "right", handed);
+      double r = Math.hypot(at[0], at[1]);
+      double x = cut[0] + inboard * at[1] * onPaper(r) / r;
+      double y = cut[1] + at[0] * onPaper(r) / r;
+      assertThat(circles)
+          .as("%s hole at %s, %s (printer %s, %s)", name, x, y, across, along)
+          .anySatisfy(
+              c -> {
+                assertThat(c[0]).isCloseTo(x, within(Tolerances.READ_BACK_MM));
+                assertThat(c[1]).isCloseTo(y, within(Tolerances.READ_BACK_MM));
+                assertThat(c[2]).isCloseTo(4.5, within(Tolerances.READ_BACK_MM));
+                assertThat(c[3]).isCloseTo(4.5, within(Tolerances.READ_BACK_MM));
+              });
+    }
+  }
+
+  /** Circles of a named group: x, y (up), radius twice. */
+  private static List<double[]> svgCircles(Path file, String group) throws Exception {
+    Element svg =
+        DocumentBuilderFactory.newInstance()
+            .newDocumentBuilder()
+            .parse(file.toFile())
+            .getDocumentElement();
+    assertThat(svg.getAttribute("width")).isEqualTo("297mm");
+    assertThat(svg.getAttribute("height")).isEqualTo("420mm");
+    assertThat(svg.getAttribute("viewBox").split("[ ,]+"))
+        .extracting(Double::parseDouble)
+        .containsExactly(0.0, 0.0, 297.0, 420.0);
+    List<double[]> circles = new ArrayList<>();
+    NodeList all = svg.getElementsByTagName("circle");
+    for (int i = 0; i < all.getLength(); i++) {
+      Element circle = (Element) all.item(i);
+      if (isIn(circle, group)) {
+        double r = Double.parseDouble(circle.getAttribute("r"));
+        circles.add(
+            new double[] {
+              Double.parseDouble(circle.getAttribute("cx")),
+              420 - Double.parseDouble(circle.getAttribute("cy")),
+              r,
+              r
+            });
+      }
+    }
+    return circles;
+  }
+
+  private static boolean isIn(Element element, String group) {
+    for (org.w3c.dom.Node n = element; n instanceof Element e; n = n.getParentNode()) {
+      assertThat(e.getAttribute("transform")).isEmpty();
+      if (e.getAttribute("id").equals(group)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Closed curves by page title: middle and both half widths, mm. */
+  private static Map<String, List<double[]>> circlesByPage(Path file) throws IOException {
+    Map<String, List<double[]>> pages = new LinkedHashMap<>();
+    try (PDDocument document = Loader.loadPDF(file.toFile())) {
+      var item = document.getDocumentCatalog().getDocumentOutline().getFirstChild();
+      while (item != null) {
+        PDPage page = item.findDestinationPage(document);
+        String stem = item.getTitle().toLowerCase(java.util.Locale.ROOT).replace(" tower", "");
+        Rounds rounds = new Rounds(page);
+        rounds.processPage(page);
+        pages.put(stem.replace(", ", "-").replace(' ', '-'), rounds.found);
+        item = item.getNextSibling();
+      }
+    }
+    return pages;
+  }
+
+  private static final class Rounds extends PDFGraphicsStreamEngine {
+    private final List<double[]> found = new ArrayList<>();
+    private final List<Point2D> ends = new ArrayList<>();
+    private boolean curved;
+
+    Rounds(PDPage page) {
+      super(page);
+    }
+
+    private void end() {
+      if (curved && ends.size() > 8) {
+        // The curve's joints lie evenly round it, the last on the first: their mean is the centre,
+        // and twice their mean square the square of each half width.
+        List<Point2D> joints = ends.subList(1, ends.size());
+        double x = joints.stream().mapToDouble(Point2D::getX).average().orElseThrow();
+        double y = joints.stream().mapToDouble(Point2D::getY).average().orElseThrow();
+        double xx =
+            joints.stream().mapToDouble(p -> Math.pow(p.getX() - x, 2)).average().orElseThrow();
+        double yy =
+            joints.stream().mapToDouble(p -> Math.pow(p.getY() - y, 2)).average().orElseThrow();
+        found.add(new double[] {x / PT, y / PT, Math.sqrt(2 * xx) / PT, Math.sqrt(2 * yy) / PT});
+      }
+      ends.clear();
+      curved = false;
+    }
+
+    @Override
+    public void moveTo(float x, float y) {
+      end();
+      ends.add(new Point2D.Double(x, y));
+    }
+
+    @Override
+    public void lineTo(float x, float y) {
+      ends.clear();
+      curved = false;
+    }
+
+    @Override
+    public void curveTo(float x1, float y1, float x2, float y2, float x3, float y3) {
+      curved = true;
+      ends.add(new Point2D.Double(x3, y3));
+    }
+
+    @Override
+    public Point2D getCurrentPoint() {
+      return ends.isEmpty() ? new Point2D.Double() : ends.get(ends.size() - 1);
+    }
+
+    @Override
+    public void closePath() {}
+
+    @Override
+    public void endPath() {
+      ends.clear();
+      curved = false;
+    }
+
+    @Override
+    public void strokePath() {
+      end();
+    }
+
+    @Override
+    public void fillPath(int windingRule) {
+      end();
+    }
+
+    @Override
+    public void fillAndStrokePath(int windingRule) {
+      end();
+    }
+
+    @Override
+    public void appendRectangle(Point2D p0, Point2D p1, Point2D p2, Point2D p3) {}
+
+    @Override
+    public void drawImage(PDImage pdImage) {}
+
+    @Override
+    public void clip(int windingRule) {}
+
+    @Override
+    public void shadingFill(COSName shadingName) {}
+  }
+}
