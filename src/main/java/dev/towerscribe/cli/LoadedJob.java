@@ -10,6 +10,7 @@ import dev.towerscribe.model.Job;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -102,8 +103,15 @@ record LoadedJob(JobLayout layout, Set<String> accepted, String packMark) {
   }
 
   private static byte[] read(Path path) throws IOException {
+    if (Files.isDirectory(path)) {
+      throw new IOException(path + ": is a directory, not a job file");
+    }
     try (InputStream in = Files.newInputStream(path)) {
       return in.readNBytes(MOST_BYTES);
+    } catch (FileSystemException e) {
+      throw e;
+    } catch (IOException e) {
+      throw new IOException(path + ": cannot be read: " + e.getMessage(), e);
     }
   }
 }

@@ -6,6 +6,7 @@ import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.finding.Severity;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.sheet.JobInfo;
+import dev.towerscribe.sheet.NoRoomException;
 import dev.towerscribe.sheet.Pack;
 import dev.towerscribe.writer.pdf.PdfProof;
 import dev.towerscribe.writer.pdf.PdfWriter;
@@ -69,11 +70,7 @@ final class PackCommand implements Command {
   private static int writePack(LoadedJob job, PackDirectory target, Path directory, Console console)
       throws IOException, Refusal {
     Job model = job.layout().job();
-    List<Page> pages =
-        Pack.pages(
-            job.layout(),
-            new JobInfo(
-                model.title(), model.date(), model.units(), job.packMark(), job.acceptedStops()));
+    List<Page> pages = pages(job, model);
     SortedMap<String, byte[]> files = new TreeMap<>();
     List<String> mismatches = new ArrayList<>();
     byte[] pdf = PdfWriter.write(model.title(), pages);
@@ -104,6 +101,21 @@ final class PackCommand implements Command {
     cautions(job).forEach(f -> console.say("caution: " + line(f)));
     console.say("print at 100 %, then measure the check bars before anything is marked or cut");
     return Exit.DONE;
+  }
+
+  private static List<Page> pages(LoadedJob job, Job model) throws Refusal {
+    JobInfo info =
+        new JobInfo(
+            model.title(), model.date(), model.units(), job.packMark(), job.acceptedStops());
+    try {
+      return Pack.pages(job.layout(), info);
+    } catch (NoRoomException e) {
+      throw new Refusal(
+          Exit.WRONG_USE,
+          List.of(
+              "print: " + e.getMessage(),
+              "nothing was written: use larger paper, a smaller margin or shorter names"));
+    }
   }
 
   /** A sheet that does not show what was laid out must not exist. */

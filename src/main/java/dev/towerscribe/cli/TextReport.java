@@ -233,13 +233,17 @@ final class TextReport {
 
   private void finding(Finding finding) {
     line("  " + finding.id() + (accepted.contains(finding.id()) ? "  ACCEPTED" : ""));
+    String figures =
+        finding.isMeasured()
+            ? ": "
+                + quantity(finding.figure(), finding.unit())
+                + ", limit "
+                + quantity(finding.limit(), finding.unit())
+            : "";
     wrapped(
         "    ",
         finding.where()
-            + ": "
-            + quantity(finding.figure(), finding.unit())
-            + ", limit "
-            + quantity(finding.limit(), finding.unit())
+            + figures
             + (finding.source().isEmpty() ? "" : " (" + finding.source() + ")"));
     wrapped("    ", finding.say());
   }

@@ -12,7 +12,7 @@ import java.util.Objects;
  * @param where the things it is about, in words: "bolt B, final cut"
  * @param figure the value found, in {@code unit}
  * @param limit the least or greatest value allowed, in {@code unit}
- * @param unit "mm", "deg" or "" for a count
+ * @param unit "mm", "deg", "%" or "" for a count
  * @param source the standard, book or practice behind the limit, or the job key that set it
  * @param say one plain sentence: what is so, and what to do
  */
@@ -38,6 +38,15 @@ public record Finding(
     if (!Double.isFinite(figure) || !Double.isFinite(limit)) {
       throw new IllegalArgumentException(id + ": figure and limit must be finite");
     }
+  }
+
+  /**
+   * Whether figure and limit say anything: a finding in words alone has neither unit nor limit.
+   *
+   * @return false where only the sentence counts
+   */
+  public boolean isMeasured() {
+    return !unit.isEmpty() || limit != 0.0;
   }
 
   /**

@@ -49,6 +49,9 @@ final class Limits {
   /** Less is not printed by most machines. */
   static final double LEAST_PAPER_MARGIN_MM = 4;
 
+  /** Check bars, heads and tables of a page need this between its margins. */
+  static final double LEAST_PRINTED_WIDTH_MM = 170;
+
   /** Printers are off by some tenths of a per cent to two; past three something else is wrong. */
   static final Range PRINT_SCALE = Range.ratio(0.97, 1.03);
 

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /** A value of a job file together with where it was written. */
 sealed interface Node {
@@ -60,7 +61,13 @@ sealed interface Node {
 
     @Override
     public String given() {
-      return items.isEmpty() ? "an empty list" : "a list of " + items.size();
+      boolean point = items.size() <= 3 && items.stream().allMatch(Number.class::isInstance);
+      if (items.isEmpty()) {
+        return "an empty list";
+      }
+      return point
+          ? items.stream().map(Node::given).collect(Collectors.joining(", ", "[", "]"))
+          : "a list of " + items.size();
     }
   }
 

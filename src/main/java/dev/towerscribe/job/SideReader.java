@@ -168,7 +168,9 @@ final class SideReader {
     double width = paper.orElse(Paper.A3).widthMm();
     Optional<Double> margin =
         p.length(
-            "margin", Range.mm(Limits.LEAST_PAPER_MARGIN_MM, width / 4), DEFAULT_PAPER_MARGIN_MM);
+            "margin",
+            Range.mm(Limits.LEAST_PAPER_MARGIN_MM, (width - Limits.LEAST_PRINTED_WIDTH_MM) / 2),
+            DEFAULT_PAPER_MARGIN_MM);
     Optional<Double> across = Optional.of(1.0);
     Optional<Double> along = Optional.of(1.0);
     if (p.has("scale")) {

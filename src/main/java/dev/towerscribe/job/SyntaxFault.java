@@ -50,8 +50,10 @@ final class SyntaxFault {
     int number = at.getLineNr();
     String given = "line " + number + ", column " + Math.max(1, at.getColumnNr());
     if (said.contains("Duplicate key") && at.getColumnNr() <= 1 && number > 1) {
-      // The parser only sees it once past the line's end.
-      number--;
+      // The parser only sees it once past the line's end, and past remarks and empty lines.
+      do {
+        number--;
+      } while (number > 1 && (line(text, number).isEmpty() || line(text, number).startsWith("#")));
       given = "line " + number;
     }
     String line = line(text, number);

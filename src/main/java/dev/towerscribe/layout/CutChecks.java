@@ -7,6 +7,7 @@ import dev.towerscribe.layout.Findings.Figure;
 import dev.towerscribe.model.KeepOut;
 import dev.towerscribe.model.Plate;
 import dev.towerscribe.quantity.Tolerances;
+import java.util.List;
 
 /** The cut itself: that there is one, that it holds what moves, that it misses what it must. */
 final class CutChecks {
@@ -15,10 +16,12 @@ final class CutChecks {
   static void run(SideLayout layout, Cuts cuts, Findings findings) {
     shape(layout, cuts, findings);
     sweep(layout, cuts.finished(), findings);
-    for (KeepOut keepOut : layout.job().tower().keepOuts()) {
+    List<String> slugs = Findings.keepOuts(layout.job().tower());
+    for (int i = 0; i < slugs.size(); i++) {
+      KeepOut keepOut = layout.job().tower().keepOuts().get(i);
       findings.atLeast(
           new Figure(
-              "cut-keep-out." + Findings.slug(keepOut.name()),
+              "cut-keep-out." + slugs.get(i),
               "final cut, " + keepOut.name(),
               gapBetween(cuts.finished(), keepOut.outline()),
               keepOut.marginMm(),
@@ -97,7 +100,7 @@ final class CutChecks {
           "shaft and spacer",
           0,
           0,
-          "deg",
+          "",
           Findings.PRACTICE,
           "The strut's points are not given, so the shaft was taken square to the tower top. Try"
               + " the whole slot by hand before the final cut.");

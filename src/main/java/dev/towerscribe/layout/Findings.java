@@ -2,7 +2,11 @@ package dev.towerscribe.layout;
 
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.finding.Severity;
+import dev.towerscribe.model.Bracket;
+import dev.towerscribe.model.KeepOut;
+import dev.towerscribe.model.Landmark;
 import dev.towerscribe.model.Side;
+import dev.towerscribe.model.Tower;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Numbers;
 import java.util.ArrayList;
@@ -125,7 +129,11 @@ final class Findings {
   }
 
   private String id(String check) {
-    return side.word() + "." + check;
+    String id = side.word() + "." + check;
+    if (list.stream().anyMatch(f -> f.id().equals(id))) {
+      throw new IllegalStateException("two findings with the id " + id);
+    }
+    return id;
   }
 
   /** A length in the job's unit, for sentences. */
@@ -134,9 +142,48 @@ final class Findings {
   }
 
   /** A name as part of an id: letters and digits kept, the rest hyphens. */
-  static String slug(String name) {
+  private static String slug(String name) {
     String slug = name.replaceAll("[^A-Za-z0-9]+", "-").replaceAll("^-|-$", "");
     return slug.isEmpty() ? "unnamed" : slug;
+  }
+
+  /**
+   * Names of one list as parts of ids, no two alike: accepting one finding must never accept
+   * another. A later one whose slug is taken gets its place in the list, counted from 1; so an id
+   * stays with its thing whichever others pass or fail.
+   *
+   * @param names in the job's order; they may repeat, or differ only in what an id cannot hold
+   * @return a slug for each
+   */
+  static List<String> slugs(List<String> names) {
+    List<String> slugs = new ArrayList<>();
+    List<String> plain = names.stream().map(Findings::slug).toList();
+    for (int i = 0; i < plain.size(); i++) {
+      String slug = plain.get(i);
+      if (plain.indexOf(slug) < i) {
+        slug += "-" + (i + 1);
+      }
+      while (slugs.contains(slug) || (plain.contains(slug) && plain.indexOf(slug) != i)) {
+        slug += "-again";
+      }
+      slugs.add(slug);
+    }
+    return slugs;
+  }
+
+  /** {@link #slugs} of a tower's keep-outs. */
+  static List<String> keepOuts(Tower tower) {
+    return slugs(tower.keepOuts().stream().map(KeepOut::name).toList());
+  }
+
+  /** {@link #slugs} of a tower's landmarks. */
+  static List<String> landmarks(Tower tower) {
+    return slugs(tower.landmarks().stream().map(Landmark::name).toList());
+  }
+
+  /** {@link #slugs} of a tower's brackets. */
+  static List<String> brackets(Tower tower) {
+    return slugs(tower.brackets().stream().map(Bracket::name).toList());
   }
 
   List<Finding> gravestFirst() {

@@ -6,6 +6,7 @@ import dev.towerscribe.layout.Findings.Candidate;
 import dev.towerscribe.layout.Findings.Figure;
 import dev.towerscribe.model.HoleRules;
 import dev.towerscribe.model.KeepOut;
+import dev.towerscribe.model.Landmark;
 import dev.towerscribe.model.Tower;
 import java.util.ArrayList;
 import java.util.List;
@@ -70,21 +71,22 @@ final class HoleChecks {
           "from hole centre to the edge of the land",
           move);
     }
-    findings.eachFailingOrTightest(
-        tower.landmarks().stream()
-            .map(
-                landmark ->
-                    new Candidate(
-                        new Figure(
-                            "edge-landmark." + hole.name() + "." + Findings.slug(landmark.name()),
-                            "bolt " + hole.name() + ", " + landmark.name(),
-                            hole.at().distanceTo(landmark.at()) - landmark.diameterMm() / 2,
-                            limit,
-                            source),
-                        "from hole centre to the edge of " + landmark.name(),
-                        "An existing hole is an edge too. " + move))
-            .toList(),
-        Severity.STOP);
+    List<String> slugs = Findings.landmarks(tower);
+    List<Candidate> landmarks = new ArrayList<>();
+    for (int i = 0; i < slugs.size(); i++) {
+      Landmark landmark = tower.landmarks().get(i);
+      landmarks.add(
+          new Candidate(
+              new Figure(
+                  "edge-landmark." + hole.name() + "." + slugs.get(i),
+                  "bolt " + hole.name() + ", " + landmark.name(),
+                  hole.at().distanceTo(landmark.at()) - landmark.diameterMm() / 2,
+                  limit,
+                  source),
+              "from hole centre to the edge of " + landmark.name(),
+              "An existing hole is an edge too. " + move));
+    }
+    findings.eachFailingOrTightest(landmarks, Severity.STOP);
     findings.atLeast(
         new Figure(
             "edge-plate." + hole.name(),
@@ -138,13 +140,15 @@ final class HoleChecks {
   }
 
   private static void keepOuts(SideLayout layout, PlacedHole hole, Findings findings) {
+    List<String> slugs = Findings.keepOuts(layout.job().tower());
     List<Candidate> candidates = new ArrayList<>();
-    for (KeepOut keepOut : layout.job().tower().keepOuts()) {
+    for (int i = 0; i < slugs.size(); i++) {
+      KeepOut keepOut = layout.job().tower().keepOuts().get(i);
       double gap = -Region.inside(keepOut.outline()).depth(hole.at()) - hole.bolt().seatRadiusMm();
       candidates.add(
           new Candidate(
               new Figure(
-                  "keep-out." + hole.name() + "." + Findings.slug(keepOut.name()),
+                  "keep-out." + hole.name() + "." + slugs.get(i),
                   "bolt " + hole.name() + ", " + keepOut.name(),
                   gap,
                   keepOut.marginMm(),

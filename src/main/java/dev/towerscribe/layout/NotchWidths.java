@@ -4,8 +4,10 @@ import dev.towerscribe.geometry.Arc;
 import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.Edge;
 import dev.towerscribe.geometry.Region;
+import dev.towerscribe.geometry.Segment;
 import dev.towerscribe.geometry.Vec2;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The narrowest section of what a notch leaves: the shortest straight way through the metal from a
@@ -17,30 +19,44 @@ final class NotchWidths {
 
   private NotchWidths() {}
 
-  static double least(Contour outline, Region remaining, List<Notches.Bite> bites) {
+  /**
+   * A way through the metal.
+   *
+   * @param widthMm its length
+   * @param across where it is, empty where it stands for the whole bracket
+   */
+  record Section(double widthMm, Optional<Segment> across) {
+    private static final Section NONE = new Section(Double.POSITIVE_INFINITY, Optional.empty());
+
+    Section orNarrower(Section other) {
+      return other.widthMm < widthMm ? other : this;
+    }
+  }
+
+  static Section least(Contour outline, Region remaining, List<Notches.Bite> bites) {
     if (remaining.isEmpty()) {
-      return 0.0;
+      return new Section(0.0, Optional.empty());
     }
     // Nothing is wider than the whole bracket.
-    double least = Math.hypot(outline.bounds().width(), outline.bounds().height());
+    double whole = Math.hypot(outline.bounds().width(), outline.bounds().height());
+    Section least = new Section(whole, Optional.empty());
     for (int i = 0; i < bites.size(); i++) {
       Notches.Bite bite = bites.get(i);
       for (Edge edge : outline.edges()) {
         Vec2 foot = edge.nearest(bite.centre());
         if (isSquare(edge, foot)) {
-          least = Math.min(least, through(bite.centre(), foot, bite.radiusMm(), 0.0, remaining));
+          least = least.orNarrower(through(bite.centre(), foot, bite.radiusMm(), 0.0, remaining));
         }
       }
       for (Vec2 corner : outline.corners()) {
         if (isReentrant(outline, corner)) {
-          least = Math.min(least, through(bite.centre(), corner, bite.radiusMm(), 0.0, remaining));
+          least = least.orNarrower(through(bite.centre(), corner, bite.radiusMm(), 0.0, remaining));
         }
       }
       for (int j = i + 1; j < bites.size(); j++) {
         Notches.Bite other = bites.get(j);
         least =
-            Math.min(
-                least,
+            least.orNarrower(
                 through(
                     bite.centre(), other.centre(), bite.radiusMm(), other.radiusMm(), remaining));
       }
@@ -57,18 +73,21 @@ final class NotchWidths {
   }
 
   /** The part of a line outside both circles, if it runs through metal that is still there. */
-  private static double through(Vec2 a, Vec2 b, double radiusA, double radiusB, Region remaining) {
+  private static Section through(Vec2 a, Vec2 b, double radiusA, double radiusB, Region remaining) {
     double whole = a.distanceTo(b);
     double width = whole - radiusA - radiusB;
     if (!(width > 0)) {
-      return Double.POSITIVE_INFINITY;
+      return Section.NONE;
     }
     for (double t : new double[] {0.25, 0.5, 0.75}) {
       if (!remaining.contains(a.toward(b, (radiusA + t * width) / whole))) {
-        return Double.POSITIVE_INFINITY;
+        return Section.NONE;
       }
     }
-    return width;
+    return new Section(
+        width,
+        Optional.of(
+            new Segment(a.toward(b, radiusA / whole), a.toward(b, (radiusA + width) / whole))));
   }
 
   private static boolean isReentrant(Contour outline, Vec2 corner) {

@@ -59,12 +59,14 @@ final class Notches {
       bitten = bitten.isEmpty() ? bite.region() : bitten.union(bite.region());
     }
     Region remaining = roundTips(metal.minus(bitten), bites);
+    NotchWidths.Section least = NotchWidths.least(bracket.outline(), remaining, bites);
     return new Notch(
         bracket,
         bites.stream().map(Bite::bolt).toList(),
         metal.minus(remaining),
         remaining,
-        NotchWidths.least(bracket.outline(), remaining, bites));
+        least.widthMm(),
+        least.across());
   }
 
   /**

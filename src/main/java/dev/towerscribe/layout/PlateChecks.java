@@ -8,7 +8,7 @@ import dev.towerscribe.model.Crown;
 import dev.towerscribe.model.KeepOut;
 import dev.towerscribe.model.Plate;
 import dev.towerscribe.model.Tower;
-import dev.towerscribe.quantity.Numbers;
+import java.util.List;
 
 /** The plate as a whole: what it must cover, and what it must stay clear of. */
 final class PlateChecks {
@@ -44,12 +44,14 @@ final class PlateChecks {
                     Severity.STOP,
                     "between the plate and the tower's wall",
                     "The plate meets the wall; turn or shift it"));
-    for (KeepOut keepOut : tower.keepOuts()) {
+    List<String> keepOutSlugs = Findings.keepOuts(tower);
+    for (int i = 0; i < keepOutSlugs.size(); i++) {
+      KeepOut keepOut = tower.keepOuts().get(i);
       double gap = CutChecks.gapBetween(layout.plateOutline(), keepOut.outline());
       if (gap <= 0) {
         findings.add(
             new Figure(
-                "plate-keep-out." + Findings.slug(keepOut.name()),
+                "plate-keep-out." + keepOutSlugs.get(i),
                 "plate, " + keepOut.name(),
                 gap,
                 0,
@@ -60,12 +62,14 @@ final class PlateChecks {
                 + ": see that it sits flat there, or relieve the plate.");
       }
     }
-    for (Bracket bracket : tower.brackets()) {
+    List<String> bracketSlugs = Findings.brackets(tower);
+    for (int i = 0; i < bracketSlugs.size(); i++) {
+      Bracket bracket = tower.brackets().get(i);
       double gap = CutChecks.gapBetween(layout.plateOutline(), bracket.outline());
       if (gap <= 0 && bracket.undersideMm() < plate.thicknessMm()) {
         findings.add(
             new Figure(
-                "plate-bracket." + Findings.slug(bracket.name()),
+                "plate-bracket." + bracketSlugs.get(i),
                 "plate, " + bracket.name(),
                 bracket.undersideMm(),
                 plate.thicknessMm(),
@@ -101,7 +105,7 @@ final class PlateChecks {
         Severity.CAUTION,
         "that the dome falls away at the farthest bolt, under a flat plate",
         "Shim or form a seat so that tightening does not bend the tower (dome radius "
-            + Numbers.fixed(radius, 0)
-            + " mm)");
+            + findings.length(radius)
+            + ")");
   }
 }

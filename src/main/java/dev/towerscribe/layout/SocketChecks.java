@@ -6,6 +6,7 @@ import dev.towerscribe.layout.Findings.Candidate;
 import dev.towerscribe.layout.Findings.Figure;
 import dev.towerscribe.model.Bracket;
 import dev.towerscribe.model.Tools;
+import dev.towerscribe.model.Tower;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -36,13 +37,15 @@ final class SocketChecks {
     }
     neighbours(layout, tools, findings);
     for (Notch notch : layout.notches()) {
-      notch(notch, tools, findings);
+      notch(layout, notch, findings);
     }
   }
 
   private static void reach(SideLayout layout, PlacedHole hole, Tools tools, Findings findings) {
-    for (Bracket bracket : layout.job().tower().brackets()) {
-      String name = hole.name() + "." + Findings.slug(bracket.name());
+    List<String> slugs = Findings.brackets(layout.job().tower());
+    for (int i = 0; i < slugs.size(); i++) {
+      Bracket bracket = layout.job().tower().brackets().get(i);
+      String name = hole.name() + "." + slugs.get(i);
       double gap = -Region.inside(bracket.outline()).depth(hole.at()) - tools.socketMm() / 2;
       Figure figure =
           new Figure(
@@ -63,7 +66,7 @@ final class SocketChecks {
                 + ": "
                 + bracket.name()
                 + " is in the way. Notch it as its sheet shows.");
-        drive(bracket, hole, tools, findings);
+        drive(bracket, hole, name, tools, findings);
       } else {
         findings.atLeast(
             figure, Severity.CAUTION, "between the socket and " + bracket.name(), "Notch it");
@@ -72,10 +75,11 @@ final class SocketChecks {
   }
 
   /** A socket shorter than the bracket is high brings the ratchet's head down into the notch. */
-  private static void drive(Bracket bracket, PlacedHole hole, Tools tools, Findings findings) {
+  private static void drive(
+      Bracket bracket, PlacedHole hole, String slug, Tools tools, Findings findings) {
     findings.atLeast(
         new Figure(
-            "socket-depth." + hole.name() + "." + Findings.slug(bracket.name()),
+            "socket-depth." + slug,
             "socket on bolt " + hole.name() + ", height of " + bracket.name(),
             tools.depthMm(),
             bracket.undersideMm(),
@@ -112,9 +116,10 @@ final class SocketChecks {
     findings.eachFailingOrTightest(candidates, Severity.CAUTION);
   }
 
-  private static void notch(Notch notch, Tools tools, Findings findings) {
+  private static void notch(SideLayout layout, Notch notch, Findings findings) {
     Bracket bracket = notch.bracket();
-    String slug = Findings.slug(bracket.name());
+    Tower tower = layout.job().tower();
+    String slug = Findings.brackets(tower).get(tower.brackets().indexOf(bracket));
     findings.atLeast(
         new Figure(
             "notch-width." + slug,

@@ -10,6 +10,7 @@ import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
 import dev.towerscribe.model.Tower;
 import dev.towerscribe.quantity.Numbers;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -113,14 +114,21 @@ final class TowerChecks {
         layout.mark(),
         Region.inside(theirs.mark()),
         findings);
-    for (Landmark landmark : mine.landmarks()) {
+    // A landmark may be called "mark": what this check names itself comes first.
+    List<String> names = new ArrayList<>(List.of("opening", "mark", "lean"));
+    int own = names.size();
+    mine.landmarks().forEach(l -> names.add(l.name()));
+    List<String> slugs = Findings.slugs(names);
+    for (int i = 0; i < mine.landmarks().size(); i++) {
+      Landmark landmark = mine.landmarks().get(i);
+      String slug = slugs.get(own + i);
       Optional<Landmark> twin =
           theirs.landmarks().stream().filter(l -> l.name().equals(landmark.name())).findFirst();
       twin.ifPresent(
           t ->
               findings.atMost(
                   new Figure(
-                      "towers-differ." + Findings.slug(landmark.name()),
+                      "towers-differ." + slug,
                       "left against right, " + landmark.name(),
                       landmark.at().distanceTo(t.at()),
                       DIFFERENCE_MM,

@@ -155,7 +155,8 @@ public final class FindingsPages {
         + ".";
   }
 
-  private static String amount(double value, String unit, Lengths lengths) {
+  /** A figure with its unit, lengths in the job's. */
+  static String amount(double value, String unit, Lengths lengths) {
     return switch (unit) {
       case "mm" -> lengths.with(value);
       case "" -> Numbers.plain(value, 2);
@@ -183,9 +184,10 @@ public final class FindingsPages {
       String word = finding.severity().word().toUpperCase(Locale.ROOT);
       about =
           Type.wrap(finding.where().isEmpty() ? word : word + ": " + finding.where(), CAP, room);
-      boolean wordsOnly = finding.unit().isEmpty() && finding.limit() == 0.0;
       figures =
-          wordsOnly ? List.of() : Type.wrap(figures(finding, lengths), Type.BODY, width - INDENT);
+          finding.isMeasured()
+              ? Type.wrap(figures(finding, lengths), Type.BODY, width - INDENT)
+              : List.of();
     }
 
     private static double tagMm() {
@@ -194,8 +196,9 @@ public final class FindingsPages {
 
     @Override
     public double heightMm() {
+      double least = figures.isEmpty() ? 0 : MARK + 1.0;
       return Math.max(
-          MARK + 1.0, about.size() * Type.lineMm(CAP) + figures.size() * Type.lineMm(Type.BODY));
+          least, about.size() * Type.lineMm(CAP) + figures.size() * Type.lineMm(Type.BODY));
     }
 
     @Override

@@ -1,6 +1,7 @@
 package dev.towerscribe.sheet;
 
 import dev.towerscribe.drawing.Item;
+import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.drawing.Page;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.drawing.PrintScale;
@@ -39,6 +40,11 @@ public final class FullScaleSheets {
   /** Room beside a straightedge's line for its name. */
   private static final double WORDS_BESIDE_MM = 11;
 
+  private static final double NOTE_CAP_MM = 3.5;
+
+  /** Two lines of the foot: landmarks with longer names are counted; each is named in its place. */
+  private static final double MATCHES_MM = 125;
+
   private FullScaleSheets() {}
 
   /**
@@ -48,7 +54,7 @@ public final class FullScaleSheets {
    * @param layout the tower, laid out; the final cut and the land may be empty
    * @param info what every page says about the job
    * @return pages in the order of use
-   * @throws IllegalStateException if a name that the work depends on finds no room on the paper
+   * @throws NoRoomException if a name that the work depends on finds no room on the paper
    */
   public static List<Page> pages(SideLayout layout, JobInfo info) {
     List<Page> pages = new ArrayList<>();
@@ -65,7 +71,12 @@ public final class FullScaleSheets {
     Side side = layout.side();
     String name = title(side) + " tower, " + face.word();
     List<String> matches = layout.job().tower().landmarks().stream().map(Landmark::name).toList();
-    String match = matches.size() <= 3 ? String.join(", ", matches) : matches.size() + " landmarks";
+    String names = String.join(", ", matches);
+    boolean nameAll = matches.size() <= 3 && Lettering.width(names, NOTE_CAP_MM) <= MATCHES_MM;
+    String match =
+        nameAll
+            ? names
+            : matches.size() == 1 ? "the landmark" : "all " + matches.size() + " landmarks";
     boolean below = face == Face.UNDERSIDE;
     Surround.Says says =
         new Surround.Says(
@@ -227,7 +238,7 @@ public final class FullScaleSheets {
   }
 
   private static List<Page> onPaper(Sheet sheet, Print print, JobInfo info) {
-    Zones zones = Zones.of(print, info.acceptedStops());
+    Zones zones = Zones.of(print, info);
     Box window = zones.drawing().grown(-FRAME_GAP_MM);
     Box needs = sheet.essentials();
     List<String> homeless = List.of();
@@ -249,7 +260,7 @@ public final class FullScaleSheets {
         Vec2 origin = new Vec2(window.minX() - seen.minX(), window.minY() - seen.minY());
         Sheet.Painted painted = sheet.painter().paint(origin, window, joins);
         if (!painted.unplaced().isEmpty()) {
-          throw new IllegalStateException(
+          throw new NoRoomException(
               "no room on " + print.paper().word() + " to name " + painted.unplaced());
         }
         pages.add(page(sheet, print, info, zones, window, origin, painted, tiles, r, c));

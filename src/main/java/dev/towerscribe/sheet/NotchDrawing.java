@@ -36,6 +36,11 @@ final class NotchDrawing {
   private static final Angle HATCH = Angle.ofDegrees(45);
   private static final double HATCH_SPACING_MM = 2.0;
 
+  private static final double ARROW_MM = 3.5;
+
+  /** Half an arrowhead's width over its length. */
+  private static final double ARROW_SLOPE = 0.2;
+
   /** Far more than rounding, far less than any cut: where an edge lies on the bracket's own. */
   private static final double ON_EDGE_MM = 1e-3;
 
@@ -111,6 +116,7 @@ final class NotchDrawing {
       ring(Layer.LANDMARKS, at, fastener.diameterMm() / 2, Pen.OUTLINE);
       placer.keepClear(at, fastener.diameterMm() / 2);
     }
+    notch.narrowest().ifPresent(s -> narrowest(frame.point(s.start()), frame.point(s.end())));
     Joins.draw(joins, frame.origin(), window, items, placer);
     words(bolts, reach, removed, outline);
     items.addAll(placer.items());
@@ -146,6 +152,24 @@ final class NotchDrawing {
     }
   }
 
+  /** Arrows from edge to edge of the metal where least of it is left. */
+  private void narrowest(Vec2 from, Vec2 to) {
+    items.add(new Item.Line(Layer.BRACKETS, from, to, Pen.THIN));
+    placer.keepClear(List.of(from, to), false);
+    double length = Math.min(ARROW_MM, from.distanceTo(to) / 2);
+    for (Vec2[] end : new Vec2[][] {{from, to}, {to, from}}) {
+      Vec2 back = end[1].minus(end[0]).unit().times(length);
+      Vec2 aside = back.quarterTurn().times(ARROW_SLOPE);
+      items.add(
+          new Item.Polyline(
+              Layer.BRACKETS,
+              List.of(end[0], end[0].plus(back).plus(aside), end[0].plus(back).minus(aside)),
+              true,
+              Pen.NONE,
+              Ink.BLACK));
+    }
+  }
+
   private void words(List<PlacedHole> bolts, double reach, Region removed, Contour outline) {
     Vec2 middle = outline.bounds().centre();
     for (PlacedHole bolt : bolts) {
@@ -173,7 +197,12 @@ final class NotchDrawing {
             3.5,
             "least metal left across: " + Measures.length(notch.widthLeftMm(), units),
             "may not be less than " + Measures.length(notch.bracket().leastWidthMm(), units));
-    place(Candidates.anywhere(left, window, middle), left, middle, "width left");
+    Vec2 narrowest =
+        notch
+            .narrowest()
+            .map(s -> frame.point(s.start()).toward(frame.point(s.end()), 0.5))
+            .orElse(middle);
+    place(Candidates.anywhere(left, window, narrowest), left, narrowest, "width left");
     for (Bracket.Fastener fastener : notch.bracket().fasteners()) {
       Vec2 at = frame.point(fastener.at());
       Block block = Block.of(3.5, "match: bracket bolt");

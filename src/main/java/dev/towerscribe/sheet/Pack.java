@@ -22,7 +22,7 @@ public final class Pack {
    * @param layout the job, laid out, at least one side
    * @param info what every page says
    * @return pages, the caution page first; file stems differ
-   * @throws IllegalStateException if a name that the work depends on finds no room on the paper
+   * @throws NoRoomException if a name that the work depends on finds no room on the paper
    */
   public static List<Page> pages(JobLayout layout, JobInfo info) {
     Print print = layout.sides().values().iterator().next().job().print();

@@ -7,7 +7,7 @@ import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.geometry.Box;
-import dev.towerscribe.quantity.Numbers;
+import dev.towerscribe.quantity.LengthUnit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -29,15 +29,18 @@ final class StopBand {
   private static final int MOST_NAMED = 6;
 
   private final List<Finding> stops;
+  private final Lengths lengths;
   private final double roomMm;
 
   /**
    * A band of a given width.
    *
    * @param stops at least one
+   * @param units the job's
    * @param widthMm of the band
    */
-  StopBand(List<Finding> stops, double widthMm) {
+  StopBand(List<Finding> stops, LengthUnit units, double widthMm) {
+    this.lengths = new Lengths(units);
     this.stops = stops;
     this.roomMm = widthMm - 2 * ENDS_MM - 2;
   }
@@ -104,9 +107,10 @@ final class StopBand {
     return items;
   }
 
-  private static String figure(Finding stop) {
-    String unit = stop.unit().isEmpty() ? "" : " " + stop.unit();
-    return Numbers.plain(stop.figure(), 1) + unit + ", limit " + Numbers.plain(stop.limit(), 1);
+  private String figure(Finding stop) {
+    return FindingsPages.amount(stop.figure(), stop.unit(), lengths)
+        + ", limit "
+        + FindingsPages.amount(stop.limit(), stop.unit(), lengths);
   }
 
   /** One line, made smaller and only then cut short to fit. */

@@ -56,6 +56,14 @@ final class Surround {
       int outboardSign,
       List<String> todo) {}
 
+  /** Nothing on a sheet is smaller. */
+  private static final double LEAST_CAP_MM = 2.5;
+
+  private static final double MOST_UNDER_CAP_MM = 3.5;
+
+  /** Far less than a letter: a width that was fitted exactly still fits. */
+  private static final double ROUNDING_MM = 1e-6;
+
   private static final double PAD_MM = 2.5;
   private static final double LINE_GAP_MM = 1.5;
   private static final double HATCH_MM = 9;
@@ -140,7 +148,9 @@ final class Surround {
     arrows();
     zones
         .stops()
-        .ifPresent(b -> items.addAll(new StopBand(info.acceptedStops(), b.width()).drawn(b)));
+        .ifPresent(
+            b ->
+                items.addAll(new StopBand(info.acceptedStops(), info.units(), b.width()).drawn(b)));
     strip(bars);
     foot(bars);
     lineX.ifPresent(this::foreAftEnds);
@@ -174,13 +184,18 @@ final class Surround {
     double room = box.width() - 2 * PAD_MM - (look == Look.HATCHED ? 2 * HATCH_MM : 0);
     double tall = box.height() - 2 * PAD_MM - (under.isEmpty() ? 0 : 7);
     double cap = Lettering.capHeightToFit(word, room, tall);
-    double underCap = under.isEmpty() ? 0 : Lettering.capHeightToFit(under, room, 3.5);
+    double underCap =
+        under.isEmpty()
+            ? 0
+            : Math.max(LEAST_CAP_MM, Lettering.capHeightToFit(under, room, MOST_UNDER_CAP_MM));
+    String beneath = Measures.shortened(under, underCap, room + ROUNDING_MM);
     double used = cap + (under.isEmpty() ? 0 : 2.5 + underCap);
     double base = box.centre().y() + used / 2 - cap;
     if (look == Look.HATCHED) {
       Box inner = box.grown(-2 * Pen.HEAVY.widthMm());
       items.addAll(hatch(inner, 2.0, Pen.OUTLINE));
-      double half = Math.max(Lettering.width(word, cap), Lettering.width(under, underCap)) / 2 + 2;
+      double half =
+          Math.max(Lettering.width(word, cap), Lettering.width(beneath, underCap)) / 2 + 2;
       items.add(
           area(
               new Box(
@@ -192,7 +207,8 @@ final class Surround {
     }
     items.add(text(box.centre().x(), base, cap, Align.MIDDLE, word, ink));
     if (!under.isEmpty()) {
-      items.add(text(box.centre().x(), base - 2.5 - underCap, underCap, Align.MIDDLE, under, ink));
+      items.add(
+          text(box.centre().x(), base - 2.5 - underCap, underCap, Align.MIDDLE, beneath, ink));
     }
   }
 
@@ -322,7 +338,7 @@ final class Surround {
     for (int i = 0; i < block.lines().size(); i++) {
       y -= cap * (i == 0 ? 1 : Block.PITCH);
       if (y - Block.TAIL * cap < box.minY() - 1e-6) {
-        throw new IllegalStateException("no room on the page for: " + block.lines().get(i).words());
+        throw new NoRoomException("no room on the page for: " + block.lines().get(i).words());
       }
       items.add(text(box.minX(), y, cap, Align.START, block.lines().get(i).words(), Ink.BLACK));
     }

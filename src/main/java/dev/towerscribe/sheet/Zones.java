@@ -1,9 +1,7 @@
 package dev.towerscribe.sheet;
 
-import dev.towerscribe.finding.Finding;
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.model.Print;
-import java.util.List;
 import java.util.Optional;
 
 /**
@@ -27,7 +25,7 @@ record Zones(
   private static final double FOOT_MM = 33;
   private static final double GAP_MM = 1.5;
 
-  static Zones of(Print print, List<Finding> acceptedStops) {
+  static Zones of(Print print, JobInfo info) {
     Box all =
         new Box(0, 0, print.paper().widthMm(), print.paper().heightMm()).grown(-print.marginMm());
     double y = all.maxY();
@@ -36,8 +34,8 @@ record Zones(
     Box arrows = new Box(all.minX(), y - ARROWS_MM, all.maxX(), y);
     y -= ARROWS_MM;
     Optional<Box> stops = Optional.empty();
-    if (!acceptedStops.isEmpty()) {
-      double height = new StopBand(acceptedStops, all.width()).heightMm();
+    if (!info.acceptedStops().isEmpty()) {
+      double height = new StopBand(info.acceptedStops(), info.units(), all.width()).heightMm();
       stops = Optional.of(new Box(all.minX(), y - height, all.maxX(), y));
       y -= height + GAP_MM;
     }

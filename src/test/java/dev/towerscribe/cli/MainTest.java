@@ -194,6 +194,48 @@ class MainTest {
   }
 
   @Test
+  void aDirectoryForAJobIsNamed() throws Exception {
+    Files.createDirectory(directory.resolve("folder.toml"));
+    assertThat(run("check", "folder.toml")).isEqualTo(Exit.FILES);
+    assertThat(err).contains("folder.toml").contains("is a directory, not a job file");
+  }
+
+  /** The longest names that a job may give, of the widest letter. */
+  @Test
+  void longNamesFindRoomOrAreCounted() throws Exception {
+    String wide = "W".repeat(40);
+    Files.writeString(
+        directory.resolve("long.toml"),
+        Templates.text("wren.toml")
+            .replace(
+                "title  = \"Wren hatch, road and track days\"",
+                "title = \"" + "W".repeat(60) + "\"")
+            .replace("drain hole", wide)
+            .replace("loom clip hole", wide.substring(1) + "M")
+            .replace("bonnet hinge bracket", wide.substring(1) + "V")
+            .replace("three-bolt slotted plate", wide));
+    assertThat(run("pack", "long.toml", "-o", "out")).as(err).isEqualTo(Exit.DONE);
+    assertThat(Files.readString(directory.resolve("out/left-underside.svg")))
+        .contains("Match: all 2");
+  }
+
+  /** What does not fit the paper is the job's fault, not the program's, and writes nothing. */
+  @Test
+  void paperTooSmallForTheWordsIsBadInput() throws Exception {
+    Files.writeString(
+        directory.resolve("crowded.toml"),
+        Templates.text("siskin.toml").replaceAll("(?m)^margin = 0.4$", "margin = 0.87"));
+    assertThat(run("pack", "crowded.toml", "-o", "out")).isEqualTo(Exit.WRONG_USE);
+    assertThat(err).contains("no room").contains("larger paper, a smaller margin");
+    assertThat(directory.resolve("out")).doesNotExist();
+    Files.writeString(
+        directory.resolve("crowded.toml"),
+        Templates.text("wren.toml").replaceAll("(?m)^margin = 10.0", "margin = 22.0"));
+    assertThat(run("check", "crowded.toml")).isEqualTo(Exit.WRONG_USE);
+    assertThat(err).contains("print.margin: 22; allowed: 4 to 20 mm");
+  }
+
+  @Test
   void aReadOnlyDirectoryIsAFileFault() throws Exception {
     Path closed = Files.createDirectory(directory.resolve("closed"));
     assumeTrue(

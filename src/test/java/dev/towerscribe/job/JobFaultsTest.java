@@ -87,8 +87,8 @@ class JobFaultsTest {
                 "tyre_radius = 290.0", "tyre_radius = 29.0", "strut.tyre_radius", "150 to 600"),
             arguments(
                 "across = 1.0", "across = 0.94", "print.scale.across", "0.97 to 1.03", "scaling"),
-            arguments("margin = 10.0", "margin = 3.9", "print.margin", "4 to 52.5 mm"),
-            arguments("margin = 10.0", "margin = 53", "print.margin", "4 to 52.5 mm"),
+            arguments("margin = 10.0", "margin = 3.9", "print.margin", "4 to 20 mm"),
+            arguments("margin = 10.0", "margin = 20.1", "print.margin", "4 to 20 mm"),
             arguments(
                 "rise = 3.0", "rise = 70.5", "tower.crown.rise", "at most half of across, 70 mm"),
             // Words.
@@ -370,6 +370,8 @@ class JobFaultsTest {
         arguments(
             "a = 1\nopening = { diameter 62 }\n", "line 2, column 21: opening", "cannot be read"),
         arguments("a = 1\na = 2\n", "line 2", "This key was given before"),
+        arguments(
+            "a = 1\na = 2\n\n# a remark\nb = 3\n", "line 2: a = 2", "This key was given before"),
         arguments("[a]\nx = 1\n[a]\n", "line 3", "This table was given before"),
         arguments("a = 62,0\n", "line 1", "decimal point, not a comma"),
         arguments("a = \"x\n", "line 1", "line"),

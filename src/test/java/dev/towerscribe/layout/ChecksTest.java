@@ -107,6 +107,42 @@ class ChecksTest {
     assertThat(ids).doesNotHaveDuplicates();
   }
 
+  /** Keep-outs may share a name; accepting one stop must not accept another with it. */
+  @Test
+  void thingsOfOneNameKeepIdsOfTheirOwn() throws JobRejected {
+    KeepOut under = new KeepOut("spot weld", Contour.circle(new Vec2(3, 76), 3), 3);
+    KeepOut beside = new KeepOut("spot weld", Contour.circle(new Vec2(3, 82), 3), 3);
+    List<Landmark> alike =
+        List.of(
+            new Landmark("mark", new Vec2(38, -52), 9),
+            new Landmark("hole (a)", new Vec2(12, 76), 4),
+            new Landmark("hole a", new Vec2(-6, 76), 4));
+    Tower tower = tower(52, LAND, null, alike, List.of(), List.of(under, beside));
+    assertThat(lay(SampleJobs.with(base(), tower)).findings())
+        .extracting(Finding::id)
+        .doesNotHaveDuplicates()
+        .contains("left.keep-out.A.spot-weld", "left.keep-out.A.spot-weld-2")
+        .contains("left.edge-landmark.A.hole-a", "left.edge-landmark.A.hole-a-3");
+    JobLayout both = Layout.of(SampleJobs.job(tower, SampleJobs.plate(true), right -> right));
+    assertThat(both.sides().get(Side.LEFT).findings())
+        .extracting(Finding::id)
+        .doesNotHaveDuplicates()
+        .contains("left.towers-differ.mark", "left.towers-differ.mark-4");
+    // The first one out of the way: the second keeps its id.
+    KeepOut away = new KeepOut("spot weld", Contour.circle(new Vec2(90, 90), 3), 3);
+    SideLayout later =
+        lay(SampleJobs.with(base(), tower(52, LAND, null, TWO, List.of(), List.of(away, beside))));
+    assertThat(finding(later, "left.keep-out.A.spot-weld-2").isStop()).isTrue();
+    assertThat(later.findings()).noneMatch(f -> f.id().equals("left.keep-out.A.spot-weld"));
+  }
+
+  @Test
+  void slugsNeverMeet() {
+    assertThat(Findings.slugs(List.of("a b", "a-b", "a-b-2", "(a b)", "\u0438", "\u0436")))
+        .doesNotHaveDuplicates()
+        .startsWith("a-b");
+  }
+
   @Test
   void edgeToTheCut() throws JobRejected {
     // Limit: strict, the larger of 1.2 d0 = 10.8 (EN 1993-1-8:2005 Table 3.3) and 2 D = 16.
@@ -226,6 +262,7 @@ class ChecksTest {
     // Bearing from 0 to 24 inboard, moving radius 11: 49 - 24 - 11.
     expect(layout, "left.sweep", Severity.NOTE, 14, 2);
     assertThat(finding(layout, "left.sweep-lean").severity()).isEqualTo(Severity.CAUTION);
+    assertThat(finding(layout, "left.sweep-lean").isMeasured()).isFalse();
     SideLayout far = lay(SampleJobs.with(noStrut, new Mount(Angle.ZERO, 0, 13, 4)));
     expect(far, "left.sweep", Severity.STOP, 1, 2);
   }

@@ -8,6 +8,7 @@ import dev.towerscribe.finding.Finding;
 import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.finding.Severity;
 import dev.towerscribe.geometry.Contour;
+import dev.towerscribe.geometry.Segment;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Bracket;
 import dev.towerscribe.model.Mount;
@@ -117,8 +118,11 @@ class NotchTest {
     assertThat(notch.removed().contours()).hasSize(1);
     assertThat(notch.removed().contours().get(0).asCircle()).isPresent();
     assertThat(notch.removed().area()).isCloseTo(Math.PI * REACH * REACH, within(1e-9));
-    // Independent: by hand. 76 - 50 - 11.6.
+    // Independent: by hand. 76 - 50 - 11.6, straight toward the edge at 50.
     assertThat(notch.widthLeftMm()).isCloseTo(14.4, within(1e-9));
+    Segment narrowest = notch.narrowest().orElseThrow();
+    assertThat(narrowest.start().distanceTo(new Vec2(3, 64.4))).isLessThan(1e-9);
+    assertThat(narrowest.end().distanceTo(new Vec2(3, 50))).isLessThan(1e-9);
   }
 
   @Test
@@ -185,6 +189,7 @@ class NotchTest {
   void aBracketWhollyEatenHasNoWidth() throws JobRejected {
     SideLayout layout = lay(bracket(SampleJobs.rectangle(0, 73, 6, 79)));
     assertThat(layout.notches().get(0).widthLeftMm()).isZero();
+    assertThat(layout.notches().get(0).narrowest()).isEmpty();
     assertThat(finding(layout, "left.notch-width.hinge-bracket").severity())
         .isEqualTo(Severity.STOP);
   }

@@ -9,6 +9,8 @@ import dev.towerscribe.drawing.Layer;
 import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.drawing.Page;
 import dev.towerscribe.drawing.Proof;
+import dev.towerscribe.finding.Finding;
+import dev.towerscribe.finding.Severity;
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.Region;
@@ -26,6 +28,7 @@ import dev.towerscribe.quantity.Tolerances;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -222,6 +225,26 @@ class FullScaleSheetsTest {
             .contains(each.info().date().isPresent() ? "Date 2026-04-01" : "Date ________");
       }
     }
+  }
+
+  /** As exact as the findings, and in the job's unit: 15.96 must not read as its limit 16. */
+  @Test
+  void theBandOfAnAcceptedStopGivesItsFigureInTheJobsUnit() {
+    Finding stop =
+        new Finding(
+            "left.edge-cut.B", Severity.STOP, "bolt B, final cut", 15.96, 16, "mm", "job", "Say.");
+    // Independent: 15.96 / 25.4 = 0.6283 and 16 / 25.4 = 0.6299, rounded.
+    Map<LengthUnit, String> expected =
+        Map.of(
+            LengthUnit.MM, "15.96 mm, limit 16.00 mm", LengthUnit.INCH, "0.628 in, limit 0.630 in");
+    expected.forEach(
+        (units, words) -> {
+          StopBand band = new StopBand(List.of(stop), units, 190);
+          assertThat(band.drawn(new Box(0, 0, 190, band.heightMm())))
+              .filteredOn(Item.Text.class::isInstance)
+              .extracting(i -> ((Item.Text) i).content())
+              .anyMatch(t -> t.contains(words));
+        });
   }
 
   @Test

@@ -232,7 +232,12 @@ final class SheetFixtures {
             ? List.of()
             : List.of(
                 new Notch(
-                    bracket, List.of(blocked.name()), removed, outline.minus(removed), 14.24));
+                    bracket,
+                    List.of(blocked.name()),
+                    removed,
+                    outline.minus(removed),
+                    14.24,
+                    Optional.empty()));
     return new SideLayout(
         job,
         frame,

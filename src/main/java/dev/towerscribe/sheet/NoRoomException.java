@@ -1,0 +1,13 @@
+package dev.towerscribe.sheet;
+
+/**
+ * Words that the work depends on find no room on the paper. The job is to blame, not the program:
+ * larger paper, a smaller margin or shorter names help.
+ */
+public final class NoRoomException extends RuntimeException {
+  private static final long serialVersionUID = 1L;
+
+  NoRoomException(String message) {
+    super(message);
+  }
+}
