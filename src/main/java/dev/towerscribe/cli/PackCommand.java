@@ -56,6 +56,8 @@ final class PackCommand implements Command {
 
   @Override
   public int run(ParseResult given, Context context) throws IOException, JobRejected, Refusal {
+    // Opening the font takes as long as reading a job.
+    Aside<PdfWriter> pdf = Aside.begin("pdf", PdfWriter::new);
     Path directory = context.path(given.matchedOptionValue("-o", ""));
     LoadedJob job =
         LoadedJob.load(
@@ -63,19 +65,27 @@ final class PackCommand implements Command {
             given.matchedOptionValue("--accept", List.of()));
     PackDirectory target = new PackDirectory(context.ops(), directory);
     return job.openStops().isEmpty()
-        ? writePack(job, target, directory, context.console())
+        ? writePack(job, pdf, target, directory, context.console())
         : writeReport(job, target, directory, context.console());
   }
 
-  private static int writePack(LoadedJob job, PackDirectory target, Path directory, Console console)
+  /** A file, and what is wrong with it. */
+  private record Proved(byte[] file, List<String> mismatches) {}
+
+  private static int writePack(
+      LoadedJob job, Aside<PdfWriter> writer, PackDirectory target, Path directory, Console console)
       throws IOException, Refusal {
     Job model = job.layout().job();
     List<Page> pages = pages(job, model);
+    Aside<Proved> pdf =
+        Aside.begin(
+            "pdf and proof",
+            () -> {
+              byte[] file = writer.result().finish(model.title(), pages);
+              return new Proved(file, PdfProof.check(file, pages));
+            });
     SortedMap<String, byte[]> files = new TreeMap<>();
     List<String> mismatches = new ArrayList<>();
-    byte[] pdf = PdfWriter.write(model.title(), pages);
-    mismatches.addAll(PdfProof.check(pdf, pages));
-    files.put(PDF, pdf);
     for (Page page : pages) {
       if (page.fullScale()) {
         byte[] svg = SvgWriter.write(page);
@@ -85,10 +95,12 @@ final class PackCommand implements Command {
         }
       }
     }
-    refuse(mismatches);
     files.put(DATA, utf8(ResultsJson.of(job.layout())));
     String report =
         TextReport.of(job.layout(), job.accepted(), Optional.of(job.packMark()), List.of());
+    files.put(PDF, pdf.result().file());
+    mismatches.addAll(0, pdf.result().mismatches());
+    refuse(mismatches);
     target.writePack(job.packMark(), files, utf8(report));
     console.say(
         "wrote "

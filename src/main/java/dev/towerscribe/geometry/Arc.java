@@ -124,4 +124,18 @@ public record Arc(Vec2 centre, double radius, double startAngle, double sweep) i
     }
     return new Box(minX, minY, maxX, maxY);
   }
+
+  /** As generated, but written out: marks of jobs rest on it, and making one takes long. */
+  @Override
+  public String toString() {
+    return "Arc[centre="
+        + centre
+        + ", radius="
+        + radius
+        + ", startAngle="
+        + startAngle
+        + ", sweep="
+        + sweep
+        + "]";
+  }
 }

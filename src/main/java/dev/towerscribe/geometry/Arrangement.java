@@ -14,9 +14,6 @@ final class Arrangement {
 
   private record Cut(double t, int vertex) {}
 
-  /** Which way a pair of pieces on one another runs, and which stands for them. */
-  private record Ends(int low, int high) {}
-
   /**
    * Cuts edges at their shared points. Edges of one boundary cut each other too: where a boundary
    * touches itself, a second one that passes there is cut, and pieces on one another must match.
@@ -125,7 +122,7 @@ final class Arrangement {
    * run against each other: between them there is nothing.
    */
   static List<Piece> withoutDoubles(List<Piece> pieces, Room room) {
-    Map<Ends, List<Integer>> byEnds = new HashMap<>();
+    Map<Long, List<Integer>> byEnds = new HashMap<>();
     int[] forward = new int[pieces.size()];
     boolean[] gone = new boolean[pieces.size()];
     for (int i = 0; i < pieces.size(); i++) {
@@ -155,13 +152,14 @@ final class Arrangement {
     return kept;
   }
 
-  private static Ends ends(Piece p) {
-    return new Ends(Math.min(p.from(), p.to()), Math.max(p.from(), p.to()));
+  /** The two vertices of a piece, whichever way it runs, as one number. */
+  private static long ends(Piece p) {
+    return (long) Math.min(p.from(), p.to()) << Integer.SIZE | Math.max(p.from(), p.to());
   }
 
   /** Whether two pieces with the same ends cover each other. */
   static boolean onOneAnother(Piece a, Piece b, Room room) {
-    if (!ends(a).equals(ends(b))) {
+    if (ends(a) != ends(b)) {
       return false;
     }
     // Quarter points settle it for circles, whose own middles depend on where they begin.

@@ -49,4 +49,10 @@ public record Segment(Vec2 start, Vec2 end) implements Edge {
         Math.max(start.x(), end.x()),
         Math.max(start.y(), end.y()));
   }
+
+  /** As generated, but written out: marks of jobs rest on it, and making one takes long. */
+  @Override
+  public String toString() {
+    return "Segment[start=" + start + ", end=" + end + "]";
+  }
 }

@@ -7,14 +7,12 @@ import java.util.Map;
 
 /** Points with numbers: points closer than a snap distance get the number of the first one. */
 final class Vertices {
-  private record Cell(long x, long y) {}
-
   /** Much larger than any snap distance, so that nearly every look-up meets one cell. */
   private static final double CELL_MM = 0.5;
 
   private final double snapMm;
   private final List<Vec2> points = new ArrayList<>();
-  private final Map<Cell, List<Integer>> cells = new HashMap<>();
+  private final Map<Long, List<Integer>> cells = new HashMap<>();
 
   Vertices(double snapMm) {
     this.snapMm = snapMm;
@@ -38,7 +36,7 @@ final class Vertices {
     double least = snapMm;
     for (long x = x0; x <= x1; x++) {
       for (long y = y0; y <= y1; y++) {
-        for (int i : cells.getOrDefault(new Cell(x, y), List.of())) {
+        for (int i : cells.getOrDefault(key(x, y), List.of())) {
           double d = points.get(i).distanceTo(p);
           if (d <= least) {
             least = d;
@@ -50,9 +48,14 @@ final class Vertices {
     if (best < 0) {
       best = points.size();
       points.add(p);
-      cells.computeIfAbsent(new Cell(cell(p.x()), cell(p.y())), c -> new ArrayList<>()).add(best);
+      cells.computeIfAbsent(key(cell(p.x()), cell(p.y())), c -> new ArrayList<>()).add(best);
     }
     return best;
+  }
+
+  /** One number for a cell. Cells 2^32 apart share one, which costs time and changes nothing. */
+  private static long key(long x, long y) {
+    return x << Integer.SIZE ^ y & 0xffff_ffffL;
   }
 
   private static long cell(double coordinate) {

@@ -1,12 +1,13 @@
 package dev.towerscribe.job;
 
+import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectReader;
-import com.fasterxml.jackson.dataformat.toml.TomlMapper;
+import com.fasterxml.jackson.dataformat.toml.TomlFactory;
 import dev.towerscribe.finding.Fault;
 import dev.towerscribe.quantity.LengthUnit;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
@@ -25,12 +26,6 @@ final class TomlText {
 
   /** The deepest key, right.tower.bracket[0].fasteners[0].at[0], is eight steps down. */
   private static final int DEEPEST = 12;
-
-  private static final ObjectReader READER =
-      TomlMapper.builder()
-          .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
-          .build()
-          .reader();
 
   private final JsonNode root;
 
@@ -88,12 +83,13 @@ final class TomlText {
    * @return the parsed text, or empty after a fault
    */
   static Optional<TomlText> parse(String text, String key, Faults faults) {
-    try {
-      JsonNode root = READER.readTree(text);
-      return Optional.of(new TomlText(root));
+    try (JsonParser parser = new TomlFactory().createParser(text)) {
+      return Optional.of(new TomlText(TomlTree.of(parser)));
     } catch (JsonProcessingException e) {
       faults.add(SyntaxFault.of(e, text, key));
       return Optional.empty();
+    } catch (IOException e) {
+      throw new UncheckedIOException("a text in memory cannot be read", e);
     }
   }
 

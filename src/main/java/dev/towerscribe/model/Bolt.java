@@ -27,4 +27,20 @@ public record Bolt(String name, Vec2 at, Thread thread, double flatsMm, double w
   public double seatRadiusMm() {
     return Math.max(washerMm, flatsMm * 2 / Math.sqrt(3)) / 2;
   }
+
+  /** As generated, but written out: pack marks rest on it, and making one takes long. */
+  @Override
+  public String toString() {
+    return "Bolt[name="
+        + name
+        + ", at="
+        + at
+        + ", thread="
+        + thread
+        + ", flatsMm="
+        + flatsMm
+        + ", washerMm="
+        + washerMm
+        + "]";
+  }
 }

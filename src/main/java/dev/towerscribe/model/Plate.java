@@ -49,6 +49,12 @@ public record Plate(
       }
       indexMm = List.copyOf(indexMm);
     }
+
+    /** As generated, but written out: pack marks rest on it, and making one takes long. */
+    @Override
+    public String toString() {
+      return "Slot[fromMm=" + fromMm + ", toMm=" + toMm + ", indexMm=" + indexMm + "]";
+    }
   }
 
   /** Checks the figures and copies the list. */
@@ -64,5 +70,35 @@ public record Plate(
     if (bolts.size() < 2) {
       throw new IllegalArgumentException("a plate has at least two bolts");
     }
+  }
+
+  /** As generated, but written out: pack marks rest on it, and making one takes long. */
+  @Override
+  public String toString() {
+    return "Plate[name="
+        + name
+        + ", thicknessMm="
+        + thicknessMm
+        + ", outline="
+        + outline
+        + ", handed="
+        + handed
+        + ", slot="
+        + slot
+        + ", bearingXMm="
+        + bearingXMm
+        + ", bearingHeightMm="
+        + bearingHeightMm
+        + ", movingDiameterMm="
+        + movingDiameterMm
+        + ", movingClearanceMm="
+        + movingClearanceMm
+        + ", coverMm="
+        + coverMm
+        + ", wallGapMm="
+        + wallGapMm
+        + ", bolts="
+        + bolts
+        + "]";
   }
 }

@@ -92,4 +92,26 @@ public record Thread(
         ? ASME + " (" + MEMORY + ")"
         : holeSource + ", " + fit.word();
   }
+
+  /** As generated, but written out: pack marks rest on it, and making one takes long. */
+  @Override
+  public String toString() {
+    return "Thread[name="
+        + name
+        + ", nominalMm="
+        + nominalMm
+        + ", fineMm="
+        + fineMm
+        + ", mediumMm="
+        + mediumMm
+        + ", coarseMm="
+        + coarseMm
+        + ", washerMm="
+        + washerMm
+        + ", holeSource="
+        + holeSource
+        + ", washerSource="
+        + washerSource
+        + "]";
+  }
 }

@@ -15,8 +15,10 @@ import java.util.List;
  * A few lines of lettering set one under the other, centred, as one piece that can be put anywhere.
  *
  * @param lines from the top
+ * @param widthMm width of the widest line
+ * @param heightMm from the top of the first line's capitals to below the last line's tails
  */
-record Block(List<Row> lines) {
+record Block(List<Row> lines, double widthMm, double heightMm) {
   /** From one base line to the next, in heights of the lower line's capitals. */
   static final double PITCH = 1.5;
 
@@ -35,8 +37,9 @@ record Block(List<Row> lines) {
     }
   }
 
-  Block {
-    lines = List.copyOf(lines);
+  /** Measured once: a block is tried in thousands of places. */
+  Block(List<Row> lines) {
+    this(List.copyOf(lines), widthOf(lines), heightOf(lines));
   }
 
   static Block of(double capMm, String... lines) {
@@ -64,11 +67,15 @@ record Block(List<Row> lines) {
         lines.stream().map(r -> new Row(r.words(), Math.min(r.capMm(), capMm))).toList());
   }
 
-  double widthMm() {
-    return lines.stream().mapToDouble(Row::widthMm).max().orElse(0);
+  private static double widthOf(List<Row> lines) {
+    double width = 0;
+    for (Row row : lines) {
+      width = Math.max(width, row.widthMm());
+    }
+    return width;
   }
 
-  double heightMm() {
+  private static double heightOf(List<Row> lines) {
     double height = lines.get(0).capMm();
     for (int i = 1; i < lines.size(); i++) {
       height += PITCH * lines.get(i).capMm();
@@ -77,7 +84,7 @@ record Block(List<Row> lines) {
   }
 
   TurnedBox at(Vec2 centre, Angle turn) {
-    return new TurnedBox(centre, widthMm() / 2, heightMm() / 2, turn);
+    return new TurnedBox(centre, widthMm / 2, heightMm / 2, turn);
   }
 
   /**

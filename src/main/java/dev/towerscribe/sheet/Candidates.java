@@ -13,6 +13,12 @@ import java.util.Optional;
 
 /** Usual places for a label: round a thing, along a line, or anywhere with a leader. */
 final class Candidates {
+  /** No place {@link #anywhere} costs less. */
+  static final double ANYWHERE_COST = 12;
+
+  /** No place {@link #along} a boundary costs less: those at straight edges are liked better. */
+  static final double LEAST_ALONG_COST = -0.5;
+
   private static final double GAP_MM = 1.5;
   private static final int DIRECTIONS = 32;
   private static final double[] RINGS_MM = {0, 1.5, 3, 5, 8, 11, 15, 20, 26, 34};
@@ -21,6 +27,7 @@ final class Candidates {
   private static final double BESIDE_MM = 3.0;
 
   private static final double LEAST_STRAIGHT_MM = 8.0;
+  private static final double LEAST_LEADER_MM = 2.0;
   private static final double GRID_MM = 5.0;
 
   /** Steep lines read upward, from the page's right-hand edge, a little past the upright too. */
@@ -57,12 +64,14 @@ final class Candidates {
   private static double touching(TurnedBox box, Vec2 unit, double radiusMm) {
     double low = 0;
     double high = radiusMm + box.halfWidthMm() + box.halfHeightMm();
+    double across = Math.abs(unit.x());
+    double up = Math.abs(unit.y());
     // Halving to a hundredth of a millimetre: 300 mm / 2^16.
     for (int i = 0; i < 16; i++) {
       double middle = (low + high) / 2;
-      TurnedBox moved =
-          new TurnedBox(unit.times(middle), box.halfWidthMm(), box.halfHeightMm(), box.turn());
-      if (moved.distanceTo(Vec2.ZERO) < radiusMm) {
+      double x = Math.max(0, across * middle - box.halfWidthMm());
+      double y = Math.max(0, up * middle - box.halfHeightMm());
+      if (x * x + y * y < radiusMm * radiusMm) {
         low = middle;
       } else {
         high = middle;
@@ -95,7 +104,8 @@ final class Candidates {
       // How far the boundary bends toward the lettering within the lettering's width.
       double bend = 0;
       for (int k = -reach; k <= reach; k++) {
-        bend = Math.max(bend, points.get(Math.floorMod(i + k, n)).minus(p).dot(normal));
+        Vec2 q = points.get(Math.floorMod(i + k, n));
+        bend = Math.max(bend, (q.x() - p.x()) * normal.x() + (q.y() - p.y()) * normal.y());
       }
       Angle turn = readable(tangent);
       for (int g = 0; g < gapsMm.length; g++) {
@@ -134,7 +144,7 @@ final class Candidates {
                   at,
                   reading,
                   pointer,
-                  g * 1.5 + 3 * Math.abs(reading.sin()) + 0.1 * past - 0.5));
+                  g * 1.5 + 3 * Math.abs(reading.sin()) + 0.1 * past + LEAST_ALONG_COST));
         }
       }
     }
@@ -158,21 +168,33 @@ final class Candidates {
     return result;
   }
 
-  /** Upright places all over a room, with a leader to a point; nearer is better. */
-  static List<Candidate> anywhere(Block block, Box room, Vec2 pointer) {
+  /**
+   * Upright places all over a room, with a leader to a point; nearer is better.
+   *
+   * @param dearest places that cost as much or more are left out
+   */
+  static List<Candidate> anywhere(Block block, Box room, Vec2 pointer, double dearest) {
     List<Candidate> result = new ArrayList<>();
+    Optional<Vec2> end = Optional.of(pointer);
     for (double x = room.minX() + GRID_MM / 2; x < room.maxX(); x += GRID_MM) {
+      double beside = Math.max(0, Math.abs(pointer.x() - x) - block.widthMm() / 2);
+      if (leaderCost(beside) >= dearest) {
+        continue;
+      }
       for (double y = room.minY() + GRID_MM / 2; y < room.maxY(); y += GRID_MM) {
-        Vec2 at = new Vec2(x, y);
-        double far = block.at(at, Angle.ZERO).distanceTo(pointer);
-        if (far > 2) {
-          result.add(
-              new Candidate(
-                  block, at, Angle.ZERO, Optional.of(pointer), 12 + 0.5 * far + far * far / 100));
+        double above = Math.max(0, Math.abs(pointer.y() - y) - block.heightMm() / 2);
+        double far = Math.hypot(beside, above);
+        double cost = leaderCost(far);
+        if (far > LEAST_LEADER_MM && cost < dearest) {
+          result.add(new Candidate(block, new Vec2(x, y), Angle.ZERO, end, cost));
         }
       }
     }
     return result;
+  }
+
+  private static double leaderCost(double lengthMm) {
+    return ANYWHERE_COST + 0.5 * lengthMm + lengthMm * lengthMm / 100;
   }
 
   /** The direction along a line that reads from the left or from the page's right-hand edge. */

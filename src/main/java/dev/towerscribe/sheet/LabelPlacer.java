@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
 
 /**
  * Finds room for lettering among lines. Some things lettering may never cover (hole circles, the
@@ -33,14 +34,40 @@ final class LabelPlacer {
    * @param pointer what a leader line runs to, if it stands apart
    * @param cost how little it is liked before anything is crossed
    */
-  record Candidate(Block block, Vec2 centre, Angle turn, Optional<Vec2> pointer, double cost) {}
+  record Candidate(Block block, Vec2 centre, Angle turn, Optional<Vec2> pointer, double cost) {
+    Candidate dearerBy(double more) {
+      return new Candidate(block, centre, turn, pointer, cost + more);
+    }
+  }
+
+  /**
+   * Candidates that are made only if one of them could be cheaper than the best of the first.
+   *
+   * @param from none of them costs less before anything is crossed
+   * @param made gives those that cost less than it is told; giving others does no harm
+   */
+  record Further(double from, DoubleFunction<List<Candidate>> made) {
+    static final Further NONE = new Further(Double.POSITIVE_INFINITY, dearest -> List.of());
+  }
 
   private record Disc(Vec2 centre, double radiusMm) {}
 
-  private record Stroke(Vec2 from, Vec2 to, double costPerMm) {}
+  private record Stroke(Vec2 from, Vec2 to, double costPerMm, Box bounds) {
+    Stroke(Vec2 from, Vec2 to, double costPerMm) {
+      this(from, to, costPerMm, Box.around(from, 0).union(Box.around(to, 0)));
+    }
+  }
+
+  private record Taken(TurnedBox box, Box bounds) {
+    Taken(TurnedBox box) {
+      this(box, box.bounds());
+    }
+  }
+
+  private record Best(Candidate candidate, double cost) {}
 
   private final Box room;
-  private final List<TurnedBox> taken = new ArrayList<>();
+  private final List<Taken> taken = new ArrayList<>();
   private final List<Disc> discs = new ArrayList<>();
   private final List<Stroke> walls = new ArrayList<>();
   private final List<Stroke> strokes = new ArrayList<>();
@@ -57,7 +84,7 @@ final class LabelPlacer {
 
   /** Nothing may cover this box. */
   void keepClear(TurnedBox box) {
-    taken.add(box);
+    taken.add(new Taken(box));
   }
 
   /** Nothing may cover this disc. */
@@ -111,6 +138,29 @@ final class LabelPlacer {
    * @return the box it takes, or empty when no candidate is free
    */
   Optional<TurnedBox> place(List<Candidate> candidates, double worth) {
+    return place(candidates, worth, Further.NONE);
+  }
+
+  /**
+   * Places a label unless it costs too much.
+   *
+   * @param candidates in order of preference where costs are alike
+   * @param worth what the label is worth; no dearer place is taken
+   * @param further where costs are alike they come after the others
+   * @return the box it takes, or empty when no candidate is free
+   */
+  Optional<TurnedBox> place(List<Candidate> candidates, double worth, Further further) {
+    Optional<Best> best = cheapest(candidates, worth);
+    double least = best.map(Best::cost).orElse(worth);
+    if (least > further.from()) {
+      List<Candidate> all = new ArrayList<>(candidates);
+      all.addAll(further.made().apply(least));
+      best = cheapest(all, worth);
+    }
+    return take(best);
+  }
+
+  private Optional<Best> cheapest(List<Candidate> candidates, double worth) {
     List<Candidate> sorted = new ArrayList<>(candidates);
     sorted.sort(Comparator.comparingDouble(Candidate::cost));
     Candidate best = null;
@@ -125,11 +175,16 @@ final class LabelPlacer {
         best = candidate;
       }
     }
-    if (best == null) {
+    return best == null ? Optional.empty() : Optional.of(new Best(best, least));
+  }
+
+  private Optional<TurnedBox> take(Optional<Best> best) {
+    if (best.isEmpty()) {
       return Optional.empty();
     }
-    TurnedBox box = best.block().at(best.centre(), best.turn());
-    take(best, box, least > best.cost());
+    Candidate chosen = best.get().candidate();
+    TurnedBox box = chosen.block().at(chosen.centre(), chosen.turn());
+    take(chosen, box, best.get().cost() > chosen.cost());
     return Optional.of(box);
   }
 
@@ -145,7 +200,7 @@ final class LabelPlacer {
               discs.add(new Disc(end, 0.8));
             });
     items.addAll(chosen.block().drawn(chosen.centre(), chosen.turn(), cleared, Ink.BLACK));
-    taken.add(box.grown(CLEARED_MM));
+    taken.add(new Taken(box.grown(CLEARED_MM)));
   }
 
   /** Cost of a candidate; infinite when it is barred or already dearer than the best. */
@@ -155,18 +210,18 @@ final class LabelPlacer {
     if (!room.contains(bounds)) {
       return Double.POSITIVE_INFINITY;
     }
-    for (TurnedBox other : taken) {
-      if (box.overlaps(other)) {
+    for (Taken other : taken) {
+      if (bounds.meets(other.bounds()) && box.overlaps(other.box())) {
         return Double.POSITIVE_INFINITY;
       }
     }
     for (Disc disc : discs) {
-      if (box.distanceTo(disc.centre()) < disc.radiusMm()) {
+      if (box.isWithin(disc.radiusMm(), disc.centre())) {
         return Double.POSITIVE_INFINITY;
       }
     }
     for (Stroke wall : walls) {
-      if (near(bounds, wall) && box.lengthInside(wall.from(), wall.to()) > 0) {
+      if (bounds.meets(wall.bounds()) && box.lengthInside(wall.from(), wall.to()) > 0) {
         return Double.POSITIVE_INFINITY;
       }
     }
@@ -179,7 +234,7 @@ final class LabelPlacer {
       }
     }
     for (Stroke stroke : strokes) {
-      if (near(bounds, stroke)) {
+      if (bounds.meets(stroke.bounds())) {
         cost += stroke.costPerMm() * box.lengthInside(stroke.from(), stroke.to());
         if (cost >= least) {
           return Double.POSITIVE_INFINITY;
@@ -193,8 +248,8 @@ final class LabelPlacer {
     if (!room.contains(end)) {
       return true;
     }
-    for (TurnedBox other : taken) {
-      if (other.lengthInside(start, end) > 0) {
+    for (Taken other : taken) {
+      if (other.box().lengthInside(start, end) > 0) {
         return true;
       }
     }
@@ -212,12 +267,5 @@ final class LabelPlacer {
     double squared = d.dot(d);
     double t = squared == 0.0 ? 0 : Math.max(0, Math.min(1, p.minus(a).dot(d) / squared));
     return p.distanceTo(a.toward(b, t));
-  }
-
-  private static boolean near(Box box, Stroke stroke) {
-    return Math.max(stroke.from().x(), stroke.to().x()) >= box.minX()
-        && Math.min(stroke.from().x(), stroke.to().x()) <= box.maxX()
-        && Math.max(stroke.from().y(), stroke.to().y()) >= box.minY()
-        && Math.min(stroke.from().y(), stroke.to().y()) <= box.maxY();
   }
 }

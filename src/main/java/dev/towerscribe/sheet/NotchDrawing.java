@@ -23,6 +23,7 @@ import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Tolerances;
 import dev.towerscribe.sheet.LabelPlacer.Candidate;
+import dev.towerscribe.sheet.LabelPlacer.Further;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -40,6 +41,9 @@ final class NotchDrawing {
 
   /** Half an arrowhead's width over its length. */
   private static final double ARROW_SLOPE = 0.2;
+
+  /** Places up to this cost are tried before any farther off is thought of. */
+  private static final double NEAR_COST = Candidates.ANYWHERE_COST + 8;
 
   /** Far more than rounding, far less than any cut: where an edge lies on the bracket's own. */
   private static final double ON_EDGE_MM = 1e-3;
@@ -183,15 +187,13 @@ final class NotchDrawing {
     }
     Block cut = Block.of(3.5, "CUT TO THE THICK LINE", "remove the hatched metal");
     Vec2 corner = removed.contours().get(0).flattened(0.05).get(0);
-    List<Candidate> candidates = new ArrayList<>();
+    List<Vec2> ends = new ArrayList<>();
     for (Contour contour : removed.contours()) {
-      for (Vec2 p : Candidates.even(contour.flattened(0.05), true, 8)) {
-        if (window.contains(p)) {
-          candidates.addAll(Candidates.anywhere(cut, window, p));
-        }
-      }
+      ends.addAll(Candidates.even(contour.flattened(0.05), true, 8));
     }
-    place(candidates, cut, corner, "cut");
+    ends.removeIf(p -> !window.contains(p));
+    ends.add(corner);
+    anywhere(cut, corner, ends, "cut");
     Block left =
         Block.of(
             3.5,
@@ -202,7 +204,7 @@ final class NotchDrawing {
             .narrowest()
             .map(s -> frame.point(s.start()).toward(frame.point(s.end()), 0.5))
             .orElse(middle);
-    place(Candidates.anywhere(left, window, narrowest), left, narrowest, "width left");
+    anywhere(left, narrowest, List.of(narrowest), "width left");
     for (Bracket.Fastener fastener : notch.bracket().fasteners()) {
       Vec2 at = frame.point(fastener.at());
       Block block = Block.of(3.5, "match: bracket bolt");
@@ -227,14 +229,34 @@ final class NotchDrawing {
   }
 
   private void place(List<Candidate> first, Block block, Vec2 pointer, String what) {
+    place(first, Candidates.ANYWHERE_COST, block, pointer, List.of(pointer), what);
+  }
+
+  /** A label with a leader to one of several points: those near by are tried first. */
+  private void anywhere(Block block, Vec2 pointer, List<Vec2> ends, String what) {
+    place(anywhere(block, ends, NEAR_COST), NEAR_COST, block, pointer, ends, what);
+  }
+
+  private void place(
+      List<Candidate> first,
+      double furtherFrom,
+      Block block,
+      Vec2 pointer,
+      List<Vec2> ends,
+      String what) {
     if (!window.contains(pointer)) {
       return;
     }
-    List<Candidate> all = new ArrayList<>(first);
-    all.addAll(Candidates.anywhere(block, window, pointer));
-    if (placer.place(all).isEmpty()) {
+    Further further = new Further(furtherFrom, dearest -> anywhere(block, ends, dearest));
+    if (placer.place(first, Double.POSITIVE_INFINITY, further).isEmpty()) {
       unplaced.add(what);
     }
+  }
+
+  private List<Candidate> anywhere(Block block, List<Vec2> ends, double dearest) {
+    List<Candidate> all = new ArrayList<>();
+    ends.forEach(end -> all.addAll(Candidates.anywhere(block, window, end, dearest)));
+    return all;
   }
 
   /** Reckoned apart from the frame: left +in is to the right from above. */

@@ -23,15 +23,46 @@ import java.util.Optional;
  * <p>Paper follows a domed top's skin, so plan points are first flattened by the {@link Crown}; the
  * rest is a rigid map. On a flat top arcs therefore stay arcs. On a domed one a circle about the
  * pole stays a circle and every other curve is followed to {@link Tolerances#FLATTEN_MM}.
- *
- * @param side which tower
- * @param face from where it is looked at
- * @param crown the dome that the paper follows, if any
- * @param origin where the original strut-shaft centre lies on the page, mm
  */
-public record SheetFrame(Side side, Face face, Optional<Crown> crown, Vec2 origin) {
+public final class SheetFrame {
   /** Deepest halving of an edge; 2^14 pieces of a metre are 0.06 mm long. */
   private static final int DEEPEST = 14;
+
+  private final Face face;
+  private final Crown crown;
+  private final Frame2 rigid;
+
+  /**
+   * A frame.
+   *
+   * @param side which tower
+   * @param face from where it is looked at
+   * @param crown the dome that the paper follows, if any
+   * @param origin where the original strut-shaft centre lies on the page, mm
+   */
+  public SheetFrame(Side side, Face face, Optional<Crown> crown, Vec2 origin) {
+    this.face = face;
+    this.crown = crown.orElse(null);
+    rigid = new Frame2(origin, new Vec2(0, 1), new Vec2(inboardSign(side, face), 0));
+  }
+
+  /**
+   * From where the tower is looked at.
+   *
+   * @return underside or topside
+   */
+  public Face face() {
+    return face;
+  }
+
+  /**
+   * Where the original strut-shaft centre lies on the page.
+   *
+   * @return page mm
+   */
+  public Vec2 origin() {
+    return rigid.origin();
+  }
 
   /**
    * Which way inboard points on a page.
@@ -46,21 +77,8 @@ public record SheetFrame(Side side, Face face, Optional<Crown> crown, Vec2 origi
     return leftTower == fromAbove ? 1 : -1;
   }
 
-  /**
-   * Which way inboard points on this page.
-   *
-   * @return +1 to the page's right, -1 to its left
-   */
-  public int inboardSign() {
-    return inboardSign(side, face);
-  }
-
-  private Frame2 rigid() {
-    return new Frame2(origin, new Vec2(0, 1), new Vec2(inboardSign(), 0));
-  }
-
   private Vec2 onPaper(Vec2 plan) {
-    return crown.map(c -> c.onPaper(plan)).orElse(plan);
+    return crown == null ? plan : crown.onPaper(plan);
   }
 
   /**
@@ -70,7 +88,7 @@ public record SheetFrame(Side side, Face face, Optional<Crown> crown, Vec2 origi
    * @return page mm
    */
   public Vec2 point(Vec2 plan) {
-    return rigid().map(onPaper(plan));
+    return rigid.map(onPaper(plan));
   }
 
   /**
@@ -80,7 +98,7 @@ public record SheetFrame(Side side, Face face, Optional<Crown> crown, Vec2 origi
    * @return the same direction on the page, same length
    */
   public Vec2 direction(Vec2 plan) {
-    return rigid().mapVector(plan);
+    return rigid.mapVector(plan);
   }
 
   /**
@@ -90,15 +108,12 @@ public record SheetFrame(Side side, Face face, Optional<Crown> crown, Vec2 origi
    * @return boundary on the page
    */
   public Contour contour(Contour plan) {
-    if (crown.isEmpty()) {
-      return plan.mapped(rigid());
+    if (crown == null) {
+      return plan.mapped(rigid);
     }
     Optional<Arc> circle = plan.asCircle();
     if (circle.isPresent() && circle.get().centre().norm() <= Tolerances.SAME_POINT_MM) {
-      Contour flat =
-          Contour.circle(Vec2.ZERO, crown.get().alongSkinMm(circle.get().radius()))
-              .mapped(new Frame2(origin, new Vec2(0, 1), new Vec2(inboardSign(), 0)));
-      return flat;
+      return Contour.circle(Vec2.ZERO, crown.alongSkinMm(circle.get().radius())).mapped(rigid);
     }
     List<Vec2> points = new ArrayList<>();
     for (Edge edge : plan.edges()) {
@@ -118,10 +133,10 @@ public record SheetFrame(Side side, Face face, Optional<Crown> crown, Vec2 origi
    * @return region on the page, outer boundaries counter-clockwise
    */
   public Region region(Region plan) {
-    if (crown.isEmpty()) {
-      return plan.mapped(rigid());
+    if (crown == null) {
+      return plan.mapped(rigid);
     }
-    boolean turnsOver = rigid().reflects();
+    boolean turnsOver = rigid.reflects();
     List<Contour> contours = new ArrayList<>();
     for (int i = 0; i < plan.contours().size(); i++) {
       Contour mapped = contour(plan.contours().get(i));
@@ -138,7 +153,7 @@ public record SheetFrame(Side side, Face face, Optional<Crown> crown, Vec2 origi
    * @return page points from end to end
    */
   public List<Vec2> path(Vec2 from, Vec2 to) {
-    if (crown.isEmpty()) {
+    if (crown == null) {
       return List.of(point(from), point(to));
     }
     List<Vec2> points = new ArrayList<>();
@@ -152,27 +167,33 @@ public record SheetFrame(Side side, Face face, Optional<Crown> crown, Vec2 origi
     // Quarters first: a symmetrical curve may cross its own chord in the middle.
     int pieces = 4;
     for (int i = 0; i < pieces; i++) {
-      halve(edge, (double) i / pieces, (double) (i + 1) / pieces, 0, into);
+      double t0 = (double) i / pieces;
+      double t1 = (double) (i + 1) / pieces;
+      Vec2 a = point(edge.at(t0));
+      Vec2 middle = point(edge.at((t0 + t1) / 2));
+      halve(edge, t0, t1, a, middle, point(edge.at(t1)), 0, into);
     }
   }
 
-  private void halve(Edge edge, double t0, double t1, int depth, List<Vec2> into) {
-    Vec2 a = point(edge.at(t0));
-    Vec2 b = point(edge.at(t1));
+  /** One stretch of an edge, its ends and middle already on the page. */
+  private void halve(
+      Edge edge, double t0, double t1, Vec2 a, Vec2 middle, Vec2 b, int depth, List<Vec2> into) {
     double tm = (t0 + t1) / 2;
-    boolean straight = true;
-    for (double t : new double[] {(t0 + tm) / 2, tm, (tm + t1) / 2}) {
-      Vec2 p = point(edge.at(t));
-      Vec2 chord = b.minus(a);
-      double off =
-          chord.norm() == 0.0 ? p.distanceTo(a) : Math.abs(chord.cross(p.minus(a))) / chord.norm();
-      straight &= off <= Tolerances.FLATTEN_MM / 2;
-    }
-    if (straight || depth == DEEPEST) {
+    Vec2 first = point(edge.at((t0 + tm) / 2));
+    Vec2 last = point(edge.at((tm + t1) / 2));
+    if (depth == DEEPEST
+        || isNearChord(a, b, first) && isNearChord(a, b, middle) && isNearChord(a, b, last)) {
       into.add(a);
     } else {
-      halve(edge, t0, tm, depth + 1, into);
-      halve(edge, tm, t1, depth + 1, into);
+      halve(edge, t0, tm, a, first, middle, depth + 1, into);
+      halve(edge, tm, t1, middle, last, b, depth + 1, into);
     }
+  }
+
+  private static boolean isNearChord(Vec2 a, Vec2 b, Vec2 p) {
+    Vec2 chord = b.minus(a);
+    double length = chord.norm();
+    double off = length == 0.0 ? p.distanceTo(a) : Math.abs(chord.cross(p.minus(a))) / length;
+    return off <= Tolerances.FLATTEN_MM / 2;
   }
 }

@@ -16,6 +16,7 @@ import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Numbers;
 import dev.towerscribe.quantity.Tolerances;
 import dev.towerscribe.sheet.LabelPlacer.Candidate;
+import dev.towerscribe.sheet.LabelPlacer.Further;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -36,6 +37,9 @@ final class TowerWords {
   private static final double NEARLY_ROUND_MM = 1.0;
 
   private static final double POINTS_EVERY_MM = 10;
+
+  /** How much less the other side of a boundary is liked. */
+  private static final double OTHER_SIDE_COST = 15;
 
   /** Less of a line than this need not be named on a tile. */
   private static final double LEAST_SEEN_MM = 30;
@@ -130,9 +134,7 @@ final class TowerWords {
       narrow.add(new Block.Row(Measures.one(hole.diameterMm(), LengthUnit.MM), LEAST_CAP_MM));
     }
     Block small = new Block(narrow);
-    for (Candidate c : Candidates.around(small, at, radius, outward)) {
-      candidates.add(new Candidate(small, c.centre(), c.turn(), c.pointer(), c.cost() + 4));
-    }
+    Candidates.around(small, at, radius, outward).forEach(c -> candidates.add(c.dearerBy(4)));
     must(hole.name(), candidates, List.of(block, small), edgePoints(at, radius));
   }
 
@@ -210,20 +212,27 @@ final class TowerWords {
       return;
     }
     Block block = block(needed, words);
-    List<Candidate> candidates = new ArrayList<>();
     Region region = frame.region(plan);
+    List<Candidate> candidates = new ArrayList<>();
     for (Contour contour : region.contours()) {
       candidates.addAll(Candidates.along(block, contour, outside, 0.9, 2.5, 4.5, 7, 10, 14));
-      candidates.addAll(
-          Candidates.along(block, contour, !outside, 2.5, 7, 12).stream()
-              .map(c -> new Candidate(c.block(), c.centre(), c.turn(), c.pointer(), c.cost() + 15))
-              .toList());
     }
-    List<Vec2> points = points(region);
+    Further across =
+        new Further(
+            OTHER_SIDE_COST + Candidates.LEAST_ALONG_COST,
+            dearest -> {
+              List<Candidate> others = new ArrayList<>();
+              for (Contour contour : region.contours()) {
+                Candidates.along(block, contour, !outside, 2.5, 7, 12)
+                    .forEach(c -> others.add(c.dearerBy(OTHER_SIDE_COST)));
+              }
+              return others;
+            });
+    List<Vec2> points = needed ? points(region) : List.of();
     if (needed && points.size() * POINTS_EVERY_MM >= LEAST_SEEN_MM) {
-      must(words[0], candidates, List.of(block, block.atMost(LEAST_CAP_MM)), points);
+      must(words[0], candidates, across, List.of(block, block.atMost(LEAST_CAP_MM)), points);
     } else {
-      soft(candidates);
+      placer.place(candidates, WORTH, across);
     }
   }
 
@@ -275,10 +284,17 @@ final class TowerWords {
       return;
     }
     // An upright note with a leader is easier to read than a steep one in many short lines.
-    for (int i = 0; i < seen.size(); i += 2) {
-      candidates.addAll(Candidates.anywhere(wide, window, seen.get(i)));
-    }
-    must(words.get(0), candidates, List.of(narrow, narrow.atMost(LEAST_CAP_MM)), seen);
+    Further upright =
+        new Further(
+            Candidates.ANYWHERE_COST,
+            dearest -> {
+              List<Candidate> others = new ArrayList<>();
+              for (int i = 0; i < seen.size(); i += 2) {
+                others.addAll(Candidates.anywhere(wide, window, seen.get(i), dearest));
+              }
+              return others;
+            });
+    must(words.get(0), candidates, upright, List.of(narrow, narrow.atMost(LEAST_CAP_MM)), seen);
   }
 
   private void foreAft() {
@@ -364,23 +380,38 @@ final class TowerWords {
   }
 
   private void soft(List<Candidate> candidates) {
-    placer.place(candidates.stream().filter(c -> c.cost() < WORTH).toList(), WORTH);
+    placer.place(candidates, WORTH);
+  }
+
+  private void must(String what, List<Candidate> liked, List<Block> blocks, List<Vec2> pointers) {
+    must(what, liked, Further.NONE, blocks, pointers);
   }
 
   /** Places where liked, else anywhere with a leader to one of the points, smaller if need be. */
-  private void must(String what, List<Candidate> liked, List<Block> blocks, List<Vec2> pointers) {
-    if (placer.place(liked, WORTH).isPresent()) {
+  private void must(
+      String what,
+      List<Candidate> liked,
+      Further lessLiked,
+      List<Block> blocks,
+      List<Vec2> pointers) {
+    if (placer.place(liked, WORTH, lessLiked).isPresent()) {
       return;
     }
-    List<Candidate> all = new ArrayList<>(liked);
-    for (int i = 0; i < blocks.size(); i++) {
-      for (Vec2 pointer : pointers) {
-        for (Candidate c : Candidates.anywhere(blocks.get(i), window, pointer)) {
-          all.add(new Candidate(c.block(), c.centre(), c.turn(), c.pointer(), c.cost() + 4 * i));
-        }
-      }
-    }
-    if (placer.place(all).isEmpty()) {
+    Further anywhere =
+        new Further(
+            Math.min(lessLiked.from(), Candidates.ANYWHERE_COST),
+            dearest -> {
+              List<Candidate> all = new ArrayList<>(lessLiked.made().apply(dearest));
+              for (int i = 0; i < blocks.size(); i++) {
+                double dearer = 4.0 * i;
+                for (Vec2 pointer : pointers) {
+                  Candidates.anywhere(blocks.get(i), window, pointer, dearest)
+                      .forEach(c -> all.add(c.dearerBy(dearer)));
+                }
+              }
+              return all;
+            });
+    if (placer.place(liked, Double.POSITIVE_INFINITY, anywhere).isEmpty()) {
       unplaced.add(what);
     }
   }

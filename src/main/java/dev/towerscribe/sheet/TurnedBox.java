@@ -6,29 +6,40 @@ import dev.towerscribe.quantity.Angle;
 import java.util.List;
 
 /**
- * A rectangle at any angle: the room of a piece of lettering.
+ * A rectangle at any angle: the room of a piece of lettering. Hundreds of thousands are asked about
+ * for one sheet, so its answers are worked out on plain numbers, without a vector for each step.
  *
  * @param centre its middle, page mm
- * @param halfWidthMm half its size along {@code turn}
+ * @param halfWidthMm half its size along {@code along}
  * @param halfHeightMm half its size across
- * @param turn direction of its width from +x toward +y
+ * @param along direction of its width, of length one
  */
-record TurnedBox(Vec2 centre, double halfWidthMm, double halfHeightMm, Angle turn) {
+record TurnedBox(Vec2 centre, double halfWidthMm, double halfHeightMm, Vec2 along) {
+  /** Boxes that overlap by less share no more than a boundary. */
+  private static final double TOUCHING_MM = 1e-9;
+
+  private static final Vec2 LEVEL = new Vec2(1, 0);
+
+  /**
+   * A box by its turn.
+   *
+   * @param turn direction of its width from +x toward +y
+   */
+  TurnedBox(Vec2 centre, double halfWidthMm, double halfHeightMm, Angle turn) {
+    this(centre, halfWidthMm, halfHeightMm, turn == Angle.ZERO ? LEVEL : Vec2.polar(1.0, turn));
+  }
+
   static TurnedBox of(Box box) {
-    return new TurnedBox(box.centre(), box.width() / 2, box.height() / 2, Angle.ZERO);
+    return new TurnedBox(box.centre(), box.width() / 2, box.height() / 2, LEVEL);
   }
 
   TurnedBox grown(double mm) {
-    return new TurnedBox(centre, halfWidthMm + mm, halfHeightMm + mm, turn);
-  }
-
-  Vec2 along() {
-    return Vec2.polar(1.0, turn);
+    return new TurnedBox(centre, halfWidthMm + mm, halfHeightMm + mm, along);
   }
 
   List<Vec2> corners() {
-    Vec2 a = along().times(halfWidthMm);
-    Vec2 b = along().quarterTurn().times(halfHeightMm);
+    Vec2 a = along.times(halfWidthMm);
+    Vec2 b = along.quarterTurn().times(halfHeightMm);
     return List.of(
         centre.minus(a).minus(b),
         centre.plus(a).minus(b),
@@ -37,81 +48,106 @@ record TurnedBox(Vec2 centre, double halfWidthMm, double halfHeightMm, Angle tur
   }
 
   Box bounds() {
-    Vec2 a = along();
-    double w = Math.abs(a.x()) * halfWidthMm + Math.abs(a.y()) * halfHeightMm;
-    double h = Math.abs(a.y()) * halfWidthMm + Math.abs(a.x()) * halfHeightMm;
+    double w = Math.abs(along.x()) * halfWidthMm + Math.abs(along.y()) * halfHeightMm;
+    double h = Math.abs(along.y()) * halfWidthMm + Math.abs(along.x()) * halfHeightMm;
     return new Box(centre.x() - w, centre.y() - h, centre.x() + w, centre.y() + h);
   }
 
-  /** The point as seen from the box: x along its width, y across, from its centre. */
-  private Vec2 seen(Vec2 p) {
-    Vec2 d = p.minus(centre);
-    return new Vec2(d.dot(along()), d.dot(along().quarterTurn()));
+  /** How far a point lies from the centre along the box's width. */
+  private double seenX(Vec2 p) {
+    return (p.x() - centre.x()) * along.x() + (p.y() - centre.y()) * along.y();
+  }
+
+  /** How far a point lies from the centre across the box's width. */
+  private double seenY(Vec2 p) {
+    return (p.y() - centre.y()) * along.x() - (p.x() - centre.x()) * along.y();
   }
 
   boolean contains(Vec2 p) {
-    Vec2 q = seen(p);
-    return Math.abs(q.x()) <= halfWidthMm && Math.abs(q.y()) <= halfHeightMm;
+    return Math.abs(seenX(p)) <= halfWidthMm && Math.abs(seenY(p)) <= halfHeightMm;
   }
 
   /** Distance from a point to the box; zero inside. */
   double distanceTo(Vec2 p) {
-    Vec2 q = seen(p);
-    return Math.hypot(
-        Math.max(0, Math.abs(q.x()) - halfWidthMm), Math.max(0, Math.abs(q.y()) - halfHeightMm));
+    return Math.hypot(beyondWidth(p), beyondHeight(p));
+  }
+
+  private double beyondWidth(Vec2 p) {
+    return Math.max(0, Math.abs(seenX(p)) - halfWidthMm);
+  }
+
+  private double beyondHeight(Vec2 p) {
+    return Math.max(0, Math.abs(seenY(p)) - halfHeightMm);
+  }
+
+  /** Whether a point is less than a distance away. */
+  boolean isWithin(double mm, Vec2 p) {
+    double x = beyondWidth(p);
+    if (x >= mm) {
+      return false;
+    }
+    double y = beyondHeight(p);
+    return y < mm && Math.hypot(x, y) < mm;
   }
 
   /** The point of the box's edge on the way from its centre toward another. */
   Vec2 edgeToward(Vec2 p) {
-    Vec2 q = seen(p);
-    if (q.norm() == 0.0) {
+    double x = seenX(p);
+    double y = seenY(p);
+    if (x == 0.0 && y == 0.0) {
       return centre;
     }
     double k =
         Math.min(
-            q.x() == 0.0 ? Double.POSITIVE_INFINITY : halfWidthMm / Math.abs(q.x()),
-            q.y() == 0.0 ? Double.POSITIVE_INFINITY : halfHeightMm / Math.abs(q.y()));
+            x == 0.0 ? Double.POSITIVE_INFINITY : halfWidthMm / Math.abs(x),
+            y == 0.0 ? Double.POSITIVE_INFINITY : halfHeightMm / Math.abs(y));
     return centre.toward(p, Math.min(1.0, k));
   }
 
-  /** How far it reaches from its centre in a direction. */
-  double reach(Vec2 unit) {
-    return Math.abs(unit.dot(along())) * halfWidthMm
-        + Math.abs(unit.dot(along().quarterTurn())) * halfHeightMm;
+  /** How far it reaches from its centre in a direction of length one. */
+  private double reach(double x, double y) {
+    return Math.abs(x * along.x() + y * along.y()) * halfWidthMm
+        + Math.abs(y * along.x() - x * along.y()) * halfHeightMm;
   }
 
   /** Whether two boxes share more than a boundary: separating axes. */
   boolean overlaps(TurnedBox o) {
-    Vec2 between = o.centre.minus(centre);
-    for (Vec2 axis : List.of(along(), along().quarterTurn(), o.along(), o.along().quarterTurn())) {
-      if (Math.abs(between.dot(axis)) >= reach(axis) + o.reach(axis) - 1e-9) {
-        return false;
-      }
-    }
-    return true;
+    double ax = along.x();
+    double ay = along.y();
+    double bx = o.along.x();
+    double by = o.along.y();
+    return !apart(o, ax, ay) && !apart(o, -ay, ax) && !apart(o, bx, by) && !apart(o, -by, bx);
+  }
+
+  private boolean apart(TurnedBox o, double x, double y) {
+    double between = (o.centre.x() - centre.x()) * x + (o.centre.y() - centre.y()) * y;
+    return Math.abs(between) >= reach(x, y) + o.reach(x, y) - TOUCHING_MM;
   }
 
   /** Length of a straight line inside the box (Liang and Barsky's clipping). */
   double lengthInside(Vec2 from, Vec2 to) {
-    Vec2 a = seen(from);
-    Vec2 d = seen(to).minus(a);
-    double t0 = 0;
-    double t1 = 1;
-    double[] speed = {-d.x(), d.x(), -d.y(), d.y()};
-    double[] room = {
-      a.x() + halfWidthMm, halfWidthMm - a.x(), a.y() + halfHeightMm, halfHeightMm - a.y()
-    };
-    for (int i = 0; i < 4; i++) {
-      if (speed[i] == 0.0) {
-        if (room[i] < 0) {
-          return 0;
-        }
-      } else if (speed[i] < 0) {
-        t0 = Math.max(t0, room[i] / speed[i]);
-      } else {
-        t1 = Math.min(t1, room[i] / speed[i]);
-      }
+    double x = seenX(from);
+    double y = seenY(from);
+    double dx = seenX(to) - x;
+    double dy = seenY(to) - y;
+    double in = Math.max(0, Math.max(enters(x, dx, halfWidthMm), enters(y, dy, halfHeightMm)));
+    double out = Math.min(1, Math.min(leaves(x, dx, halfWidthMm), leaves(y, dy, halfHeightMm)));
+    return in < out ? (out - in) * Math.hypot(dx, dy) : 0;
+  }
+
+  /** When something at {@code at}, moving at {@code speed}, comes between -half and half. */
+  private static double enters(double at, double speed, double half) {
+    if (speed == 0.0) {
+      return Math.abs(at) > half ? Double.POSITIVE_INFINITY : Double.NEGATIVE_INFINITY;
     }
-    return t0 < t1 ? (t1 - t0) * d.norm() : 0;
+    return speed > 0 ? (-half - at) / speed : (half - at) / speed;
+  }
+
+  /** When it leaves again. */
+  private static double leaves(double at, double speed, double half) {
+    if (speed == 0.0) {
+      return Double.POSITIVE_INFINITY;
+    }
+    return speed > 0 ? (half - at) / speed : (-half - at) / speed;
   }
 }

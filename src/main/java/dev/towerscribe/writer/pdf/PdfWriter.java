@@ -24,11 +24,34 @@ import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferenc
 public final class PdfWriter {
   private static final String CREATOR = "Towerscribe";
 
-  private PdfWriter() {}
+  private final PDDocument document = new PDDocument();
+  private final PdfFont font;
+
+  /** Opens a document, still without pages, and its font. */
+  public PdfWriter() {
+    try {
+      font = new PdfFont(document);
+    } catch (IOException e) {
+      // Nothing here leaves memory but the reading of the font, which is part of the program.
+      throw new UncheckedIOException(e);
+    }
+  }
 
   /**
-   * Writes a document. It asks viewers not to scale when printing, to pick the paper by its size
-   * and to print on one side. Carries no date and no random identity.
+   * Writes a document in one go.
+   *
+   * @param title the document's title
+   * @param pages at least one, in order
+   * @return the file
+   * @throws IllegalArgumentException as {@link #finish} does
+   */
+  public static byte[] write(String title, List<Page> pages) {
+    return new PdfWriter().finish(title, pages);
+  }
+
+  /**
+   * Writes the document; to be called once. It asks viewers not to scale when printing, to pick the
+   * paper by its size and to print on one side. Carries no date and no random identity.
    *
    * @param title the document's title
    * @param pages at least one, in order
@@ -36,15 +59,14 @@ public final class PdfWriter {
    * @throws IllegalArgumentException if there is no page, or a text has a character that the sheet
    *     font cannot write
    */
-  public static byte[] write(String title, List<Page> pages) {
+  public byte[] finish(String title, List<Page> pages) {
     if (pages.isEmpty()) {
       throw new IllegalArgumentException("a document has at least one page");
     }
-    try (PDDocument document = new PDDocument()) {
+    try (document) {
       document.setVersion(1.7f);
       document.getDocumentInformation().setTitle(title);
       document.getDocumentInformation().setCreator(CREATOR);
-      PdfFont font = new PdfFont(document);
       PDResources resources = new PDResources();
       resources.put(COSName.getPDFName(PdfFont.NAME), font.resource());
       long identity = hash(0, title);
@@ -62,7 +84,7 @@ public final class PdfWriter {
       document.save(bytes);
       return bytes.toByteArray();
     } catch (IOException e) {
-      // Nothing here leaves memory but the reading of the font, which is part of the program.
+      // Nothing here leaves memory.
       throw new UncheckedIOException(e);
     }
   }

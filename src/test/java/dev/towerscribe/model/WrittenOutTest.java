@@ -1,0 +1,44 @@
+package dev.towerscribe.model;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.towerscribe.geometry.Arc;
+import dev.towerscribe.geometry.Contour;
+import dev.towerscribe.geometry.Segment;
+import dev.towerscribe.geometry.Vec2;
+import java.lang.reflect.RecordComponent;
+import java.util.List;
+import java.util.StringJoiner;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Records whose text is written out say every component, by name and in order. */
+class WrittenOutTest {
+  static Stream<Record> records() {
+    Bolt bolt = new Bolt("A", new Vec2(1.5, -2), Thread.KNOWN.get(0), 8, 16);
+    Plate.Slot slot = new Plate.Slot(-10, 12.5, List.of(-10.0, 0.0));
+    Contour outline = Contour.circle(Vec2.ZERO, 70);
+    Plate plate =
+        new Plate("plate", 4, outline, true, slot, 1, 2.25, 44, 3, 5, 6, List.of(bolt, bolt));
+    return Stream.of(
+        plate,
+        slot,
+        bolt,
+        Thread.KNOWN.get(11),
+        new Vec2(1e-7, -0.0),
+        new Segment(Vec2.ZERO, new Vec2(3, 4)),
+        new Arc(Vec2.ZERO, 5, 0.25, -1));
+  }
+
+  @ParameterizedTest
+  @MethodSource("records")
+  void textIsThatOfARecord(Record value) throws ReflectiveOperationException {
+    // Independent: put together here from what the class file says of the record.
+    StringJoiner parts = new StringJoiner(", ", value.getClass().getSimpleName() + "[", "]");
+    for (RecordComponent part : value.getClass().getRecordComponents()) {
+      parts.add(part.getName() + "=" + part.getAccessor().invoke(value));
+    }
+    assertThat(value.toString()).isEqualTo(parts.toString());
+  }
+}
