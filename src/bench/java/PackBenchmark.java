@@ -24,6 +24,7 @@ public final class PackBenchmark {
       List.of(
           "-XX:+UseSerialGC",
           "-XX:TieredStopAtLevel=1",
+          "-Xmn8m",
           "-Xshare:auto",
           "-Xlog:disable",
           "-Djava.awt.headless=true");
