@@ -251,8 +251,31 @@ public final class FullScaleSheets {
         homeless = painted.unplaced();
       }
     }
-    Tiles tiles = Tiles.of(needs, window, sheet.largestMm(), homeless.isEmpty() ? 1 : 2);
-    List<Page> pages = new ArrayList<>();
+    Tiles fewest = Tiles.of(needs, window, sheet.largestMm(), homeless.isEmpty() ? 1 : 2);
+    for (Tiles tiles : fewest.andFiner()) {
+      List<Page> pages = new ArrayList<>();
+      homeless = tiled(sheet, print, info, zones, window, tiles, pages);
+      if (homeless.isEmpty()) {
+        return pages;
+      }
+    }
+    throw new NoRoomException("no room on " + print.paper().word() + " to name " + homeless);
+  }
+
+  /**
+   * The tiles of one way to share a sheet out.
+   *
+   * @param pages where they go
+   * @return names that found no room, after which the pages are not all there
+   */
+  private static List<String> tiled(
+      Sheet sheet,
+      Print print,
+      JobInfo info,
+      Zones zones,
+      Box window,
+      Tiles tiles,
+      List<Page> pages) {
     List<Sheet.Join> joins = tiles.joins(sheet.others());
     for (int r = 0; r < tiles.rows(); r++) {
       for (int c = 0; c < tiles.columns(); c++) {
@@ -260,13 +283,12 @@ public final class FullScaleSheets {
         Vec2 origin = new Vec2(window.minX() - seen.minX(), window.minY() - seen.minY());
         Sheet.Painted painted = sheet.painter().paint(origin, window, joins);
         if (!painted.unplaced().isEmpty()) {
-          throw new NoRoomException(
-              "no room on " + print.paper().word() + " to name " + painted.unplaced());
+          return painted.unplaced();
         }
         pages.add(page(sheet, print, info, zones, window, origin, painted, tiles, r, c));
       }
     }
-    return pages;
+    return List.of();
   }
 
   /** Places of the origin at which everything shows, the best first. */

@@ -8,6 +8,7 @@ import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.quantity.LengthUnit;
+import dev.towerscribe.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -107,10 +108,12 @@ final class StopBand {
     return items;
   }
 
+  /** Figure and limit, the unit once: two stops may then stand in one row. */
   private String figure(Finding stop) {
+    boolean isLength = stop.unit().equals("mm");
     return FindingsPages.amount(stop.figure(), stop.unit(), lengths)
         + ", limit "
-        + FindingsPages.amount(stop.limit(), stop.unit(), lengths);
+        + (isLength ? lengths.figure(stop.limit()) : Numbers.plain(stop.limit(), 2));
   }
 
   /** One line, made smaller and only then cut short to fit. */

@@ -235,8 +235,7 @@ class FullScaleSheetsTest {
             "left.edge-cut.B", Severity.STOP, "bolt B, final cut", 15.96, 16, "mm", "job", "Say.");
     // Independent: 15.96 / 25.4 = 0.6283 and 16 / 25.4 = 0.6299, rounded.
     Map<LengthUnit, String> expected =
-        Map.of(
-            LengthUnit.MM, "15.96 mm, limit 16.00 mm", LengthUnit.INCH, "0.628 in, limit 0.630 in");
+        Map.of(LengthUnit.MM, "15.96 mm, limit 16.00", LengthUnit.INCH, "0.628 in, limit 0.630");
     expected.forEach(
         (units, words) -> {
           StopBand band = new StopBand(List.of(stop), units, 190);
@@ -245,6 +244,27 @@ class FullScaleSheetsTest {
               .extracting(i -> ((Item.Text) i).content())
               .anyMatch(t -> t.contains(words));
         });
+  }
+
+  /** Where names find no room, more tiles with more overlap are tried: they must cover as well. */
+  @Test
+  void finerTilesStillCoverAndOverlap() {
+    Box whole = new Box(-130, -90, 150, 260);
+    Tiles fewest = Tiles.of(whole, new Box(0, 0, 170, 190), 20, 1);
+    assertThat(fewest.andFiner()).hasSize(4).startsWith(fewest);
+    for (Tiles tiles : fewest.andFiner()) {
+      Box first = tiles.window(0, 0);
+      Box last = tiles.window(tiles.rows() - 1, tiles.columns() - 1);
+      assertThat(first.union(last).grown(1e-9).contains(whole)).as(tiles.toString()).isTrue();
+      for (int r = 1; r < tiles.rows(); r++) {
+        assertThat(tiles.window(r, 0).maxY() - tiles.window(r - 1, 0).minY())
+            .isGreaterThanOrEqualTo(Tiles.LEAST_OVERLAP_MM);
+      }
+      for (int c = 1; c < tiles.columns(); c++) {
+        assertThat(tiles.window(0, c - 1).maxX() - tiles.window(0, c).minX())
+            .isGreaterThanOrEqualTo(Tiles.LEAST_OVERLAP_MM);
+      }
+    }
   }
 
   @Test
