@@ -6,8 +6,8 @@ import dev.towerscribe.quantity.Angle;
 /**
  * One strut as a linkage, left side. The upright is rigid and holds the ball joint B, the damper's
  * axis, the outer tie rod end TO, the wheel centre and the wheel's axis. B runs on a circle about
- * the arm's inner axis; the damper's axis slides through the top pivot S; TO keeps its distance from
- * TI.
+ * the arm's inner axis; the damper's axis slides through the top pivot S; TO keeps its distance
+ * from TI.
  *
  * <p>With B and S given, S's place in the upright follows from its distance to B and B's distance e
  * from the damper's axis, t = sqrt(|BS|^2 - e^2); what is left is one turn u about the line BS, and
@@ -85,8 +85,8 @@ public final class Mechanism {
   }
 
   /**
-   * The same linkage with the knuckle's camber bolt turned: the damper turns relative to the upright
-   * about an axis along X through the bolt's pivot.
+   * The same linkage with the knuckle's camber bolt turned: the damper turns relative to the
+   * upright about an axis along X through the bolt's pivot.
    *
    * @param pivot a point of that axis, left side, as measured
    * @param camberChange the upright's camber change when the damper stays where it is; positive
@@ -176,8 +176,7 @@ public final class Mechanism {
    */
   public Pose tiedAtHeight(double wheelZMm, Vec3 top, Vec3 tieInner, double tieLengthMm)
       throws NotReached {
-    return atHeight(wheelZMm, top, link -> link.turnByTie(tieInner, tieLengthMm))
-        .pose(tieInner);
+    return atHeight(wheelZMm, top, link -> link.turnByTie(tieInner, tieLengthMm)).pose(tieInner);
   }
 
   /**
@@ -316,12 +315,7 @@ public final class Mechanism {
       double x2 = second(spin);
       double x3 = spin.z();
       // Turning to the left about an upward axis lessens toe-in on the left side: the falling root.
-      solve(
-          x2 * m2 + x3 * m3,
-          x2 * m3 - x3 * m2,
-          -first(spin) * m1,
-          -1.0,
-          NotReached.Reason.TOE);
+      solve(x2 * m2 + x3 * m3, x2 * m3 - x3 * m2, -first(spin) * m1, -1.0, NotReached.Reason.TOE);
     }
 
     private void solve(double a, double b, double c, double sign, NotReached.Reason reason)

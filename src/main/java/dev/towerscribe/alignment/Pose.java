@@ -85,8 +85,8 @@ public record Pose(
   }
 
   /**
-   * Scrub radius: how far inboard of the contact point the steering axis meets the ground, along the
-   * wheel's axis.
+   * Scrub radius: how far inboard of the contact point the steering axis meets the ground, along
+   * the wheel's axis.
    *
    * @return mm, positive when the axis meets the ground inboard
    */
