@@ -77,6 +77,21 @@ public record Box(double minX, double minY, double maxX, double maxY) {
   }
 
   /**
+   * The part that lies in another box.
+   *
+   * @param o a box that meets this one
+   * @return what both share
+   * @throws IllegalArgumentException if they do not meet
+   */
+  public Box within(Box o) {
+    return new Box(
+        Math.max(minX, o.minX),
+        Math.max(minY, o.minY),
+        Math.min(maxX, o.maxX),
+        Math.min(maxY, o.maxY));
+  }
+
+  /**
    * Moved outward on all sides.
    *
    * @param mm by how much; negative shrinks

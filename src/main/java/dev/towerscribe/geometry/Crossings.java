@@ -48,6 +48,15 @@ final class Crossings {
   }
 
   private static void segments(Segment a, Segment b, double roomMm, List<Vec2> points) {
+    // An end on the other segment has been found already.
+    Vec2 p = proper(a, b, roomMm);
+    if (p != null) {
+      points.add(p);
+    }
+  }
+
+  /** Where two segments truly cross, each reaching past the other by the room; null if nowhere. */
+  static Vec2 proper(Segment a, Segment b, double roomMm) {
     Vec2 alongA = a.end().minus(a.start());
     Vec2 alongB = b.end().minus(b.start());
     double normA = alongA.norm();
@@ -56,11 +65,8 @@ final class Crossings {
     double b1 = alongA.cross(b.end().minus(a.start())) / normA;
     double a0 = alongB.cross(a.start().minus(b.start())) / normB;
     double a1 = alongB.cross(a.end().minus(b.start())) / normB;
-    // An end on the other segment has been found already; here both must truly straddle.
     boolean crosses = straddles(b0, b1, roomMm) && straddles(a0, a1, roomMm);
-    if (crosses) {
-      points.add(a.start().toward(a.end(), a0 / (a0 - a1)));
-    }
+    return crosses ? a.start().toward(a.end(), a0 / (a0 - a1)) : null;
   }
 
   private static boolean straddles(double side0, double side1, double roomMm) {

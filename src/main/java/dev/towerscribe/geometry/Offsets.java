@@ -10,9 +10,6 @@ import java.util.Optional;
  * Those raw curves are cut where they meet, and the pieces that keep the distance are the result.
  */
 final class Offsets {
-  /** Corners that turn back on themselves to this are cusps, whose turn has no sure sign, rad. */
-  private static final double CUSP = 1e-6;
-
   private Offsets() {}
 
   /**
@@ -56,7 +53,7 @@ final class Offsets {
     double least = Math.abs(leftMm) - room.shortMm();
     Clearance old = new Clearance(region);
     List<Edge> raw = new ArrayList<>();
-    for (Edge edge : raw(region, leftMm, room)) {
+    for (Edge edge : Parallels.of(region, leftMm, room)) {
       // No point of an edge is further out than its middle and half its length.
       if (!old.nearerThan(edge.at(0.5), least - edge.length() / 2)) {
         raw.add(edge);
@@ -75,40 +72,6 @@ final class Offsets {
     List<Piece> single = Arrangement.withoutDoubles(kept, room);
     return Loops.region(single, cut.vertexCount(), room)
         .filter(r -> leftMm > 0 ? r.area() <= region.area() : r.area() >= region.area());
-  }
-
-  private static List<Edge> raw(Region region, double leftMm, Room room) {
-    List<Edge> raw = new ArrayList<>();
-    for (Contour contour : region.contours()) {
-      List<Edge> edges = contour.edges();
-      for (int i = 0; i < edges.size(); i++) {
-        Edge edge = edges.get(i);
-        Edge moved = Curves.moved(edge, leftMm, room.touchMm());
-        if (moved != null) {
-          raw.add(moved);
-        }
-        if (!Curves.isFullCircle(edge)) {
-          addCorner(edge, edges.get((i + 1) % edges.size()), leftMm, room, raw);
-        }
-      }
-    }
-    return raw;
-  }
-
-  private static void addCorner(Edge before, Edge after, double leftMm, Room room, List<Edge> raw) {
-    Vec2 in = Curves.endDirection(before);
-    Vec2 out = Curves.startDirection(after);
-    double turn = Math.atan2(in.cross(out), in.dot(out));
-    Vec2 toward = in.quarterTurn().times(Math.signum(leftMm));
-    double from = Math.atan2(toward.y(), toward.x());
-    double radius = Math.abs(leftMm);
-    boolean opens = turn * leftMm < 0;
-    if (opens && Math.abs(turn) * radius > room.touchMm()) {
-      raw.add(new Arc(before.end(), radius, from, turn));
-    } else if (!opens && Math.abs(turn) > Math.PI - CUSP) {
-      double other = turn - Math.copySign(2 * Math.PI, turn);
-      raw.add(new Arc(before.end(), radius, from, other));
-    }
   }
 
   /** Asks many points for their distance from one boundary. */

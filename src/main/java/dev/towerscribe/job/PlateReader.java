@@ -6,6 +6,7 @@ import dev.towerscribe.model.Bolt;
 import dev.towerscribe.model.Plate;
 import dev.towerscribe.model.Thread;
 import dev.towerscribe.quantity.LengthUnit;
+import dev.towerscribe.quantity.Tolerances;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -23,7 +24,7 @@ final class PlateReader {
 
   static Optional<Plate> read(TableReader t) {
     t.leave("file");
-    Optional<String> name = t.label("name", Limits.NAME);
+    Optional<String> name = t.label("name", Limits.NAME, "plate");
     Optional<Double> thickness = t.length("thickness", Limits.THICKNESS);
     Optional<Contour> outline =
         t.table("outline")
@@ -79,14 +80,14 @@ final class PlateReader {
     Optional<List<Double>> index = s.lengths("index", 0, 50, Limits.SLOT);
     if (from.isPresent() && to.isPresent()) {
       if (from.get() > to.get()) {
-        s.lengthFault(
+        s.fault(
             "from",
             "at most slot.to, " + Range.atMost(s.unit().fromMm(to.get())) + " " + s.unit().symbol(),
             "Swap the two: the bearing moves from the lower setting to the higher.");
       } else if (index.isPresent()) {
         Range range = Range.mm(from.get(), to.get());
         if (!index.get().stream().allMatch(range::holds)) {
-          s.lengthFault(
+          s.fault(
               "index",
               "settings within the slot, " + range.words(s.unit()),
               "Take out what lies outside, or lengthen the slot.");
@@ -129,7 +130,7 @@ final class PlateReader {
       }
     }
     if (at.isPresent() && outline.isPresent() && !outline.get().encloses(at.get())) {
-      b.lengthFault("at", "inside the plate's outline", "Check its signs, and the outline.");
+      b.fault("at", "inside the plate's outline", "Check its signs, and the outline.");
     }
     if (at.isPresent() && thread.isPresent()) {
       apart(b, at.get(), thread.get(), others);
@@ -143,11 +144,17 @@ final class PlateReader {
   private static void apart(TableReader b, Vec2 at, Thread thread, List<Bolt> others) {
     for (Bolt other : others) {
       double least = (thread.nominalMm() + other.thread().nominalMm()) / 2;
-      if (other.at().distanceTo(at) < least) {
-        b.lengthFault(
-            "at",
-            "at least " + Range.atLeast(b.unit().fromMm(least)) + symbol(b) + " from other bolts",
-            "It is in one place with bolt " + other.name() + ": check both.");
+      double apart = other.at().distanceTo(at);
+      String limit =
+          "at least " + Range.atLeast(b.unit().fromMm(least)) + symbol(b) + " from other bolts";
+      String todo = "It is in one place with bolt " + other.name() + ": check both.";
+      if (apart < Tolerances.SAME_POINT_MM) {
+        // One place in any unit.
+        b.fault("at", limit, todo);
+        return;
+      }
+      if (apart < least) {
+        b.lengthFault("at", limit, todo);
         return;
       }
     }

@@ -41,6 +41,14 @@ record Range(double least, double most, Kind kind) {
     return value >= least && value <= most;
   }
 
+  /** Whether a length is believable in any unit a person may have meant: mm, in, cm or m. */
+  boolean holdsInSomeUnit(double written) {
+    return holds(written)
+        || holds(LengthUnit.INCH.toMm(written))
+        || holds(written * 10)
+        || holds(written * 1000);
+  }
+
   /** The range in words. Ends are rounded inward, so that a figure copied from here is accepted. */
   String words(LengthUnit unit) {
     return switch (kind) {

@@ -96,7 +96,7 @@ final class ShapeReader {
     if (!size.holds(Math.max(box.width(), box.height()))) {
       t.lengthFault(
           key, size.words(unit) + " across", "The outline's longer side is out of range.");
-      return t.origin(key).unit().isPresent() ? Optional.empty() : Optional.of(contour);
+      return Optional.empty();
     }
     return Optional.of(contour);
   }

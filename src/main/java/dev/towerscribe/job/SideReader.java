@@ -92,7 +92,7 @@ final class SideReader {
       Plate.Slot slot = plate.get().slot();
       Range range = Range.mm(slot.fromMm(), slot.toMm());
       if (!range.holds(setting.get())) {
-        m.lengthFault(
+        m.fault(
             "setting",
             "within the slot, " + range.words(m.unit()),
             "The bearing can only be fixed within the slot.");

@@ -1,5 +1,6 @@
 package dev.towerscribe.job;
 
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.Locale;
 import java.util.Optional;
@@ -25,13 +26,21 @@ final class Spelling {
     String best = null;
     int least = Integer.MAX_VALUE;
     for (String word : known) {
-      int distance = distance(plain(written), plain(word));
-      if (distance < least && distance <= Math.max(1, word.length() / 3)) {
-        least = distance;
+      int distance = 2 * distance(plain(written), plain(word));
+      // Of two equally near words, the one with the same letters in another order.
+      int weight = sorted(written).equals(sorted(word)) ? distance - 1 : distance;
+      if (weight < least && distance <= 2 * Math.max(1, word.length() / 3)) {
+        least = weight;
         best = word;
       }
     }
     return Optional.ofNullable(best);
+  }
+
+  private static String sorted(String word) {
+    char[] letters = plain(word).toCharArray();
+    Arrays.sort(letters);
+    return new String(letters);
   }
 
   private static String plain(String word) {

@@ -47,8 +47,14 @@ final class SyntaxFault {
     if (at == null || at.getLineNr() < 1) {
       return new Fault(key, "not readable as TOML", "", todo);
     }
-    String given = "line " + at.getLineNr() + ", column " + Math.max(1, at.getColumnNr());
-    String line = line(text, at.getLineNr());
+    int number = at.getLineNr();
+    String given = "line " + number + ", column " + Math.max(1, at.getColumnNr());
+    if (said.contains("Duplicate key") && at.getColumnNr() <= 1 && number > 1) {
+      // The parser only sees it once past the line's end.
+      number--;
+      given = "line " + number;
+    }
+    String line = line(text, number);
     return new Fault(key, line.isEmpty() ? given : given + ": " + Texts.shown(line), "", todo);
   }
 

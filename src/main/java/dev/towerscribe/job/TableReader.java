@@ -1,17 +1,12 @@
 package dev.towerscribe.job;
 
-import dev.towerscribe.finding.Fault;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.quantity.Angle;
-import dev.towerscribe.quantity.LengthUnit;
+import dev.towerscribe.quantity.Tolerances;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Function;
 import java.util.function.IntPredicate;
 
@@ -20,20 +15,14 @@ import java.util.function.IntPredicate;
  * nothing; {@link #close} then reports the keys nobody asked for. While a table is {@link #sound},
  * every question for a key that must be there has given a value.
  */
-final class TableReader {
+final class TableReader extends KeyCursor {
   /** Longest of the lists whose items are tables or plain figures. */
   private static final int MOST_ITEMS = 200;
 
   /** A traced outline: more than anybody marks by hand, few enough to compare side with side. */
   static final int MOST_POINTS = 500;
 
-  private final Node.Table table;
-  private final Faults faults;
   private final IntPredicate printable;
-  private final TableReader parent;
-  private final Set<String> known = new LinkedHashSet<>();
-  private final Map<String, Fault> missing = new LinkedHashMap<>();
-  private boolean sound = true;
 
   /**
    * A reader of a file's top table.
@@ -46,111 +35,13 @@ final class TableReader {
     this(table, faults, printable, null);
   }
 
-  private TableReader(Node.Table table, Faults faults, IntPredicate printable, TableReader parent) {
-    this.table = table;
-    this.faults = faults;
+  private TableReader(Node.Table table, Faults faults, IntPredicate printable, KeyCursor parent) {
+    super(table, faults, parent);
     this.printable = printable;
-    this.parent = parent;
   }
 
   private TableReader inner(Node.Table inner) {
-    return new TableReader(inner, faults, printable, this);
-  }
-
-  /** Whether no question to this table, or to one in it, left a fault. */
-  boolean sound() {
-    return sound;
-  }
-
-  /** The unit its limits are printed in. */
-  LengthUnit unit() {
-    return table.origin().unitOrMm();
-  }
-
-  /** Whether a key is given; it counts as known from then on. */
-  boolean has(String key) {
-    known.add(key);
-    return table.entries().containsKey(key);
-  }
-
-  /** Makes keys known that somebody else reads. */
-  void leave(String... keys) {
-    known.addAll(List.of(keys));
-  }
-
-  // Faults.
-
-  private void report(Fault fault) {
-    faults.add(fault);
-    unsound();
-  }
-
-  private void unsound() {
-    for (TableReader reader = this; reader != null; reader = reader.parent) {
-      reader.sound = false;
-    }
-  }
-
-  /** Where a key is written, or would be. */
-  Origin origin(String key) {
-    Node node = table.entries().get(key);
-    return node == null ? table.origin().child(key) : node.origin();
-  }
-
-  private String given(String key) {
-    Node node = table.entries().get(key);
-    return node == null ? "missing" : node.given();
-  }
-
-  void fault(String key, String limit, String todo) {
-    report(new Fault(origin(key).path(), given(key), limit, todo));
-  }
-
-  /** A fault of a key's length against another length; left out while the unit is in doubt. */
-  void lengthFault(String key, String limit, String todo) {
-    if (origin(key).unit().isPresent()) {
-      fault(key, limit, todo);
-    } else {
-      unsound();
-    }
-  }
-
-  private void fault(Node node, String limit, String todo) {
-    report(new Fault(node.origin().path(), node.given(), limit, todo));
-  }
-
-  /** A key that must be there and is not. Held back: it may turn up misspelt. */
-  void missing(String key, String limit, String todo) {
-    missing.put(key, new Fault(table.origin().child(key).path(), "missing", limit, todo));
-    unsound();
-  }
-
-  /** Reports what is missing and what nobody asked for. To be called once, after all questions. */
-  void close() {
-    for (Map.Entry<String, Node> entry : table.entries().entrySet()) {
-      String key = entry.getKey();
-      if (known.contains(key)) {
-        continue;
-      }
-      List<String> free = known.stream().filter(k -> !table.entries().containsKey(k)).toList();
-      Optional<String> meant = Spelling.nearest(key, free).or(() -> Spelling.nearest(key, known));
-      meant.ifPresent(missing::remove);
-      report(
-          new Fault(
-              entry.getValue().origin().path(),
-              "unknown key",
-              "",
-              meant
-                  .map(word -> "Did you mean " + word + "?")
-                  .orElse("Known here: " + String.join(", ", known) + ".")));
-    }
-    reportMissing();
-  }
-
-  /** Reports what is missing, where unknown keys are somebody else's business. */
-  void reportMissing() {
-    missing.values().forEach(this::report);
-    missing.clear();
+    return new TableReader(inner, faults(), printable, this);
   }
 
   // Tables and lists.
@@ -158,7 +49,7 @@ final class TableReader {
   /** A table that must be there. */
   Optional<TableReader> table(String key) {
     if (!has(key)) {
-      missing(key, "a table", "Add [" + table.origin().child(key).path() + "].");
+      missing(key, "a table", "Add [" + origin().child(key).path() + "].");
       return Optional.empty();
     }
     return optionalTable(key);
@@ -169,7 +60,7 @@ final class TableReader {
     if (!has(key)) {
       return Optional.empty();
     }
-    Node node = table.entries().get(key);
+    Node node = node(key);
     if (node instanceof Node.Table inner) {
       return Optional.of(inner(inner));
     }
@@ -181,7 +72,7 @@ final class TableReader {
   Optional<TableReader> tableOrEmpty(String key) {
     return has(key)
         ? optionalTable(key)
-        : Optional.of(inner(Node.Table.empty(table.origin().child(key))));
+        : Optional.of(inner(Node.Table.empty(origin().child(key))));
   }
 
   /** A list of tables; an empty list comes back when the key is missing and none are needed. */
@@ -205,7 +96,7 @@ final class TableReader {
       }
       return List.of();
     }
-    Node node = table.entries().get(key);
+    Node node = node(key);
     if (!(node instanceof Node.Items list)) {
       fault(node, limit, "Write a list in square brackets.");
       return List.of();
@@ -247,9 +138,7 @@ final class TableReader {
 
   /** A plain number with a default, and what to do if it is out of its range. */
   Optional<Double> ratio(String key, Range range, double otherwise, String todo) {
-    return has(key)
-        ? figure(table.entries().get(key), range, Optional.of(todo))
-        : Optional.of(otherwise);
+    return has(key) ? figure(node(key), range, Optional.of(todo)) : Optional.of(otherwise);
   }
 
   private Optional<Double> figure(String key, Range range) {
@@ -257,7 +146,7 @@ final class TableReader {
       missing(key, range.words(unit()), "Measure it and write it down.");
       return Optional.empty();
     }
-    return figure(table.entries().get(key), range);
+    return figure(node(key), range);
   }
 
   private Optional<Double> figure(Node node, Range range) {
@@ -279,9 +168,14 @@ final class TableReader {
     }
     double written = number.value().doubleValue();
     double value = length ? origin.unitOrMm().toMm(written) : written;
-    boolean unitInDoubt = length && origin.unit().isEmpty();
-    if (Double.isFinite(value) && (unitInDoubt || range.holds(value))) {
-      return Optional.of(value);
+    if (Double.isFinite(value) && range.holds(value)) {
+      // What is smaller than the rounding of any length is nothing; it also rids us of minus zero.
+      return Optional.of(Math.abs(value) < Tolerances.COMPUTED_MM ? 0.0 : value);
+    }
+    if (length && origin.unit().isEmpty() && range.holdsInSomeUnit(written)) {
+      // Perhaps right in the unit that was meant: the unit's own fault has to do.
+      unsound();
+      return Optional.empty();
     }
     fault(node, limit, advice.orElseGet(() -> advice(value, range)));
     return Optional.empty();
@@ -293,7 +187,7 @@ final class TableReader {
       missing(key, limit, todo);
       return Optional.empty();
     }
-    if (table.entries().get(key) instanceof Node.Number number) {
+    if (node(key) instanceof Node.Number number) {
       return Optional.of(number.value().doubleValue());
     }
     fault(key, limit, "Write a whole number without quotes.");
@@ -347,7 +241,7 @@ final class TableReader {
       missing(key, limit, "Measure it and write it down.");
       return Optional.empty();
     }
-    return figures(table.entries().get(key), count, limit, range);
+    return figures(node(key), count, limit, range);
   }
 
   private Optional<List<Double>> figures(Node node, int count, String limit, Range range) {
@@ -394,7 +288,7 @@ final class TableReader {
       missing(key, "true or false", todo);
       return Optional.empty();
     }
-    if (table.entries().get(key) instanceof Node.Flag flag) {
+    if (node(key) instanceof Node.Flag flag) {
       return Optional.of(flag.value());
     }
     fault(key, "true or false", "Write true or false, without quotes.");
@@ -429,7 +323,7 @@ final class TableReader {
   <T> List<T> words(String key, List<T> all, Function<T, String> wordOf, String limit) {
     List<String> words = all.stream().map(wordOf).toList();
     List<T> found = new ArrayList<>();
-    if (!(table.entries().get(key) instanceof Node.Items list) || list.items().isEmpty()) {
+    if (!(node(key) instanceof Node.Items list) || list.items().isEmpty()) {
       fault(key, limit, "Write a list in square brackets.");
       return found;
     }
@@ -454,8 +348,8 @@ final class TableReader {
 
   /** A string, whatever it says. */
   Optional<String> string(String key, String limit) {
-    if (table.entries().get(key) instanceof Node.Text text) {
-      known.add(key);
+    if (node(key) instanceof Node.Text text) {
+      leave(key);
       return Optional.of(text.value());
     }
     if (has(key)) {
@@ -464,6 +358,11 @@ final class TableReader {
       missing(key, limit, "Add it.");
     }
     return Optional.empty();
+  }
+
+  /** A line of text for the sheets, with a default. */
+  Optional<String> label(String key, int most, String otherwise) {
+    return has(key) ? label(key, most) : Optional.of(otherwise);
   }
 
   /** A line of text for the sheets. */

@@ -99,7 +99,7 @@ final class TowerReader {
     // Filed under the side's own key where only one of the two is: that is the one to mend.
     boolean mendOpening = isOverride(opening) && !isOverride(mark);
     TableReader s = mendOpening ? opening : mark;
-    s.lengthFault(
+    s.fault(
         ShapeReader.kindOf(s),
         mendOpening ? "an opening wholly inside the mark" : "a mark right round the opening",
         "The old mount's ring cannot be smaller than the hole: measure both again.");
@@ -145,7 +145,7 @@ final class TowerReader {
               Optional<Double> across = c.length("across", Limits.CROWN_ACROSS);
               Optional<Double> rise = c.length("rise", Limits.CROWN_RISE);
               if (across.isPresent() && rise.isPresent() && rise.get() > across.get() / 2) {
-                c.lengthFault(
+                c.fault(
                     "rise",
                     "at most half of across, "
                         + Range.atMost(c.unit().fromMm(across.get() / 2))
@@ -190,7 +190,7 @@ final class TowerReader {
   }
 
   private static Optional<KeepOut> keepOut(TableReader k) {
-    Optional<String> name = k.label("name", Limits.NAME);
+    Optional<String> name = k.label("name", Limits.NAME, "keep-out");
     Optional<Contour> outline =
         ShapeReader.read(
             k, List.of("diameter", "points"), Limits.KEEP_OUT, Limits.PLAN, Optional.empty());

@@ -48,6 +48,32 @@ final class Findings {
     add(figure, fails ? failing : Severity.NOTE, say);
   }
 
+  /** One of several things of a kind, for instance a landmark near a hole. */
+  record Candidate(Figure figure, String meaning, String advice) {}
+
+  /**
+   * Judges several things of a kind: each one that fails is a finding of its own; where all pass,
+   * the tightest speaks for the rest.
+   *
+   * @param candidates what was found, perhaps nothing
+   * @param failing severity of each that fails
+   */
+  void eachFailingOrTightest(List<Candidate> candidates, Severity failing) {
+    List<Candidate> failed = candidates.stream().filter(c -> slack(c.figure()) < -PASS_MM).toList();
+    List<Candidate> told =
+        failed.isEmpty()
+            ? candidates.stream().min(Comparator.comparingDouble(c -> slack(c.figure()))).stream()
+                .toList()
+            : failed;
+    for (Candidate c : told) {
+      atLeast(c.figure(), failing, c.meaning(), c.advice());
+    }
+  }
+
+  private static double slack(Figure figure) {
+    return figure.mm() - figure.limitMm();
+  }
+
   /**
    * Judges a length that must not be more than its limit.
    *

@@ -2,11 +2,13 @@ package dev.towerscribe.layout;
 
 import dev.towerscribe.finding.Severity;
 import dev.towerscribe.geometry.Region;
+import dev.towerscribe.layout.Findings.Candidate;
 import dev.towerscribe.layout.Findings.Figure;
 import dev.towerscribe.model.HoleRules;
 import dev.towerscribe.model.KeepOut;
-import dev.towerscribe.model.Landmark;
 import dev.towerscribe.model.Tower;
+import java.util.ArrayList;
+import java.util.List;
 
 /** Holes, and the washers and nuts on them: metal around each, and what must not be under it. */
 final class HoleChecks {
@@ -68,18 +70,21 @@ final class HoleChecks {
           "from hole centre to the edge of the land",
           move);
     }
-    for (Landmark landmark : tower.landmarks()) {
-      findings.atLeast(
-          new Figure(
-              "edge-landmark." + hole.name() + "." + Findings.slug(landmark.name()),
-              "bolt " + hole.name() + ", " + landmark.name(),
-              hole.at().distanceTo(landmark.at()) - landmark.diameterMm() / 2,
-              limit,
-              source),
-          Severity.STOP,
-          "from hole centre to the edge of " + landmark.name(),
-          "An existing hole is an edge too. " + move);
-    }
+    findings.eachFailingOrTightest(
+        tower.landmarks().stream()
+            .map(
+                landmark ->
+                    new Candidate(
+                        new Figure(
+                            "edge-landmark." + hole.name() + "." + Findings.slug(landmark.name()),
+                            "bolt " + hole.name() + ", " + landmark.name(),
+                            hole.at().distanceTo(landmark.at()) - landmark.diameterMm() / 2,
+                            limit,
+                            source),
+                        "from hole centre to the edge of " + landmark.name(),
+                        "An existing hole is an edge too. " + move))
+            .toList(),
+        Severity.STOP);
     findings.atLeast(
         new Figure(
             "edge-plate." + hole.name(),
@@ -133,24 +138,27 @@ final class HoleChecks {
   }
 
   private static void keepOuts(SideLayout layout, PlacedHole hole, Findings findings) {
+    List<Candidate> candidates = new ArrayList<>();
     for (KeepOut keepOut : layout.job().tower().keepOuts()) {
       double gap = -Region.inside(keepOut.outline()).depth(hole.at()) - hole.bolt().seatRadiusMm();
-      findings.atLeast(
-          new Figure(
-              "keep-out." + hole.name() + "." + Findings.slug(keepOut.name()),
-              "bolt " + hole.name() + ", " + keepOut.name(),
-              gap,
-              keepOut.marginMm(),
-              "job: tower.keepout margin"),
-          Severity.STOP,
-          "between the washer or nut and " + keepOut.name(),
-          "Nothing may go there; turn or shift the plate");
+      candidates.add(
+          new Candidate(
+              new Figure(
+                  "keep-out." + hole.name() + "." + Findings.slug(keepOut.name()),
+                  "bolt " + hole.name() + ", " + keepOut.name(),
+                  gap,
+                  keepOut.marginMm(),
+                  "job: tower.keepout margin"),
+              "between the washer or nut and " + keepOut.name(),
+              "Nothing may go there; turn or shift the plate"));
     }
+    findings.eachFailingOrTightest(candidates, Severity.STOP);
   }
 
   private static void spacing(SideLayout layout, Findings findings) {
     var holes = layout.holes();
     HoleRules rules = layout.job().holes();
+    List<Candidate> candidates = new ArrayList<>();
     for (int i = 0; i < holes.size(); i++) {
       for (int j = i + 1; j < holes.size(); j++) {
         PlacedHole a = holes.get(i);
@@ -161,17 +169,18 @@ final class HoleChecks {
                 .spacingMm(
                     Math.max(a.bolt().thread().nominalMm(), b.bolt().thread().nominalMm()),
                     Math.max(a.diameterMm(), b.diameterMm()));
-        findings.atLeast(
-            new Figure(
-                "spacing." + a.name() + "-" + b.name(),
-                "bolts " + a.name() + " and " + b.name(),
-                a.at().distanceTo(b.at()),
-                limit,
-                rules.edgeRule().source()),
-            Severity.STOP,
-            "between hole centres",
-            "The plate's holes are too close for this sheet");
+        candidates.add(
+            new Candidate(
+                new Figure(
+                    "spacing." + a.name() + "-" + b.name(),
+                    "bolts " + a.name() + " and " + b.name(),
+                    a.at().distanceTo(b.at()),
+                    limit,
+                    rules.edgeRule().source()),
+                "between hole centres",
+                "The plate's holes are too close for this sheet"));
       }
     }
+    findings.eachFailingOrTightest(candidates, Severity.STOP);
   }
 }

@@ -2,9 +2,12 @@ package dev.towerscribe.layout;
 
 import dev.towerscribe.finding.Severity;
 import dev.towerscribe.geometry.Region;
+import dev.towerscribe.layout.Findings.Candidate;
 import dev.towerscribe.layout.Findings.Figure;
 import dev.towerscribe.model.Bracket;
 import dev.towerscribe.model.Tools;
+import java.util.ArrayList;
+import java.util.List;
 
 /** Room for the socket on every fastener, and what is left of a bracket that had to give way. */
 final class SocketChecks {
@@ -84,6 +87,7 @@ final class SocketChecks {
 
   private static void neighbours(SideLayout layout, Tools tools, Findings findings) {
     var holes = layout.holes();
+    List<Candidate> candidates = new ArrayList<>();
     for (PlacedHole hole : holes) {
       for (PlacedHole other : holes) {
         if (hole == other) {
@@ -93,18 +97,19 @@ final class SocketChecks {
             hole.at().distanceTo(other.at())
                 - tools.socketMm() / 2
                 - other.bolt().flatsMm() / Math.sqrt(3);
-        findings.atLeast(
-            new Figure(
-                "socket-bolt." + hole.name() + "-" + other.name(),
-                "socket on bolt " + hole.name() + ", bolt " + other.name(),
-                gap,
-                0,
-                "across corners AF 2/sqrt 3"),
-            Severity.CAUTION,
-            "between the socket and the next nut",
-            "The socket does not fit beside that nut");
+        candidates.add(
+            new Candidate(
+                new Figure(
+                    "socket-bolt." + hole.name() + "-" + other.name(),
+                    "socket on bolt " + hole.name() + ", bolt " + other.name(),
+                    gap,
+                    0,
+                    "across corners AF 2/sqrt 3"),
+                "between the socket and the next nut",
+                "The socket does not fit beside that nut"));
       }
     }
+    findings.eachFailingOrTightest(candidates, Severity.CAUTION);
   }
 
   private static void notch(Notch notch, Tools tools, Findings findings) {

@@ -5,6 +5,15 @@ import java.math.RoundingMode;
 
 /** Number text that is the same in every locale: a point, no grouping, no negative zero. */
 public final class Numbers {
+  private static final double QUICK_MOST = 0x1p40;
+
+  /** Well above 2^-13, the largest error of a product below {@link #QUICK_MOST}. */
+  private static final double NEAR_HALF = 1e-3;
+
+  private static final double[] POWERS_OF_TEN = {
+    1e0, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12
+  };
+
   private Numbers() {}
 
   /**
@@ -15,8 +24,55 @@ public final class Numbers {
    * @return for instance "12.50"
    */
   public static String fixed(double value, int decimals) {
+    String quick = quick(value, decimals);
+    if (quick != null) {
+      return quick;
+    }
     BigDecimal rounded = new BigDecimal(value).setScale(decimals, RoundingMode.HALF_UP);
     return rounded.signum() == 0 ? rounded.abs().toPlainString() : rounded.toPlainString();
+  }
+
+  /**
+   * The same by whole-number arithmetic, several times faster: a pack writes tens of thousands of
+   * coordinates. Only where it cannot differ: below 2^40 the product is off by 2^-13 at most, so it
+   * settles the rounding unless it lies within {@link #NEAR_HALF} of a half.
+   *
+   * @return null where the exact way must be taken
+   */
+  private static String quick(double value, int decimals) {
+    if (decimals < 0 || decimals >= POWERS_OF_TEN.length) {
+      return null;
+    }
+    double scaled = Math.abs(value) * POWERS_OF_TEN[decimals];
+    if (!(scaled < QUICK_MOST)) {
+      return null;
+    }
+    long whole = (long) scaled;
+    double rest = scaled - whole;
+    if (Math.abs(rest - 0.5) < NEAR_HALF) {
+      return null;
+    }
+    if (rest > 0.5) {
+      whole++;
+    }
+    String digits = Long.toString(whole);
+    StringBuilder text = new StringBuilder(digits.length() + decimals + 3);
+    if (value < 0 && whole != 0) {
+      text.append('-');
+    }
+    int before = digits.length() - decimals;
+    if (before <= 0) {
+      text.append("0.");
+      for (int i = before; i < 0; i++) {
+        text.append('0');
+      }
+      return text.append(digits).toString();
+    }
+    text.append(digits, 0, before);
+    if (decimals > 0) {
+      text.append('.').append(digits, before, digits.length());
+    }
+    return text.toString();
   }
 
   /**

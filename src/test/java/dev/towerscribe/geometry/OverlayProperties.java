@@ -105,7 +105,7 @@ class OverlayProperties {
             Shapes.rectangle(x, y, x + 1 + random.nextInt(9), y + 1 + random.nextInt(9)));
   }
 
-  @Property(seed = "20260205", tries = 400)
+  @Property(seed = "20260205", tries = 120)
   void coincidencesOnAGridAreExactToo(
       @ForAll @LongRange(min = 0, max = 1_000_000) long seed,
       @ForAll @IntRange(min = 2, max = 8) int steps) {

@@ -38,7 +38,7 @@ final class PdfPainter implements Item.Visitor {
    * independent calculation: the largest radius of the cubic with handles 4/3 tan(angle/4). It
    * falls with the sixth power of the angle.
    */
-  private static final double QUARTER_ERROR = 2.73e-4;
+  private static final double QUARTER_ERROR = 2.726e-4;
 
   /**
    * A circle is eight curves or more. The usual four would be off by 2.7e-4 of the radius, 0.014 mm

@@ -1,0 +1,87 @@
+package dev.towerscribe.cli;
+
+import java.io.PrintStream;
+
+/**
+ * Where words go. Lines end in a line feed on every system and are never formatted by a locale, so
+ * that the same command prints the same bytes everywhere. Control characters in what a user's file
+ * brought along are shown as question marks: a terminal would obey them.
+ */
+final class Console {
+  private final PrintStream out;
+  private final PrintStream err;
+
+  /**
+   * Wraps two streams.
+   *
+   * @param out results, UTF-8
+   * @param err messages, UTF-8
+   */
+  Console(PrintStream out, PrintStream err) {
+    this.out = out;
+    this.err = err;
+  }
+
+  /**
+   * A line of result.
+   *
+   * @param line words without line end
+   */
+  void say(String line) {
+    out.print(visible(line));
+    out.print('\n');
+  }
+
+  /**
+   * A result of several lines, ended by its own line end.
+   *
+   * @param text words
+   */
+  void print(String text) {
+    out.print(visible(text));
+  }
+
+  /**
+   * A message about what went on or went wrong.
+   *
+   * @param line words without line end
+   */
+  void warn(String line) {
+    err.print("towerscribe: ");
+    err.print(visible(line));
+    err.print('\n');
+  }
+
+  /**
+   * The working of an unexpected fault, only for someone who asked to see it.
+   *
+   * @param fault what was thrown
+   */
+  void trace(Throwable fault) {
+    fault.printStackTrace(err);
+  }
+
+  /**
+   * Sends everything on its way.
+   *
+   * @return false if standard output did not take it, for instance on a full disk
+   */
+  boolean flush() {
+    err.flush();
+    return !out.checkError();
+  }
+
+  private static String visible(String text) {
+    StringBuilder clean = null;
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (Character.isISOControl(c) && c != '\n') {
+        if (clean == null) {
+          clean = new StringBuilder(text);
+        }
+        clean.setCharAt(i, '?');
+      }
+    }
+    return clean == null ? text : clean.toString();
+  }
+}

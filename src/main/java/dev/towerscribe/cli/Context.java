@@ -1,0 +1,31 @@
+package dev.towerscribe.cli;
+
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+
+/**
+ * What a command works in.
+ *
+ * @param console where words go
+ * @param directory what relative paths start from
+ * @param ops how files are written
+ */
+record Context(Console console, Path directory, FileOps ops) {
+  /**
+   * A path as the user gave it.
+   *
+   * @param given absolute, or relative to the directory
+   * @return the path
+   * @throws Refusal if it cannot be a path
+   */
+  Path path(String given) throws Refusal {
+    try {
+      if (given.isEmpty()) {
+        throw new Refusal(Exit.WRONG_USE, "a file name is empty");
+      }
+      return directory.resolve(given);
+    } catch (InvalidPathException e) {
+      throw new Refusal(Exit.WRONG_USE, "not a file name: " + given);
+    }
+  }
+}

@@ -1,0 +1,129 @@
+package dev.towerscribe.cli;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+
+/**
+ * The few file operations that writing a pack is made of, so that a test can let each one fail or
+ * end the process there. Symbolic links are never followed at a path's last step.
+ */
+interface FileOps {
+  /** The real file system. */
+  FileOps REAL = new Real();
+
+  boolean exists(Path path);
+
+  boolean isDirectory(Path path);
+
+  boolean isRegularFile(Path path);
+
+  /** Makes one directory; its parent exists and it does not. */
+  void createDirectory(Path path) throws IOException;
+
+  /** Writes a file anew and sends it to the disk. Not atomic: an end half-way leaves part of it. */
+  void write(Path path, byte[] bytes) throws IOException;
+
+  byte[] read(Path path) throws IOException;
+
+  /** Moves a file within one file system, replacing the target, wholly or not at all. */
+  void move(Path from, Path to) throws IOException;
+
+  /** Deletes a file or an empty directory. */
+  void delete(Path path) throws IOException;
+
+  /** Names in a directory, sorted. */
+  List<String> list(Path directory) throws IOException;
+
+  /** Sends a directory's entries to the disk, where the system knows how. */
+  void force(Path directory);
+
+  /** Operations on the default file system. */
+  final class Real implements FileOps {
+    private Real() {}
+
+    @Override
+    public boolean exists(Path path) {
+      return Files.exists(path, LinkOption.NOFOLLOW_LINKS);
+    }
+
+    @Override
+    public boolean isDirectory(Path path) {
+      return Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS);
+    }
+
+    @Override
+    public boolean isRegularFile(Path path) {
+      return Files.isRegularFile(path, LinkOption.NOFOLLOW_LINKS);
+    }
+
+    @Override
+    public void createDirectory(Path path) throws IOException {
+      Files.createDirectory(path);
+    }
+
+    @Override
+    public void write(Path path, byte[] bytes) throws IOException {
+      try (FileChannel channel =
+          FileChannel.open(
+              path,
+              StandardOpenOption.CREATE,
+              StandardOpenOption.TRUNCATE_EXISTING,
+              StandardOpenOption.WRITE)) {
+        ByteBuffer rest = ByteBuffer.wrap(bytes);
+        while (rest.hasRemaining()) {
+          channel.write(rest);
+        }
+        channel.force(true);
+      }
+    }
+
+    @Override
+    public byte[] read(Path path) throws IOException {
+      return Files.readAllBytes(path);
+    }
+
+    @Override
+    public void move(Path from, Path to) throws IOException {
+      Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+    }
+
+    @Override
+    public void delete(Path path) throws IOException {
+      Files.delete(path);
+    }
+
+    @Override
+    public List<String> list(Path directory) throws IOException {
+      List<String> names = new ArrayList<>();
+      try (DirectoryStream<Path> entries = Files.newDirectoryStream(directory)) {
+        for (Path entry : entries) {
+          names.add(entry.getFileName().toString());
+        }
+      } catch (java.nio.file.DirectoryIteratorException e) {
+        throw e.getCause();
+      }
+      Collections.sort(names);
+      return names;
+    }
+
+    @Override
+    public void force(Path directory) {
+      try (FileChannel channel = FileChannel.open(directory, StandardOpenOption.READ)) {
+        channel.force(true);
+      } catch (IOException e) {
+        // Not every system opens a directory this way; the renames are still atomic without it.
+        return;
+      }
+    }
+  }
+}

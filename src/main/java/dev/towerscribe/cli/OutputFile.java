@@ -1,0 +1,53 @@
+package dev.towerscribe.cli;
+
+import java.io.IOException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Path;
+import java.util.Arrays;
+
+/** Writes one file wholly or not at all, and not over another unless told to. */
+final class OutputFile {
+  private static final String HALF_WRITTEN = ".towerscribe-part";
+
+  private OutputFile() {}
+
+  /**
+   * Writes a file beside its place, reads it back, and moves it there.
+   *
+   * @param context how files are written
+   * @param path its place
+   * @param bytes its content
+   * @param force whether a different file there may be replaced
+   * @throws IOException if it cannot be written
+   * @throws Refusal if a different file is there
+   */
+  static void write(Context context, Path path, byte[] bytes, boolean force)
+      throws IOException, Refusal {
+    FileOps ops = context.ops();
+    if (ops.exists(path)) {
+      if (!ops.isRegularFile(path)) {
+        throw new FileSystemException(path.toString(), null, "is in the way: not a plain file");
+      }
+      if (Arrays.equals(ops.read(path), bytes)) {
+        return;
+      }
+      if (!force) {
+        throw new Refusal(
+            Exit.FILES, path + " is there already and was left alone; --force replaces it");
+      }
+    }
+    Path part = path.resolveSibling("." + path.getFileName() + HALF_WRITTEN);
+    try {
+      ops.write(part, bytes);
+      if (!Arrays.equals(ops.read(part), bytes)) {
+        throw new FileSystemException(path.toString(), null, "did not read back as written");
+      }
+      ops.move(part, path);
+    } catch (IOException e) {
+      if (ops.exists(part)) {
+        ops.delete(part);
+      }
+      throw e;
+    }
+  }
+}

@@ -1,0 +1,70 @@
+package dev.towerscribe.cli;
+
+import java.nio.charset.StandardCharsets;
+import java.util.HexFormat;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * The file {@code pack.list}: which files of a directory make up its pack, so that a later pack
+ * replaces those and no others. Its lines are those of sha256sum, which checks a copied pack.
+ *
+ * @param packMark the pack's code
+ * @param names its files, without this list and the report
+ */
+record PackList(String packMark, SortedSet<String> names) {
+  /** The list's own name. */
+  static final String NAME = "pack.list";
+
+  private static final Pattern HEAD =
+      Pattern.compile("# Towerscribe \\S+, pack mark ([0-9A-Z]{6})");
+  private static final Pattern LINE = Pattern.compile("[0-9a-f]{64} {2}(\\S+)");
+
+  /**
+   * Writes a list.
+   *
+   * @param packMark the pack's code
+   * @param files its files
+   * @return the list's bytes
+   */
+  static byte[] text(String packMark, SortedMap<String, byte[]> files) {
+    StringBuilder text = new StringBuilder("# Towerscribe ");
+    text.append(Version.TEXT).append(", pack mark ").append(packMark).append('\n');
+    for (Map.Entry<String, byte[]> file : files.entrySet()) {
+      text.append(HexFormat.of().formatHex(PackMark.sha256().digest(file.getValue())))
+          .append("  ")
+          .append(file.getKey())
+          .append('\n');
+    }
+    return text.toString().getBytes(StandardCharsets.UTF_8);
+  }
+
+  /**
+   * Reads a list.
+   *
+   * @param bytes a file called {@link #NAME}
+   * @return the list, or empty if this program did not write it
+   */
+  static Optional<PackList> read(byte[] bytes) {
+    String[] lines = new String(bytes, StandardCharsets.UTF_8).split("\n");
+    Matcher head = HEAD.matcher(lines[0]);
+    if (!head.matches()) {
+      return Optional.empty();
+    }
+    SortedSet<String> names = new TreeSet<>();
+    for (int i = 1; i < lines.length; i++) {
+      Matcher line = LINE.matcher(lines[i]);
+      // A name with a separator in it could reach outside the directory.
+      if (!line.matches() || !DirectoryUpdate.PLAIN_NAME.matcher(line.group(1)).matches()) {
+        return Optional.empty();
+      }
+      names.add(line.group(1));
+    }
+    return Optional.of(new PackList(head.group(1), names));
+  }
+}

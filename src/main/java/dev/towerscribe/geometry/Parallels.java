@@ -1,0 +1,163 @@
+package dev.towerscribe.geometry;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** The raw curves on which the boundary of an offset region lies. */
+final class Parallels {
+  /** Corners that turn back on themselves to this are cusps, whose turn has no sure sign, rad. */
+  private static final double CUSP = 1e-6;
+
+  private final double leftMm;
+  private final Room room;
+  private final List<Raw> raw = new ArrayList<>();
+
+  private Parallels(double leftMm, Room room) {
+    this.leftMm = leftMm;
+    this.room = room;
+  }
+
+  /**
+   * Every edge's parallel, and a circle's arc about every corner that opens to the side asked for.
+   *
+   * @param region region
+   * @param leftMm distance to the left of travel, into the region; negative out of it
+   * @param room closeness
+   * @return raw curves; stretches of them may be too near to other edges
+   */
+  static List<Edge> of(Region region, double leftMm, Room room) {
+    List<Edge> all = new ArrayList<>();
+    for (Contour contour : region.contours()) {
+      Parallels parallels = new Parallels(leftMm, room);
+      parallels.addAll(contour.edges());
+      parallels.trim();
+      parallels.raw.forEach(r -> all.add(r.left()));
+    }
+    return all;
+  }
+
+  private void addAll(List<Edge> edges) {
+    for (int i = 0; i < edges.size(); i++) {
+      Edge edge = edges.get(i);
+      Edge parallel = Curves.moved(edge, leftMm, room.touchMm());
+      if (parallel != null) {
+        raw.add(new Raw(parallel, edge));
+      }
+      if (!Curves.isFullCircle(edge)) {
+        addCorner(edge, edges.get((i + 1) % edges.size()));
+      }
+    }
+  }
+
+  private void addCorner(Edge before, Edge after) {
+    Vec2 in = Curves.endDirection(before);
+    Vec2 out = Curves.startDirection(after);
+    double turn = Math.atan2(in.cross(out), in.dot(out));
+    Vec2 toward = in.quarterTurn().times(Math.signum(leftMm));
+    double from = Math.atan2(toward.y(), toward.x());
+    double radius = Math.abs(leftMm);
+    boolean opens = turn * leftMm < 0;
+    if (opens && Math.abs(turn) * radius > room.touchMm()) {
+      raw.add(new Raw(new Arc(before.end(), radius, from, turn), null));
+    } else if (!opens && Math.abs(turn) > Math.PI - CUSP) {
+      double other = turn - Math.copySign(2 * Math.PI, turn);
+      raw.add(new Raw(new Arc(before.end(), radius, from, other), null));
+    }
+  }
+
+  /**
+   * Cuts neighbouring parallels off where they cross. The distance of a point from a segment is a
+   * convex function along a line: equal to the offset at the crossing and less at the parallel's
+   * end, it is less all the way between. Without this a finely traced mark that shrinks almost to
+   * nothing has every parallel cross every other.
+   */
+  private void trim() {
+    boolean again = raw.size() > 1;
+    while (again) {
+      again = false;
+      int i = 0;
+      while (i < raw.size() && raw.size() > 1) {
+        if (trimmedAway(i, (i + 1) % raw.size())) {
+          again = true;
+        } else {
+          i++;
+        }
+      }
+    }
+  }
+
+  /** Trims one pair; true if one of the two had nothing left and was taken out. */
+  private boolean trimmedAway(int i, int j) {
+    if (!(raw.get(i).source() instanceof Segment own)
+        || !(raw.get(j).source() instanceof Segment next)) {
+      return false;
+    }
+    Segment a = (Segment) raw.get(i).whole();
+    Segment b = (Segment) raw.get(j).whole();
+    Vec2 x = Crossings.proper(a, b, room.touchMm());
+    double less = Math.abs(leftMm) - room.shortMm();
+    if (x == null
+        || next.nearest(a.end()).distanceTo(a.end()) > less
+        || own.nearest(b.start()).distanceTo(b.start()) > less) {
+      return false;
+    }
+    raw.get(i).endBy(x);
+    raw.get(j).startFrom(x);
+    int before = raw.size();
+    for (int k : i > j ? new int[] {i, j} : new int[] {j, i}) {
+      if (raw.get(k).isSpent(room.snapMm())) {
+        raw.remove(k);
+      }
+    }
+    return raw.size() < before;
+  }
+
+  /** A raw curve, and what is left of it while its neighbours cut it. */
+  private static final class Raw {
+    private final Edge whole;
+    private final Edge source;
+    private Vec2 start;
+    private Vec2 end;
+
+    /** The source is null for a corner's arc. */
+    Raw(Edge whole, Edge source) {
+      this.whole = whole;
+      this.source = source;
+    }
+
+    Edge whole() {
+      return whole;
+    }
+
+    Edge source() {
+      return source;
+    }
+
+    private double along(Vec2 p) {
+      return p.minus(whole.start()).dot(Curves.startDirection(whole));
+    }
+
+    void endBy(Vec2 x) {
+      if (end == null || along(x) < along(end)) {
+        end = x;
+      }
+    }
+
+    void startFrom(Vec2 x) {
+      if (start == null || along(x) > along(start)) {
+        start = x;
+      }
+    }
+
+    boolean isSpent(double leastMm) {
+      return along(end == null ? whole.end() : end) - along(start == null ? whole.start() : start)
+          <= leastMm;
+    }
+
+    Edge left() {
+      return start == null && end == null
+          ? whole
+          : new Segment(start == null ? whole.start() : start, end == null ? whole.end() : end);
+    }
+  }
+}

@@ -1,0 +1,140 @@
+package dev.towerscribe.job;
+
+import dev.towerscribe.finding.Fault;
+import dev.towerscribe.quantity.LengthUnit;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Keeps account of one table's keys: which were asked for, which are missing, and whether anything
+ * in it was at fault.
+ */
+abstract class KeyCursor {
+  private final Node.Table table;
+  private final Faults faults;
+  private final KeyCursor parent;
+  private final Set<String> known = new LinkedHashSet<>();
+  private final Map<String, Fault> missing = new LinkedHashMap<>();
+  private boolean sound = true;
+
+  KeyCursor(Node.Table table, Faults faults, KeyCursor parent) {
+    this.table = table;
+    this.faults = faults;
+    this.parent = parent;
+  }
+
+  /** Whether no question to this table, or to one in it, left a fault. */
+  final boolean sound() {
+    return sound;
+  }
+
+  /** The unit its limits are printed in. */
+  final LengthUnit unit() {
+    return table.origin().unitOrMm();
+  }
+
+  /** Whether a key is given; it counts as known from then on. */
+  final boolean has(String key) {
+    known.add(key);
+    return table.entries().containsKey(key);
+  }
+
+  /** Makes keys known that somebody else reads. */
+  final void leave(String... keys) {
+    known.addAll(List.of(keys));
+  }
+
+  // Faults.
+
+  private void report(Fault fault) {
+    faults.add(fault);
+    unsound();
+  }
+
+  /** Marks this table, and those it lies in, as holding a fault. */
+  final void unsound() {
+    for (KeyCursor reader = this; reader != null; reader = reader.parent) {
+      reader.sound = false;
+    }
+  }
+
+  /** What a key holds, or null. */
+  final Node node(String key) {
+    return table.entries().get(key);
+  }
+
+  /** Where this table is written. */
+  final Origin origin() {
+    return table.origin();
+  }
+
+  final Faults faults() {
+    return faults;
+  }
+
+  /** Where a key is written, or would be. */
+  final Origin origin(String key) {
+    Node node = table.entries().get(key);
+    return node == null ? table.origin().child(key) : node.origin();
+  }
+
+  private String given(String key) {
+    Node node = table.entries().get(key);
+    return node == null ? "missing" : node.given();
+  }
+
+  final void fault(String key, String limit, String todo) {
+    report(new Fault(origin(key).path(), given(key), limit, todo));
+  }
+
+  /** A fault of a key's length against a length of ours; left out while the unit is in doubt. */
+  final void lengthFault(String key, String limit, String todo) {
+    if (origin(key).unit().isPresent()) {
+      fault(key, limit, todo);
+    } else {
+      unsound();
+    }
+  }
+
+  final void fault(Node node, String limit, String todo) {
+    report(new Fault(node.origin().path(), node.given(), limit, todo));
+  }
+
+  /** A key that must be there and is not. Held back: it may turn up misspelt. */
+  final void missing(String key, String limit, String todo) {
+    missing.put(key, new Fault(table.origin().child(key).path(), "missing", limit, todo));
+    unsound();
+  }
+
+  /** Reports what is missing and what nobody asked for. To be called once, after all questions. */
+  final void close() {
+    for (Map.Entry<String, Node> entry : table.entries().entrySet()) {
+      String key = entry.getKey();
+      if (known.contains(key)) {
+        continue;
+      }
+      List<String> free = known.stream().filter(k -> !table.entries().containsKey(k)).toList();
+      Optional<String> meant = Spelling.nearest(key, free).or(() -> Spelling.nearest(key, known));
+      meant.ifPresent(missing::remove);
+      report(
+          new Fault(
+              entry.getValue().origin().path(),
+              "unknown key",
+              "",
+              meant
+                  .map(word -> "Did you mean " + word + "?")
+                  .orElse("Known here: " + String.join(", ", known) + ".")));
+    }
+    reportMissing();
+  }
+
+  /** Reports what is missing, where unknown keys are somebody else's business. */
+  final void reportMissing() {
+    missing.values().forEach(this::report);
+    missing.clear();
+  }
+}

@@ -1,0 +1,243 @@
+package dev.towerscribe.sheet;
+
+import dev.towerscribe.drawing.Align;
+import dev.towerscribe.drawing.Ink;
+import dev.towerscribe.drawing.Item;
+import dev.towerscribe.drawing.Layer;
+import dev.towerscribe.drawing.Lettering;
+import dev.towerscribe.drawing.Page;
+import dev.towerscribe.drawing.Pen;
+import dev.towerscribe.finding.Finding;
+import dev.towerscribe.finding.Severity;
+import dev.towerscribe.geometry.Vec2;
+import dev.towerscribe.layout.SideLayout;
+import dev.towerscribe.quantity.Angle;
+import dev.towerscribe.quantity.Numbers;
+import dev.towerscribe.sheet.Table.Cell;
+import dev.towerscribe.sheet.Table.Column;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** The result of every check of one tower, gravest first, each with figure, limit and source. */
+public final class FindingsPages {
+  private static final double MARK = 9.0;
+  private static final double INDENT = 14.0;
+  private static final double GAP = 5.0;
+
+  /** The mark of a note in a table. */
+  private static final String DOT = "\u2022";
+
+  private FindingsPages() {}
+
+  /**
+   * The findings of one tower.
+   *
+   * @param layout the tower
+   * @param info the job; its accepted stops are marked so
+   * @return at least one page
+   */
+  public static List<Page> pages(SideLayout layout, JobInfo info) {
+    TextPage page =
+        new TextPage(
+            new Head(layout.job().print(), info, Optional.of(layout.side()), "Findings", true));
+    Lengths lengths = new Lengths(info.units());
+    List<String> accepted = info.acceptedStops().stream().map(Finding::id).toList();
+    if (layout.findings().isEmpty()) {
+      page.paragraph("No check was made of this tower.", Type.BODY);
+    }
+    for (Severity severity : Severity.values()) {
+      List<Finding> some =
+          layout.findings().stream().filter(f -> f.severity() == severity).toList();
+      if (!some.isEmpty()) {
+        page.band(heading(severity, some.size()));
+      }
+      if (severity == Severity.NOTE) {
+        addNotes(page, some, lengths);
+      } else {
+        some.forEach(f -> add(page, f, accepted.contains(f.id()), lengths));
+      }
+    }
+    String side = layout.side().word();
+    return page.pages(
+        side + "-findings",
+        titleCase(side) + " tower, findings",
+        side.substring(0, 1).toUpperCase(Locale.ROOT) + "-find-",
+        false);
+  }
+
+  static String titleCase(String word) {
+    return word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1);
+  }
+
+  private static String heading(Severity severity, int count) {
+    return switch (severity) {
+      case STOP -> count + (count == 1 ? " stop" : " stops") + ": do not cut";
+      case CAUTION -> count + (count == 1 ? " caution" : " cautions") + ": read before cutting";
+      case NOTE -> count + (count == 1 ? " note" : " notes") + ": passed, or for information";
+    };
+  }
+
+  /**
+   * Notes are many. Those that say something are told one by one; those that only say that a figure
+   * passed its limit stand in one table, a line each, with the sources once, below it.
+   */
+  private static void addNotes(TextPage page, List<Finding> notes, Lengths lengths) {
+    List<Finding> passed = notes.stream().filter(n -> onlyPassed(n, lengths)).toList();
+    for (Finding note : notes) {
+      if (!passed.contains(note)) {
+        add(page, note, false, lengths);
+      }
+    }
+    if (passed.isEmpty()) {
+      return;
+    }
+    List<String> sources =
+        passed.stream().map(Finding::source).filter(s -> !s.isEmpty()).distinct().toList();
+    List<Column> columns =
+        List.of(
+            new Column("", 0.2, Align.MIDDLE),
+            new Column("Passed", 2.25, Align.START),
+            new Column("Found", 1.0, Align.END),
+            new Column("Limit", 0.9, Align.END),
+            new Column("[source of the limit] id", 2.75, Align.START));
+    List<List<Cell>> rows =
+        passed.stream()
+            .map(
+                n ->
+                    List.of(
+                        Cell.of(DOT),
+                        Cell.of(n.where()),
+                        Cell.of(amount(n.figure(), n.unit(), lengths)),
+                        Cell.of(amount(n.limit(), n.unit(), lengths)),
+                        new Cell(
+                            "",
+                            n.source().isEmpty()
+                                ? n.id()
+                                : "[" + (sources.indexOf(n.source()) + 1) + "] " + n.id())))
+            .toList();
+    page.table(new Table(columns, rows, page.columnMm(), 0), GAP);
+    page.columns(2);
+    for (int i = 0; i < sources.size(); i++) {
+      page.paragraph("[" + (i + 1) + "] " + sources.get(i), Type.SMALL);
+    }
+  }
+
+  /** Whether its sentence says no more than its figure and limit do. */
+  private static boolean onlyPassed(Finding note, Lengths lengths) {
+    return note.say().startsWith(amount(note.figure(), note.unit(), lengths) + " ")
+        || note.unit().equals("deg");
+  }
+
+  private static String source(Finding finding) {
+    return (finding.source().isEmpty() ? "" : "Limit: " + finding.source() + ". ")
+        + "Id: "
+        + finding.id();
+  }
+
+  /** Adds one finding to a page. */
+  static void add(TextPage page, Finding finding, boolean accepted, Lengths lengths) {
+    double width = page.columnMm();
+    List<Fragment> all = new ArrayList<>();
+    all.add(new Lead(finding, accepted, lengths, width));
+    all.addAll(Fragments.lines(finding.say(), Type.BODY, width, INDENT));
+    all.addAll(Fragments.lines(source(finding), Type.SMALL, width, INDENT));
+    page.chain(all, GAP, false);
+  }
+
+  /** Figure and limit in words, in the job's unit. */
+  static String figures(Finding finding, Lengths lengths) {
+    return "Found "
+        + amount(finding.figure(), finding.unit(), lengths)
+        + ", limit "
+        + amount(finding.limit(), finding.unit(), lengths)
+        + ".";
+  }
+
+  private static String amount(double value, String unit, Lengths lengths) {
+    return switch (unit) {
+      case "mm" -> lengths.with(value);
+      case "" -> Numbers.plain(value, 2);
+      default -> Numbers.fixed(value, 2) + " " + unit;
+    };
+  }
+
+  /** Mark, severity, what it is about, figure and limit. */
+  private static final class Lead implements Fragment {
+    private static final double CAP = 3.6;
+    private static final String ACCEPTED = "ACCEPTED";
+    private static final double TAG = 3.0;
+
+    private final Finding finding;
+    private final boolean accepted;
+    private final List<String> about;
+    private final List<String> figures;
+    private final double width;
+
+    Lead(Finding finding, boolean accepted, Lengths lengths, double width) {
+      this.finding = finding;
+      this.accepted = accepted;
+      this.width = width;
+      double room = width - INDENT - (accepted ? tagMm() + 3.0 : 0);
+      String word = finding.severity().word().toUpperCase(Locale.ROOT);
+      about =
+          Type.wrap(finding.where().isEmpty() ? word : word + ": " + finding.where(), CAP, room);
+      boolean wordsOnly = finding.unit().isEmpty() && finding.limit() == 0.0;
+      figures =
+          wordsOnly ? List.of() : Type.wrap(figures(finding, lengths), Type.BODY, width - INDENT);
+    }
+
+    private static double tagMm() {
+      return Lettering.width(ACCEPTED, TAG) + 4.0;
+    }
+
+    @Override
+    public double heightMm() {
+      return Math.max(
+          MARK + 1.0, about.size() * Type.lineMm(CAP) + figures.size() * Type.lineMm(Type.BODY));
+    }
+
+    @Override
+    public void draw(double leftMm, double topMm, List<Item> out) {
+      mark(new Vec2(leftMm + MARK / 2 + 0.5, topMm - 0.5 - MARK / 2), out);
+      double y = topMm;
+      if (accepted) {
+        double right = leftMm + width;
+        out.add(
+            Type.box(right - tagMm(), y - Type.lineMm(CAP), right, y - 0.4, Pen.NONE, Ink.BLACK));
+        out.add(
+            Type.white(
+                right - tagMm() / 2, Type.baseMm(y, CAP) + 0.2, TAG, Align.MIDDLE, ACCEPTED));
+      }
+      for (String line : about) {
+        out.add(Type.text(leftMm + INDENT, Type.baseMm(y, CAP), CAP, Align.START, line));
+        y -= Type.lineMm(CAP);
+      }
+      for (String line : figures) {
+        out.add(
+            Type.text(leftMm + INDENT, Type.baseMm(y, Type.BODY), Type.BODY, Align.START, line));
+        y -= Type.lineMm(Type.BODY);
+      }
+    }
+
+    /** Shapes of road signs, told apart without colour. */
+    private void mark(Vec2 at, List<Item> out) {
+      switch (finding.severity()) {
+        case STOP -> out.add(polygon(at, 8, MARK / 2 / Math.cos(Math.PI / 8), 22.5, Ink.BLACK));
+        case CAUTION ->
+            out.add(polygon(at.plus(new Vec2(0, -MARK / 10)), 3, MARK * 0.55, 90, Ink.NONE));
+        case NOTE -> out.add(new Item.Circle(Layer.NOTES, at, MARK / 8, Pen.NONE, Ink.BLACK));
+      }
+    }
+
+    private static Item polygon(Vec2 at, int sides, double radius, double startDegrees, Ink fill) {
+      List<Vec2> corners = new ArrayList<>();
+      for (int i = 0; i < sides; i++) {
+        corners.add(at.plus(Vec2.polar(radius, Angle.ofDegrees(startDegrees + 360.0 * i / sides))));
+      }
+      return new Item.Polyline(
+          Layer.NOTES, corners, true, fill == Ink.NONE ? Pen.FINAL_CUT : Pen.NONE, fill);
+    }
+  }
+}

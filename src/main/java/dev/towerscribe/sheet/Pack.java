@@ -1,0 +1,39 @@
+package dev.towerscribe.sheet;
+
+import dev.towerscribe.drawing.Page;
+import dev.towerscribe.layout.JobLayout;
+import dev.towerscribe.layout.SideLayout;
+import dev.towerscribe.model.Print;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * All pages of a job in the order of use: what to heed, a page to measure the printer by, and then
+ * for each tower what was found, what to do, what calipers must read, and the sheets to cut by.
+ */
+public final class Pack {
+  private Pack() {}
+
+  /**
+   * A job's pages. Whether its stops have been accepted is for the caller to have asked: this only
+   * prints what it is told.
+   *
+   * @param layout the job, laid out, at least one side
+   * @param info what every page says
+   * @return pages, the caution page first; file stems differ
+   * @throws IllegalStateException if a name that the work depends on finds no room on the paper
+   */
+  public static List<Page> pages(JobLayout layout, JobInfo info) {
+    Print print = layout.sides().values().iterator().next().job().print();
+    List<Page> pages = new ArrayList<>(CautionPage.pages(print, info));
+    pages.add(Ruler.page(print, Optional.of(info)));
+    for (SideLayout side : layout.sides().values()) {
+      pages.addAll(FindingsPages.pages(side, info));
+      pages.addAll(StepsPage.pages(side, info));
+      pages.addAll(CaliperPage.pages(side, info));
+      pages.addAll(FullScaleSheets.pages(side, info));
+    }
+    return pages;
+  }
+}

@@ -1,0 +1,458 @@
+package dev.towerscribe.cli;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import dev.towerscribe.job.Templates;
+import dev.towerscribe.quantity.Tolerances;
+import java.io.ByteArrayOutputStream;
+import java.io.OutputStream;
+import java.io.PrintStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TimeZone;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The commands from the words typed to the exit code, within this process. */
+class MainTest {
+  /** The shaft then runs outside the opening, which is a stop. */
+  private static final String BEARING_FAR_OUT = "bearing = { x = 60.0, height = 18.0 }";
+
+  private static final String ARABIC_DIGITS = "ar-EG-u-nu-arab America/St_Johns";
+
+  @TempDir Path directory;
+
+  private String out;
+  private String err;
+
+  @BeforeEach
+  void writeJobs() throws Exception {
+    Files.writeString(directory.resolve("good.toml"), Templates.text("wren.toml"));
+    Files.writeString(
+        directory.resolve("stop.toml"),
+        Templates.text("wren.toml").replaceAll("(?m)^bearing = .*$", BEARING_FAR_OUT));
+    Files.writeString(directory.resolve("bad.toml"), "format = 1\nunits = \"furlong\"\n");
+  }
+
+  private int run(String... args) {
+    return run(FileOps.REAL, args);
+  }
+
+  private int run(FileOps ops, String... args) {
+    ByteArrayOutputStream outBytes = new ByteArrayOutputStream();
+    ByteArrayOutputStream errBytes = new ByteArrayOutputStream();
+    int exit =
+        Main.run(
+            args,
+            new Context(
+                new Console(
+                    new PrintStream(outBytes, false, UTF_8),
+                    new PrintStream(errBytes, false, UTF_8)),
+                directory,
+                ops));
+    out = outBytes.toString(UTF_8);
+    err = errBytes.toString(UTF_8);
+    assertThat(out + err).doesNotContain("\tat ").doesNotContain("\r");
+    return exit;
+  }
+
+  private List<String> written() throws Exception {
+    try (Stream<Path> paths = Files.walk(directory)) {
+      return paths
+          .filter(Files::isRegularFile)
+          .map(p -> directory.relativize(p).toString())
+          .filter(n -> !List.of("good.toml", "stop.toml", "bad.toml").contains(n))
+          .sorted()
+          .toList();
+    }
+  }
+
+  private List<String> openStops() throws Exception {
+    run("check", "stop.toml", "--json");
+    return new ObjectMapper()
+        .readTree(out).path("sides").findValues("findings").stream()
+            .flatMap(f -> Stream.iterate(0, i -> i < f.size(), i -> i + 1).map(f::get))
+            .filter(f -> f.path("severity").asText().equals("stop"))
+            .map(f -> f.path("id").asText())
+            .toList();
+  }
+
+  private String[] packAcceptingAll() throws Exception {
+    List<String> args = new ArrayList<>(List.of("pack", "stop.toml", "-o", "pack"));
+    openStops().forEach(id -> args.addAll(List.of("--accept", id)));
+    return args.toArray(String[]::new);
+  }
+
+  @Test
+  void helpAndVersionAreResults() {
+    assertThat(run("--help")).isEqualTo(Exit.DONE);
+    assertThat(out).contains("start", "check", "pack", "ruler", "Example:");
+    assertThat(run("--version")).isEqualTo(Exit.DONE);
+    assertThat(out).isEqualTo("towerscribe " + Version.TEXT + "\n");
+    assertThat(err).isEmpty();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"start", "check", "pack", "ruler"})
+  void everyCommandExplainsItselfWithAnExample(String command) {
+    assertThat(run(command, "--help")).isEqualTo(Exit.DONE);
+    assertThat(out).contains("Usage: towerscribe " + command, "Example: towerscribe " + command);
+    String help = out;
+    assertThat(run("help", command)).isEqualTo(Exit.DONE);
+    assertThat(out).isEqualTo(help);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "",
+        "pak",
+        "--nonsense",
+        "check",
+        "check good.toml extra",
+        "check good.toml --jason",
+        "check @good.toml --json --json x",
+        "pack good.toml",
+        "pack -o out",
+        "pack good.toml -o out -o other",
+        "ruler --paper B7",
+        "start --template none",
+        "check bad.toml",
+        "pack bad.toml -o out",
+        "check good.toml --accept left.nothing",
+        "pack good.toml -o out --accept left.nothing",
+        "pack stop.toml -o out --accept left.nothing",
+      })
+  void wrongUseAndBadInputWriteNothing(String words) throws Exception {
+    assertThat(run(words.isEmpty() ? new String[0] : words.split(" "))).isEqualTo(Exit.WRONG_USE);
+    assertThat(out).isEmpty();
+    assertThat(err).startsWith("towerscribe: ").endsWith("\n");
+    assertThat(written()).isEmpty();
+    assertThat(directory.resolve("out")).doesNotExist();
+  }
+
+  @Test
+  void aMistypedOptionIsAnsweredWithTheNearest() {
+    run("check", "good.toml", "--jsonn");
+    assertThat(err).contains("--json", "towerscribe check --help");
+  }
+
+  @Test
+  void everyFaultOfAJobIsNamed() {
+    run("check", "bad.toml");
+    assertThat(err).contains("units", "furlong");
+  }
+
+  @Test
+  void anUnknownAcceptedIdIsAnsweredWithTheStopsThereAre() throws Exception {
+    List<String> stops = openStops();
+    assertThat(stops).isNotEmpty();
+    run("pack", "stop.toml", "-o", "out", "--accept", "left.nothing");
+    assertThat(err).contains("left.nothing").contains(stops);
+  }
+
+  @Test
+  void filesThatCannotBeReadAreFileFaults() throws Exception {
+    assertThat(run("check", "missing.toml")).isEqualTo(Exit.FILES);
+    assertThat(err).contains("missing.toml");
+    assertThat(run("check", ".")).isEqualTo(Exit.FILES);
+    assertThat(run("pack", "missing.toml", "-o", "out")).isEqualTo(Exit.FILES);
+    assertThat(run("ruler", "--job", "missing.toml")).isEqualTo(Exit.FILES);
+    assertThat(written()).isEmpty();
+  }
+
+  @Test
+  void filesThatCannotBeWrittenAreFileFaults() throws Exception {
+    assertThat(run("pack", "good.toml", "-o", "bad.toml")).isEqualTo(Exit.FILES);
+    assertThat(run("pack", "good.toml", "-o", "bad.toml/below")).isEqualTo(Exit.FILES);
+    assertThat(run("pack", "stop.toml", "-o", "bad.toml")).isEqualTo(Exit.FILES);
+    assertThat(run("ruler", "-o", "no/such/place.pdf")).isEqualTo(Exit.FILES);
+    assertThat(err).contains("place.pdf");
+    assertThat(run("start", "-o", ".")).isEqualTo(Exit.FILES);
+    assertThat(written()).isEmpty();
+    for (FailingOps.Way way : List.of(FailingOps.Way.ONCE, FailingOps.Way.FROM_THEN_ON)) {
+      assertThat(run(new FailingOps(way, 8), "pack", "good.toml", "-o", "out"))
+          .isEqualTo(Exit.FILES);
+      assertThat(err).contains("no space left on device");
+      assertThat(run(new FailingOps(way, 2), "ruler")).isEqualTo(Exit.FILES);
+    }
+  }
+
+  @Test
+  void aReadOnlyDirectoryIsAFileFault() throws Exception {
+    Path closed = Files.createDirectory(directory.resolve("closed"));
+    assumeTrue(
+        closed.toFile().setWritable(false) && !Files.isWritable(closed),
+        "this user may write anywhere");
+    assertThat(run("pack", "good.toml", "-o", "closed")).isEqualTo(Exit.FILES);
+    assertThat(err).contains("permission denied");
+    assertThat(closed.toFile().setWritable(true)).isTrue();
+    assertThat(written()).isEmpty();
+  }
+
+  @Test
+  void aFullStandardOutputIsAFileFault() {
+    OutputStream full =
+        new OutputStream() {
+          @Override
+          public void write(int b) throws java.io.IOException {
+            throw new java.io.IOException("no space left on device");
+          }
+        };
+    ByteArrayOutputStream errBytes = new ByteArrayOutputStream();
+    assertThat(
+            Main.run(
+                new String[] {"check", "good.toml", "--json"},
+                new PrintStream(full, false, UTF_8),
+                new PrintStream(errBytes, false, UTF_8),
+                directory))
+        .isEqualTo(Exit.FILES);
+    assertThat(errBytes.toString(UTF_8)).contains("standard output");
+  }
+
+  @Test
+  void aFaultOfOursIsSaidInPlainWords() {
+    FileOps broken = new FailingOps(FailingOps.Way.KILL, 3);
+    assertThat(run(broken, "pack", "good.toml", "-o", "out")).isEqualTo(Exit.OUR_FAULT);
+    assertThat(err).contains(Main.PLEASE_REPORT);
+  }
+
+  @Test
+  void aSheetThatIsNotWhatWasLaidOutIsAFaultOfOurs() throws Exception {
+    PackCommand.refuse(List.of());
+    assertThatThrownBy(() -> PackCommand.refuse(List.of("hole B is not there")))
+        .isInstanceOfSatisfying(Refusal.class, r -> assertThat(r.exit()).isEqualTo(Exit.OUR_FAULT))
+        .hasMessageContaining("hole B");
+  }
+
+  @Test
+  void localeAndTimeZoneDoNotShow() throws Exception {
+    Map<String, byte[]> first = null;
+    Locale locale = Locale.getDefault();
+    TimeZone zone = TimeZone.getDefault();
+    try {
+      for (String place : List.of("en-GB UTC", "tr-TR Pacific/Kiritimati", ARABIC_DIGITS)) {
+        Locale.setDefault(Locale.forLanguageTag(place.split(" ")[0]));
+        TimeZone.setDefault(TimeZone.getTimeZone(place.split(" ")[1]));
+        assertThat(run("pack", "good.toml", "-o", "pack")).isEqualTo(Exit.DONE);
+        assertThat(run("check", "good.toml")).isEqualTo(Exit.DONE);
+        Map<String, byte[]> now = bytes();
+        now.put("words of check", out.getBytes(UTF_8));
+        if (first == null) {
+          first = now;
+        }
+        assertThat(now.keySet()).isEqualTo(first.keySet());
+        for (Map.Entry<String, byte[]> file : now.entrySet()) {
+          assertThat(file.getValue())
+              .as("%s, %s", place, file.getKey())
+              .isEqualTo(first.get(file.getKey()));
+        }
+      }
+    } finally {
+      Locale.setDefault(locale);
+      TimeZone.setDefault(zone);
+    }
+  }
+
+  @Test
+  void aGoodJobChecksAndWritesNoFile() throws Exception {
+    assertThat(run("check", "good.toml")).isEqualTo(Exit.DONE);
+    assertThat(out).contains("no stop finding", "LEFT TOWER", "RIGHT TOWER", "caution findings");
+    assertThat(err).isEmpty();
+    assertThat(written()).isEmpty();
+  }
+
+  @Test
+  void aStopEndsACheckWithOneInWordsAndAsData() throws Exception {
+    assertThat(run("check", "stop.toml")).isEqualTo(Exit.STOPPED);
+    assertThat(out).contains("no sheets until put right");
+    assertThat(run("check", "stop.toml", "--json")).isEqualTo(Exit.STOPPED);
+    assertThat(new ObjectMapper().readTree(out).path("format").asInt()).isEqualTo(1);
+    String[] args = packAcceptingAll();
+    args[0] = "check";
+    List<String> check = new ArrayList<>(List.of(args));
+    check.subList(2, 4).clear();
+    assertThat(run(check.toArray(String[]::new))).isEqualTo(Exit.DONE);
+    assertThat(out).contains("ACCEPTED");
+  }
+
+  @Test
+  void aGoodJobPacks() throws Exception {
+    assertThat(run("pack", "good.toml", "-o", "a pack/of mine")).isEqualTo(Exit.DONE);
+    assertThat(out).contains("pack mark ");
+    assertThat(written())
+        .contains(
+            "a pack/of mine/pack.list",
+            "a pack/of mine/pack.pdf",
+            "a pack/of mine/report.json",
+            "a pack/of mine/report.txt")
+        .anyMatch(n -> n.endsWith(".svg"))
+        .noneMatch(n -> n.contains("/."));
+    Path pack = directory.resolve("a pack/of mine");
+    String report = Files.readString(pack.resolve("report.txt"));
+    String data = Files.readString(pack.resolve("report.json"));
+    run("check", "good.toml", "--json");
+    assertThat(data).isEqualTo(out);
+    assertThat(report).startsWith(PackDirectory.REPORT_HEAD).contains("pack mark");
+  }
+
+  @Test
+  void aStoppedJobLeavesItsReportAndNothingElse() throws Exception {
+    assertThat(run("pack", "stop.toml", "-o", "pack")).isEqualTo(Exit.STOPPED);
+    assertThat(written()).containsExactly("pack/report.txt");
+    for (String id : openStops()) {
+      run("pack", "stop.toml", "-o", "pack");
+      assertThat(err).contains(id);
+      assertThat(Files.readString(directory.resolve("pack/report.txt"))).contains(id);
+    }
+  }
+
+  @Test
+  void aStopThatWasAcceptedPacksAndIsCarried() throws Exception {
+    assertThat(run(packAcceptingAll())).isEqualTo(Exit.DONE);
+    assertThat(written()).contains("pack/pack.pdf");
+    assertThat(out).contains("accepted: ");
+    assertThat(Files.readString(directory.resolve("pack/report.txt"))).contains("ACCEPTED");
+  }
+
+  @Test
+  void aStopBesideAnOlderPackLeavesItsSheetsAndWarnsOfThem() throws Exception {
+    run("pack", "good.toml", "-o", "pack");
+    Map<String, byte[]> before = bytes();
+    String mark = Files.readString(directory.resolve("pack/pack.list")).substring(0, 80);
+    assertThat(run("pack", "stop.toml", "-o", "pack")).isEqualTo(Exit.STOPPED);
+    assertThat(err).contains("DO NOT WORK FROM THE SHEETS");
+    assertThat(mark).contains(err.replaceAll("(?s).*pack mark ([0-9A-Z]{6}).*", "$1"));
+    assertThat(Files.readString(directory.resolve("pack/report.txt")))
+        .contains("DO NOT WORK FROM THE SHEETS");
+    Map<String, byte[]> after = bytes();
+    assertThat(after.keySet()).isEqualTo(before.keySet());
+    after.forEach(
+        (name, content) -> {
+          if (!name.equals("pack/report.txt")) {
+            assertThat(content).as(name).isEqualTo(before.get(name));
+          }
+        });
+  }
+
+  private Map<String, byte[]> bytes() throws Exception {
+    Map<String, byte[]> bytes = new TreeMap<>();
+    for (String name : written()) {
+      bytes.put(name, Files.readAllBytes(directory.resolve(name)));
+    }
+    return bytes;
+  }
+
+  @Test
+  void startWritesAJobThatChecksAndNeverOverwritesOne() throws Exception {
+    assertThat(run("start")).isEqualTo(Exit.DONE);
+    assertThat(directory.resolve("job.toml")).exists();
+    assertThat(run("check", "job.toml")).isEqualTo(Exit.DONE);
+    Files.writeString(directory.resolve("job.toml"), "my measurements");
+    assertThat(run("start")).isEqualTo(Exit.FILES);
+    assertThat(err).contains("--force");
+    assertThat(directory.resolve("job.toml")).hasContent("my measurements");
+    assertThat(run("start", "--force")).isEqualTo(Exit.DONE);
+    assertThat(run("check", "job.toml")).isEqualTo(Exit.DONE);
+  }
+
+  @Test
+  void everyTemplateStartsAJobThatIsUnderstood() {
+    assertThat(run("start", "--list")).isEqualTo(Exit.DONE);
+    assertThat(out.lines()).contains("wren").hasSizeGreaterThan(1);
+    for (String name : out.lines().toList()) {
+      String file = "start-" + name + ".toml";
+      assertThat(run("start", "--template", name, "-o", file)).as(name).isEqualTo(Exit.DONE);
+      assertThat(run("check", file)).as(name).isIn(Exit.DONE, Exit.STOPPED);
+    }
+  }
+
+  @Test
+  void aRulerIsWrittenAndNotOverAnotherFile() throws Exception {
+    assertThat(run("ruler")).isEqualTo(Exit.DONE);
+    byte[] first = Files.readAllBytes(directory.resolve("ruler.pdf"));
+    assertThat(new String(first, 0, 5, UTF_8)).isEqualTo("%PDF-");
+    assertThat(run("ruler")).isEqualTo(Exit.DONE);
+    assertThat(run("ruler", "--paper", "Letter")).isEqualTo(Exit.FILES);
+    assertThat(directory.resolve("ruler.pdf")).hasBinaryContent(first);
+    assertThat(run("ruler", "--paper", "letter", "--force")).isEqualTo(Exit.DONE);
+    assertThat(run("ruler", "--job", "good.toml", "-o", "job.pdf")).isEqualTo(Exit.DONE);
+  }
+
+  @Test
+  void controlCharactersNeverReachTheTerminal() {
+    assertThat(run("check", "\u001b[31mred.toml")).isEqualTo(Exit.FILES);
+    assertThat(err).contains("?[31mred.toml").doesNotContain("\u001b");
+  }
+
+  @Test
+  void dataHasTheSettledKeys() throws Exception {
+    run("check", "good.toml", "--json");
+    JsonNode all = new ObjectMapper().readTree(out);
+    assertThat(all.fieldNames()).toIterable().containsExactly("format", "title", "units", "sides");
+    JsonNode left = all.path("sides").path("left");
+    assertThat(left.fieldNames())
+        .toIterable()
+        .containsExactly("holes", "bearing", "cuts", "notches", "spans", "findings");
+    assertThat(left.path("holes").get(0).fieldNames())
+        .toIterable()
+        .containsExactly("name", "fore", "in", "diameter");
+    assertThat(left.path("bearing").fieldNames())
+        .toIterable()
+        .containsExactly("fore", "in", "height");
+    for (String cut : List.of("final", "rough")) {
+      assertThat(left.path("cuts").path(cut).fieldNames())
+          .toIterable()
+          .startsWith("area", "length", "points");
+    }
+    assertThat(left.path("spans").get(0).fieldNames())
+        .toIterable()
+        .containsExactly("from", "to", "centres", "inside", "outside");
+    assertThat(left.path("findings").get(0).fieldNames())
+        .toIterable()
+        .containsExactly("id", "severity", "where", "figure", "limit", "unit", "source", "say");
+  }
+
+  @Test
+  void dataOfARoundCutIsExactAndItsPointsFine() throws Exception {
+    run("check", "good.toml", "--json");
+    JsonNode cut =
+        new ObjectMapper().readTree(out).path("sides").path("left").path("cuts").path("final");
+    double diameter = cut.path("diameter").asDouble();
+    // independent: mark diameter 104 less twice the keep of 3, from the starter job's text
+    assertThat(diameter).isEqualTo(98.0);
+    assertThat(cut.path("area").asDouble())
+        .isCloseTo(Math.PI * 49 * 49, within(Tolerances.COMPUTED_MM));
+    assertThat(cut.path("points"))
+        .allSatisfy(
+            p ->
+                assertThat(Math.hypot(p.get(0).asDouble(), p.get(1).asDouble()))
+                    .isCloseTo(49.0, within(Tolerances.COMPUTED_MM)));
+  }
+
+  @Test
+  void dataIsInMillimetresForAJobInInches() throws Exception {
+    Files.writeString(directory.resolve("inch.toml"), Templates.text("siskin.toml"));
+    run("check", "inch.toml", "--json");
+    JsonNode all = new ObjectMapper().readTree(out);
+    assertThat(all.path("units").asText()).isEqualTo("mm");
+    // published: 11/32 in, the ASME B18.2.8 normal hole of a 5/16 bolt, here 0.344 in
+    assertThat(all.path("sides").path("left").path("holes").get(0).path("diameter").asDouble())
+        .isEqualTo(0.344 * 25.4);
+  }
+}

@@ -1,0 +1,72 @@
+package dev.towerscribe.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Frozen: the files in output-samples, made again by the very commands that its README lists. What
+ * they should contain is checked elsewhere; here only that nothing changes unseen.
+ */
+class OutputSamplesTest {
+  private static final Path TOP = Path.of("").toAbsolutePath();
+  private static final Path SAMPLES = TOP.resolve("output-samples");
+  private static final String COMMAND = "./towerscribe ";
+
+  @TempDir Path work;
+
+  @Test
+  void everySampleIsMadeAgainByteForByte() throws IOException {
+    List<String> commands =
+        Files.readAllLines(SAMPLES.resolve("README.md")).stream()
+            .filter(line -> line.startsWith(COMMAND))
+            .map(line -> line.substring(COMMAND.length()))
+            .toList();
+    assertThat(commands).isNotEmpty();
+    for (String command : commands) {
+      // Read from the repository, write to a folder of the test's own.
+      String[] words =
+          Arrays.stream(command.split(" "))
+              .map(
+                  w ->
+                      w.startsWith("output-samples/")
+                          ? work.resolve(w).toString()
+                          : w.startsWith("templates/") ? TOP.resolve(w).toString() : w)
+              .toArray(String[]::new);
+      Files.createDirectories(work.resolve("output-samples"));
+      ByteArrayOutputStream said = new ByteArrayOutputStream();
+      try (PrintStream stream = new PrintStream(said, true, StandardCharsets.UTF_8)) {
+        assertThat(Main.run(words, stream, stream, work))
+            .as("%s%n%s", command, said.toString(StandardCharsets.UTF_8))
+            .isZero();
+      }
+    }
+    SortedMap<String, byte[]> made = files(work.resolve("output-samples"));
+    SortedMap<String, byte[]> kept = files(SAMPLES);
+    kept.remove("README.md");
+    assertThat(made.keySet()).isEqualTo(kept.keySet());
+    made.forEach((name, bytes) -> assertThat(bytes).as(name).isEqualTo(kept.get(name)));
+  }
+
+  private static SortedMap<String, byte[]> files(Path folder) throws IOException {
+    SortedMap<String, byte[]> files = new TreeMap<>();
+    try (Stream<Path> all = Files.walk(folder)) {
+      for (Path file : all.filter(Files::isRegularFile).toList()) {
+        files.put(folder.relativize(file).toString().replace('\\', '/'), Files.readAllBytes(file));
+      }
+    }
+    return files;
+  }
+}
