@@ -125,6 +125,7 @@ public final class SampleJobs {
         290,
         Angle.ofDegrees(-0.5),
         Angle.ZERO,
+        0,
         2,
         Optional.empty());
   }
@@ -143,6 +144,7 @@ public final class SampleJobs {
         s.tyreRadiusMm(),
         s.camber(),
         s.toe(),
+        s.rideMm(),
         s.plusMinusMm(),
         s.knuckleBolt());
   }

@@ -224,6 +224,17 @@ public final class Mechanism {
     return link;
   }
 
+  /**
+   * The arm's turn that brings the ball joint somewhere on its circle.
+   *
+   * @param ballJoint a place of the ball joint
+   * @return radians from where it was measured, positive upward
+   */
+  public double armAngle(Vec3 ballJoint) {
+    Vec3 out = ballJoint.minus(armCentre);
+    return Math.atan2(out.dot(armUp), out.dot(armOut));
+  }
+
   private Vec3 ball(double armRadians) {
     double c = Math.cos(armRadians);
     double s = Math.sin(armRadians);

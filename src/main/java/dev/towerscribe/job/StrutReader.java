@@ -40,6 +40,7 @@ final class StrutReader {
     Optional<Double> tyre = t.length("tyre_radius", Limits.TYRE_RADIUS);
     Optional<Angle> camber = t.angle("camber", Limits.WHEEL_ANGLE);
     Optional<Angle> toe = t.angle("toe", Limits.WHEEL_ANGLE, Angle.ZERO);
+    Optional<Double> ride = t.length("ride", Limits.RIDE, 0.0);
     Optional<Double> plusMinus = t.length("plus_minus", Limits.PLUS_MINUS, DEFAULT_PLUS_MINUS_MM);
     Optional<StrutPoints.KnuckleBolt> knuckle =
         t.optionalTable("knuckle_bolt").flatMap(k -> knuckleBolt(k, side));
@@ -58,6 +59,7 @@ final class StrutReader {
                 tyre.get(),
                 camber.get(),
                 toe.get(),
+                ride.get(),
                 plusMinus.get(),
                 knuckle))
         : Optional.empty();

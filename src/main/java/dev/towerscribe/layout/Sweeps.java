@@ -20,8 +20,8 @@ final class Sweeps {
 
   static Sweep of(SideJob job, Frame2 frame) {
     Plate plate = job.plate();
-    Vec2 from = PlateFrames.bearing(job, plate.slot().fromMm());
-    Vec2 to = PlateFrames.bearing(job, plate.slot().toMm());
+    Vec2 from = job.bearing(plate.slot().fromMm());
+    Vec2 to = job.bearing(plate.slot().toMm());
     double radius = plate.movingDiameterMm() / 2 + plate.movingClearanceMm();
     if (job.strut().isEmpty()) {
       return sweep(from, to, radius, false, 0.0);

@@ -19,6 +19,8 @@ import java.util.Optional;
  * @param tyreRadiusMm loaded radius
  * @param camber as measured, positive when the wheel's top leans outward
  * @param toe as measured, per wheel, positive for toe-in
+ * @param rideMm ride height asked for: how far the wheel centre is up from where it was measured,
+ *     relative to the body; negative is down
  * @param plusMinusMm one standard deviation of each coordinate
  * @param knuckleBolt the camber bolt at the upright, if there is one
  */
@@ -34,6 +36,7 @@ public record StrutPoints(
     double tyreRadiusMm,
     Angle camber,
     Angle toe,
+    double rideMm,
     double plusMinusMm,
     Optional<KnuckleBolt> knuckleBolt) {
   /**
@@ -48,6 +51,7 @@ public record StrutPoints(
   /** Checks the figures. */
   public StrutPoints {
     Checks.positive("tyre radius", tyreRadiusMm);
+    Checks.finite("ride", rideMm);
     Checks.notNegative("plus_minus", plusMinusMm);
   }
 }
