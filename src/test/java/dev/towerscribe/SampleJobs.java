@@ -125,6 +125,7 @@ public final class SampleJobs {
         290,
         Angle.ofDegrees(-0.5),
         Angle.ZERO,
+        0,
         2,
         Optional.empty());
   }
@@ -143,8 +144,10 @@ public final class SampleJobs {
         s.tyreRadiusMm(),
         s.camber(),
         s.toe(),
+        s.rideMm(),
         s.plusMinusMm(),
-        s.knuckleBolt());
+        s.knuckleBolt(),
+        s.limits());
   }
 
   /** One side of a job. */

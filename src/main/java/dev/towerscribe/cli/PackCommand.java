@@ -120,7 +120,7 @@ final class PackCommand implements Command {
         new JobInfo(
             model.title(), model.date(), model.units(), job.packMark(), job.acceptedStops());
     try {
-      return Pack.pages(job.layout(), info);
+      return Pack.pages(job.layout(), job.alignment(), info);
     } catch (NoRoomException e) {
       throw new Refusal(
           Exit.WRONG_USE,

@@ -9,6 +9,7 @@ import dev.towerscribe.model.Crown;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.model.Mount;
 import dev.towerscribe.model.Plate;
+import dev.towerscribe.model.ShaftReach;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
 import dev.towerscribe.model.Tower;
@@ -18,6 +19,8 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /** Lays a job out: from what was measured and chosen to where everything goes. */
@@ -25,13 +28,26 @@ public final class Layout {
   private Layout() {}
 
   /**
-   * Lays out every side of a job and runs every check.
+   * Lays out every side of a job and runs every check, the strut taken to stay as it was measured.
    *
    * @param job the job
    * @return layout of each side
    * @throws JobRejected if something lies past the edge of a domed tower top
    */
   public static JobLayout of(Job job) throws JobRejected {
+    return of(job, side -> Optional.empty());
+  }
+
+  /**
+   * Lays out every side of a job and runs every check.
+   *
+   * @param job the job
+   * @param shaft which ways a side's shaft points over travel and steer, where that is known
+   * @return layout of each side
+   * @throws JobRejected if something lies past the edge of a domed tower top
+   */
+  public static JobLayout of(Job job, Function<SideJob, Optional<ShaftReach>> shaft)
+      throws JobRejected {
     List<Fault> faults = new ArrayList<>();
     job.sides().values().forEach(s -> domeFaults(s, job.units(), faults));
     if (!faults.isEmpty()) {
@@ -39,12 +55,12 @@ public final class Layout {
     }
     Map<Side, SideLayout> sides = new EnumMap<>(Side.class);
     for (SideJob side : job.sides().values()) {
-      sides.put(side.side(), side(side, job));
+      sides.put(side.side(), side(side, job, shaft.apply(side)));
     }
     return new JobLayout(job, sides);
   }
 
-  private static SideLayout side(SideJob job, Job whole) {
+  private static SideLayout side(SideJob job, Job whole, Optional<ShaftReach> shaft) {
     Plate plate = job.plate();
     var frame = PlateFrames.toPlan(job);
     Mount mount = job.mount();
@@ -60,7 +76,7 @@ public final class Layout {
     Region opening = Region.inside(job.tower().opening());
     Region mark = Region.inside(job.tower().mark());
     Cuts cuts = Cuts.of(mark, opening, job.cut());
-    Sweep sweep = Sweeps.of(job, frame);
+    Sweep sweep = Sweeps.of(job, shaft);
     List<Notch> notches = Notches.of(job, holes);
     SideLayout bare =
         new SideLayout(
@@ -68,9 +84,9 @@ public final class Layout {
             frame,
             Region.inside(plate.outline()).mapped(frame),
             holes,
-            PlateFrames.bearing(job, mount.settingMm()),
-            PlateFrames.bearing(job, plate.slot().fromMm()),
-            PlateFrames.bearing(job, plate.slot().toMm()),
+            job.bearing(mount.settingMm()),
+            job.bearing(plate.slot().fromMm()),
+            job.bearing(plate.slot().toMm()),
             opening,
             mark,
             cuts.finalCut(),

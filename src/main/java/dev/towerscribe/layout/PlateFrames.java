@@ -25,9 +25,4 @@ final class PlateFrames {
         new Vec2(-sin, cos),
         new Vec2(hand * cos, hand * sin));
   }
-
-  /** The bearing's centre at a setting: offset + (s0 + setting) along the slot. */
-  static Vec2 bearing(SideJob job, double settingMm) {
-    return toPlan(job).map(new Vec2(job.plate().bearingXMm() + settingMm, 0.0));
-  }
 }

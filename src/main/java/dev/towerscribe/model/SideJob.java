@@ -1,5 +1,6 @@
 package dev.towerscribe.model;
 
+import dev.towerscribe.geometry.Vec2;
 import java.util.Optional;
 
 /**
@@ -28,4 +29,17 @@ public record SideJob(
     Print print,
     Optional<StrutPoints> strut,
     Optional<MeasuredAxis> axis,
-    Optional<Aims> aims) {}
+    Optional<Aims> aims) {
+  /**
+   * The bearing's centre at a setting: the plate's centre and (s0 + setting) along the slot.
+   *
+   * @param settingMm where along the slot
+   * @return plan point
+   */
+  public Vec2 bearing(double settingMm) {
+    double along = plate.bearingXMm() + settingMm;
+    return new Vec2(
+        -mount.rearwardMm() - along * mount.rotation().sin(),
+        mount.inboardMm() + along * mount.rotation().cos());
+  }
+}

@@ -1,0 +1,57 @@
+package dev.towerscribe.alignment;
+
+import dev.towerscribe.geometry.Vec2;
+import dev.towerscribe.geometry.Vec3;
+import dev.towerscribe.model.Lean;
+import dev.towerscribe.model.MeasuredAxis;
+import dev.towerscribe.model.Side;
+import dev.towerscribe.model.SideJob;
+
+/**
+ * What a move of the top pivot does where only the steering axis was measured: the axis turns about
+ * the ball joint, and camber moves with kingpin inclination. An estimate: the arm's and the tie
+ * rod's part is left out.
+ *
+ * @param caster radians
+ * @param inclination radians
+ * @param camber radians
+ */
+public record AxisEstimate(double caster, double inclination, double camber) {
+  /**
+   * As measured.
+   *
+   * @param axis the measured axis
+   * @return its angles
+   */
+  public static AxisEstimate before(MeasuredAxis axis) {
+    return new AxisEstimate(
+        axis.caster().radians(), axis.inclination().radians(), axis.camber().radians());
+  }
+
+  /**
+   * With the bearing somewhere in plan.
+   *
+   * @param axis the measured axis
+   * @param job the side's tower and plate
+   * @param bearing bearing centre, plan
+   * @return the estimate
+   */
+  public static AxisEstimate at(MeasuredAxis axis, SideJob job, Vec2 bearing) {
+    Vec3 up =
+        new Vec3(-axis.caster().tan(), -axis.inclination().tan(), 1.0)
+            .unit()
+            .times(axis.lengthMm());
+    Lean lean = job.tower().lean();
+    Vec3 moved =
+        up.plus(lean.fore(Side.LEFT).times(bearing.x()))
+            .plus(lean.in(Side.LEFT).times(bearing.y()))
+            .plus(
+                lean.normal(Side.LEFT)
+                    .times(job.plate().bearingHeightMm() - job.tower().pivotHeightMm()));
+    double inclination = Math.atan2(-moved.y(), moved.z());
+    return new AxisEstimate(
+        Math.atan2(-moved.x(), moved.z()),
+        inclination,
+        axis.camber().radians() - (inclination - axis.inclination().radians()));
+  }
+}
