@@ -65,7 +65,7 @@ final class Surround {
   private static final double ROUNDING_MM = 1e-6;
 
   private static final double PAD_MM = 2.5;
-  private static final double LINE_GAP_MM = 1.5;
+  static final double LINE_GAP_MM = 1.5;
   private static final double HATCH_MM = 9;
   private static final double LEAST_WORD_MM = 80;
   private static final double LEAST_FACE_CAP_MM = 10;
@@ -80,7 +80,7 @@ final class Surround {
   private static final double KEY_MM = 32;
 
   /** What the foot's two columns need on either side of the fore-aft line. */
-  private static final double FOOT_LEFT_MM = 70;
+  static final double FOOT_LEFT_MM = 74;
 
   private static final double FOOT_RIGHT_MM = 72;
 
@@ -308,15 +308,15 @@ final class Surround {
     List<String> about = new ArrayList<>();
     about.add(Measures.shortened(info.title(), 3.2, 1.2 * (infoRight - f.minX())));
     about.add(date);
-    String scaled =
-        scale.isTrue()
-            ? "Scale 1:1"
-            : "Scale 1:1 on a printer that prints "
-                + Numbers.plain(scale.across(), 4)
-                + " across, "
-                + Numbers.plain(scale.along(), 4)
-                + " along";
-    about.add(says.pageName() + ". " + scaled);
+    about.add(says.pageName() + ". Scale 1:1");
+    if (!scale.isTrue()) {
+      about.add(
+          "Printer: "
+              + Numbers.plain(scale.across(), 4)
+              + " across, "
+              + Numbers.plain(scale.along(), 4)
+              + " along");
+    }
     about.add("Cutting is final. Read the caution page first.");
     column(about, new Box(f.minX(), f.minY(), infoRight, top), 3.2, 2.5);
     double workLeft = Math.max(end + 4, lineX.filter(x -> inFoot(f, x)).orElse(0.0) + 3);
@@ -338,7 +338,11 @@ final class Surround {
     for (int i = 0; i < block.lines().size(); i++) {
       y -= cap * (i == 0 ? 1 : Block.PITCH);
       if (y - Block.TAIL * cap < box.minY() - 1e-6) {
-        throw new NoRoomException("no room on the page for: " + block.lines().get(i).words());
+        throw new NoRoomException(
+            "no room at the foot of \""
+                + says.pageName()
+                + "\" for: "
+                + block.lines().get(i).words());
       }
       items.add(text(box.minX(), y, cap, Align.START, block.lines().get(i).words(), Ink.BLACK));
     }

@@ -267,6 +267,20 @@ class FullScaleSheetsTest {
     }
   }
 
+  /** The foot's narrower column, beside the fore-aft line, holds the longest lines at 2.5 mm. */
+  @Test
+  void theFootHoldsItsLinesBesideTheForeAftLine() {
+    for (String line :
+        List.of(
+            "Right tower, underside, tile A2. Scale 1:1",
+            "Printer: 1.0288 across, 0.9888 along",
+            "Cutting is final. Read the caution page first.")) {
+      assertThat(Lettering.width(line, 2.5))
+          .as(line)
+          .isLessThan(Surround.FOOT_LEFT_MM - Surround.LINE_GAP_MM);
+    }
+  }
+
   @Test
   void namesStandOnTheSheets() {
     SideLayout layout = SheetFixtures.layout(SheetFixtures.plain(Side.LEFT));
@@ -428,8 +442,7 @@ class FullScaleSheetsTest {
         FullScaleSheets.pages(
             SheetFixtures.layout(SheetFixtures.plain(Side.LEFT).with(print)),
             SheetFixtures.info())) {
-      assertThat(words(page).replace('\n', ' '))
-          .contains("Scale 1:1 on a printer that prints 0.985 across, 1.0123 along");
+      assertThat(words(page).replace('\n', ' ')).contains("Printer: 0.985 across, 1.0123 along");
       assertThat(page.scale().across()).isEqualTo(0.985);
       assertThat(page.scale().along()).isEqualTo(1.0123);
     }
