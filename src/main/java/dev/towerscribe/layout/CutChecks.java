@@ -15,12 +15,17 @@ final class CutChecks {
   static void run(SideLayout layout, Cuts cuts, Findings findings) {
     shape(layout, cuts, findings);
     sweep(layout, cuts.finished(), findings);
+    keepOuts(layout, cuts.finished(), findings);
+  }
+
+  /** What the cut must miss, wherever the plate goes. */
+  static void keepOuts(SideLayout layout, Region finished, Findings findings) {
     for (KeepOut keepOut : layout.job().tower().keepOuts()) {
       findings.atLeast(
           new Figure(
               "cut-keep-out." + Findings.slug(keepOut.name()),
               "final cut, " + keepOut.name(),
-              gapBetween(cuts.finished(), keepOut.outline()),
+              gapBetween(finished, keepOut.outline()),
               keepOut.marginMm(),
               "job: tower.keepout margin"),
           Severity.STOP,
@@ -29,7 +34,8 @@ final class CutChecks {
     }
   }
 
-  private static void shape(SideLayout layout, Cuts cuts, Findings findings) {
+  /** The cut lines, wherever the plate goes. */
+  static void shape(SideLayout layout, Cuts cuts, Findings findings) {
     boolean empty = cuts.finalCut().isEmpty() || cuts.roughCut().isEmpty();
     String source = "job: cut.keep, cut.rough, cut.corner";
     if (empty) {

@@ -1,0 +1,137 @@
+package dev.towerscribe.layout;
+
+import dev.towerscribe.finding.Finding;
+import dev.towerscribe.model.Job;
+import dev.towerscribe.model.SideJob;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Whether a job would have no stop finding with its plates somewhere else, for searches that ask
+ * hundreds of thousands of times. The answer is that of {@link Layout#of}, for both towers; a
+ * setting does not change it. Safe for several threads, each with its own {@link Scratch}.
+ */
+public final class MountCheck {
+  private final List<TowerFit> towers;
+  private final List<Finding> always;
+  private final double openingMm2;
+
+  private MountCheck(List<TowerFit> towers, List<Finding> always, double openingMm2) {
+    this.towers = List.copyOf(towers);
+    this.always = List.copyOf(always);
+    this.openingMm2 = openingMm2;
+  }
+
+  /** A thread's own room to reckon in. */
+  public static final class Scratch {
+    private final TowerFit.Scratch inner = new TowerFit.Scratch();
+
+    /** Makes one. */
+    public Scratch() {}
+  }
+
+  /**
+   * Prepares a job.
+   *
+   * @param job any job; its mount does not matter
+   * @return its check
+   */
+  public static MountCheck of(Job job) {
+    List<TowerFit> towers = new ArrayList<>();
+    List<Finding> always = new ArrayList<>();
+    double opening = 0.0;
+    for (SideJob side : job.sides().values()) {
+      Cuts cuts = Layout.cuts(side);
+      towers.add(new TowerFit(side, cuts));
+      SideLayout bare = Layout.bare(side, cuts);
+      Findings findings = new Findings(side.side(), job.units());
+      HoleChecks.spacing(bare, findings);
+      CutChecks.shape(bare, cuts, findings);
+      CutChecks.keepOuts(bare, cuts.finished(), findings);
+      TowerChecks.run(bare, job, findings);
+      findings.gravestFirst().stream().filter(Finding::isStop).forEach(always::add);
+      opening += cuts.finished().area() - bare.opening().area();
+    }
+    return new MountCheck(towers, always, opening);
+  }
+
+  /**
+   * Stops that no placement can put right.
+   *
+   * @return findings, perhaps none
+   */
+  public List<Finding> always() {
+    return always;
+  }
+
+  /**
+   * Metal cut from the openings of all towers, wherever the plates go.
+   *
+   * @return mm2
+   */
+  public double openingMm2() {
+    return openingMm2;
+  }
+
+  /**
+   * Whether a placement leaves no stop finding on any tower.
+   *
+   * @param rotation radians
+   * @param rearward plate centre, mm
+   * @param inboard plate centre, mm
+   * @param scratch the thread's own
+   * @return true if {@link Layout#of} would find none
+   */
+  public boolean allows(double rotation, double rearward, double inboard, Scratch scratch) {
+    if (!always.isEmpty()) {
+      return false;
+    }
+    double sin = Math.sin(rotation);
+    double cos = Math.cos(rotation);
+    for (TowerFit tower : towers) {
+      if (!tower.allows(sin, cos, rearward, inboard, scratch.inner)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /**
+   * What is left at the tightest place before a hole, washer or nut comes too near an edge of the
+   * metal, a landmark or a keep-out.
+   *
+   * @param rotation radians
+   * @param rearward plate centre, mm
+   * @param inboard plate centre, mm
+   * @param scratch the thread's own
+   * @return mm; negative infinity where one does
+   */
+  public double slack(double rotation, double rearward, double inboard, Scratch scratch) {
+    double sin = Math.sin(rotation);
+    double cos = Math.cos(rotation);
+    double least = Double.POSITIVE_INFINITY;
+    for (TowerFit tower : towers) {
+      least = Math.min(least, tower.slack(sin, cos, rearward, inboard, scratch.inner));
+    }
+    return least;
+  }
+
+  /**
+   * Metal of brackets that the sockets' circles take: the notches' area but for their tips.
+   *
+   * @param rotation radians
+   * @param rearward plate centre, mm
+   * @param inboard plate centre, mm
+   * @param scratch the thread's own
+   * @return mm2
+   */
+  public double notchesMm2(double rotation, double rearward, double inboard, Scratch scratch) {
+    double sin = Math.sin(rotation);
+    double cos = Math.cos(rotation);
+    double area = 0.0;
+    for (TowerFit tower : towers) {
+      area += tower.overlap(sin, cos, rearward, inboard, scratch.inner);
+    }
+    return area;
+  }
+}
