@@ -95,11 +95,16 @@ public final class Bay {
    * @throws NotReached if the linkage cannot get there
    */
   public Pose at(Vec2 bearing, StrutPoints.KnuckleBolt bolt, Angle turn) throws NotReached {
+    return turned(bolt, turn).headedAtHeight(rideZMm, top(bearing), strut.toe());
+  }
+
+  /** The linkage with the knuckle's camber bolt turned. */
+  Mechanism turned(StrutPoints.KnuckleBolt bolt, Angle turn) {
     Vec3 pivot =
         job.side() == dev.towerscribe.model.Side.LEFT
             ? bolt.pivot()
             : bolt.pivot().mirroredAcross();
-    return mechanism.withKnuckle(pivot, turn).headedAtHeight(rideZMm, top(bearing), strut.toe());
+    return mechanism.withKnuckle(pivot, turn);
   }
 
   /**

@@ -6,6 +6,7 @@ import dev.towerscribe.model.Lean;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
 import dev.towerscribe.model.StrutPoints;
+import dev.towerscribe.quantity.Angle;
 
 /**
  * The closed form of {@link Mechanism} for searches, which ask for millions of poses: plain numbers
@@ -87,9 +88,27 @@ public final class QuickStrut {
    * @throws NotReached if the linkage as measured cannot go through that travel
    */
   public QuickStrut(SideJob job, double droopMm, double bumpMm, int travels) throws NotReached {
+    this(job, Bay.of(job).mechanism(), droopMm, bumpMm, travels);
+  }
+
+  /**
+   * Prepares one side with the knuckle's camber bolt turned.
+   *
+   * @param job a side with strut points
+   * @param bolt its bolt
+   * @param turn camber change asked of it
+   * @return a strut that reads as {@link Bay} does with the bolt there; of no use for bump steer
+   * @throws NotReached if the linkage cannot get there
+   */
+  public static QuickStrut withKnuckle(SideJob job, StrutPoints.KnuckleBolt bolt, Angle turn)
+      throws NotReached {
+    return new QuickStrut(job, Bay.of(job).turned(bolt, turn), 0.0, 0.0, 0);
+  }
+
+  private QuickStrut(SideJob job, Mechanism m, double droopMm, double bumpMm, int travels)
+      throws NotReached {
     StrutPoints strut = job.strut().orElseThrow();
     Bay bay = Bay.of(job);
-    Mechanism m = bay.mechanism();
     Hardpoints points = m.points();
     Lean lean = job.tower().lean();
     fore = lean.fore(Side.LEFT);
@@ -113,7 +132,7 @@ public final class QuickStrut {
     armCentre = m.armCentre;
     armOut = m.armOut;
     armUp = m.armUp;
-    Pose ride = bay.before();
+    Pose ride = m.headedAtHeight(rideZ, points.top(), strut.toe());
     startAngle = m.armAngle(ride.ballJoint());
     topX = ride.top().x();
     topY = ride.top().y();

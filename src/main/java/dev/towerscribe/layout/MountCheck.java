@@ -22,12 +22,43 @@ public final class MountCheck {
     this.openingMm2 = openingMm2;
   }
 
+  /** What can be said quickly. */
+  public enum Answer {
+    /** No stop. */
+    YES,
+    /** A stop. */
+    NO,
+    /** The checks themselves must be asked. */
+    UNSURE
+  }
+
+  /** What stands in the way of a placement, in the order in which it is looked for. */
+  public enum Barrier {
+    /** The shaft or what moves with it meets the opening's edge. */
+    SHAFT,
+    /** The plate does not cover the opening, or meets a wall. */
+    PLATE,
+    /** A hole, washer or nut is too near an edge, a landmark or a keep-out. */
+    BOLTS,
+    /** Too little of a bracket would be left. */
+    BRACKET
+  }
+
   /** A thread's own room to reckon in. */
   public static final class Scratch {
     private final TowerFit.Scratch inner = new TowerFit.Scratch();
 
     /** Makes one. */
     public Scratch() {}
+
+    /**
+     * What stood in the way when the last answer was no.
+     *
+     * @return the first thing found
+     */
+    public Barrier barrier() {
+      return inner.barrier();
+    }
   }
 
   /**
@@ -86,14 +117,38 @@ public final class MountCheck {
     if (!always.isEmpty()) {
       return false;
     }
-    double sin = Math.sin(rotation);
-    double cos = Math.cos(rotation);
     for (TowerFit tower : towers) {
-      if (!tower.allows(sin, cos, rearward, inboard, scratch.inner)) {
+      if (!tower.allows(rotation, rearward, inboard, scratch.inner)) {
         return false;
       }
     }
     return true;
+  }
+
+  /**
+   * As {@link #allows}, but only as far as it can be said quickly.
+   *
+   * @param rotation radians
+   * @param rearward plate centre, mm
+   * @param inboard plate centre, mm
+   * @param scratch the thread's own
+   * @return what {@link #allows} would say, or that it would have to ask the checks
+   */
+  public Answer quick(double rotation, double rearward, double inboard, Scratch scratch) {
+    if (!always.isEmpty()) {
+      return Answer.NO;
+    }
+    double sin = Math.sin(rotation);
+    double cos = Math.cos(rotation);
+    Answer all = Answer.YES;
+    for (TowerFit tower : towers) {
+      Answer answer = tower.quick(sin, cos, rearward, inboard, scratch.inner);
+      if (answer == Answer.NO) {
+        return answer;
+      }
+      all = answer == Answer.UNSURE ? answer : all;
+    }
+    return all;
   }
 
   /**

@@ -139,7 +139,13 @@ final class TowerFit {
     private double[] y = new double[0];
     private int[] bites = new int[0];
     private boolean unsure;
+    private boolean unsureNotch;
+    private MountCheck.Barrier barrier = MountCheck.Barrier.SHAFT;
     private double slack;
+
+    MountCheck.Barrier barrier() {
+      return barrier;
+    }
 
     private void room(int n) {
       if (x.length != n) {
@@ -151,43 +157,56 @@ final class TowerFit {
   }
 
   /**
-   * Whether no check that depends on the placement gives a stop.
+   * Whether no check that depends on the placement gives a stop, as far as can be said quickly.
    *
    * @param sin of the rotation
    * @param cos of the rotation
    * @param rearward plate centre, mm
    * @param inboard plate centre, mm
-   * @param s the thread's own
+   * @param s the thread's own; told what stands in the way
    */
-  boolean allows(double sin, double cos, double rearward, double inboard, Scratch s) {
-    if (domeFails) {
-      return false;
-    }
+  MountCheck.Answer quick(double sin, double cos, double rearward, double inboard, Scratch s) {
     s.unsure = false;
-    boolean quick = sweep(sin, cos, rearward, inboard, s) && holes(sin, cos, rearward, inboard, s);
-    if (!quick
-        || !cover(sin, cos, rearward, inboard, s)
-        || !wall(sin, cos, rearward, inboard, s)
-        || !dome(sin, cos, rearward, inboard, s)) {
-      return false;
+    s.unsureNotch = false;
+    if (!sweep(sin, cos, rearward, inboard, s)) {
+      s.barrier = MountCheck.Barrier.SHAFT;
+      return MountCheck.Answer.NO;
     }
-    boolean askNotches = false;
+    if (domeFails
+        || !cover(sin, cos, rearward, inboard, s)
+        || !wall(sin, cos, rearward, inboard, s)) {
+      s.barrier = MountCheck.Barrier.PLATE;
+      return MountCheck.Answer.NO;
+    }
+    if (!holes(sin, cos, rearward, inboard, s)) {
+      s.barrier = MountCheck.Barrier.BOLTS;
+      return MountCheck.Answer.NO;
+    }
+    dome(rearward, inboard, s);
     for (NotchFit notch : notches) {
       NotchFit.Answer answer = notch.stands(s.x, s.y, socketRadius, s.bites);
       if (answer == NotchFit.Answer.NO) {
-        return false;
+        s.barrier = MountCheck.Barrier.BRACKET;
+        return MountCheck.Answer.NO;
       }
-      askNotches |= answer == NotchFit.Answer.UNSURE;
+      s.unsureNotch |= answer == NotchFit.Answer.UNSURE;
     }
-    if (!s.unsure && !askNotches) {
-      return true;
-    }
-    Mount mount = mount(sin, cos, rearward, inboard);
-    return s.unsure ? checked(mount) : notched(mount);
+    return s.unsure || s.unsureNotch ? MountCheck.Answer.UNSURE : MountCheck.Answer.YES;
   }
 
-  private Mount mount(double sin, double cos, double rearward, double inboard) {
-    return new Mount(new Angle(Math.atan2(sin, cos)), rearward, inboard, 0.0);
+  /** The same without doubt, by the checks themselves where need be. */
+  boolean allows(double rotation, double rearward, double inboard, Scratch s) {
+    MountCheck.Answer quick = quick(Math.sin(rotation), Math.cos(rotation), rearward, inboard, s);
+    if (quick != MountCheck.Answer.UNSURE) {
+      return quick == MountCheck.Answer.YES;
+    }
+    Mount mount = new Mount(new Angle(rotation), rearward, inboard, 0.0);
+    if (s.unsure) {
+      s.barrier = MountCheck.Barrier.BOLTS;
+      return checked(mount);
+    }
+    s.barrier = MountCheck.Barrier.BRACKET;
+    return notched(mount);
   }
 
   /** The checks themselves. */
@@ -283,16 +302,15 @@ final class TowerFit {
     return area;
   }
 
-  private boolean dome(double sin, double cos, double rearward, double inboard, Scratch s) {
+  private void dome(double rearward, double inboard, Scratch s) {
     if (domeMm == Double.POSITIVE_INFINITY) {
-      return true;
+      return;
     }
     double farthest = Math.hypot(rearward, inboard) + plateReach;
     for (int i = 0; i < bolts; i++) {
       farthest = Math.max(farthest, Math.hypot(s.x[i], s.y[i]));
     }
     s.unsure |= farthest > domeMm - UNSURE_MM;
-    return true;
   }
 
   private boolean sweep(double sin, double cos, double rearward, double inboard, Scratch s) {
