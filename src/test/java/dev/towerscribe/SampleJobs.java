@@ -146,7 +146,8 @@ public final class SampleJobs {
         s.toe(),
         s.rideMm(),
         s.plusMinusMm(),
-        s.knuckleBolt());
+        s.knuckleBolt(),
+        s.limits());
   }
 
   /** One side of a job. */

@@ -98,6 +98,31 @@ public final class Bay {
     return turned(bolt, turn).headedAtHeight(rideZMm, top(bearing), strut.toe());
   }
 
+  /**
+   * Before the work, with the knuckle's camber bolt turned.
+   *
+   * @param bolt the bolt
+   * @param turn camber change asked of it
+   * @return the pose at ride height, toe set
+   * @throws NotReached if the linkage cannot get there
+   */
+  public Pose before(StrutPoints.KnuckleBolt bolt, Angle turn) throws NotReached {
+    return turned(bolt, turn).headedAtHeight(rideZMm, mechanism.points().top(), strut.toe());
+  }
+
+  /** The linkage as measured and, where there is a camber bolt, at both ends of its range. */
+  List<Mechanism> overKnuckleBolt() {
+    List<Mechanism> all = new ArrayList<>(List.of(mechanism));
+    strut
+        .knuckleBolt()
+        .ifPresent(
+            bolt -> {
+              all.add(turned(bolt, bolt.from()));
+              all.add(turned(bolt, bolt.to()));
+            });
+    return all;
+  }
+
   /** The linkage with the knuckle's camber bolt turned. */
   Mechanism turned(StrutPoints.KnuckleBolt bolt, Angle turn) {
     Vec3 pivot =
@@ -105,6 +130,11 @@ public final class Bay {
             ? bolt.pivot()
             : bolt.pivot().mirroredAcross();
     return mechanism.withKnuckle(pivot, turn);
+  }
+
+  /** The toe that the bay sets, positive for toe-in. */
+  Angle toe() {
+    return strut.toe();
   }
 
   /**

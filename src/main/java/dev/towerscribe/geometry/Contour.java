@@ -99,6 +99,34 @@ public final class Contour {
   }
 
   /**
+   * The boundary of the convex hull of equal discs.
+   *
+   * @param centres disc centres in any order, at least one
+   * @param radiusMm disc radius, positive
+   * @return a counter-clockwise boundary: arcs about the outermost centres, lines between them
+   */
+  public static Contour hullOfDiscs(List<Vec2> centres, double radiusMm) {
+    List<Vec2> hull = Hull.of(centres);
+    int n = hull.size();
+    if (n <= 2) {
+      return sweptDisc(hull.get(0), hull.get(n - 1), radiusMm);
+    }
+    List<Arc> arcs = new ArrayList<>();
+    for (int i = 0; i < n; i++) {
+      Vec2 in = hull.get(i).minus(hull.get((i + n - 1) % n));
+      Vec2 out = hull.get((i + 1) % n).minus(hull.get(i));
+      double start = Math.atan2(in.y(), in.x()) - Math.PI / 2;
+      arcs.add(new Arc(hull.get(i), radiusMm, start, Math.atan2(in.cross(out), in.dot(out))));
+    }
+    List<Edge> edges = new ArrayList<>();
+    for (int i = 0; i < n; i++) {
+      edges.add(arcs.get(i));
+      edges.add(new Segment(arcs.get(i).end(), arcs.get((i + 1) % n).start()));
+    }
+    return new Contour(edges);
+  }
+
+  /**
    * Its pieces in order of travel.
    *
    * @return edges, at least one

@@ -56,6 +56,8 @@ final class Limits {
   static final Range TYRE_RADIUS = Range.mm(150, 600);
   static final Range WHEEL_ANGLE = Range.degrees(-10, 10);
   static final Range RIDE = Range.mm(-150, 150);
+  static final Range WHEEL_TRAVEL = Range.mm(0, 200);
+  static final Range STEER = Range.degrees(0, 50);
   static final Range PLUS_MINUS = Range.mm(0, 50);
   static final Range CASTER = Range.degrees(-10, 20);
   static final Range INCLINATION = Range.degrees(-5, 30);

@@ -42,6 +42,10 @@ final class StrutReader {
     Optional<Angle> toe = t.angle("toe", Limits.WHEEL_ANGLE, Angle.ZERO);
     Optional<Double> ride = t.length("ride", Limits.RIDE, 0.0);
     Optional<Double> plusMinus = t.length("plus_minus", Limits.PLUS_MINUS, DEFAULT_PLUS_MINUS_MM);
+    StrutPoints.Limits usual = StrutPoints.Limits.USUAL;
+    Optional<Double> bump = t.length("bump", Limits.WHEEL_TRAVEL, usual.bumpMm());
+    Optional<Double> droop = t.length("droop", Limits.WHEEL_TRAVEL, usual.droopMm());
+    Optional<Angle> steer = t.angle("steer", Limits.STEER, usual.steer());
     Optional<StrutPoints.KnuckleBolt> knuckle =
         t.optionalTable("knuckle_bolt").flatMap(k -> knuckleBolt(k, side));
     t.close();
@@ -61,7 +65,8 @@ final class StrutReader {
                 toe.get(),
                 ride.get(),
                 plusMinus.get(),
-                knuckle))
+                knuckle,
+                new StrutPoints.Limits(bump.get(), droop.get(), steer.get())))
         : Optional.empty();
   }
 

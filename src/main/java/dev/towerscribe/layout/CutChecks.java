@@ -94,7 +94,10 @@ final class CutChecks {
             plate.movingClearanceMm(),
             "job: plate.moving clearance"),
         Severity.STOP,
-        "between what moves with the bearing and the finished opening, over the whole slot",
+        sweep.poses() == 0
+            ? "between what moves with the bearing and the finished opening, over the whole slot"
+            : "between what moves with the bearing and the finished opening, over the whole slot,"
+                + " travel and steer",
         "The shaft would touch; shift the plate, keep less, or shorten the slot");
     if (!sweep.leanKnown()) {
       findings.add(
@@ -116,7 +119,10 @@ final class CutChecks {
           45,
           "deg",
           "strut points of the job",
-          "The shaft's lean at rest is counted in.");
+          sweep.poses() == 0
+              ? "The shaft's lean at rest is counted in."
+              : "The shaft's lean is counted in over the whole slot, from full droop to full bump"
+                  + " and from lock to lock.");
     }
   }
 

@@ -8,6 +8,7 @@ import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.model.Mount;
 import dev.towerscribe.model.Plate;
+import dev.towerscribe.model.ShaftReach;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
 import dev.towerscribe.model.Tower;
@@ -18,6 +19,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /** Lays a job out: from what was measured and chosen to where everything goes. */
@@ -25,13 +27,26 @@ public final class Layout {
   private Layout() {}
 
   /**
-   * Lays out every side of a job and runs every check.
+   * Lays out every side of a job and runs every check, the strut taken to stay as it was measured.
    *
    * @param job the job
    * @return layout of each side
    * @throws JobRejected if something lies past the edge of a domed tower top
    */
   public static JobLayout of(Job job) throws JobRejected {
+    return of(job, side -> Optional.empty());
+  }
+
+  /**
+   * Lays out every side of a job and runs every check.
+   *
+   * @param job the job
+   * @param shaft which ways a side's shaft points over travel and steer, where that is known
+   * @return layout of each side
+   * @throws JobRejected if something lies past the edge of a domed tower top
+   */
+  public static JobLayout of(Job job, Function<SideJob, Optional<ShaftReach>> shaft)
+      throws JobRejected {
     List<Fault> faults = new ArrayList<>();
     job.sides().values().forEach(s -> domeFaults(s, job.units(), faults));
     if (!faults.isEmpty()) {
@@ -39,14 +54,14 @@ public final class Layout {
     }
     Map<Side, SideLayout> sides = new EnumMap<>(Side.class);
     for (SideJob side : job.sides().values()) {
-      sides.put(side.side(), side(side, job));
+      sides.put(side.side(), side(side, job, shaft.apply(side)));
     }
     return new JobLayout(job, sides);
   }
 
-  private static SideLayout side(SideJob job, Job whole) {
+  private static SideLayout side(SideJob job, Job whole, Optional<ShaftReach> shaft) {
     Cuts cuts = cuts(job);
-    SideLayout bare = bare(job, cuts);
+    SideLayout bare = bare(job, cuts, shaft);
     Findings findings = new Findings(job.side(), whole.units());
     HoleChecks.run(bare, cuts.finished(), findings);
     CutChecks.run(bare, cuts, findings);
@@ -75,14 +90,14 @@ public final class Layout {
   }
 
   /** A side laid out, not yet checked. */
-  static SideLayout bare(SideJob job, Cuts cuts) {
+  static SideLayout bare(SideJob job, Cuts cuts, Optional<ShaftReach> shaft) {
     Plate plate = job.plate();
     var frame = PlateFrames.toPlan(job);
     Mount mount = job.mount();
     List<PlacedHole> holes = holes(job);
     Region opening = Region.inside(job.tower().opening());
     Region mark = Region.inside(job.tower().mark());
-    Sweep sweep = Sweeps.of(job, frame);
+    Sweep sweep = Sweeps.of(job, shaft);
     List<Notch> notches = Notches.of(job, holes);
     return new SideLayout(
         job,

@@ -2,9 +2,12 @@ package dev.towerscribe.layout;
 
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.model.Job;
+import dev.towerscribe.model.ShaftReach;
 import dev.towerscribe.model.SideJob;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * Whether a job would have no stop finding with its plates somewhere else, for searches that ask
@@ -65,16 +68,17 @@ public final class MountCheck {
    * Prepares a job.
    *
    * @param job any job; its mount does not matter
+   * @param shaft which ways a side's shaft points over travel and steer, where that is known
    * @return its check
    */
-  public static MountCheck of(Job job) {
+  public static MountCheck of(Job job, Function<SideJob, Optional<ShaftReach>> shaft) {
     List<TowerFit> towers = new ArrayList<>();
     List<Finding> always = new ArrayList<>();
     double opening = 0.0;
     for (SideJob side : job.sides().values()) {
       Cuts cuts = Layout.cuts(side);
-      towers.add(new TowerFit(side, cuts));
-      SideLayout bare = Layout.bare(side, cuts);
+      towers.add(new TowerFit(side, cuts, shaft));
+      SideLayout bare = Layout.bare(side, cuts, Optional.empty());
       Findings findings = new Findings(side.side(), job.units());
       HoleChecks.spacing(bare, findings);
       CutChecks.shape(bare, cuts, findings);

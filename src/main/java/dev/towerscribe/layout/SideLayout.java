@@ -6,6 +6,8 @@ import dev.towerscribe.geometry.Region;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -52,6 +54,19 @@ public record SideLayout(
     notches = List.copyOf(notches);
     spans = List.copyOf(spans);
     findings = List.copyOf(findings);
+  }
+
+  /**
+   * The same layout with findings of another calculation among its own.
+   *
+   * @param more that calculation's findings
+   * @return the layout, all findings gravest first
+   */
+  public SideLayout withMore(List<Finding> more) {
+    List<Finding> all = new ArrayList<>(findings);
+    all.addAll(more);
+    all.sort(Comparator.comparing(Finding::severity));
+    return with(all);
   }
 
   /**

@@ -1,24 +1,57 @@
 package dev.towerscribe.layout;
 
 import dev.towerscribe.geometry.Contour;
-import dev.towerscribe.geometry.Frame2;
 import dev.towerscribe.geometry.Region;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.model.Plate;
+import dev.towerscribe.model.ShaftReach;
 import dev.towerscribe.model.SideJob;
 import dev.towerscribe.model.StrutPoints;
 import dev.towerscribe.model.Tower;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 
 /**
  * What moves through the opening. With the strut's points known the shaft runs from the bearing to
- * the lower end of the strut and meets the tower plane off the bearing's own place; without them it
- * is taken along the plane's normal.
+ * the lower end of the strut and meets the tower plane off the bearing's own place; with its
+ * mechanism known as well, it does so all the way from droop to bump and from lock to lock. Without
+ * points it is taken along the plane's normal.
  */
 final class Sweeps {
   private Sweeps() {}
 
-  static Sweep of(SideJob job, Frame2 frame) {
+  static Sweep of(SideJob job, Optional<ShaftReach> reach) {
+    Sweep asMeasured = asMeasured(job);
+    return reach.map(r -> moving(job, asMeasured, r)).orElse(asMeasured);
+  }
+
+  /**
+   * Over the slot, travel and steer together. The hull of discs of the greatest slant is a little
+   * more than what sweeps, never less: what lies between two places of the strut lies between their
+   * discs.
+   */
+  private static Sweep moving(SideJob job, Sweep asMeasured, ShaftReach reach) {
+    double height = job.plate().bearingHeightMm();
+    List<Vec2> centres = new ArrayList<>(List.of(asMeasured.from(), asMeasured.to()));
+    double slant = Math.toRadians(asMeasured.slantDegrees());
+    for (ShaftReach.Ray ray : reach.rays()) {
+      centres.add(job.bearing(ray.settingMm()).plus(ray.perMm().times(height)));
+      slant = Math.max(slant, Math.atan(ray.perMm().norm()));
+    }
+    double radius = shaft(job).widened(slant);
+    return new Sweep(
+        asMeasured.from(),
+        asMeasured.to(),
+        radius,
+        Region.inside(Contour.hullOfDiscs(centres, radius)),
+        true,
+        Math.toDegrees(slant),
+        reach.rays().size());
+  }
+
+  private static Sweep asMeasured(SideJob job) {
     Plate plate = job.plate();
     Vec2 from = job.bearing(plate.slot().fromMm());
     Vec2 to = job.bearing(plate.slot().toMm());
@@ -74,7 +107,11 @@ final class Sweeps {
 
     /** Half of what moves, widened by the slant, with its clearance. */
     double radius(double fromX, double fromY, double toX, double toY) {
-      double slant = slant(fromX, fromY, toX, toY);
+      return widened(slant(fromX, fromY, toX, toY));
+    }
+
+    /** Half the moving diameter on the tower plane at a slant, with the clearance. */
+    double widened(double slant) {
       return halfMm / Math.cos(slant) + sheetMm * Math.tan(slant) + clearanceMm;
     }
   }
@@ -101,7 +138,8 @@ final class Sweeps {
         radius,
         Region.inside(Contour.sweptDisc(from, to, radius)),
         known,
-        Math.toDegrees(slant));
+        Math.toDegrees(slant),
+        0);
   }
 
   /** The strut's lower point as (fore, in, height) of the tower plane. */

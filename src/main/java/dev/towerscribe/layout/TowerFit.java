@@ -11,12 +11,16 @@ import dev.towerscribe.model.KeepOut;
 import dev.towerscribe.model.Landmark;
 import dev.towerscribe.model.Mount;
 import dev.towerscribe.model.Plate;
+import dev.towerscribe.model.ShaftReach;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
 import dev.towerscribe.model.Tower;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.LengthUnit;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * One tower, ready to say quickly whether a plate placed somewhere would meet a stop finding. What
@@ -27,6 +31,9 @@ import java.util.List;
 final class TowerFit {
   /** Room for figures reckoned in two ways, mm; wide of any rounding. */
   private static final double UNSURE_MM = 1e-6;
+
+  /** How far outside the opening a bearing may be whose shaft still goes through it, mm. */
+  private static final double BEARING_ROOM_MM = 12.0;
 
   /** Pieces of a boundary are halved down to this length before they are left undecided, mm. */
   private static final double LEAST_PIECE_MM = 1e-5;
@@ -69,8 +76,11 @@ final class TowerFit {
   private final double slotFrom;
   private final double slotTo;
   private final Sweeps.Shaft shaft;
+  private final Function<SideJob, Optional<ShaftReach>> reach;
+  private final ShaftModel.Known moving;
 
-  TowerFit(SideJob job, Cuts cuts) {
+  TowerFit(SideJob job, Cuts cuts, Function<SideJob, Optional<ShaftReach>> reach) {
+    this.reach = reach;
     this.job = job;
     this.cuts = cuts;
     hand = job.side() == Side.RIGHT && !job.plate().handed() ? -1.0 : 1.0;
@@ -119,6 +129,7 @@ final class TowerFit {
     slotFrom = top.bearingXMm() + top.slot().fromMm();
     slotTo = top.bearingXMm() + top.slot().toMm();
     shaft = Sweeps.shaft(job);
+    moving = ShaftModel.fit(job, reach, cuts.finished().bounds().grown(BEARING_ROOM_MM));
   }
 
   /** A radius about a point that holds a boundary. */
@@ -142,6 +153,59 @@ final class TowerFit {
     private boolean unsureNotch;
     private MountCheck.Barrier barrier = MountCheck.Barrier.SHAFT;
     private double slack;
+
+    private double[] rayX = new double[0];
+    private double[] rayY = new double[0];
+    private final double[] terms = new double[10];
+    private int[] hull = new int[0];
+    private Integer[] order = new Integer[0];
+
+    private void rays(int n) {
+      if (rayX.length != n) {
+        rayX = new double[n];
+        rayY = new double[n];
+        hull = new int[2 * n];
+        order = new Integer[n];
+      }
+    }
+
+    /** Corners of the rays' convex hull, counter-clockwise; how many there are. */
+    private int hull(int n) {
+      for (int i = 0; i < n; i++) {
+        order[i] = i;
+      }
+      Arrays.sort(
+          order,
+          (a, b) ->
+              rayX[a] != rayX[b]
+                  ? Double.compare(rayX[a], rayX[b])
+                  : Double.compare(rayY[a], rayY[b]));
+      int size = 0;
+      for (int i = 0; i < n; i++) {
+        size = push(order[i], size, 0);
+      }
+      int lower = size - 1;
+      for (int i = n - 2; i >= 0; i--) {
+        size = push(order[i], size, lower);
+      }
+      return Math.max(1, size - 1);
+    }
+
+    private int push(int p, int size, int from) {
+      int count = size;
+      while (count >= from + 2) {
+        int a = hull[count - 2];
+        int b = hull[count - 1];
+        double cross =
+            (rayX[b] - rayX[a]) * (rayY[p] - rayY[b]) - (rayY[b] - rayY[a]) * (rayX[p] - rayX[b]);
+        if (cross > 0) {
+          break;
+        }
+        count--;
+      }
+      hull[count] = p;
+      return count + 1;
+    }
 
     MountCheck.Barrier barrier() {
       return barrier;
@@ -183,6 +247,10 @@ final class TowerFit {
       return MountCheck.Answer.NO;
     }
     dome(rearward, inboard, s);
+    if (moving.moves() && !s.unsure && !sweptOver(sin, cos, rearward, inboard, s)) {
+      s.barrier = MountCheck.Barrier.SHAFT;
+      return MountCheck.Answer.NO;
+    }
     for (NotchFit notch : notches) {
       NotchFit.Answer answer = notch.stands(s.x, s.y, socketRadius, s.bites);
       if (answer == NotchFit.Answer.NO) {
@@ -216,7 +284,7 @@ final class TowerFit {
       return false;
     }
     Findings findings = new Findings(job.side(), LengthUnit.MM);
-    SideLayout bare = Layout.bare(moved, cuts);
+    SideLayout bare = Layout.bare(moved, cuts, reach.apply(moved));
     HoleChecks.run(bare, cuts.finished(), findings);
     CutChecks.run(bare, cuts, findings);
     PlateChecks.run(bare, cuts.finished(), findings);
@@ -333,6 +401,55 @@ final class TowerFit {
       return true;
     }
     return simple ? notes(alongLine(ax, ay, bx, by, radius), 0.0, s) : unsure(s);
+  }
+
+  /** The same over travel and steer. */
+  private boolean sweptOver(double sin, double cos, double rearward, double inboard, Scratch s) {
+    if (moving.model().isEmpty() || !simple) {
+      return unsure(s);
+    }
+    ShaftModel model = moving.model().get();
+    int n = model.rays() + 2;
+    s.rays(n);
+    double middle = (slotFrom + slotTo) / 2;
+    double most = model.centres(sin, cos, rearward, inboard, middle, s.rayX, s.rayY, s.terms);
+    if (Double.isNaN(most)) {
+      return unsure(s);
+    }
+    double fromX = -rearward - slotFrom * sin;
+    double fromY = inboard + slotFrom * cos;
+    double toX = -rearward - slotTo * sin;
+    double toY = inboard + slotTo * cos;
+    s.rayX[n - 2] = shaft.throughX(fromX);
+    s.rayY[n - 2] = shaft.throughY(fromY);
+    s.rayX[n - 1] = shaft.throughX(toX);
+    s.rayY[n - 1] = shaft.throughY(toY);
+    double slant = Math.max(shaft.slant(fromX, fromY, toX, toY), Math.atan(Math.sqrt(most)));
+    double radius = shaft.widened(slant);
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < n; i++) {
+      least = Math.min(least, finished.at(s.rayX[i], s.rayY[i]));
+      if (least < radius - model.errorMm()) {
+        return false;
+      }
+    }
+    if (least < radius + model.errorMm()) {
+      return unsure(s);
+    }
+    if (finished.isDisc()) {
+      return true;
+    }
+    int corners = s.hull(n);
+    for (int i = 0; i < corners; i++) {
+      int a = s.hull[i];
+      int b = s.hull[(i + 1) % corners];
+      double along =
+          alongLine(s.rayX[a], s.rayY[a], s.rayX[b], s.rayY[b], radius + model.errorMm());
+      if (along <= 0) {
+        return unsure(s);
+      }
+    }
+    return true;
   }
 
   private static boolean unsure(Scratch s) {

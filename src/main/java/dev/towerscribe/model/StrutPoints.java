@@ -23,6 +23,7 @@ import java.util.Optional;
  *     relative to the body; negative is down
  * @param plusMinusMm one standard deviation of each coordinate
  * @param knuckleBolt the camber bolt at the upright, if there is one
+ * @param limits how far the wheel goes
  */
 public record StrutPoints(
     Vec3 top,
@@ -38,7 +39,8 @@ public record StrutPoints(
     Angle toe,
     double rideMm,
     double plusMinusMm,
-    Optional<KnuckleBolt> knuckleBolt) {
+    Optional<KnuckleBolt> knuckleBolt,
+    Limits limits) {
   /**
    * A bolt that turns the strut relative to the upright about an axis along X.
    *
@@ -47,6 +49,76 @@ public record StrutPoints(
    * @param to greatest camber change, not less
    */
   public record KnuckleBolt(Vec3 pivot, Angle from, Angle to) {}
+
+  /**
+   * How far the wheel goes from ride height.
+   *
+   * @param bumpMm wheel travel up to full bump, not negative
+   * @param droopMm wheel travel down to full droop, not negative
+   * @param steer the wheel's heading at full lock, either way, not negative
+   */
+  public record Limits(double bumpMm, double droopMm, Angle steer) {
+    /** What a road car does, where nothing was measured. Common practice, no source. */
+    public static final Limits USUAL = new Limits(60.0, 60.0, Angle.ofDegrees(35.0));
+
+    /** Checks the figures. */
+    public Limits {
+      Checks.notNegative("bump", bumpMm);
+      Checks.notNegative("droop", droopMm);
+      Checks.notNegative("steer", steer.radians());
+    }
+  }
+
+  /**
+   * A strut whose travel is as usual, {@link Limits#USUAL}.
+   *
+   * @param top original top pivot
+   * @param ballJoint lower ball joint
+   * @param armFront front inner pivot of the lower arm
+   * @param armRear rear inner pivot of the lower arm
+   * @param strutLower a point of the damper's axis, fixed in the upright
+   * @param tieInner inner tie rod end
+   * @param tieOuter outer tie rod end
+   * @param wheelCentre wheel centre
+   * @param tyreRadiusMm loaded radius
+   * @param camber as measured
+   * @param toe as measured
+   * @param rideMm ride height asked for
+   * @param plusMinusMm one standard deviation of each coordinate
+   * @param knuckleBolt the camber bolt at the upright, if there is one
+   */
+  public StrutPoints(
+      Vec3 top,
+      Vec3 ballJoint,
+      Vec3 armFront,
+      Vec3 armRear,
+      Vec3 strutLower,
+      Vec3 tieInner,
+      Vec3 tieOuter,
+      Vec3 wheelCentre,
+      double tyreRadiusMm,
+      Angle camber,
+      Angle toe,
+      double rideMm,
+      double plusMinusMm,
+      Optional<KnuckleBolt> knuckleBolt) {
+    this(
+        top,
+        ballJoint,
+        armFront,
+        armRear,
+        strutLower,
+        tieInner,
+        tieOuter,
+        wheelCentre,
+        tyreRadiusMm,
+        camber,
+        toe,
+        rideMm,
+        plusMinusMm,
+        knuckleBolt,
+        Limits.USUAL);
+  }
 
   /** Checks the figures. */
   public StrutPoints {

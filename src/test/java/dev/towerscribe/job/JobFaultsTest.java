@@ -280,6 +280,13 @@ class JobFaultsTest {
                 "from = 2.0, to = 0.5",
                 "strut.knuckle_bolt.from",
                 "at most to, 0.5 deg"),
+            arguments("bump = 60.0", "bump = -60.0", "strut.bump", "0 to 200 mm", "negative"),
+            arguments("bump = 60.0", "bump = 201.0", "strut.bump", "0 to 200 mm"),
+            arguments("bump = 60.0", "bump = \"60\"", "strut.bump", "\"60\""),
+            arguments("droop = 60.0", "droop = nan", "strut.droop", "nan"),
+            arguments("droop = 60.0", "droop = 1e9", "strut.droop", "0 to 200 mm"),
+            arguments("steer = 35.0", "steer = 51.0", "strut.steer", "0 to 50 deg"),
+            arguments("steer = 35.0", "steer = -35.0", "strut.steer", "0 to 50 deg"),
             arguments("caster = [5.5, 6.0]", "caster = [6.5, 6.0]", "aims.caster", "Swap"),
             arguments(
                 "camber_limit = -3.2",

@@ -92,6 +92,8 @@ class JobFileDocsTest {
         Arguments.of("`scale.across`", Limits.PRINT_SCALE),
         Arguments.of("`tyre_radius`", Limits.TYRE_RADIUS),
         Arguments.of("`camber`", Limits.WHEEL_ANGLE),
+        Arguments.of("`bump`, `droop`", Limits.WHEEL_TRAVEL),
+        Arguments.of("`steer`", Limits.STEER),
         Arguments.of("`plus_minus`", Limits.PLUS_MINUS),
         Arguments.of("`caster`", Limits.CASTER),
         Arguments.of("`inclination`", Limits.INCLINATION),

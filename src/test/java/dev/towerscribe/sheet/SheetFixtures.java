@@ -246,7 +246,7 @@ final class SheetFixtures {
         cut,
         cut.inset(2.5),
         List.of(new StarterHole(new Vec2(39, 0), 10), new StarterHole(new Vec2(-39, 0), 10)),
-        new Sweep(new Vec2(-4, 0), new Vec2(-22, 10), 13, sweep, false, 0),
+        new Sweep(new Vec2(-4, 0), new Vec2(-22, 10), 13, sweep, false, 0, 0),
         notches,
         List.of(),
         List.of());

@@ -1,0 +1,184 @@
+package dev.towerscribe.alignment;
+
+import dev.towerscribe.finding.Finding;
+import dev.towerscribe.geometry.Vec2;
+import dev.towerscribe.model.Job;
+import dev.towerscribe.model.MeasuredAxis;
+import dev.towerscribe.model.Plate;
+import dev.towerscribe.model.Side;
+import dev.towerscribe.model.SideJob;
+import dev.towerscribe.model.StrutPoints;
+import dev.towerscribe.quantity.Angle;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+
+/** Works out what an alignment bay will read before and after the work. */
+public final class Alignment {
+  private Alignment() {}
+
+  /**
+   * Every side of a job, and one against the other.
+   *
+   * @param job the job
+   * @return its alignment; without sides if none gives strut points or a measured axis
+   */
+  public static JobAlignment of(Job job) {
+    Map<Side, SideAlignment> sides = new EnumMap<>(Side.class);
+    for (SideJob side : job.sides().values()) {
+      of(side).ifPresent(a -> sides.put(side.side(), a));
+    }
+    Optional<JobAlignment.Cross> before =
+        cross(reading(sides, Side.LEFT, false), reading(sides, Side.RIGHT, false));
+    Optional<JobAlignment.Cross> at =
+        cross(reading(sides, Side.LEFT, true), reading(sides, Side.RIGHT, true));
+    return new JobAlignment(sides, before, at, at.map(AimFindings::cross).orElse(List.of()));
+  }
+
+  private static Optional<Reading> reading(
+      Map<Side, SideAlignment> sides, Side side, boolean after) {
+    return Optional.ofNullable(sides.get(side)).flatMap(a -> after ? a.at() : a.before());
+  }
+
+  private static Optional<JobAlignment.Cross> cross(
+      Optional<Reading> left, Optional<Reading> right) {
+    return left.isPresent() && right.isPresent()
+        ? Optional.of(
+            new JobAlignment.Cross(
+                minus(left.get().caster(), right.get().caster()),
+                minus(left.get().camber(), right.get().camber())))
+        : Optional.empty();
+  }
+
+  private static Angle minus(Angle a, Angle b) {
+    return new Angle(a.radians() - b.radians());
+  }
+
+  /**
+   * One side: from its strut's points, or else an estimate from its measured axis.
+   *
+   * @param job the side
+   * @return its alignment, or nothing if the job gives neither
+   */
+  public static Optional<SideAlignment> of(SideJob job) {
+    if (job.strut().isPresent()) {
+      return Optional.of(fromPoints(job, job.strut().get()));
+    }
+    return job.axis().map(axis -> fromAxis(job, axis));
+  }
+
+  /** The index marks and both ends of the slot, ascending, each once. */
+  static List<Double> settings(Plate.Slot slot) {
+    TreeSet<Double> settings = new TreeSet<>();
+    // Adding zero turns a negative zero into a plain one.
+    Stream.concat(slot.indexMm().stream(), Stream.of(slot.fromMm(), slot.toMm()))
+        .forEach(s -> settings.add(s + 0.0));
+    return new ArrayList<>(settings);
+  }
+
+  private static SideAlignment fromAxis(SideJob job, MeasuredAxis axis) {
+    Reading before = Reading.of(AxisEstimate.before(axis));
+    Reading at = Reading.of(AxisEstimate.at(axis, job, job.bearing(job.mount().settingMm())));
+    List<SideAlignment.AtSetting> settings = new ArrayList<>();
+    for (double s : settings(job.plate().slot())) {
+      Reading there = Reading.of(AxisEstimate.at(axis, job, job.bearing(s)));
+      settings.add(new SideAlignment.AtSetting(s, Optional.of(there)));
+    }
+    return judged(
+        new SideAlignment(
+            job, true, Optional.of(before), Optional.of(at), settings, Optional.empty(), List.of()),
+        List.of(ReachFindings.estimate(job)));
+  }
+
+  private static SideAlignment fromPoints(SideJob job, StrutPoints strut) {
+    List<Finding> found = new ArrayList<>(ReachFindings.degenerate(job));
+    if (!found.isEmpty()) {
+      return new SideAlignment(
+          job, false, Optional.empty(), Optional.empty(), List.of(), Optional.empty(), found);
+    }
+    Bay bay = Bay.of(job);
+    Vec2 chosen = job.bearing(job.mount().settingMm());
+    ReachFindings reach = new ReachFindings(job);
+    Optional<Pose> before = reach.atRide("before", "original top pivot", bay::before);
+    Optional<Pose> at = reach.atRide("at", "chosen setting", () -> bay.at(chosen));
+    List<SideAlignment.AtSetting> settings = new ArrayList<>();
+    for (double s : settings(job.plate().slot())) {
+      Optional<Pose> there = reach.atSetting(s, () -> bay.at(job.bearing(s)));
+      settings.add(new SideAlignment.AtSetting(s, there.map(Reading::of)));
+    }
+    at.ifPresent(set -> reach.overLimits(bay, set));
+    StrutFigures figures =
+        new StrutFigures(
+            before.map(p -> Curves.of(bay, p)),
+            at.map(p -> Curves.of(bay, p)),
+            strut.knuckleBolt().flatMap(b -> reachable(b, t -> bay.before(b, t))),
+            strut.knuckleBolt().flatMap(b -> reachable(b, t -> bay.at(chosen, b, t))),
+            before.flatMap(p -> sure(() -> Sensitivity.before(job))),
+            at.flatMap(p -> sure(() -> Sensitivity.at(job, job.mount().settingMm()))),
+            strut.plusMinusMm());
+    found.addAll(reach.findings());
+    return judged(
+        new SideAlignment(
+            job,
+            false,
+            before.map(Reading::of),
+            at.map(Reading::of),
+            settings,
+            Optional.of(figures),
+            List.of()),
+        found);
+  }
+
+  private static SideAlignment judged(SideAlignment bare, List<Finding> found) {
+    List<Finding> all = new ArrayList<>(found);
+    all.addAll(AimFindings.of(bare));
+    return new SideAlignment(
+        bare.job(), bare.estimate(), bare.before(), bare.at(), bare.settings(), bare.strut(), all);
+  }
+
+  /** A pose that may not be reached, for a turn of the knuckle's bolt. */
+  private interface Turned {
+    Pose by(Angle turn) throws NotReached;
+  }
+
+  /** Camber grows with the bolt's turn, so that the ends of the one are those of the other. */
+  private static Optional<StrutFigures.Reachable> reachable(
+      StrutPoints.KnuckleBolt bolt, Turned turned) {
+    try {
+      return Optional.of(
+          new StrutFigures.Reachable(
+              new Angle(turned.by(bolt.from()).camber()),
+              new Angle(turned.by(bolt.to()).camber())));
+    } catch (NotReached e) {
+      return Optional.empty();
+    }
+  }
+
+  private interface Derivatives {
+    Sensitivity.Figures get() throws NotReached;
+  }
+
+  /** Absent where a derivative has no finite value: at the very end of the linkage's reach. */
+  private static Optional<Sensitivity.Figures> sure(Derivatives derivatives) {
+    try {
+      Sensitivity.Figures f = derivatives.get();
+      boolean finite =
+          Stream.of(f.caster(), f.camber(), f.inclination(), f.scrubMm(), f.trailMm(), f.damperMm())
+              .allMatch(Alignment::isFinite);
+      return finite ? Optional.of(f) : Optional.empty();
+    } catch (NotReached e) {
+      return Optional.empty();
+    }
+  }
+
+  private static boolean isFinite(Sensitivity.Figure figure) {
+    return Double.isFinite(figure.value())
+        && Arrays.stream(figure.byCoordinate()).allMatch(Double::isFinite)
+        && Arrays.stream(figure.byChoice()).allMatch(Double::isFinite);
+  }
+}

@@ -1,0 +1,56 @@
+package dev.towerscribe.placement;
+
+import dev.towerscribe.alignment.Alignment;
+import dev.towerscribe.alignment.JobAlignment;
+import dev.towerscribe.alignment.ShaftPoses;
+import dev.towerscribe.alignment.SideAlignment;
+import dev.towerscribe.finding.Finding;
+import dev.towerscribe.finding.JobRejected;
+import dev.towerscribe.layout.JobLayout;
+import dev.towerscribe.layout.Layout;
+import dev.towerscribe.layout.SideLayout;
+import dev.towerscribe.model.Job;
+import dev.towerscribe.model.Side;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Layout and alignment of one job, each with what it takes from the other: the layout's sweep
+ * counts the strut's poses, and each tower's findings include those of its alignment.
+ */
+public final class Layouts {
+  private Layouts() {}
+
+  /**
+   * A job worked out.
+   *
+   * @param layout where everything goes, with every finding
+   * @param alignment what a bay will read; without sides if nothing is given to work it out from
+   */
+  public record Worked(JobLayout layout, JobAlignment alignment) {}
+
+  /**
+   * Lays a job out and works its alignment out.
+   *
+   * @param job the job
+   * @return both
+   * @throws JobRejected if something lies past the edge of a domed tower top
+   */
+  public static Worked of(Job job) throws JobRejected {
+    JobLayout bare = Layout.of(job, ShaftPoses::of);
+    JobAlignment alignment = Alignment.of(job);
+    Map<Side, SideLayout> sides = new EnumMap<>(Side.class);
+    for (Map.Entry<Side, SideLayout> side : bare.sides().entrySet()) {
+      List<Finding> more = new ArrayList<>();
+      Optional.ofNullable(alignment.sides().get(side.getKey()))
+          .map(SideAlignment::findings)
+          .ifPresent(more::addAll);
+      more.addAll(alignment.findings());
+      sides.put(side.getKey(), side.getValue().withMore(more));
+    }
+    return new Worked(new JobLayout(job, sides), alignment);
+  }
+}

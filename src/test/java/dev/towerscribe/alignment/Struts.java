@@ -1,0 +1,53 @@
+package dev.towerscribe.alignment;
+
+import dev.towerscribe.SampleJobs;
+import dev.towerscribe.geometry.Vec3;
+import dev.towerscribe.model.Side;
+import dev.towerscribe.model.StrutPoints;
+import dev.towerscribe.quantity.Angle;
+import java.util.Random;
+
+/** Struts for tests: the invented demo car's, and others like it. */
+final class Struts {
+  private Struts() {}
+
+  static Hardpoints demo() {
+    return Hardpoints.of(SampleJobs.strut(), Side.LEFT);
+  }
+
+  /** Every coordinate of the demo strut moved by up to 15 mm, another camber and toe. */
+  static Hardpoints random(Random random) {
+    StrutPoints s = SampleJobs.strut();
+    return new Hardpoints(
+        moved(s.top(), random),
+        moved(s.ballJoint(), random),
+        moved(s.armFront(), random),
+        moved(s.armRear(), random),
+        moved(s.strutLower(), random),
+        moved(s.tieInner(), random),
+        moved(s.tieOuter(), random),
+        moved(s.wheelCentre(), random),
+        290,
+        Hardpoints.spinAxis(
+            Angle.ofDegrees(-3 + 4 * random.nextDouble()),
+            Angle.ofDegrees(-0.3 + 0.6 * random.nextDouble())));
+  }
+
+  static Vec3 moved(Vec3 p, Random random) {
+    return p.plus(
+        new Vec3(
+            -15 + 30 * random.nextDouble(),
+            -15 + 30 * random.nextDouble(),
+            -15 + 30 * random.nextDouble()));
+  }
+
+  /** A top pivot somewhere on the tower. */
+  static Vec3 movedTop(Hardpoints p, Random random) {
+    return p.top()
+        .plus(
+            new Vec3(
+                -40 + 60 * random.nextDouble(),
+                -30 + 45 * random.nextDouble(),
+                -5 + 15 * random.nextDouble()));
+  }
+}
