@@ -7,6 +7,8 @@ import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
 import dev.towerscribe.model.StrutPoints;
 import dev.towerscribe.quantity.Angle;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * The closed form of {@link Mechanism} for searches, which ask for millions of poses: plain numbers
@@ -85,7 +87,7 @@ public final class QuickStrut {
    * @param droopMm how far down the wheel goes from ride height, not negative
    * @param bumpMm how far up
    * @param travels how many wheel heights bump steer is looked at, at least two
-   * @throws NotReached if the linkage as measured cannot go through that travel
+   * @throws NotReached if the linkage as measured cannot get to ride height
    */
   public QuickStrut(SideJob job, double droopMm, double bumpMm, int travels) throws NotReached {
     this(job, Bay.of(job).mechanism(), droopMm, bumpMm, travels);
@@ -139,19 +141,22 @@ public final class QuickStrut {
     topZ = ride.top().z();
     double step = 1e-5;
     startSlope = (headedHeight(startAngle + step) - headedHeight(startAngle - step)) / (2 * step);
-    travelX = new double[travels];
-    travelY = new double[travels];
-    travelZ = new double[travels];
     lowestZ = rideZ - droopMm;
     highestZ = rideZ + bumpMm;
+    List<Vec3> balls = new ArrayList<>();
     double tie = ride.tieOuter().minus(ride.tieInner()).norm();
     for (int i = 0; i < travels; i++) {
       double z = lowestZ + (highestZ - lowestZ) * i / (travels - 1);
-      Vec3 ball = m.tiedAtHeight(z, ride.top(), ride.tieInner(), tie).ballJoint();
-      travelX[i] = ball.x();
-      travelY[i] = ball.y();
-      travelZ[i] = ball.z();
+      try {
+        balls.add(m.tiedAtHeight(z, ride.top(), ride.tieInner(), tie).ballJoint());
+      } catch (NotReached e) {
+        // Past the end of the linkage's travel there is no toe to look at.
+        continue;
+      }
     }
+    travelX = balls.stream().mapToDouble(Vec3::x).toArray();
+    travelY = balls.stream().mapToDouble(Vec3::y).toArray();
+    travelZ = balls.stream().mapToDouble(Vec3::z).toArray();
   }
 
   private double headedHeight(double angle) {
@@ -223,7 +228,8 @@ public final class QuickStrut {
   /**
    * Peak bump steer: the largest change of toe over the travel with the tie rod as it was set.
    *
-   * @return radians, not negative; infinite where the linkage does not reach all of the travel
+   * @return radians, not negative; infinite where the linkage does not reach travel that it reaches
+   *     with the original top pivot
    */
   public double bumpSteer() {
     double x2 = second(tieOuter);

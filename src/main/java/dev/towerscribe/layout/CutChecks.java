@@ -82,10 +82,15 @@ final class CutChecks {
     }
   }
 
+  /** What is left between what moves and the finished opening. */
+  static double sweepGap(Sweep sweep, Region finished, double clearanceMm) {
+    return finished.marginAround(sweep.region()) + clearanceMm;
+  }
+
   private static void sweep(SideLayout layout, Region finished, Findings findings) {
     Plate plate = layout.job().plate();
     Sweep sweep = layout.sweep();
-    double gap = finished.marginAround(sweep.region()) + plate.movingClearanceMm();
+    double gap = sweepGap(sweep, finished, plate.movingClearanceMm());
     findings.atLeast(
         new Figure(
             "sweep",

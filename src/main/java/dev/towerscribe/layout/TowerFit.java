@@ -150,6 +150,7 @@ final class TowerFit {
     private double[] y = new double[0];
     private int[] bites = new int[0];
     private boolean unsure;
+    private boolean unsureShaft;
     private boolean unsureNotch;
     private MountCheck.Barrier barrier = MountCheck.Barrier.SHAFT;
     private double slack;
@@ -231,6 +232,7 @@ final class TowerFit {
    */
   MountCheck.Answer quick(double sin, double cos, double rearward, double inboard, Scratch s) {
     s.unsure = false;
+    s.unsureShaft = false;
     s.unsureNotch = false;
     if (!sweep(sin, cos, rearward, inboard, s)) {
       s.barrier = MountCheck.Barrier.SHAFT;
@@ -247,7 +249,7 @@ final class TowerFit {
       return MountCheck.Answer.NO;
     }
     dome(rearward, inboard, s);
-    if (moving.moves() && !s.unsure && !sweptOver(sin, cos, rearward, inboard, s)) {
+    if (moving.moves() && !sweptOver(sin, cos, rearward, inboard, s)) {
       s.barrier = MountCheck.Barrier.SHAFT;
       return MountCheck.Answer.NO;
     }
@@ -259,7 +261,7 @@ final class TowerFit {
       }
       s.unsureNotch |= answer == NotchFit.Answer.UNSURE;
     }
-    return s.unsure || s.unsureNotch ? MountCheck.Answer.UNSURE : MountCheck.Answer.YES;
+    return s.unsure || s.unsureShaft || s.unsureNotch ? MountCheck.Answer.UNSURE : MountCheck.Answer.YES;
   }
 
   /** The same without doubt, by the checks themselves where need be. */
@@ -273,8 +275,23 @@ final class TowerFit {
       s.barrier = MountCheck.Barrier.BOLTS;
       return checked(mount);
     }
-    s.barrier = MountCheck.Barrier.BRACKET;
-    return notched(mount);
+    boolean askShaft = s.unsureShaft;
+    if (s.unsureNotch && !notched(mount)) {
+      s.barrier = MountCheck.Barrier.BRACKET;
+      return false;
+    }
+    if (askShaft && !swept(mount)) {
+      s.barrier = MountCheck.Barrier.SHAFT;
+      return false;
+    }
+    return true;
+  }
+
+  private boolean swept(Mount mount) {
+    SideJob moved = job.with(mount);
+    double clearance = job.plate().movingClearanceMm();
+    Sweep sweep = Sweeps.of(moved, reach.apply(moved));
+    return Findings.passes(CutChecks.sweepGap(sweep, cuts.finished(), clearance), clearance);
   }
 
   /** The checks themselves. */
@@ -406,7 +423,7 @@ final class TowerFit {
   /** The same over travel and steer. */
   private boolean sweptOver(double sin, double cos, double rearward, double inboard, Scratch s) {
     if (moving.model().isEmpty() || !simple) {
-      return unsure(s);
+      return unsureShaft(s);
     }
     ShaftModel model = moving.model().get();
     int n = model.rays() + 2;
@@ -414,7 +431,7 @@ final class TowerFit {
     double middle = (slotFrom + slotTo) / 2;
     double most = model.centres(sin, cos, rearward, inboard, middle, s.rayX, s.rayY, s.terms);
     if (Double.isNaN(most)) {
-      return unsure(s);
+      return unsureShaft(s);
     }
     double fromX = -rearward - slotFrom * sin;
     double fromY = inboard + slotFrom * cos;
@@ -434,7 +451,7 @@ final class TowerFit {
       }
     }
     if (least < radius + model.errorMm()) {
-      return unsure(s);
+      return unsureShaft(s);
     }
     if (finished.isDisc()) {
       return true;
@@ -446,9 +463,14 @@ final class TowerFit {
       double along =
           alongLine(s.rayX[a], s.rayY[a], s.rayX[b], s.rayY[b], radius + model.errorMm());
       if (along <= 0) {
-        return unsure(s);
+        return unsureShaft(s);
       }
     }
+    return true;
+  }
+
+  private static boolean unsureShaft(Scratch s) {
+    s.unsureShaft = true;
     return true;
   }
 
