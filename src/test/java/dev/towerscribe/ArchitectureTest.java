@@ -93,7 +93,7 @@ class ArchitectureTest {
   void theClassesWereFound() {
     // Guards the other tests: on an empty import every rule would hold.
     assertThat(CLASSES.stream().map(ArchitectureTest::tableName))
-        .contains("quantity", "geometry", "model", "layout", "drawing", "cli");
+        .contains("quantity", "geometry", "model", "layout", "alignment", "drawing", "cli");
   }
 
   @ParameterizedTest
@@ -104,6 +104,7 @@ class ArchitectureTest {
     "writer.pdf, org.apache.fontbox",
     "writer.svg, org.jfree",
     "cli, picocli",
+    "alignment, org.hipparchus",
   })
   void onlyOnePackageUsesALibrary(String owner, String library) {
     noClasses()

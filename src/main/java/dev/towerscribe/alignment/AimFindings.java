@@ -134,7 +134,7 @@ final class AimFindings {
                 new Finding(
                     side.side().word() + ".camber-limit." + Numbers.plain(s.settingMm(), 2),
                     past.isEmpty() ? Severity.NOTE : Severity.CAUTION,
-                    "camber at setting " + Numbers.plain(s.settingMm(), 2),
+                    "camber at setting " + Numbers.plain(s.settingMm(), 2) + " mm",
                     camber(s).degrees(),
                     limit,
                     "deg",

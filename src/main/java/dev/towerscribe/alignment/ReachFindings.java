@@ -98,7 +98,7 @@ final class ReachFindings {
                 new Finding(
                     id(job, "reach-setting." + Numbers.plain(settingMm, 2)),
                     Severity.CAUTION,
-                    "setting " + Numbers.plain(settingMm, 2) + ", " + points(reason),
+                    "setting " + Numbers.plain(settingMm, 2) + " mm, " + points(reason),
                     settingMm,
                     settingMm,
                     "mm",

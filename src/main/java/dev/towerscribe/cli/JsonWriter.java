@@ -79,6 +79,18 @@ final class JsonWriter {
   }
 
   /**
+   * True or false.
+   *
+   * @param value either
+   * @return this
+   */
+  JsonWriter value(boolean value) {
+    separate();
+    text.append(value);
+    return this;
+  }
+
+  /**
    * A whole number.
    *
    * @param value any

@@ -1,12 +1,13 @@
 package dev.towerscribe.cli;
 
+import dev.towerscribe.alignment.JobAlignment;
 import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.job.JobReader;
 import dev.towerscribe.layout.JobLayout;
-import dev.towerscribe.layout.Layout;
 import dev.towerscribe.model.Job;
+import dev.towerscribe.placement.Layouts;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -22,10 +23,11 @@ import java.util.TreeSet;
  * A job as a command was given it: read, laid out, with the stops that were accepted.
  *
  * @param layout the laid out job
+ * @param alignment what a bay will read
  * @param accepted ids of accepted stop findings, sorted
  * @param packMark the code that its sheets would carry
  */
-record LoadedJob(JobLayout layout, Set<String> accepted, String packMark) {
+record LoadedJob(JobLayout layout, JobAlignment alignment, Set<String> accepted, String packMark) {
   /** Far more text than a job file has; beyond it the reader refuses the file anyway. */
   private static final int MOST_BYTES = 1 << 24;
 
@@ -46,11 +48,15 @@ record LoadedJob(JobLayout layout, Set<String> accepted, String packMark) {
     if (!Arrays.equals(before, read(path))) {
       throw new Refusal(Exit.FILES, path + " changed while it was read; run the command again");
     }
-    JobLayout layout = Layout.of(job);
+    Layouts.Worked worked = Layouts.of(job);
+    JobLayout layout = worked.layout();
     Set<String> accepted = new TreeSet<>(acceptedIds);
     refuseUnknown(layout, accepted);
     return new LoadedJob(
-        layout, accepted, PackMark.of(Version.TEXT, inputs(before, job), accepted));
+        layout,
+        worked.alignment(),
+        accepted,
+        PackMark.of(Version.TEXT, inputs(before, job), accepted));
   }
 
   /**

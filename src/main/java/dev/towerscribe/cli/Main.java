@@ -44,6 +44,7 @@ public final class Main {
   static {
     COMMANDS.put("start", StartCommand::new);
     COMMANDS.put("check", CheckCommand::new);
+    COMMANDS.put("align", AlignCommand::new);
     COMMANDS.put("pack", PackCommand::new);
     COMMANDS.put("ruler", RulerCommand::new);
   }

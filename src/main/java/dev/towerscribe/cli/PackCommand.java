@@ -72,6 +72,7 @@ final class PackCommand implements Command {
     List<Page> pages =
         Pack.pages(
             job.layout(),
+            job.alignment(),
             new JobInfo(
                 model.title(), model.date(), model.units(), job.packMark(), job.acceptedStops()));
     SortedMap<String, byte[]> files = new TreeMap<>();

@@ -63,6 +63,29 @@ final class PackDirectory {
   }
 
   /**
+   * Writes a job's alignment beside whatever pack is there.
+   *
+   * @param packMark the job's code
+   * @param files every file but the list
+   * @throws IOException if something could not be written; the directory is as it was
+   * @throws Refusal if another run is at work there
+   */
+  void writeAlignment(String packMark, SortedMap<String, byte[]> files)
+      throws IOException, Refusal {
+    SortedMap<String, byte[]> put = new TreeMap<>(files);
+    put.put(PackList.ALIGNMENT, PackList.text(packMark, files));
+    inside(
+        update -> {
+          SortedSet<String> old =
+              listed(PackList.ALIGNMENT).map(PackList::names).orElse(new TreeSet<>());
+          for (String name : put.keySet()) {
+            refuseForeign(name, old);
+          }
+          update.apply(put, old);
+        });
+  }
+
+  /**
    * Writes the report of a job that stopped, and nothing else. An older pack's sheets stay.
    *
    * @param report makes the report, given the code of the older pack if there is one
@@ -147,7 +170,11 @@ final class PackDirectory {
   }
 
   private Optional<PackList> oldPack() throws IOException {
-    Path path = directory.resolve(PackList.NAME);
+    return listed(PackList.NAME);
+  }
+
+  private Optional<PackList> listed(String list) throws IOException {
+    Path path = directory.resolve(list);
     if (!ops.isRegularFile(path)) {
       return Optional.empty();
     }
@@ -164,7 +191,7 @@ final class PackDirectory {
       byte[] bytes = ops.read(path);
       ours =
           switch (name) {
-            case PackList.NAME -> PackList.read(bytes).isPresent();
+            case PackList.NAME, PackList.ALIGNMENT -> PackList.read(bytes).isPresent();
             case REPORT -> startsWith(bytes, REPORT_HEAD + "\n");
             default -> false;
           };

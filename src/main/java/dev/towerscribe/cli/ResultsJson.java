@@ -88,7 +88,7 @@ final class ResultsJson {
     json.endArray();
     json.key("findings").beginArray();
     for (Finding finding : side.findings()) {
-      finding(finding);
+      finding(json, finding);
     }
     json.endArray().endObject();
   }
@@ -138,7 +138,8 @@ final class ResultsJson {
     json.beginArray().value(p.x()).value(p.y()).endArray();
   }
 
-  private void finding(Finding finding) {
+  /** A finding as an object. */
+  static void finding(JsonWriter json, Finding finding) {
     json.beginObject().key("id").value(finding.id());
     json.key("severity").value(finding.severity().word());
     json.key("where").value(finding.where());

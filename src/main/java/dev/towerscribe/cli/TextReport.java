@@ -30,9 +30,7 @@ final class TextReport {
   /** Thousandths of an inch, their counterpart. */
   private static final int INCH_DECIMALS = 3;
 
-  private static final int WRAP_COLUMN = 92;
-
-  private final StringBuilder text = new StringBuilder();
+  private final TextLines text = new TextLines();
   private final LengthUnit unit;
   private final Set<String> accepted;
 
@@ -260,42 +258,14 @@ final class TextReport {
   }
 
   private void table(List<List<String>> rows) {
-    line("");
-    int columns = rows.get(0).size();
-    int[] widths = new int[columns];
-    for (List<String> row : rows) {
-      for (int i = 0; i < columns; i++) {
-        widths[i] = Math.max(widths[i], row.get(i).length());
-      }
-    }
-    for (List<String> row : rows) {
-      StringBuilder cells = new StringBuilder();
-      for (int i = 0; i < columns; i++) {
-        String pad = " ".repeat(widths[i] - row.get(i).length());
-        boolean number = rows.size() > 1 && isNumber(rows.get(1).get(i));
-        cells.append("  ").append(number ? pad + row.get(i) : row.get(i) + pad);
-      }
-      line(cells.toString().stripTrailing());
-    }
-  }
-
-  private static boolean isNumber(String cell) {
-    return cell.matches("-?[0-9.]+");
+    text.table(rows);
   }
 
   private void wrapped(String indent, String words) {
-    StringBuilder row = new StringBuilder(indent);
-    for (String word : words.split(" ")) {
-      if (row.length() > indent.length() && row.length() + word.length() + 1 > WRAP_COLUMN) {
-        line(row.toString());
-        row = new StringBuilder(indent);
-      }
-      row.append(row.length() > indent.length() ? " " : "").append(word);
-    }
-    line(row.toString());
+    text.wrapped(indent, words);
   }
 
   private void line(String words) {
-    text.append(words).append('\n');
+    text.line(words);
   }
 }

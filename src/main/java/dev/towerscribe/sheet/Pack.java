@@ -1,23 +1,27 @@
 package dev.towerscribe.sheet;
 
+import dev.towerscribe.alignment.JobAlignment;
+import dev.towerscribe.alignment.SideAlignment;
 import dev.towerscribe.drawing.Page;
 import dev.towerscribe.layout.JobLayout;
 import dev.towerscribe.layout.SideLayout;
 import dev.towerscribe.model.Print;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
  * All pages of a job in the order of use: what to heed, a page to measure the printer by, and then
- * for each tower what was found, what to do, what calipers must read, and the sheets to cut by.
+ * for each tower what was found, what a bay will read, what to do, what calipers must read, and the
+ * sheets to cut by.
  */
 public final class Pack {
   private Pack() {}
 
   /**
-   * A job's pages. Whether its stops have been accepted is for the caller to have asked: this only
-   * prints what it is told.
+   * A job's pages without an alignment. Whether its stops have been accepted is for the caller to
+   * have asked: this only prints what it is told.
    *
    * @param layout the job, laid out, at least one side
    * @param info what every page says
@@ -25,12 +29,29 @@ public final class Pack {
    * @throws IllegalStateException if a name that the work depends on finds no room on the paper
    */
   public static List<Page> pages(JobLayout layout, JobInfo info) {
+    return pages(
+        layout, new JobAlignment(Map.of(), Optional.empty(), Optional.empty(), List.of()), info);
+  }
+
+  /**
+   * A job's pages. Whether its stops have been accepted is for the caller to have asked: this only
+   * prints what it is told.
+   *
+   * @param layout the job, laid out, at least one side
+   * @param alignment what a bay will read; sides without one have no page of it
+   * @param info what every page says
+   * @return pages, the caution page first; file stems differ
+   * @throws IllegalStateException if a name that the work depends on finds no room on the paper
+   */
+  public static List<Page> pages(JobLayout layout, JobAlignment alignment, JobInfo info) {
     Print print = layout.sides().values().iterator().next().job().print();
     List<Page> pages = new ArrayList<>(CautionPage.pages(print, info));
     pages.add(Ruler.page(print, Optional.of(info)));
     for (SideLayout side : layout.sides().values()) {
       pages.addAll(FindingsPages.pages(side, info));
-      pages.addAll(StepsPage.pages(side, info));
+      Optional<SideAlignment> aligned = Optional.ofNullable(alignment.sides().get(side.side()));
+      aligned.ifPresent(a -> pages.addAll(AlignmentPage.pages(a, alignment, info)));
+      pages.addAll(StepsPage.pages(side, aligned, info));
       pages.addAll(CaliperPage.pages(side, info));
       pages.addAll(FullScaleSheets.pages(side, info));
     }

@@ -1,5 +1,6 @@
 package dev.towerscribe.sheet;
 
+import dev.towerscribe.alignment.SideAlignment;
 import dev.towerscribe.drawing.Align;
 import dev.towerscribe.drawing.Page;
 import dev.towerscribe.layout.Notch;
@@ -19,6 +20,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The order of work on one tower, each step to be ticked, with this job's own figures. The bolt
@@ -30,13 +32,16 @@ public final class StepsPage {
   private static final List<Double> GAPS_MM = List.of(5.0, 4.2, 3.4, 2.8);
 
   private final double gapMm;
+  private final Optional<String> expected;
   private final SideLayout layout;
   private final Lengths lengths;
   private final TextPage page;
   private int number;
 
-  private StepsPage(SideLayout layout, JobInfo info, double gapMm) {
+  private StepsPage(
+      SideLayout layout, Optional<SideAlignment> alignment, JobInfo info, double gapMm) {
     this.gapMm = gapMm;
+    this.expected = alignment.flatMap(AlignmentPage::expected);
     this.layout = layout;
     this.lengths = new Lengths(info.units());
     this.page =
@@ -45,16 +50,29 @@ public final class StepsPage {
   }
 
   /**
-   * The steps for one tower.
+   * The steps for one tower whose alignment is not known.
    *
    * @param layout the tower
    * @param info the job
    * @return at least one page
    */
   public static List<Page> pages(SideLayout layout, JobInfo info) {
+    return pages(layout, Optional.empty(), info);
+  }
+
+  /**
+   * The steps for one tower.
+   *
+   * @param layout the tower
+   * @param alignment what a bay will read there, if known
+   * @param info the job
+   * @return at least one page
+   */
+  public static List<Page> pages(
+      SideLayout layout, Optional<SideAlignment> alignment, JobInfo info) {
     List<Page> best = List.of();
     for (double gap : GAPS_MM) {
-      List<Page> pages = new StepsPage(layout, info, gap).pages();
+      List<Page> pages = new StepsPage(layout, alignment, info, gap).pages();
       if (best.isEmpty() || pages.size() < best.size()) {
         best = pages;
       }
@@ -266,7 +284,10 @@ public final class StepsPage {
     step(
         "Trial fit the plate, then calipers once more.",
         "Write every reading into the caliper table.");
-    step(setting(), whereTheSlotPoints(plate));
+    step(
+        setting(),
+        Stream.concat(Stream.of(whereTheSlotPoints(plate)), expected.stream())
+            .toArray(String[]::new));
     step(
         "Sweep the adjuster by hand, end to end.",
         "From "
@@ -284,7 +305,10 @@ public final class StepsPage {
     step("Then the other tower, if it is to be done, from its own sheets.");
     step(
         "Bonnet hinges and latch, then wheel alignment, before driving at speed.",
-        "Give the alignment bay the rotation and the setting.");
+        "Give the alignment bay the rotation and the setting"
+            + expected
+                .map(e -> " and the alignment page. " + e + " Far off: measure before driving.")
+                .orElse("."));
   }
 
   private String setting() {
