@@ -261,7 +261,9 @@ final class TowerFit {
       }
       s.unsureNotch |= answer == NotchFit.Answer.UNSURE;
     }
-    return s.unsure || s.unsureShaft || s.unsureNotch ? MountCheck.Answer.UNSURE : MountCheck.Answer.YES;
+    return s.unsure || s.unsureShaft || s.unsureNotch
+        ? MountCheck.Answer.UNSURE
+        : MountCheck.Answer.YES;
   }
 
   /** The same without doubt, by the checks themselves where need be. */

@@ -84,6 +84,7 @@ final class PlacementSearch {
 
   private static final Comparator<Best> ORDER =
       Comparator.comparingDouble((Best b) -> -b.worth())
+          .thenComparingDouble(b -> -b.aims())
           .thenComparingInt(b -> b.place().rotation())
           .thenComparingInt(b -> b.place().rearward())
           .thenComparingInt(b -> b.place().inboard())
@@ -126,7 +127,7 @@ final class PlacementSearch {
   }
 
   /** Runs the parts of a work on all threads; the results stand in the order of the parts. */
-  private <T> List<T> shared(int parts, double from, double to, Part<T> part) throws NotReached {
+  <T> List<T> shared(int parts, double from, double to, Part<T> part) throws NotReached {
     AtomicInteger next = new AtomicInteger();
     AtomicInteger done = new AtomicInteger();
     List<T> results = new ArrayList<>();
@@ -168,7 +169,8 @@ final class PlacementSearch {
     }
   }
 
-  private interface Part<T> {
+  /** A part of a work that threads share. */
+  interface Part<T> {
     T of(int index, Worth worth) throws NotReached;
   }
 
@@ -249,8 +251,7 @@ final class PlacementSearch {
   }
 
   /** Past the coarse grid's own step a place that just misses the floor may still lead to one. */
-  private static Optional<Best> ofRow(
-      List<Candidate> row, Want want, double floor, Worth worth) {
+  private static Optional<Best> ofRow(List<Candidate> row, Want want, double floor, Worth worth) {
     Best best = null;
     for (Candidate c : row) {
       if (c.aims() < floor || want == Want.CASTER && !c.within()) {
@@ -298,8 +299,7 @@ final class PlacementSearch {
     return best;
   }
 
-  private Best around(
-      Best centre, int step, int reach, Want want, double floor, Worth worth) {
+  private Best around(Best centre, int step, int reach, Want want, double floor, Worth worth) {
     Best best = centre;
     Lattice.Place c = centre.place();
     int settings = lattice.settings().size();
@@ -319,12 +319,10 @@ final class PlacementSearch {
             if (!worth.read(place) || worth.aims() < floor) {
               continue;
             }
-            Best here =
-                new Best(place, value(want, place, worth), worth.aims(), worth.caster());
+            Best here = new Best(place, value(want, place, worth), worth.aims(), worth.caster());
             if (ORDER.compare(here, best) < 0) {
               if (answer == MountCheck.Answer.UNSURE) {
-                answer =
-                    worth.allows(r, a, b) ? MountCheck.Answer.YES : MountCheck.Answer.NO;
+                answer = worth.allows(r, a, b) ? MountCheck.Answer.YES : MountCheck.Answer.NO;
               }
               if (answer == MountCheck.Answer.YES) {
                 best = here;

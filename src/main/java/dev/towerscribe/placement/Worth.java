@@ -38,7 +38,22 @@ final class Worth {
   private final double[] camberLimit;
   private final double bearingX;
 
+  /** What the linkage has against a place. */
+  enum Trouble {
+    /** Nothing. */
+    NONE,
+    /** It does not get to ride height. */
+    LINKAGE,
+    /** A camber past its limit. */
+    CAMBER_LIMIT,
+    /** More caster than wanted. */
+    PAST,
+    /** The camber aim out of the knuckle bolt's reach. */
+    CAMBER_AIM
+  }
+
   // Read at the last place.
+  private Trouble trouble = Trouble.NONE;
   private double caster;
   private double aims;
   private boolean within;
@@ -106,11 +121,13 @@ final class Worth {
     for (int i = 0; i < sides.size(); i++) {
       SideAngles side = sides.get(i);
       if (!side.set(fore, in)) {
+        trouble = Trouble.LINKAGE;
         return false;
       }
       double degrees = Math.toDegrees(side.caster());
       double camber = Math.toDegrees(side.camber());
       if (camber < camberLimit[i] - PASS_DEG) {
+        trouble = Trouble.CAMBER_LIMIT;
         return false;
       }
       least = Math.min(least, degrees);
@@ -128,6 +145,8 @@ final class Worth {
     }
     aims = worth;
     within = past <= PASS_DEG && missed <= PASS_DEG;
+    trouble =
+        past > PASS_DEG ? Trouble.PAST : missed > PASS_DEG ? Trouble.CAMBER_AIM : Trouble.NONE;
     return true;
   }
 
@@ -139,6 +158,11 @@ final class Worth {
   /** The lesser caster of both sides at the place read, degrees. */
   double caster() {
     return caster;
+  }
+
+  /** What the linkage has against the place read. */
+  Trouble trouble() {
+    return trouble;
   }
 
   /** Worth for the aims of the place read. */
