@@ -94,8 +94,7 @@ final class PackDirectory {
     put.put(list, PackList.text(packMark, files));
     inside(
         update -> {
-          SortedSet<String> old =
-              listed(list).map(PackList::names).orElse(new TreeSet<>());
+          SortedSet<String> old = listed(list).map(PackList::names).orElse(new TreeSet<>());
           for (String name : put.keySet()) {
             refuseForeign(name, old);
           }
@@ -209,7 +208,8 @@ final class PackDirectory {
       byte[] bytes = ops.read(path);
       ours =
           switch (name) {
-            case PackList.NAME, PackList.ALIGNMENT, PackList.PLACEMENT -> PackList.read(bytes).isPresent();
+            case PackList.NAME, PackList.ALIGNMENT, PackList.PLACEMENT ->
+                PackList.read(bytes).isPresent();
             case REPORT -> startsWith(bytes, REPORT_HEAD + "\n");
             default -> false;
           };

@@ -20,6 +20,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -80,8 +81,7 @@ final class PlaceCommand implements Command {
     Placements.Found found;
     int threads = Runtime.getRuntime().availableProcessors();
     try (ProgressBar bar = ProgressBar.ofTerminal(context.console())) {
-      found =
-          Placements.find(job, new Placements.Settings(Reach.USUAL, threads, map), bar::at);
+      found = Placements.find(job, new Placements.Settings(Reach.USUAL, threads, map), bar::at);
     } catch (CannotPlace e) {
       throw new Refusal(Exit.WRONG_USE, file + ": " + e.getMessage());
     }
@@ -93,13 +93,13 @@ final class PlaceCommand implements Command {
     if (write.isPresent()) {
       chosen = chosen(found.offers(), given.matchedOptionValue("--offer", "A"));
       text = Optional.of(placed(path, job, chosen));
+      prove(text.get(), write.get(), job, chosen);
     }
     if (map) {
       map(loaded, found, context, context.path(given.matchedOptionValue("-o", "")));
     }
     if (write.isPresent()) {
       OutputFile.write(context, write.get(), text.orElseThrow(), given.hasMatchedOption("--force"));
-      proved(write.get(), job, chosen);
     }
     context
         .console()
@@ -120,7 +120,7 @@ final class PlaceCommand implements Command {
   }
 
   private static List<String> none(List<Finding> always) {
-    List<String> lines = new java.util.ArrayList<>();
+    List<String> lines = new ArrayList<>();
     lines.add(
         always.isEmpty()
             ? "no placement within 30 mm passes every check; run check to see what is tight, and"
@@ -175,21 +175,40 @@ final class PlaceCommand implements Command {
     return changed.get().getBytes(StandardCharsets.UTF_8);
   }
 
-  /** The file as it stands now must be this job with that mount, without a stop. */
-  private static void proved(Path path, Job job, Offer offer)
-      throws IOException, JobRejected, Refusal {
-    Job again = new JobReader(Lettering::canWrite).read(path);
-    if (!again.equals(job.with(offer.mount())) || !Layouts.of(again).layout().stops().isEmpty()) {
-      throw new Refusal(
-          Exit.OUR_FAULT,
-          List.of(
-              path + " does not read back as the offer that was chosen: do not work from it",
-              Main.PLEASE_REPORT));
+  /** Read back as it will be read from its new place, it must be this job with that mount. */
+  private static void prove(byte[] text, Path target, Job job, Offer offer) throws Refusal {
+    Job again;
+    try {
+      again =
+          new JobReader(Lettering::canWrite)
+              .parse(
+                  new String(text, StandardCharsets.UTF_8),
+                  name -> plateFile(target.resolveSibling(name)));
+      if (again.equals(job.with(offer.mount())) && Layouts.of(again).layout().stops().isEmpty()) {
+        return;
+      }
+    } catch (JobRejected e) {
+      List<String> lines = new ArrayList<>();
+      lines.add("nothing was written: at " + target + " the job could not be worked from");
+      e.faults().forEach(f -> lines.add(f.line()));
+      throw new Refusal(Exit.WRONG_USE, lines);
+    }
+    throw new Refusal(
+        Exit.OUR_FAULT,
+        List.of(
+            "nothing was written: the job did not read back as the offer that was chosen",
+            Main.PLEASE_REPORT));
+  }
+
+  private static Optional<String> plateFile(Path path) {
+    try {
+      return Optional.of(Files.readString(path, StandardCharsets.UTF_8));
+    } catch (IOException e) {
+      return Optional.empty();
     }
   }
 
-  private static void map(
-      LoadedJob loaded, Placements.Found found, Context context, Path directory)
+  private static void map(LoadedJob loaded, Placements.Found found, Context context, Path directory)
       throws IOException, Refusal {
     Job job = loaded.layout().job();
     JobInfo info = new JobInfo(job.title(), job.date(), job.units(), loaded.packMark(), List.of());

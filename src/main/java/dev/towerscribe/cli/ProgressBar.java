@@ -1,8 +1,6 @@
 package dev.towerscribe.cli;
 
-/**
- * A bar on standard error for someone who waits at a terminal, gone when the work is done.
- */
+/** A bar on standard error for someone who waits at a terminal, gone when the work is done. */
 final class ProgressBar implements AutoCloseable {
   private static final int CELLS = 40;
 

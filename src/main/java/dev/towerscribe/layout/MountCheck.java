@@ -1,11 +1,16 @@
 package dev.towerscribe.layout;
 
 import dev.towerscribe.finding.Finding;
+import dev.towerscribe.geometry.Box;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.model.ShaftReach;
+import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
+import dev.towerscribe.model.StrutPoints;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -75,9 +80,18 @@ public final class MountCheck {
     List<TowerFit> towers = new ArrayList<>();
     List<Finding> always = new ArrayList<>();
     double opening = 0.0;
+    Map<Side, Cuts> allCuts = new EnumMap<>(Side.class);
+    job.sides().forEach((side, of) -> allCuts.put(side, Layout.cuts(of)));
+    Box bearings = allCuts.values().stream().map(TowerFit::bearings).reduce(Box::union).get();
+    SideJob before = null;
+    ShaftModel.Known moving = null;
     for (SideJob side : job.sides().values()) {
-      Cuts cuts = Layout.cuts(side);
-      towers.add(new TowerFit(side, cuts, shaft));
+      Cuts cuts = allCuts.get(side.side());
+      if (before == null || !sameShaft(before, side)) {
+        moving = ShaftModel.fit(side, shaft, bearings);
+      }
+      before = side;
+      towers.add(new TowerFit(side, cuts, shaft, moving));
       SideLayout bare = Layout.bare(side, cuts, Optional.empty());
       Findings findings = new Findings(side.side(), job.units());
       HoleChecks.spacing(bare, findings);
@@ -88,6 +102,15 @@ public final class MountCheck {
       opening += cuts.finished().area() - bare.opening().area();
     }
     return new MountCheck(towers, always, opening);
+  }
+
+  /** Whether the shafts of both sides move alike: one side is the other's mirror image. */
+  private static boolean sameShaft(SideJob a, SideJob b) {
+    return a.strut().map(StrutPoints::mirrored).equals(b.strut())
+        && a.tower().lean().equals(b.tower().lean())
+        && a.tower().pivotHeightMm() == b.tower().pivotHeightMm()
+        && a.tower().sheetMm() == b.tower().sheetMm()
+        && a.plate().equals(b.plate());
   }
 
   /**

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 
 /**
  * The ways a shaft points over travel and steer, as cubics of where its bearing is. A strut takes
@@ -32,6 +33,11 @@ final class ShaftModel {
   private static final double CAUTION = 4.0;
 
   private static final double LEAST_MM = 1e-6;
+
+  /** Directions in which ways are compared, and how near to the farthest one counts, mm. */
+  private static final int DIRECTIONS = 72;
+
+  private static final double NEARLY_MM = 0.02;
 
   private final double middleFore;
   private final double middleIn;
@@ -104,23 +110,24 @@ final class ShaftModel {
     if (none == places.size()) {
       return new Known(false, Optional.empty());
     }
-    int rays = reaches.get(0).rays().size();
     if (none > 0 || reaches.stream().anyMatch(r -> !alike(r, reaches.get(0)))) {
       return new Known(true, Optional.empty());
     }
     double[][] inverse = pseudoInverse(places.subList(0, fitted));
+    double middle = (slotFrom + slotTo) / 2;
+    List<Integer> outer = outermost(reaches, job.plate().bearingHeightMm());
+    int rays = outer.size();
     double[] coefficients = new double[2 * COEFFICIENTS * rays];
     double[] along = new double[rays];
     for (int ray = 0; ray < rays; ray++) {
+      int source = outer.get(ray);
       along[ray] =
-          job.plate().bearingXMm()
-              + reaches.get(0).rays().get(ray).settingMm()
-              - (slotFrom + slotTo) / 2;
+          job.plate().bearingXMm() + reaches.get(0).rays().get(source).settingMm() - middle;
       for (int c = 0; c < COEFFICIENTS; c++) {
         double fore = 0.0;
         double in = 0.0;
         for (int k = 0; k < fitted; k++) {
-          Vec2 perMm = reaches.get(k).rays().get(ray).perMm();
+          Vec2 perMm = reaches.get(k).rays().get(source).perMm();
           fore += inverse[c][k] * perMm.x();
           in += inverse[c][k] * perMm.y();
         }
@@ -134,7 +141,7 @@ final class ShaftModel {
     for (int k = 0; k < places.size(); k++) {
       fill(terms, places.get(k)[0], places.get(k)[1]);
       for (int ray = 0; ray < rays; ray++) {
-        Vec2 perMm = reaches.get(k).rays().get(ray).perMm();
+        Vec2 perMm = reaches.get(k).rays().get(outer.get(ray)).perMm();
         double off =
             Math.hypot(
                 value(coefficients, terms, ray, 0) - perMm.x(),
@@ -144,9 +151,62 @@ final class ShaftModel {
     }
     // The slant widens what moves by less than the tower's sheet and the shaft's half together.
     double lever = Math.abs(height) + job.tower().sheetMm() + job.plate().movingDiameterMm() / 2;
-    double error = LEAST_MM + CAUTION * worst * lever;
+    double error = LEAST_MM + CAUTION * (worst * lever + bend(reaches, height));
     return new Known(
         true, Optional.of(new ShaftModel(bearings, halfIn, along, coefficients, height, error)));
+  }
+
+  /**
+   * The ways that count: those of both ends of the slot that stand out of their fellows', or nearly
+   * so, at one of the places at least. What lies inside there lies inside nearby as well.
+   */
+  private static List<Integer> outermost(List<ShaftReach> reaches, double heightMm) {
+    List<ShaftReach.Ray> some = reaches.get(0).rays();
+    double first = some.get(0).settingMm();
+    double last = some.get(some.size() - 1).settingMm();
+    boolean[] out = new boolean[some.size()];
+    for (ShaftReach reach : reaches) {
+      standingOut(reach.rays(), first, heightMm, out);
+      standingOut(reach.rays(), last, heightMm, out);
+    }
+    return IntStream.range(0, out.length).filter(i -> out[i]).boxed().toList();
+  }
+
+  /** Marks the ways of a setting that go as far as any other in one of many directions, nearly. */
+  private static void standingOut(
+      List<ShaftReach.Ray> rays, double settingMm, double heightMm, boolean[] out) {
+    for (int k = 0; k < DIRECTIONS; k++) {
+      Vec2 direction = Vec2.polar(1.0, Angle.ofDegrees(360.0 * k / DIRECTIONS));
+      double farthest = Double.NEGATIVE_INFINITY;
+      for (ShaftReach.Ray ray : rays) {
+        if (ray.settingMm() == settingMm) {
+          farthest = Math.max(farthest, direction.dot(ray.perMm()));
+        }
+      }
+      for (int i = 0; i < out.length; i++) {
+        double behind = Math.abs(heightMm) * (farthest - direction.dot(rays.get(i).perMm()));
+        out[i] |= rays.get(i).settingMm() == settingMm && behind < NEARLY_MM;
+      }
+    }
+  }
+
+  /** How far a way at a setting between lies off the line between those of the ends, at most. */
+  private static double bend(List<ShaftReach> reaches, double heightMm) {
+    double most = 0.0;
+    for (ShaftReach reach : reaches) {
+      List<ShaftReach.Ray> rays = reach.rays();
+      double from = rays.get(0).settingMm();
+      double to = rays.get(rays.size() - 1).settingMm();
+      int settings = (int) rays.stream().mapToDouble(ShaftReach.Ray::settingMm).distinct().count();
+      int each = rays.size() / settings;
+      for (int i = 0; i < rays.size() && to > from; i++) {
+        double t = (rays.get(i).settingMm() - from) / (to - from);
+        Vec2 low = rays.get(i % each).perMm();
+        Vec2 high = rays.get(rays.size() - each + i % each).perMm();
+        most = Math.max(most, low.toward(high, t).distanceTo(rays.get(i).perMm()));
+      }
+    }
+    return most * Math.abs(heightMm);
   }
 
   private static double node(int i) {

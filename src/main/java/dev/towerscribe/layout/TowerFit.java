@@ -1,6 +1,7 @@
 package dev.towerscribe.layout;
 
 import dev.towerscribe.geometry.Arc;
+import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.Depths;
 import dev.towerscribe.geometry.Edge;
@@ -79,7 +80,11 @@ final class TowerFit {
   private final Function<SideJob, Optional<ShaftReach>> reach;
   private final ShaftModel.Known moving;
 
-  TowerFit(SideJob job, Cuts cuts, Function<SideJob, Optional<ShaftReach>> reach) {
+  TowerFit(
+      SideJob job,
+      Cuts cuts,
+      Function<SideJob, Optional<ShaftReach>> reach,
+      ShaftModel.Known moving) {
     this.reach = reach;
     this.job = job;
     this.cuts = cuts;
@@ -129,7 +134,12 @@ final class TowerFit {
     slotFrom = top.bearingXMm() + top.slot().fromMm();
     slotTo = top.bearingXMm() + top.slot().toMm();
     shaft = Sweeps.shaft(job);
-    moving = ShaftModel.fit(job, reach, cuts.finished().bounds().grown(BEARING_ROOM_MM));
+    this.moving = moving;
+  }
+
+  /** Where a bearing may be whose shaft goes through the opening. */
+  static Box bearings(Cuts cuts) {
+    return cuts.finished().bounds().grown(BEARING_ROOM_MM);
   }
 
   /** A radius about a point that holds a boundary. */

@@ -6,7 +6,9 @@ import dev.towerscribe.model.Job;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -57,6 +59,9 @@ final class PlacementSearch {
   private final Progress progress;
   private final AtomicLong looked = new AtomicLong();
   private List<List<Candidate>> coarse = List.of();
+
+  /** What the checks said of places where a quick answer was not to be had. */
+  private final Map<Lattice.Place, Boolean> asked = new ConcurrentHashMap<>();
 
   /** Told how far a search has come, 0 to 1, by any thread. */
   public interface Progress {
@@ -250,9 +255,8 @@ final class PlacementSearch {
     return ends.stream().min(ORDER);
   }
 
-  /** Past the coarse grid's own step a place that just misses the floor may still lead to one. */
-  private static Optional<Best> ofRow(List<Candidate> row, Want want, double floor, Worth worth) {
-    Best best = null;
+  private Optional<Best> ofRow(List<Candidate> row, Want want, double floor, Worth worth) {
+    List<Ranked> ranked = new ArrayList<>();
     for (Candidate c : row) {
       if (c.aims() < floor || want == Want.CASTER && !c.within()) {
         continue;
@@ -266,14 +270,29 @@ final class PlacementSearch {
               yield value(want, c.place(), worth);
             }
           };
-      Best here = new Best(c.place(), value, c.aims(), c.caster());
-      if ((best == null || ORDER.compare(here, best) < 0)
-          && (c.sure()
-              || worth.allows(c.place().rotation(), c.place().rearward(), c.place().inboard()))) {
-        best = here;
+      ranked.add(new Ranked(new Best(c.place(), value, c.aims(), c.caster()), c.sure()));
+    }
+    return firstThatStands(ranked, worth);
+  }
+
+  /** A place with its worth, and whether the metal is known to allow it. */
+  private record Ranked(Best best, boolean sure) {}
+
+  /** The checks themselves cost much, so they are asked from the best place downward. */
+  private Optional<Best> firstThatStands(List<Ranked> ranked, Worth worth) {
+    ranked.sort((x, y) -> ORDER.compare(x.best(), y.best()));
+    for (Ranked one : ranked) {
+      if (one.sure() || stands(one.best().place(), worth)) {
+        return Optional.of(one.best());
       }
     }
-    return Optional.ofNullable(best);
+    return Optional.empty();
+  }
+
+  private boolean stands(Lattice.Place p, Worth worth) {
+    return asked.computeIfAbsent(
+        new Lattice.Place(p.rotation(), p.rearward(), p.inboard(), 0),
+        q -> worth.allows(q.rotation(), q.rearward(), q.inboard()));
   }
 
   /** The worth of the place just read. */
@@ -300,7 +319,7 @@ final class PlacementSearch {
   }
 
   private Best around(Best centre, int step, int reach, Want want, double floor, Worth worth) {
-    Best best = centre;
+    List<Ranked> better = new ArrayList<>();
     Lattice.Place c = centre.place();
     int settings = lattice.settings().size();
     for (int i = -reach; i <= reach; i++) {
@@ -320,18 +339,13 @@ final class PlacementSearch {
               continue;
             }
             Best here = new Best(place, value(want, place, worth), worth.aims(), worth.caster());
-            if (ORDER.compare(here, best) < 0) {
-              if (answer == MountCheck.Answer.UNSURE) {
-                answer = worth.allows(r, a, b) ? MountCheck.Answer.YES : MountCheck.Answer.NO;
-              }
-              if (answer == MountCheck.Answer.YES) {
-                best = here;
-              }
+            if (ORDER.compare(here, centre) < 0) {
+              better.add(new Ranked(here, answer == MountCheck.Answer.YES));
             }
           }
         }
       }
     }
-    return best;
+    return firstThatStands(better, worth).orElse(centre);
   }
 }

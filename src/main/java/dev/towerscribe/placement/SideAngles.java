@@ -38,11 +38,29 @@ interface SideAngles {
     return job.axis().map(axis -> new Estimate(job, axis));
   }
 
+  /** Whether two sides read alike for every bearing: one is the other's mirror image. */
+  static boolean alike(SideJob a, SideJob b) {
+    return a.strut().map(StrutPoints::mirrored).equals(b.strut())
+        && a.axis().equals(b.axis())
+        && a.tower().lean().equals(b.tower().lean())
+        && a.tower().pivotHeightMm() == b.tower().pivotHeightMm()
+        && a.plate().bearingHeightMm() == b.plate().bearingHeightMm()
+        && Worth.goals(a).equals(Worth.goals(b));
+  }
+
   /** From the strut's points. */
   final class Linkage implements SideAngles {
+    /**
+     * A bolt's turn changes camber by itself but for a tenth at most, since the ride height is held
+     * meanwhile; this much of it is had for certain.
+     */
+    private static final double SURE = 0.5;
+
     private final QuickStrut strut;
     private final QuickStrut from;
     private final QuickStrut to;
+    private final double turnFrom;
+    private final double turnTo;
     private double fore;
     private double in;
 
@@ -51,6 +69,8 @@ interface SideAngles {
       strut = new QuickStrut(job, Curves.TRAVEL_MM, Curves.TRAVEL_MM, TRAVELS);
       Optional<StrutPoints.KnuckleBolt> bolt = points.knuckleBolt();
       from = bolt.isPresent() ? QuickStrut.withKnuckle(job, bolt.get(), bolt.get().from()) : null;
+      turnFrom = bolt.map(b -> b.from().radians()).orElse(0.0);
+      turnTo = bolt.map(b -> b.to().radians()).orElse(0.0);
       to = bolt.isPresent() ? QuickStrut.withKnuckle(job, bolt.get(), bolt.get().to()) : null;
     }
 
@@ -76,10 +96,19 @@ interface SideAngles {
       if (from == null) {
         return Math.max(0.0, Math.abs(strut.camber() - aim) - READING);
       }
+      if (wellWithin(aim)) {
+        return 0.0;
+      }
       if (!from.set(fore, in) || !to.set(fore, in)) {
         return Math.PI;
       }
       return Math.max(0.0, Math.max(from.camber() - aim, aim - to.camber()));
+    }
+
+    /** Whether an aim is so far within the bolt's reach that its ends need not be worked out. */
+    private boolean wellWithin(double aim) {
+      double change = aim - strut.camber();
+      return change > SURE * turnFrom && change < SURE * turnTo;
     }
 
     @Override

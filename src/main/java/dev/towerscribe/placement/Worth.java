@@ -61,7 +61,12 @@ final class Worth {
   Worth(Job job, Lattice lattice, MountCheck check) throws NotReached {
     this.lattice = lattice;
     this.check = check;
-    List<SideJob> jobs = List.copyOf(job.sides().values());
+    List<SideJob> jobs = new ArrayList<>();
+    for (SideJob side : job.sides().values()) {
+      if (jobs.stream().noneMatch(other -> SideAngles.alike(other, side))) {
+        jobs.add(side);
+      }
+    }
     casterTo = new double[jobs.size()];
     camberAim = new double[jobs.size()];
     camberLimit = new double[jobs.size()];

@@ -32,8 +32,7 @@ final class CellRegions {
    * @param height of a cell
    * @return outer boundaries counter-clockwise, holes clockwise
    */
-  static Region of(
-      Cells cells, int columns, int rows, Vec2 origin, double width, double height) {
+  static Region of(Cells cells, int columns, int rows, Vec2 origin, double width, double height) {
     // Every side of a cell that has no fellow beyond it, with the cell to its left.
     Map<Corner, List<Corner>> sides = new LinkedHashMap<>();
     for (int x = 0; x < columns; x++) {
@@ -111,8 +110,7 @@ final class CellRegions {
 
   /** Positive to the left. */
   private static int turn(Corner a, Corner b, Corner c) {
-    return Integer.signum(
-        (b.x() - a.x()) * (c.y() - b.y()) - (b.y() - a.y()) * (c.x() - b.x()));
+    return Integer.signum((b.x() - a.x()) * (c.y() - b.y()) - (b.y() - a.y()) * (c.x() - b.x()));
   }
 
   private static Vec2 place(Corner c, Vec2 origin, double width, double height) {

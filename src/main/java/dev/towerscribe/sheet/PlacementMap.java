@@ -83,7 +83,7 @@ public final class PlacementMap {
   private static Table table(List<Offer> offers, Lengths lengths, double widthMm) {
     List<Column> columns = new ArrayList<>();
     columns.add(new Column("", 0.5, Align.MIDDLE));
-    columns.add(new Column("Best at", 2.6, Align.START));
+    columns.add(new Column("Best at", 2.3, Align.START));
     for (String head :
         List.of(
             "Rota-\ntion",
@@ -95,7 +95,7 @@ public final class PlacementMap {
             "Bump\nsteer",
             "Metal",
             "Edges")) {
-      columns.add(new Column(head, 1.0, Align.END));
+      columns.add(new Column(head, head.equals("Camber") ? 1.2 : 1.0, Align.END));
     }
     List<List<Cell>> rows = new ArrayList<>();
     for (int i = 0; i < offers.size(); i++) {
@@ -156,11 +156,7 @@ public final class PlacementMap {
     @Override
     public void draw(double leftMm, double topMm, List<Item> out) {
       Box box =
-          new Box(
-              leftMm + LEFT,
-              topMm - heightMm + BELOW,
-              leftMm + widthMm - RIGHT,
-              topMm - ABOVE);
+          new Box(leftMm + LEFT, topMm - heightMm + BELOW, leftMm + widthMm - RIGHT, topMm - ABOVE);
       Vec2 origin = new Vec2(box.minX(), box.minY());
       double w = box.width() / columns();
       double h = box.height() / rows();
@@ -194,8 +190,7 @@ public final class PlacementMap {
       for (int i = 0; i < offers.size(); i++) {
         Vec2 at = place(offers.get(i).mount(), box);
         out.add(new Item.Circle(Layer.NOTES, at, LETTER_MM, Pen.OUTLINE, Ink.WHITE));
-        out.add(
-            Type.text(at.x(), at.y() - WORDS / 2, WORDS, Align.MIDDLE, letter(i)));
+        out.add(Type.text(at.x(), at.y() - WORDS / 2, WORDS, Align.MIDDLE, letter(i)));
       }
     }
 
@@ -283,8 +278,7 @@ public final class PlacementMap {
       }
     }
 
-    private static void number(
-        String text, List<Segment> line, List<Box> taken, List<Item> words) {
+    private static void number(String text, List<Segment> line, List<Box> taken, List<Item> words) {
       Block block = Block.of(WORDS, text);
       int n = line.size();
       for (int i = 0; i < n; i++) {
@@ -303,7 +297,9 @@ public final class PlacementMap {
       }
     }
 
-    /** Marching squares over the middles of the cells; a square with an empty corner is left out. */
+    /**
+     * Marching squares over the middles of the cells; a square with an empty corner is left out.
+     */
     private List<Segment> level(double level, Box box, double w, double h) {
       List<Segment> line = new ArrayList<>();
       for (int x = 0; x + 1 < columns(); x++) {
@@ -314,6 +310,9 @@ public final class PlacementMap {
             map.casterDeg().get(x + 1).get(y + 1),
             map.casterDeg().get(x).get(y + 1)
           };
+          if (Double.isNaN(v[0] + v[1] + v[2] + v[3])) {
+            continue;
+          }
           Vec2[] p = new Vec2[4];
           int[][] corner = {{0, 0}, {1, 0}, {1, 1}, {0, 1}};
           for (int i = 0; i < 4; i++) {
@@ -329,8 +328,7 @@ public final class PlacementMap {
               cuts.add(p[i].toward(p[j], (level - v[i]) / (v[j] - v[i])));
             }
           }
-          boolean whole = !Double.isNaN(v[0] + v[1] + v[2] + v[3]);
-          for (int i = 0; whole && i + 1 < cuts.size(); i += 2) {
+          for (int i = 0; i + 1 < cuts.size(); i += 2) {
             if (cuts.get(i).distanceTo(cuts.get(i + 1)) > 1e-6) {
               line.add(new Segment(cuts.get(i), cuts.get(i + 1)));
             }
@@ -368,8 +366,7 @@ public final class PlacementMap {
       double from = unit.fromMm(map.rearwardsMm().get(0));
       double to = unit.fromMm(map.rearwardsMm().get(rows() - 1));
       for (int k = (int) Math.ceil(from / every - 1e-6); k * every <= to + 1e-6; k++) {
-        double y =
-            box.minY() + h / 2 + (box.height() - h) * share(k * every, from, to);
+        double y = box.minY() + h / 2 + (box.height() - h) * share(k * every, from, to);
         out.add(Type.line(box.minX(), y, box.minX() - 1.5, y, Pen.THIN));
         out.add(
             Type.text(
