@@ -123,7 +123,8 @@ public final class Bay {
     return all;
   }
 
-  private Mechanism turned(StrutPoints.KnuckleBolt bolt, Angle turn) {
+  /** The linkage with the knuckle's camber bolt turned. */
+  Mechanism turned(StrutPoints.KnuckleBolt bolt, Angle turn) {
     Vec3 pivot =
         job.side() == dev.towerscribe.model.Side.LEFT
             ? bolt.pivot()

@@ -24,21 +24,21 @@ public final class Mechanism {
 
   // The upright's points relative to B, in axes (a along the damper upward, f from B square to it,
   // g = a x f); and these axes as measured, in vehicle axes.
-  private final Vec3 axisUp;
-  private final Vec3 toAxis;
+  final Vec3 axisUp;
+  final Vec3 toAxis;
   private final Vec3 across;
-  private final double axisDistance;
-  private final Vec3 tieOuter;
-  private final Vec3 wheelCentre;
+  final double axisDistance;
+  final Vec3 tieOuter;
+  final Vec3 wheelCentre;
   private final Vec3 strutLower;
-  private final Vec3 spin;
-  private final double tieSign;
+  final Vec3 spin;
+  final double tieSign;
   private final double tieLength;
 
   // The arm's circle: centre + cos w out + sin w up, w = 0 as measured, growing upward.
-  private final Vec3 armCentre;
-  private final Vec3 armOut;
-  private final Vec3 armUp;
+  final Vec3 armCentre;
+  final Vec3 armOut;
+  final Vec3 armUp;
 
   /**
    * The linkage as measured.

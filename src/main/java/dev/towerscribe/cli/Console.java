@@ -53,6 +53,16 @@ final class Console {
   }
 
   /**
+   * A line on standard error that the next one takes the place of; for terminals only.
+   *
+   * @param words no longer than a terminal is wide; empty to clear the line
+   */
+  void status(String words) {
+    err.print('\r' + words + "\u001b[K");
+    err.flush();
+  }
+
+  /**
    * The working of an unexpected fault, only for someone who asked to see it.
    *
    * @param fault what was thrown

@@ -45,6 +45,7 @@ public final class Main {
     COMMANDS.put("start", StartCommand::new);
     COMMANDS.put("check", CheckCommand::new);
     COMMANDS.put("align", AlignCommand::new);
+    COMMANDS.put("place", PlaceCommand::new);
     COMMANDS.put("pack", PackCommand::new);
     COMMANDS.put("ruler", RulerCommand::new);
   }

@@ -72,12 +72,29 @@ final class PackDirectory {
    */
   void writeAlignment(String packMark, SortedMap<String, byte[]> files)
       throws IOException, Refusal {
+    writeBeside(PackList.ALIGNMENT, packMark, files);
+  }
+
+  /**
+   * Writes a job's placement search beside whatever pack is there.
+   *
+   * @param packMark the job's code
+   * @param files every file but the list
+   * @throws IOException if something could not be written; the directory is as it was
+   * @throws Refusal if another run is at work there
+   */
+  void writePlacement(String packMark, SortedMap<String, byte[]> files)
+      throws IOException, Refusal {
+    writeBeside(PackList.PLACEMENT, packMark, files);
+  }
+
+  private void writeBeside(String list, String packMark, SortedMap<String, byte[]> files)
+      throws IOException, Refusal {
     SortedMap<String, byte[]> put = new TreeMap<>(files);
-    put.put(PackList.ALIGNMENT, PackList.text(packMark, files));
+    put.put(list, PackList.text(packMark, files));
     inside(
         update -> {
-          SortedSet<String> old =
-              listed(PackList.ALIGNMENT).map(PackList::names).orElse(new TreeSet<>());
+          SortedSet<String> old = listed(list).map(PackList::names).orElse(new TreeSet<>());
           for (String name : put.keySet()) {
             refuseForeign(name, old);
           }
@@ -191,7 +208,8 @@ final class PackDirectory {
       byte[] bytes = ops.read(path);
       ours =
           switch (name) {
-            case PackList.NAME, PackList.ALIGNMENT -> PackList.read(bytes).isPresent();
+            case PackList.NAME, PackList.ALIGNMENT, PackList.PLACEMENT ->
+                PackList.read(bytes).isPresent();
             case REPORT -> startsWith(bytes, REPORT_HEAD + "\n");
             default -> false;
           };

@@ -24,6 +24,9 @@ record PackList(String packMark, SortedSet<String> names) {
   /** The name of the like list of the files of {@code align}. */
   static final String ALIGNMENT = "alignment.list";
 
+  /** The list of a placement search. */
+  static final String PLACEMENT = "place.list";
+
   private static final Pattern HEAD =
       Pattern.compile("# Towerscribe \\S+, pack mark ([0-9A-Z]{6})");
   private static final Pattern LINE = Pattern.compile("[0-9a-f]{64} {2}(\\S+)");

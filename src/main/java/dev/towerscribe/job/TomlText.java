@@ -99,6 +99,12 @@ final class TomlText {
     return node != null && node.isTextual() ? Optional.of(node.textValue()) : Optional.empty();
   }
 
+  /** Whether the file has that table within another. */
+  boolean hasTable(String outer, String inner) {
+    JsonNode node = root.get(outer);
+    return node != null && node.has(inner);
+  }
+
   /** Whether the file's top has that key. */
   boolean hasTop(String key) {
     return root.has(key);

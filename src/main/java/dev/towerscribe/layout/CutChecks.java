@@ -16,6 +16,11 @@ final class CutChecks {
   static void run(SideLayout layout, Cuts cuts, Findings findings) {
     shape(layout, cuts, findings);
     sweep(layout, cuts.finished(), findings);
+    keepOuts(layout, cuts.finished(), findings);
+  }
+
+  /** What the cut must miss, wherever the plate goes. */
+  static void keepOuts(SideLayout layout, Region finished, Findings findings) {
     List<String> slugs = Findings.keepOuts(layout.job().tower());
     for (int i = 0; i < slugs.size(); i++) {
       KeepOut keepOut = layout.job().tower().keepOuts().get(i);
@@ -23,7 +28,7 @@ final class CutChecks {
           new Figure(
               "cut-keep-out." + slugs.get(i),
               "final cut, " + keepOut.name(),
-              gapBetween(cuts.finished(), keepOut.outline()),
+              gapBetween(finished, keepOut.outline()),
               keepOut.marginMm(),
               "job: tower.keepout margin"),
           Severity.STOP,
@@ -32,7 +37,8 @@ final class CutChecks {
     }
   }
 
-  private static void shape(SideLayout layout, Cuts cuts, Findings findings) {
+  /** The cut lines, wherever the plate goes. */
+  static void shape(SideLayout layout, Cuts cuts, Findings findings) {
     boolean empty = cuts.finalCut().isEmpty() || cuts.roughCut().isEmpty();
     String source = "job: cut.keep, cut.rough, cut.corner";
     if (empty) {
@@ -79,10 +85,15 @@ final class CutChecks {
     }
   }
 
+  /** What is left between what moves and the finished opening. */
+  static double sweepGap(Sweep sweep, Region finished, double clearanceMm) {
+    return finished.marginAround(sweep.region()) + clearanceMm;
+  }
+
   private static void sweep(SideLayout layout, Region finished, Findings findings) {
     Plate plate = layout.job().plate();
     Sweep sweep = layout.sweep();
-    double gap = finished.marginAround(sweep.region()) + plate.movingClearanceMm();
+    double gap = sweepGap(sweep, finished, plate.movingClearanceMm());
     findings.atLeast(
         new Figure(
             "sweep",

@@ -40,7 +40,7 @@ final class Findings {
    */
   void atLeast(Figure figure, Severity failing, String meaning, String advice) {
     // A figure computed in two ways may differ in its last digits: equal to the limit passes.
-    boolean fails = figure.mm() < figure.limitMm() - PASS_MM;
+    boolean fails = !passes(figure.mm(), figure.limitMm());
     String say =
         length(figure.mm())
             + " "
@@ -100,6 +100,11 @@ final class Findings {
 
   /** Rounding allowed before a figure at its limit fails, mm. */
   static final double PASS_MM = 1e-9;
+
+  /** Whether a length that must not be less than its limit passes. */
+  static boolean passes(double mm, double limitMm) {
+    return !(mm < limitMm - PASS_MM);
+  }
 
   /** Adds a length finding whose severity is already decided. */
   void add(Figure figure, Severity severity, String say) {

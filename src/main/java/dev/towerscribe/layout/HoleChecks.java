@@ -34,19 +34,16 @@ final class HoleChecks {
             + " there is more, and leave no nick.");
   }
 
-  private static double edgeLimit(SideLayout layout, PlacedHole hole) {
-    return layout
-        .job()
-        .holes()
-        .edgeRule()
-        .edgeMm(hole.bolt().thread().nominalMm(), hole.diameterMm());
+  /** Least distance of a hole's centre from any edge. */
+  static double edgeLimit(HoleRules rules, PlacedHole hole) {
+    return rules.edgeRule().edgeMm(hole.bolt().thread().nominalMm(), hole.diameterMm());
   }
 
   private static void edges(
       SideLayout layout, PlacedHole hole, Region finished, Findings findings) {
     Tower tower = layout.job().tower();
     HoleRules rules = layout.job().holes();
-    double limit = edgeLimit(layout, hole);
+    double limit = edgeLimit(rules, hole);
     String source = rules.edgeRule().source();
     String move = "Turn or shift the plate, or use a smaller cut";
     findings.atLeast(
@@ -159,7 +156,8 @@ final class HoleChecks {
     findings.eachFailingOrTightest(candidates, Severity.STOP);
   }
 
-  private static void spacing(SideLayout layout, Findings findings) {
+  /** Distances between holes, which no placement changes. */
+  static void spacing(SideLayout layout, Findings findings) {
     var holes = layout.holes();
     HoleRules rules = layout.job().holes();
     List<Candidate> candidates = new ArrayList<>();

@@ -5,7 +5,6 @@ import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.Region;
 import dev.towerscribe.geometry.Vec2;
-import dev.towerscribe.model.Crown;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.model.Mount;
 import dev.towerscribe.model.Plate;
@@ -61,41 +60,8 @@ public final class Layout {
   }
 
   private static SideLayout side(SideJob job, Job whole, Optional<ShaftReach> shaft) {
-    Plate plate = job.plate();
-    var frame = PlateFrames.toPlan(job);
-    Mount mount = job.mount();
-    List<PlacedHole> holes =
-        plate.bolts().stream()
-            .map(
-                bolt -> {
-                  double diameter = bolt.thread().holeMm(job.holes().fit());
-                  return new PlacedHole(
-                      bolt, frame.map(bolt.at()), diameter, Drills.upTo(diameter));
-                })
-            .toList();
-    Region opening = Region.inside(job.tower().opening());
-    Region mark = Region.inside(job.tower().mark());
-    Cuts cuts = Cuts.of(mark, opening, job.cut());
-    Sweep sweep = Sweeps.of(job, shaft);
-    List<Notch> notches = Notches.of(job, holes);
-    SideLayout bare =
-        new SideLayout(
-            job,
-            frame,
-            Region.inside(plate.outline()).mapped(frame),
-            holes,
-            job.bearing(mount.settingMm()),
-            job.bearing(plate.slot().fromMm()),
-            job.bearing(plate.slot().toMm()),
-            opening,
-            mark,
-            cuts.finalCut(),
-            cuts.roughCut(),
-            Starters.in(cuts.roughCut(), opening, job.cut().starterMm()),
-            sweep,
-            notches,
-            Spans.of(holes),
-            List.of());
+    Cuts cuts = cuts(job);
+    SideLayout bare = bare(job, cuts, shaft);
     Findings findings = new Findings(job.side(), whole.units());
     HoleChecks.run(bare, cuts.finished(), findings);
     CutChecks.run(bare, cuts, findings);
@@ -105,35 +71,101 @@ public final class Layout {
     return bare.with(findings.gravestFirst());
   }
 
+  /** The cuts of a side, wherever its plate goes. */
+  static Cuts cuts(SideJob job) {
+    Tower tower = job.tower();
+    return Cuts.of(Region.inside(tower.mark()), Region.inside(tower.opening()), job.cut());
+  }
+
+  /** The holes of a side in the plate's order. */
+  static List<PlacedHole> holes(SideJob job) {
+    var frame = PlateFrames.toPlan(job);
+    return job.plate().bolts().stream()
+        .map(
+            bolt -> {
+              double diameter = bolt.thread().holeMm(job.holes().fit());
+              return new PlacedHole(bolt, frame.map(bolt.at()), diameter, Drills.upTo(diameter));
+            })
+        .toList();
+  }
+
+  /** A side laid out, not yet checked. */
+  static SideLayout bare(SideJob job, Cuts cuts, Optional<ShaftReach> shaft) {
+    Plate plate = job.plate();
+    var frame = PlateFrames.toPlan(job);
+    Mount mount = job.mount();
+    List<PlacedHole> holes = holes(job);
+    Region opening = Region.inside(job.tower().opening());
+    Region mark = Region.inside(job.tower().mark());
+    Sweep sweep = Sweeps.of(job, shaft);
+    List<Notch> notches = Notches.of(job, holes);
+    return new SideLayout(
+        job,
+        frame,
+        Region.inside(plate.outline()).mapped(frame),
+        holes,
+        job.bearing(mount.settingMm()),
+        job.bearing(plate.slot().fromMm()),
+        job.bearing(plate.slot().toMm()),
+        opening,
+        mark,
+        cuts.finalCut(),
+        cuts.roughCut(),
+        Starters.in(cuts.roughCut(), opening, job.cut().starterMm()),
+        sweep,
+        notches,
+        Spans.of(holes),
+        List.of());
+  }
+
   /** Paper cannot follow a dome past its equator, and a plate cannot be drilled there. */
   private static void domeFaults(SideJob side, LengthUnit units, List<Fault> faults) {
+    pastDome(side)
+        .ifPresent(
+            farthest ->
+                faults.add(
+                    new Fault(
+                        side.side().word() + ".tower.crown",
+                        "a dome of radius "
+                            + text(side.tower().crown().orElseThrow().radiusMm(), units),
+                        "more than "
+                            + text(farthest, units)
+                            + ", where the farthest point of the job lies",
+                        "Measure the width and the rise of the dome again")));
+  }
+
+  /** How far out the farthest point of a job lies, if that is past the edge of its dome, mm. */
+  static Optional<Double> pastDome(SideJob side) {
     Tower tower = side.tower();
     if (tower.crown().isEmpty()) {
-      return;
+      return Optional.empty();
     }
-    Crown crown = tower.crown().get();
     var frame = PlateFrames.toPlan(side);
-    Stream<Vec2> points =
-        Stream.of(
+    double ofPlate =
+        Stream.concat(
                 side.plate().bolts().stream().map(b -> frame.map(b.at())),
-                tower.landmarks().stream().map(l -> l.at()),
-                tower.straightedges().stream().flatMap(s -> Stream.of(s.from(), s.to())),
-                Stream.of(tower.mark(), tower.opening(), side.plate().outline().mapped(frame))
-                    .flatMap(Layout::outermost),
-                tower.land().stream().flatMap(Layout::outermost),
-                tower.wall().stream().flatMap(Layout::outermost),
-                tower.keepOuts().stream().flatMap(k -> outermost(k.outline())),
-                tower.brackets().stream().flatMap(b -> outermost(b.outline())))
-            .flatMap(s -> s);
-    double farthest = points.mapToDouble(Vec2::norm).max().orElse(0.0);
-    if (farthest >= crown.radiusMm()) {
-      faults.add(
-          new Fault(
-              side.side().word() + ".tower.crown",
-              "a dome of radius " + text(crown.radiusMm(), units),
-              "more than " + text(farthest, units) + ", where the farthest point of the job lies",
-              "Measure the width and the rise of the dome again"));
-    }
+                outermost(side.plate().outline().mapped(frame)))
+            .mapToDouble(Vec2::norm)
+            .max()
+            .orElse(0.0);
+    double farthest = Math.max(ofPlate, outermostMm(tower));
+    return farthest >= tower.crown().get().radiusMm() ? Optional.of(farthest) : Optional.empty();
+  }
+
+  /** How far out the farthest point of a tower lies, wherever its plate goes, mm. */
+  static double outermostMm(Tower tower) {
+    return Stream.of(
+            tower.landmarks().stream().map(l -> l.at()),
+            tower.straightedges().stream().flatMap(s -> Stream.of(s.from(), s.to())),
+            Stream.of(tower.mark(), tower.opening()).flatMap(Layout::outermost),
+            tower.land().stream().flatMap(Layout::outermost),
+            tower.wall().stream().flatMap(Layout::outermost),
+            tower.keepOuts().stream().flatMap(k -> outermost(k.outline())),
+            tower.brackets().stream().flatMap(b -> outermost(b.outline())))
+        .flatMap(s -> s)
+        .mapToDouble(Vec2::norm)
+        .max()
+        .orElse(0.0);
   }
 
   private static String text(double mm, LengthUnit units) {

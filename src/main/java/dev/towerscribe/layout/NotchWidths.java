@@ -65,7 +65,7 @@ final class NotchWidths {
   }
 
   /** Whether the nearest point of an edge is one where the way to it meets the edge squarely. */
-  private static boolean isSquare(Edge edge, Vec2 foot) {
+  static boolean isSquare(Edge edge, Vec2 foot) {
     if (edge instanceof Arc arc && arc.isFullCircle()) {
       return true;
     }
@@ -90,7 +90,7 @@ final class NotchWidths {
             new Segment(a.toward(b, radiusA / whole), a.toward(b, (radiusA + width) / whole))));
   }
 
-  private static boolean isReentrant(Contour outline, Vec2 corner) {
+  static boolean isReentrant(Contour outline, Vec2 corner) {
     List<Edge> edges = Region.inside(outline).contours().get(0).edges();
     for (int i = 0; i < edges.size(); i++) {
       Edge next = edges.get(i);

@@ -13,7 +13,7 @@ import java.util.List;
 /** Room for the socket on every fastener, and what is left of a bracket that had to give way. */
 final class SocketChecks {
   /** Least metal between a notch and a bracket's own fastener. */
-  private static final double FASTENER_GAP_MM = 2.0;
+  static final double FASTENER_GAP_MM = 2.0;
 
   private SocketChecks() {}
 
@@ -116,6 +116,18 @@ final class SocketChecks {
     findings.eachFailingOrTightest(candidates, Severity.CAUTION);
   }
 
+  /** Metal between a notch and one of the bracket's own fasteners. */
+  static double fastenerGap(Notch notch, Bracket.Fastener fastener) {
+    return -notch.removed().depth(fastener.at()) - fastener.diameterMm() / 2;
+  }
+
+  /** Whether a notch gives no stop. */
+  static boolean leavesEnough(Notch notch) {
+    return Findings.passes(notch.widthLeftMm(), notch.bracket().leastWidthMm())
+        && notch.bracket().fasteners().stream()
+            .allMatch(f -> Findings.passes(fastenerGap(notch, f), FASTENER_GAP_MM));
+  }
+
   private static void notch(SideLayout layout, Notch notch, Findings findings) {
     Bracket bracket = notch.bracket();
     Tower tower = layout.job().tower();
@@ -132,7 +144,7 @@ final class SocketChecks {
         "Too little is left: move the plate, use a smaller socket, or ask for another fastener");
     for (int i = 0; i < bracket.fasteners().size(); i++) {
       Bracket.Fastener fastener = bracket.fasteners().get(i);
-      double gap = -notch.removed().depth(fastener.at()) - fastener.diameterMm() / 2;
+      double gap = fastenerGap(notch, fastener);
       findings.atLeast(
           new Figure(
               "notch-fastener." + slug + "." + (i + 1),

@@ -40,7 +40,7 @@ final class Sweeps {
       centres.add(job.bearing(ray.settingMm()).plus(ray.perMm().times(height)));
       slant = Math.max(slant, Math.atan(ray.perMm().norm()));
     }
-    double radius = widened(job, slant);
+    double radius = shaft(job).widened(slant);
     return new Sweep(
         asMeasured.from(),
         asMeasured.to(),
@@ -51,36 +51,84 @@ final class Sweeps {
         reach.rays().size());
   }
 
-  /** Half the moving diameter on the tower plane at a slant, with the clearance. */
-  private static double widened(SideJob job, double slant) {
-    Plate plate = job.plate();
-    return plate.movingDiameterMm() / 2 / Math.cos(slant)
-        + job.tower().sheetMm() * Math.tan(slant)
-        + plate.movingClearanceMm();
-  }
-
   private static Sweep asMeasured(SideJob job) {
     Plate plate = job.plate();
     Vec2 from = job.bearing(plate.slot().fromMm());
     Vec2 to = job.bearing(plate.slot().toMm());
-    double radius = plate.movingDiameterMm() / 2 + plate.movingClearanceMm();
-    if (job.strut().isEmpty()) {
-      return sweep(from, to, radius, false, 0.0);
-    }
-    Vec3 lower = inTower(job, job.strut().get());
-    double height = plate.bearingHeightMm();
-    if (!(lower.z() < Math.min(0.0, height))) {
-      // The strut's lower end above the tower is a mistake of measurement that the strut's own
-      // checks name; here it only means that the lean is of no use.
-      return sweep(from, to, radius, false, 0.0);
-    }
-    double slant = Math.max(slant(from, height, lower), slant(to, height, lower));
+    Shaft shaft = shaft(job);
     return sweep(
-        throughPlane(from, height, lower),
-        throughPlane(to, height, lower),
-        widened(job, slant),
-        true,
-        slant);
+        new Vec2(shaft.throughX(from.x()), shaft.throughY(from.y())),
+        new Vec2(shaft.throughX(to.x()), shaft.throughY(to.y())),
+        shaft.radius(from.x(), from.y(), to.x(), to.y()),
+        shaft.leans(),
+        shaft.slant(from.x(), from.y(), to.x(), to.y()));
+  }
+
+  /**
+   * The shaft of a side, wherever its plate goes.
+   *
+   * @param lower the strut's lower point as (fore, in, height) of the tower plane; null without one
+   * @param heightMm bearing over the plane
+   * @param halfMm half the moving diameter
+   * @param clearanceMm room it needs
+   * @param sheetMm thickness of the tower's metal
+   */
+  record Shaft(Vec3 lower, double heightMm, double halfMm, double clearanceMm, double sheetMm) {
+    boolean leans() {
+      return lower != null;
+    }
+
+    /** How far down the shaft meets the plane, as a fraction of the way to its lower point. */
+    private double fraction() {
+      return heightMm / (heightMm - lower.z());
+    }
+
+    /** Where the shaft of a bearing meets the plane. */
+    double throughX(double bearingX) {
+      return leans() ? bearingX + fraction() * (lower.x() - bearingX) : bearingX;
+    }
+
+    /** Where the shaft of a bearing meets the plane. */
+    double throughY(double bearingY) {
+      return leans() ? bearingY + fraction() * (lower.y() - bearingY) : bearingY;
+    }
+
+    /** Angle to the plane's normal at the greater of both ends of the slot, radians. */
+    double slant(double fromX, double fromY, double toX, double toY) {
+      if (!leans()) {
+        return 0.0;
+      }
+      double aside =
+          Math.max(
+              Math.hypot(fromX - lower.x(), fromY - lower.y()),
+              Math.hypot(toX - lower.x(), toY - lower.y()));
+      return Math.atan2(aside, heightMm - lower.z());
+    }
+
+    /** Half of what moves, widened by the slant, with its clearance. */
+    double radius(double fromX, double fromY, double toX, double toY) {
+      return widened(slant(fromX, fromY, toX, toY));
+    }
+
+    /** Half the moving diameter on the tower plane at a slant, with the clearance. */
+    double widened(double slant) {
+      return halfMm / Math.cos(slant) + sheetMm * Math.tan(slant) + clearanceMm;
+    }
+  }
+
+  static Shaft shaft(SideJob job) {
+    Plate plate = job.plate();
+    double height = plate.bearingHeightMm();
+    Vec3 lower = job.strut().map(strut -> inTower(job, strut)).orElse(null);
+    // The strut's lower end above the tower is a mistake of measurement that the strut's own
+    // checks name; here it only means that the lean is of no use.
+    boolean useful = lower != null && lower.z() < Math.min(0.0, height);
+    return new Shaft(
+        useful ? lower : null,
+        height,
+        plate.movingDiameterMm() / 2,
+        plate.movingClearanceMm(),
+        job.tower().sheetMm());
   }
 
   private static Sweep sweep(Vec2 from, Vec2 to, double radius, boolean known, double slant) {
@@ -102,14 +150,5 @@ final class Sweeps {
         d.dot(tower.lean().fore(job.side())),
         d.dot(tower.lean().in(job.side())),
         d.dot(tower.lean().normal(job.side())) + tower.pivotHeightMm());
-  }
-
-  private static Vec2 throughPlane(Vec2 bearing, double height, Vec3 lower) {
-    double t = height / (height - lower.z());
-    return bearing.toward(new Vec2(lower.x(), lower.y()), t);
-  }
-
-  private static double slant(Vec2 bearing, double height, Vec3 lower) {
-    return Math.atan2(bearing.distanceTo(new Vec2(lower.x(), lower.y())), height - lower.z());
   }
 }

@@ -24,4 +24,16 @@ public record Job(
     }
     sides = Collections.unmodifiableMap(new EnumMap<>(sides));
   }
+
+  /**
+   * The same job with the plates of all its sides elsewhere.
+   *
+   * @param mount where they go
+   * @return the changed job
+   */
+  public Job with(Mount mount) {
+    Map<Side, SideJob> moved = new EnumMap<>(Side.class);
+    sides.forEach((side, job) -> moved.put(side, job.with(mount)));
+    return new Job(title, date, units, moved);
+  }
 }

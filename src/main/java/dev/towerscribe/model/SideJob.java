@@ -31,6 +31,16 @@ public record SideJob(
     Optional<MeasuredAxis> axis,
     Optional<Aims> aims) {
   /**
+   * The same side with its plate elsewhere.
+   *
+   * @param elsewhere where it goes
+   * @return the changed side
+   */
+  public SideJob with(Mount elsewhere) {
+    return new SideJob(side, tower, plate, elsewhere, holes, cut, tools, print, strut, axis, aims);
+  }
+
+  /**
    * The bearing's centre at a setting: the plate's centre and (s0 + setting) along the slot.
    *
    * @param settingMm where along the slot

@@ -120,6 +120,30 @@ public record StrutPoints(
         Limits.USUAL);
   }
 
+  /**
+   * The same strut on the other side of the car.
+   *
+   * @return its mirror image in the car's middle plane
+   */
+  public StrutPoints mirrored() {
+    return new StrutPoints(
+        top.mirroredAcross(),
+        ballJoint.mirroredAcross(),
+        armFront.mirroredAcross(),
+        armRear.mirroredAcross(),
+        strutLower.mirroredAcross(),
+        tieInner.mirroredAcross(),
+        tieOuter.mirroredAcross(),
+        wheelCentre.mirroredAcross(),
+        tyreRadiusMm,
+        camber,
+        toe,
+        rideMm,
+        plusMinusMm,
+        knuckleBolt.map(b -> new KnuckleBolt(b.pivot().mirroredAcross(), b.from(), b.to())),
+        limits);
+  }
+
   /** Checks the figures. */
   public StrutPoints {
     Checks.positive("tyre radius", tyreRadiusMm);

@@ -1,0 +1,228 @@
+package dev.towerscribe.cli;
+
+import dev.towerscribe.drawing.Lettering;
+import dev.towerscribe.drawing.Page;
+import dev.towerscribe.finding.Finding;
+import dev.towerscribe.finding.JobRejected;
+import dev.towerscribe.job.JobReader;
+import dev.towerscribe.job.MountText;
+import dev.towerscribe.model.Job;
+import dev.towerscribe.placement.CannotPlace;
+import dev.towerscribe.placement.Layouts;
+import dev.towerscribe.placement.Offer;
+import dev.towerscribe.placement.Placements;
+import dev.towerscribe.placement.Reach;
+import dev.towerscribe.sheet.JobInfo;
+import dev.towerscribe.sheet.PlacementMap;
+import dev.towerscribe.writer.pdf.PdfProof;
+import dev.towerscribe.writer.pdf.PdfWriter;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParseResult;
+
+/** {@code place}: where the plates can best go, in words, as data, as a map and as a new job. */
+final class PlaceCommand implements Command {
+  private static final String PDF = "place.pdf";
+
+  @Override
+  public CommandSpec spec() {
+    return Options.command(
+            "place",
+            "Search for the placements that serve the job's aims best: rotation, rearward, inboard"
+                + " and setting, one placement for every tower of the job, with no stop finding."
+                + " Offers a few, and says what holds each one back. Ends with 1 if none stands.",
+            "",
+            "Example: towerscribe place wren.toml --write wren-placed.toml")
+        .addOption(
+            Options.flag("--json", "Print the offers as one JSON object, in degrees and mm."))
+        .addOption(
+            Options.text(
+                "DIR",
+                "Write place.pdf, the map of where the plates can go, there as well. Made if missing;"
+                    + " other files there are left alone.",
+                "-o",
+                "--output"))
+        .addOption(
+            Options.text(
+                "FILE",
+                "Write the job with its [mount] replaced, all else left as it is, to this file.",
+                "--write"))
+        .addOption(
+            Options.text("LETTER", "Which offer to write; A, the first, if not given.", "--offer"))
+        .addOption(Options.flag("--force", "Let --write replace a file that is there already."))
+        .addPositional(Options.job());
+  }
+
+  @Override
+  public int run(ParseResult given, Context context) throws IOException, JobRejected, Refusal {
+    String file = given.matchedPositionalValue(0, "");
+    Path path = context.path(file);
+    if (given.hasMatchedOption("--offer") && !given.hasMatchedOption("--write")) {
+      throw new Refusal(Exit.WRONG_USE, "--offer says which offer --write is to write: give both");
+    }
+    LoadedJob loaded = LoadedJob.load(path, List.of());
+    Job job = loaded.layout().job();
+    Optional<Path> write = Optional.empty();
+    if (given.hasMatchedOption("--write")) {
+      Path target = context.path(given.matchedOptionValue("--write", ""));
+      refuseTarget(path, target, given.hasMatchedOption("--force"));
+      write = Optional.of(target);
+    }
+    boolean map = given.hasMatchedOption("-o");
+    Placements.Found found;
+    int threads = Runtime.getRuntime().availableProcessors();
+    try (ProgressBar bar = ProgressBar.ofTerminal(context.console())) {
+      found = Placements.find(job, new Placements.Settings(Reach.USUAL, threads, map), bar::at);
+    } catch (CannotPlace e) {
+      throw new Refusal(Exit.WRONG_USE, file + ": " + e.getMessage());
+    }
+    if (found.offers().isEmpty()) {
+      throw new Refusal(Exit.STOPPED, none(found.always()));
+    }
+    Optional<byte[]> text = Optional.empty();
+    Offer chosen = found.offers().get(0);
+    if (write.isPresent()) {
+      chosen = chosen(found.offers(), given.matchedOptionValue("--offer", "A"));
+      text = Optional.of(placed(path, job, chosen));
+      prove(text.get(), write.get(), job, chosen);
+    }
+    if (map) {
+      map(loaded, found, context, context.path(given.matchedOptionValue("-o", "")));
+    }
+    if (write.isPresent()) {
+      OutputFile.write(context, write.get(), text.orElseThrow(), given.hasMatchedOption("--force"));
+    }
+    context
+        .console()
+        .print(
+            given.hasMatchedOption("--json")
+                ? PlacementJson.of(job, found)
+                : PlacementText.of(job, found));
+    if (write.isPresent() && !given.hasMatchedOption("--json")) {
+      context
+          .console()
+          .say(
+              "wrote "
+                  + given.matchedOptionValue("--write", "")
+                  + " with offer "
+                  + given.matchedOptionValue("--offer", "A").toUpperCase(Locale.ROOT));
+    }
+    return Exit.DONE;
+  }
+
+  private static List<String> none(List<Finding> always) {
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        always.isEmpty()
+            ? "no placement within 30 mm passes every check; run check to see what is tight, and"
+                + " keep less, measure more land or take another plate"
+            : "no placement can put these stop findings right:");
+    always.forEach(f -> lines.add(f.id() + ": " + f.say()));
+    return lines;
+  }
+
+  private static void refuseTarget(Path input, Path target, boolean force)
+      throws IOException, Refusal {
+    if (Files.exists(target) && Files.isSameFile(input, target)) {
+      throw new Refusal(
+          Exit.WRONG_USE, "--write names the job file itself, which is never replaced");
+    }
+    if (Files.exists(target) && !force) {
+      throw new Refusal(
+          Exit.FILES, target + " is there already and was left alone; --force replaces it");
+    }
+  }
+
+  private static Offer chosen(List<Offer> offers, String letter) throws Refusal {
+    for (int i = 0; i < offers.size(); i++) {
+      if (PlacementMap.letter(i).equalsIgnoreCase(letter)) {
+        return offers.get(i);
+      }
+    }
+    throw new Refusal(
+        Exit.WRONG_USE,
+        "--offer "
+            + letter
+            + ": the offers go from A to "
+            + PlacementMap.letter(offers.size() - 1));
+  }
+
+  /** The job's text with another mount, read back before it goes anywhere. */
+  private static byte[] placed(Path path, Job job, Offer offer) throws IOException, Refusal {
+    String text = Files.readString(path, StandardCharsets.UTF_8);
+    if (MountText.differsBySide(text)) {
+      throw new Refusal(
+          Exit.WRONG_USE,
+          "the job gives one side a [mount] of its own, and an offer is one placement for both:"
+              + " take it out, or enter the figures by hand");
+    }
+    Optional<String> changed = MountText.with(text, job.units(), offer.mount());
+    if (changed.isEmpty()) {
+      throw new Refusal(
+          Exit.WRONG_USE,
+          "the job's [mount] is not written one key to a line, so it can't be replaced safely:"
+              + " enter the figures by hand");
+    }
+    return changed.get().getBytes(StandardCharsets.UTF_8);
+  }
+
+  /** Read back as it will be read from its new place, it must be this job with that mount. */
+  private static void prove(byte[] text, Path target, Job job, Offer offer) throws Refusal {
+    Job again;
+    try {
+      again =
+          new JobReader(Lettering::canWrite)
+              .parse(
+                  new String(text, StandardCharsets.UTF_8),
+                  name -> plateFile(target.resolveSibling(name)));
+      if (again.equals(job.with(offer.mount())) && Layouts.of(again).layout().stops().isEmpty()) {
+        return;
+      }
+    } catch (JobRejected e) {
+      List<String> lines = new ArrayList<>();
+      lines.add("nothing was written: at " + target + " the job could not be worked from");
+      e.faults().forEach(f -> lines.add(f.line()));
+      throw new Refusal(Exit.WRONG_USE, lines);
+    }
+    throw new Refusal(
+        Exit.OUR_FAULT,
+        List.of(
+            "nothing was written: the job did not read back as the offer that was chosen",
+            Main.PLEASE_REPORT));
+  }
+
+  private static Optional<String> plateFile(Path path) {
+    try {
+      return Optional.of(Files.readString(path, StandardCharsets.UTF_8));
+    } catch (IOException e) {
+      return Optional.empty();
+    }
+  }
+
+  private static void map(LoadedJob loaded, Placements.Found found, Context context, Path directory)
+      throws IOException, Refusal {
+    Job job = loaded.layout().job();
+    JobInfo info = new JobInfo(job.title(), job.date(), job.units(), loaded.packMark(), List.of());
+    List<Page> pages =
+        PlacementMap.pages(
+            found.map().orElseThrow(),
+            found.offers(),
+            found.estimate(),
+            job.sides().values().iterator().next().print(),
+            info);
+    byte[] pdf = PdfWriter.write(job.title(), pages);
+    PackCommand.refuse(PdfProof.check(pdf, pages));
+    SortedMap<String, byte[]> files = new TreeMap<>();
+    files.put(PDF, pdf);
+    new PackDirectory(context.ops(), directory).writePlacement(loaded.packMark(), files);
+  }
+}

@@ -1,0 +1,91 @@
+package dev.towerscribe.job;
+
+import dev.towerscribe.model.Mount;
+import dev.towerscribe.quantity.LengthUnit;
+import dev.towerscribe.quantity.Numbers;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Puts another mount into the text of a job file and leaves every other character as it was:
+ * comments, blank lines, line ends. Only the plain way of writing {@code [mount]} is understood, a
+ * table with one key to a line; whoever uses this reads the text again and compares.
+ */
+public final class MountText {
+  private static final Pattern TABLE = Pattern.compile("\\s*\\[\\s*([^\\[\\]]+?)\\s*\\]\\s*(#.*)?");
+
+  private static final Pattern KEY =
+      Pattern.compile("(\\s*(rotation|rearward|inboard|setting)\\s*=\\s*)([^\\s#]+)(.*)");
+
+  /** Enough for a lattice of five thousandths of an inch and for any setting of a file. */
+  private static final int DECIMALS = 9;
+
+  private MountText() {}
+
+  /**
+   * Replaces the four values under {@code [mount]}.
+   *
+   * @param text text of a job file that has been read without fault
+   * @param unit its unit
+   * @param mount what to put there
+   * @return the changed text; empty where the four keys do not stand one to a line under a plain
+   *     {@code [mount]}, once each
+   */
+  public static Optional<String> with(String text, LengthUnit unit, Mount mount) {
+    Map<String, String> values = new LinkedHashMap<>();
+    values.put("rotation", number(mount.rotation().degrees()));
+    values.put("rearward", number(unit.fromMm(mount.rearwardMm())));
+    values.put("inboard", number(unit.fromMm(mount.inboardMm())));
+    values.put("setting", number(unit.fromMm(mount.settingMm())));
+    List<String> missing = new ArrayList<>(values.keySet());
+    StringBuilder out = new StringBuilder(text.length() + 16);
+    boolean inMount = false;
+    int from = 0;
+    while (from < text.length()) {
+      int end = text.indexOf('\n', from);
+      int to = end < 0 ? text.length() : end;
+      int stop = to > from && text.charAt(to - 1) == '\r' ? to - 1 : to;
+      String line = text.substring(from, stop);
+      Matcher table = TABLE.matcher(line);
+      if (line.strip().startsWith("[")) {
+        inMount = table.matches() && table.group(1).equals("mount");
+      }
+      Matcher key = KEY.matcher(line);
+      if (inMount && key.matches()) {
+        if (!missing.remove(key.group(2))) {
+          return Optional.empty();
+        }
+        out.append(key.group(1)).append(values.get(key.group(2))).append(key.group(4));
+      } else {
+        out.append(line);
+      }
+      out.append(text, stop, end < 0 ? to : end + 1);
+      from = end < 0 ? to : end + 1;
+    }
+    return missing.isEmpty() ? Optional.of(out.toString()) : Optional.empty();
+  }
+
+  /**
+   * Whether a job file gives one side a mount of its own, so that no one mount serves both.
+   *
+   * @param text text of a job file that has been read without fault
+   * @return true if the parsed file has {@code left.mount} or {@code right.mount}
+   */
+  public static boolean differsBySide(String text) {
+    Faults faults = new Faults();
+    return TomlText.parse(text, "", faults)
+        .map(t -> t.hasTable("left", "mount") || t.hasTable("right", "mount"))
+        .orElse(false);
+  }
+
+  /** Always with a decimal point, as files are written. */
+  private static String number(double value) {
+    String text = Numbers.plain(value, DECIMALS);
+    return text.indexOf('.') < 0 ? text + ".0" : text;
+  }
+}

@@ -1,0 +1,145 @@
+package dev.towerscribe.placement;
+
+import dev.towerscribe.alignment.NotReached;
+import dev.towerscribe.layout.MountCheck;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Rotation against rearward offset, each cell at its best inboard offset and setting: where the
+ * plates can go, and what stands in the way elsewhere.
+ *
+ * @param rotationsDeg rotations of the cells' middles, ascending, evenly spaced
+ * @param rearwardsMm rearward offsets of the cells' middles, ascending, evenly spaced
+ * @param casterDeg the lesser caster of both sides, by rotation and then rearward; NaN where no
+ *     placement stands
+ * @param barriers what stands in the way there; null where a placement stands
+ */
+public record FeasibleMap(
+    List<Double> rotationsDeg,
+    List<Double> rearwardsMm,
+    List<List<Double>> casterDeg,
+    List<List<Barrier>> barriers) {
+  /** Why no placement stands in a cell: what gives way last as inboard offset and setting vary. */
+  public enum Barrier {
+    /** The shaft meets the opening's edge. */
+    SHAFT("shaft meets the opening"),
+    /** The plate does not cover the opening or meets a wall. */
+    PLATE("plate off the opening or at a wall"),
+    /** A bolt is too near an edge. */
+    BOLTS("a bolt too near an edge"),
+    /** Too little of a bracket is left. */
+    BRACKET("too little bracket left"),
+    /** Camber past its limit, or the linkage does not get there. */
+    LINKAGE("camber past its limit");
+
+    private final String words;
+
+    Barrier(String words) {
+      this.words = words;
+    }
+
+    /**
+     * The barrier in a few words.
+     *
+     * @return to be written where it holds
+     */
+    public String words() {
+      return words;
+    }
+  }
+
+  /** A degree of rotation and a millimetre of offset to a cell. */
+  private static final double CELL = 1.0;
+
+  /** Copies the lists, whose inner ones may hold nulls. */
+  public FeasibleMap {
+    rotationsDeg = List.copyOf(rotationsDeg);
+    rearwardsMm = List.copyOf(rearwardsMm);
+    casterDeg = List.copyOf(casterDeg);
+    barriers = List.copyOf(barriers);
+  }
+
+  private record Cell(double caster, Barrier barrier) {}
+
+  static FeasibleMap of(PlacementSearch search, Lattice lattice, Reach reach, double from)
+      throws NotReached {
+    List<Integer> rotations =
+        steps(reach.rotationFrom(), reach.rotationTo(), lattice.anglesPerDegree(), 1.0);
+    double perMm = lattice.places(100.0) / 100.0;
+    List<Integer> rearwards = steps(reach.rearwardFrom(), reach.rearwardTo(), perMm, CELL);
+    List<Integer> inboards = steps(reach.inboardFrom(), reach.inboardTo(), perMm, CELL);
+    List<List<Cell>> rows =
+        search.shared(
+            rotations.size(),
+            from,
+            1.0,
+            (index, worth) -> {
+              List<Cell> row = new ArrayList<>();
+              for (int rearward : rearwards) {
+                row.add(cell(rotations.get(index), rearward, inboards, lattice, worth));
+              }
+              return row;
+            });
+    return new FeasibleMap(
+        rotations.stream().map(lattice::degrees).toList(),
+        rearwards.stream().map(lattice::mm).toList(),
+        rows.stream().map(r -> r.stream().map(Cell::caster).toList()).toList(),
+        rows.stream()
+            .map(
+                r -> {
+                  List<Barrier> row = new ArrayList<>();
+                  r.forEach(c -> row.add(c.barrier()));
+                  return row;
+                })
+            .toList());
+  }
+
+  private static List<Integer> steps(double from, double to, double perUnit, double step) {
+    List<Integer> steps = new ArrayList<>();
+    for (int i = 0; from + i * step <= to + step / 1e6; i++) {
+      steps.add((int) Math.round((from + i * step) * perUnit));
+    }
+    return steps;
+  }
+
+  private static Cell cell(
+      int rotation, int rearward, List<Integer> inboards, Lattice lattice, Worth worth) {
+    double best = Double.NEGATIVE_INFINITY;
+    double caster = Double.NaN;
+    Barrier last = Barrier.SHAFT;
+    for (int inboard : inboards) {
+      MountCheck.Answer answer = worth.quick(rotation, rearward, inboard);
+      if (answer == MountCheck.Answer.NO) {
+        last = later(last, Barrier.values()[worth.barrier().ordinal()]);
+        continue;
+      }
+      for (int s = 0; s < lattice.settings().size(); s++) {
+        if (!worth.read(new Lattice.Place(rotation, rearward, inboard, s))) {
+          last = Barrier.LINKAGE;
+          continue;
+        }
+        if (worth.aims() <= best || answer == MountCheck.Answer.NO) {
+          continue;
+        }
+        double aims = worth.aims();
+        double here = worth.caster();
+        if (answer == MountCheck.Answer.UNSURE) {
+          boolean stands = worth.allows(rotation, rearward, inboard);
+          answer = stands ? MountCheck.Answer.YES : MountCheck.Answer.NO;
+          if (!stands) {
+            last = later(last, Barrier.values()[worth.barrier().ordinal()]);
+            continue;
+          }
+        }
+        best = aims;
+        caster = here;
+      }
+    }
+    return new Cell(caster, Double.isNaN(caster) ? last : null);
+  }
+
+  private static Barrier later(Barrier a, Barrier b) {
+    return a.compareTo(b) >= 0 ? a : b;
+  }
+}

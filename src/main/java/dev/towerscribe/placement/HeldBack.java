@@ -1,0 +1,143 @@
+package dev.towerscribe.placement;
+
+import dev.towerscribe.finding.Finding;
+import dev.towerscribe.finding.JobRejected;
+import dev.towerscribe.model.Job;
+import dev.towerscribe.quantity.LengthUnit;
+import dev.towerscribe.quantity.Numbers;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+
+/** What stands in the way of more caster at a place: found by going on, step by step, in words. */
+final class HeldBack {
+  /** How far to go on before giving up, mm and degrees. */
+  private static final double FAR = 5.0;
+
+  private final Job job;
+  private final Lattice lattice;
+  private final PlacementSearch search;
+  private final Worth worth;
+
+  HeldBack(Job job, Lattice lattice, PlacementSearch search, Worth worth) {
+    this.job = job;
+    this.lattice = lattice;
+    this.search = search;
+    this.worth = worth;
+  }
+
+  /** The words for a place. */
+  String words(Lattice.Place place) {
+    List<String> all = new ArrayList<>();
+    int far = lattice.places(FAR);
+    walk(place, 0, 1, far, "further rearward", all);
+    int turns = (int) Math.round(FAR * lattice.anglesPerDegree());
+    if (caster(moved(place, 1, 0)) > caster(moved(place, -1, 0))) {
+      walk(place, 1, 0, turns, "turned further rearward", all);
+    } else {
+      walk(place, -1, 0, turns, "turned back toward straight across", all);
+    }
+    return all.isEmpty()
+        ? "nothing within "
+            + length(lattice.mm(far))
+            + " or "
+            + Numbers.plain(FAR, 1)
+            + " deg: it gives up caster for what it is best at"
+        : String.join("; ", all);
+  }
+
+  private static Lattice.Place moved(Lattice.Place p, int turn, int back) {
+    return new Lattice.Place(p.rotation() + turn, p.rearward() + back, p.inboard(), p.setting());
+  }
+
+  private double caster(Lattice.Place p) {
+    return worth.read(p) ? worth.caster() : Double.NEGATIVE_INFINITY;
+  }
+
+  private void walk(
+      Lattice.Place from, int turn, int back, int most, String way, List<String> all) {
+    for (int n = 1; n <= most; n++) {
+      Lattice.Place there = moved(from, n * turn, n * back);
+      String reason = reason(there);
+      if (!reason.isEmpty()) {
+        double by = turn == 0 ? lattice.mm(n) : lattice.degrees(n);
+        all.add(
+            way
+                + " by "
+                + (turn == 0 ? length(by) : Numbers.plain(by, 1) + " deg")
+                + ", "
+                + reason);
+        return;
+      }
+    }
+  }
+
+  private String length(double mm) {
+    boolean metric = lattice.unit() == LengthUnit.MM;
+    return Numbers.plain(lattice.unit().fromMm(mm), metric ? 1 : 3) + " " + lattice.unit().symbol();
+  }
+
+  /** What is against a place; empty if nothing is. */
+  private String reason(Lattice.Place p) {
+    if (!search.holds(p)) {
+      return "the range searched ends";
+    }
+    worth.read(p);
+    Worth.Trouble trouble = worth.trouble();
+    if (trouble == Worth.Trouble.LINKAGE) {
+      return "the linkage does not get to ride height";
+    }
+    if (!worth.allows(p.rotation(), p.rearward(), p.inboard())) {
+      return stops(p);
+    }
+    return switch (trouble) {
+      case CAMBER_LIMIT -> "camber passes its limit";
+      case PAST -> "caster passes the most wanted";
+      case CAMBER_AIM -> "the camber aim is out of reach";
+      default -> "";
+    };
+  }
+
+  private String stops(Lattice.Place p) {
+    try {
+      List<Finding> stops = Layouts.of(job.with(lattice.mount(p))).layout().stops();
+      Set<String> told = new TreeSet<>();
+      Set<String> sides = new TreeSet<>();
+      for (Finding stop : stops) {
+        String side = stop.id().substring(0, stop.id().indexOf('.'));
+        told.add(words(stop));
+        sides.add(side);
+      }
+      boolean oneOfTwo = job.sides().size() > 1 && sides.size() == 1;
+      return told.stream().limit(2).collect(Collectors.joining(" and "))
+          + (oneOfTwo ? " on the " + sides.iterator().next() : "");
+    } catch (JobRejected e) {
+      return "the plate reaches past the dome of the tower top";
+    }
+  }
+
+  /** A stop in few words, to be read after "further rearward by 0.1 mm,". */
+  static String words(Finding stop) {
+    String check = stop.id().substring(stop.id().indexOf('.') + 1);
+    String kind = check.contains(".") ? check.substring(0, check.indexOf('.')) : check;
+    // Places read "bolt B, final cut": what, and what it comes near.
+    int comma = stop.where().indexOf(", ");
+    String what = comma < 0 ? stop.where() : stop.where().substring(0, comma);
+    String other = comma < 0 ? "" : stop.where().substring(comma + 2);
+    return switch (kind) {
+      case "edge-cut" -> what + " comes too near the final cut";
+      case "edge-land" -> what + " comes too near the edge of the land";
+      case "edge-landmark", "keep-out" -> what + " comes too near the " + other;
+      case "seat-land" -> "the washer of " + what + " hangs over the edge of the land";
+      case "seat-cut" -> "the washer of " + what + " hangs over the opening";
+      case "plate-cover" -> "the plate no longer covers the opening";
+      case "plate-wall" -> "the plate meets the tower's wall";
+      case "sweep" -> "the shaft touches the opening";
+      case "notch-width" -> "too little is left of the " + what;
+      case "notch-fastener" -> "the notch runs into a fastener of the " + what;
+      default -> stop.where() + " gives a stop";
+    };
+  }
+}

@@ -1,0 +1,351 @@
+package dev.towerscribe.placement;
+
+import dev.towerscribe.alignment.NotReached;
+import dev.towerscribe.layout.MountCheck;
+import dev.towerscribe.model.Job;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.atomic.AtomicLong;
+
+/**
+ * Looks for places: first on a coarse grid over all of the reach, then closer and closer round the
+ * best of it, down to the lattice's own steps. The answer depends on the job alone: every part of
+ * the work is the same whichever thread does it, and ties fall to the place that comes first.
+ */
+final class PlacementSearch {
+  /** What a place may be best at. */
+  enum Want {
+    /** The aims. */
+    AIMS,
+    /** Caster alone. */
+    CASTER,
+    /** Little bump steer. */
+    CALM,
+    /** Little metal taken. */
+    METAL,
+    /** Room at the edges. */
+    ROOM
+  }
+
+  /** Coarse step, in degrees and about as many millimetres. */
+  private static final double COARSE = 2.0;
+
+  /** Closer and closer, in steps of the lattice. */
+  private static final int[] FINE = {10, 5, 2, 1};
+
+  /** How many steps each way a closer look goes. */
+  private static final int BOX = 2;
+
+  /** The last look goes further, to get along a narrow ridge. */
+  private static final int LAST_BOX = 3;
+
+  /** How many places of the coarse grid, of different rotations, are looked at closer. */
+  private static final int STARTS = 8;
+
+  private final Job job;
+  private final Lattice lattice;
+  private final MountCheck check;
+  private final Bounds bounds;
+  private final int threads;
+  private final Progress progress;
+  private final AtomicLong looked = new AtomicLong();
+  private List<List<Candidate>> coarse = List.of();
+
+  /** What the checks said of places where a quick answer was not to be had. */
+  private final Map<Lattice.Place, Boolean> asked = new ConcurrentHashMap<>();
+
+  /** Told how far a search has come, 0 to 1, by any thread. */
+  public interface Progress {
+    /**
+     * Takes note.
+     *
+     * @param fraction of the work done
+     */
+    void at(double fraction);
+  }
+
+  /** The reach in steps of the lattice. */
+  private record Bounds(int r0, int r1, int a0, int a1, int b0, int b1) {
+    boolean hold(int r, int a, int b) {
+      return r >= r0 && r <= r1 && a >= a0 && a <= a1 && b >= b0 && b <= b1;
+    }
+  }
+
+  /** A place of the coarse grid that is not known to be stopped. */
+  private record Candidate(
+      Lattice.Place place, boolean sure, double aims, double caster, boolean within) {}
+
+  /** A place with its worth. */
+  record Best(Lattice.Place place, double worth, double aims, double caster) {}
+
+  private static final Comparator<Best> ORDER =
+      Comparator.comparingDouble((Best b) -> -b.worth())
+          .thenComparingDouble(b -> -b.aims())
+          .thenComparingInt(b -> b.place().rotation())
+          .thenComparingInt(b -> b.place().rearward())
+          .thenComparingInt(b -> b.place().inboard())
+          .thenComparingInt(b -> b.place().setting());
+
+  PlacementSearch(
+      Job job, Lattice lattice, MountCheck check, Reach reach, int threads, Progress progress) {
+    this.job = job;
+    this.lattice = lattice;
+    this.check = check;
+    this.threads = threads;
+    this.progress = progress;
+    int degree = lattice.anglesPerDegree();
+    bounds =
+        new Bounds(
+            (int) Math.ceil(reach.rotationFrom() * degree),
+            (int) Math.floor(reach.rotationTo() * degree),
+            lattice.places(reach.rearwardFrom()),
+            lattice.places(reach.rearwardTo()),
+            lattice.places(reach.inboardFrom()),
+            lattice.places(reach.inboardTo()));
+  }
+
+  /** How many placements were looked at. */
+  long looked() {
+    return looked.get();
+  }
+
+  /** Whether a place lies within the reach. */
+  boolean holds(Lattice.Place p) {
+    return bounds.hold(p.rotation(), p.rearward(), p.inboard());
+  }
+
+  private static List<Integer> steps(int from, int to, int step) {
+    List<Integer> steps = new ArrayList<>();
+    for (int i = from; i <= to; i += step) {
+      steps.add(i);
+    }
+    return steps;
+  }
+
+  /** Runs the parts of a work on all threads; the results stand in the order of the parts. */
+  <T> List<T> shared(int parts, double from, double to, Part<T> part) throws NotReached {
+    AtomicInteger next = new AtomicInteger();
+    AtomicInteger done = new AtomicInteger();
+    List<T> results = new ArrayList<>();
+    for (int i = 0; i < parts; i++) {
+      results.add(null);
+    }
+    ExecutorService pool = Executors.newFixedThreadPool(threads, PlacementSearch::worker);
+    try {
+      List<Future<Void>> working = new ArrayList<>();
+      for (int t = 0; t < Math.min(threads, parts); t++) {
+        working.add(
+            pool.submit(
+                () -> {
+                  Worth worth = new Worth(job, lattice, check);
+                  for (int i = next.getAndIncrement(); i < parts; i = next.getAndIncrement()) {
+                    results.set(i, part.of(i, worth));
+                    progress.at(from + (to - from) * done.incrementAndGet() / parts);
+                  }
+                  return null;
+                }));
+      }
+      for (Future<Void> one : working) {
+        one.get();
+      }
+      return results;
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException("the search was interrupted", e);
+    } catch (ExecutionException e) {
+      if (e.getCause() instanceof NotReached n) {
+        throw n;
+      }
+      if (e.getCause() instanceof RuntimeException r) {
+        throw r;
+      }
+      throw new IllegalStateException(e.getCause());
+    } finally {
+      pool.shutdownNow();
+    }
+  }
+
+  /** A part of a work that threads share. */
+  interface Part<T> {
+    T of(int index, Worth worth) throws NotReached;
+  }
+
+  private static Thread worker(Runnable work) {
+    Thread thread = new Thread(work, "search");
+    thread.setDaemon(true);
+    return thread;
+  }
+
+  /** Looks over the whole reach. */
+  void look() throws NotReached {
+    int turn = (int) Math.round(COARSE * lattice.anglesPerDegree());
+    int shift = Math.max(1, lattice.places(COARSE));
+    List<Integer> rotations = steps(bounds.r0(), bounds.r1(), turn);
+    List<Integer> rearwards = steps(bounds.a0(), bounds.a1(), shift);
+    List<Integer> inboards = steps(bounds.b0(), bounds.b1(), shift);
+    coarse =
+        shared(
+            rotations.size(),
+            0.0,
+            0.4,
+            (index, worth) -> row(rotations.get(index), rearwards, inboards, worth));
+  }
+
+  private List<Candidate> row(
+      int rotation, List<Integer> rearwards, List<Integer> inboards, Worth worth) {
+    List<Candidate> row = new ArrayList<>();
+    int settings = lattice.settings().size();
+    for (int rearward : rearwards) {
+      for (int inboard : inboards) {
+        MountCheck.Answer answer = worth.quick(rotation, rearward, inboard);
+        if (answer == MountCheck.Answer.NO) {
+          continue;
+        }
+        for (int s = 0; s < settings; s++) {
+          Lattice.Place place = new Lattice.Place(rotation, rearward, inboard, s);
+          if (worth.read(place)) {
+            row.add(
+                new Candidate(
+                    place,
+                    answer == MountCheck.Answer.YES,
+                    worth.aims(),
+                    worth.caster(),
+                    worth.within()));
+          }
+        }
+      }
+    }
+    looked.addAndGet((long) rearwards.size() * inboards.size() * settings);
+    return row;
+  }
+
+  /**
+   * The best place for one thing.
+   *
+   * @param want which
+   * @param floor least worth for the aims that a place may have
+   * @param from progress at the start
+   * @param to progress at the end
+   * @return the place, or nothing if there is none
+   */
+  Optional<Best> best(Want want, double floor, double from, double to) throws NotReached {
+    List<Optional<Best>> ofRows =
+        shared(
+            coarse.size(),
+            from,
+            (from + to) / 2,
+            (index, worth) -> ofRow(coarse.get(index), want, floor, worth));
+    List<Best> starts =
+        ofRows.stream().flatMap(Optional::stream).sorted(ORDER).limit(STARTS).toList();
+    List<Best> ends =
+        shared(
+            starts.size(),
+            (from + to) / 2,
+            to,
+            (index, worth) -> closer(starts.get(index), want, floor, worth));
+    return ends.stream().min(ORDER);
+  }
+
+  private Optional<Best> ofRow(List<Candidate> row, Want want, double floor, Worth worth) {
+    List<Ranked> ranked = new ArrayList<>();
+    for (Candidate c : row) {
+      if (c.aims() < floor || want == Want.CASTER && !c.within()) {
+        continue;
+      }
+      double value =
+          switch (want) {
+            case AIMS -> c.aims();
+            case CASTER -> c.caster();
+            default -> {
+              worth.read(c.place());
+              yield value(want, c.place(), worth);
+            }
+          };
+      ranked.add(new Ranked(new Best(c.place(), value, c.aims(), c.caster()), c.sure()));
+    }
+    return firstThatStands(ranked, worth);
+  }
+
+  /** A place with its worth, and whether the metal is known to allow it. */
+  private record Ranked(Best best, boolean sure) {}
+
+  /** The checks themselves cost much, so they are asked from the best place downward. */
+  private Optional<Best> firstThatStands(List<Ranked> ranked, Worth worth) {
+    ranked.sort((x, y) -> ORDER.compare(x.best(), y.best()));
+    for (Ranked one : ranked) {
+      if (one.sure() || stands(one.best().place(), worth)) {
+        return Optional.of(one.best());
+      }
+    }
+    return Optional.empty();
+  }
+
+  private boolean stands(Lattice.Place p, Worth worth) {
+    return asked.computeIfAbsent(
+        new Lattice.Place(p.rotation(), p.rearward(), p.inboard(), 0),
+        q -> worth.allows(q.rotation(), q.rearward(), q.inboard()));
+  }
+
+  /** The worth of the place just read. */
+  private static double value(Want want, Lattice.Place place, Worth worth) {
+    return switch (want) {
+      case AIMS -> worth.aims();
+      case CASTER -> worth.within() ? worth.caster() : Double.NEGATIVE_INFINITY;
+      case CALM -> worth.calm();
+      case METAL -> worth.metal(place);
+      case ROOM -> worth.room(place);
+    };
+  }
+
+  private Best closer(Best start, Want want, double floor, Worth worth) {
+    Best best = start;
+    for (int step : FINE) {
+      Best before;
+      do {
+        before = best;
+        best = around(best, step, step == 1 ? LAST_BOX : BOX, want, floor, worth);
+      } while (best != before);
+    }
+    return best;
+  }
+
+  private Best around(Best centre, int step, int reach, Want want, double floor, Worth worth) {
+    List<Ranked> better = new ArrayList<>();
+    Lattice.Place c = centre.place();
+    int settings = lattice.settings().size();
+    for (int i = -reach; i <= reach; i++) {
+      for (int j = -reach; j <= reach; j++) {
+        for (int k = -reach; k <= reach; k++) {
+          int r = c.rotation() + i * step;
+          int a = c.rearward() + j * step;
+          int b = c.inboard() + k * step;
+          if (!bounds.hold(r, a, b)) {
+            continue;
+          }
+          looked.addAndGet(settings);
+          MountCheck.Answer answer = worth.quick(r, a, b);
+          for (int s = 0; s < settings && answer != MountCheck.Answer.NO; s++) {
+            Lattice.Place place = new Lattice.Place(r, a, b, s);
+            if (!worth.read(place) || worth.aims() < floor) {
+              continue;
+            }
+            Best here = new Best(place, value(want, place, worth), worth.aims(), worth.caster());
+            if (ORDER.compare(here, centre) < 0) {
+              better.add(new Ranked(here, answer == MountCheck.Answer.YES));
+            }
+          }
+        }
+      }
+    }
+    return firstThatStands(better, worth).orElse(centre);
+  }
+}

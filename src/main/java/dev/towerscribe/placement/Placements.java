@@ -1,0 +1,227 @@
+package dev.towerscribe.placement;
+
+import dev.towerscribe.alignment.Alignment;
+import dev.towerscribe.alignment.Curves;
+import dev.towerscribe.alignment.JobAlignment;
+import dev.towerscribe.alignment.NotReached;
+import dev.towerscribe.alignment.Reading;
+import dev.towerscribe.alignment.ShaftPoses;
+import dev.towerscribe.alignment.SideAlignment;
+import dev.towerscribe.alignment.StrutFigures;
+import dev.towerscribe.finding.Finding;
+import dev.towerscribe.finding.JobRejected;
+import dev.towerscribe.layout.JobLayout;
+import dev.towerscribe.layout.MountCheck;
+import dev.towerscribe.model.Job;
+import dev.towerscribe.model.Plate;
+import dev.towerscribe.model.SideJob;
+import dev.towerscribe.quantity.Angle;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** Finds where a job's plates can best go: one placement that fits every side of the job. */
+public final class Placements {
+  /** How much worth for the aims, in degrees, an offer may give up for what it is best at. */
+  public static final double GIVEN_UP_DEG = 0.5;
+
+  private Placements() {}
+
+  /**
+   * What a search found.
+   *
+   * @param offers the short list, the best for the aims first; empty if no placement stands
+   * @param map where the plates can go, if it was asked for
+   * @param estimate whether caster and camber are estimates from a measured axis
+   * @param looked how many placements were looked at
+   * @param always stops that no placement can put right
+   */
+  public record Found(
+      List<Offer> offers,
+      Optional<FeasibleMap> map,
+      boolean estimate,
+      long looked,
+      List<Finding> always) {
+    /** Copies the lists. */
+    public Found {
+      offers = List.copyOf(offers);
+      always = List.copyOf(always);
+    }
+  }
+
+  /** How a search is run. None of it changes what is found, but for the reach. */
+  public record Settings(Reach reach, int threads, boolean withMap) {}
+
+  /** Told how far a search has come, by any thread. */
+  public interface Progress {
+    /**
+     * Takes note.
+     *
+     * @param fraction of the work done, 0 to 1
+     */
+    void at(double fraction);
+  }
+
+  /**
+   * Searches.
+   *
+   * @param job the job; its own mount does not matter
+   * @param settings how
+   * @param progress told how far it has come
+   * @return what was found
+   * @throws CannotPlace if the job lacks what a search needs
+   */
+  public static Found find(Job job, Settings settings, Progress progress) throws CannotPlace {
+    return find(job, Lattice.of(job), settings, progress);
+  }
+
+  static Found find(Job job, Lattice lattice, Settings settings, Progress progress)
+      throws CannotPlace {
+    boolean estimate = ready(job);
+    MountCheck check = MountCheck.of(job, ShaftPoses::of);
+    if (!check.always().isEmpty()) {
+      return new Found(List.of(), Optional.empty(), estimate, 0, check.always());
+    }
+    PlacementSearch search =
+        new PlacementSearch(
+            job, lattice, check, settings.reach(), settings.threads(), progress::at);
+    try {
+      search.look();
+      Map<Lattice.Place, List<String>> named = new LinkedHashMap<>();
+      Optional<PlacementSearch.Best> best =
+          search.best(PlacementSearch.Want.AIMS, Double.NEGATIVE_INFINITY, 0.4, 0.5);
+      if (best.isPresent()) {
+        named.put(best.get().place(), new ArrayList<>(List.of("best for the aims")));
+        double floor = best.get().aims() - GIVEN_UP_DEG;
+        others(search, floor, estimate, named);
+      }
+      Worth worth = new Worth(job, lattice, check);
+      HeldBack heldBack = new HeldBack(job, lattice, search, worth);
+      List<Offer> offers = new ArrayList<>();
+      for (Map.Entry<Lattice.Place, List<String>> one : named.entrySet()) {
+        offers.add(
+            offer(
+                job.with(lattice.mount(one.getKey())),
+                String.join(", ", one.getValue()),
+                check,
+                worth.room(one.getKey()),
+                heldBack.words(one.getKey())));
+      }
+      Optional<FeasibleMap> map =
+          settings.withMap()
+              ? Optional.of(FeasibleMap.of(search, lattice, settings.reach(), 0.7))
+              : Optional.empty();
+      progress.at(1.0);
+      return new Found(offers, map, estimate, search.looked(), List.of());
+    } catch (NotReached e) {
+      throw new CannotPlace(
+          "the strut as measured does not work out: "
+              + e.reason().words()
+              + "; run check, and measure the points that it names again");
+    }
+  }
+
+  private static void others(
+      PlacementSearch search,
+      double floor,
+      boolean estimate,
+      Map<Lattice.Place, List<String>> named)
+      throws NotReached {
+    Map<PlacementSearch.Want, String> wants = new LinkedHashMap<>();
+    wants.put(PlacementSearch.Want.CASTER, "most caster");
+    if (!estimate) {
+      wants.put(PlacementSearch.Want.CALM, "least bump steer");
+    }
+    wants.put(PlacementSearch.Want.METAL, "least metal removed");
+    wants.put(PlacementSearch.Want.ROOM, "most room at the edges");
+    double at = 0.5;
+    for (Map.Entry<PlacementSearch.Want, String> want : wants.entrySet()) {
+      search
+          .best(want.getKey(), floor, at, at + 0.05)
+          .ifPresent(
+              b -> named.computeIfAbsent(b.place(), p -> new ArrayList<>()).add(want.getValue()));
+      at += 0.05;
+    }
+  }
+
+  /** Whether figures are estimates; refuses a job that a search cannot be made for. */
+  private static boolean ready(Job job) throws CannotPlace {
+    List<SideJob> sides = List.copyOf(job.sides().values());
+    for (SideJob side : sides) {
+      if (side.strut().isEmpty() && side.axis().isEmpty()) {
+        throw new CannotPlace(
+            "the job gives neither the strut's points nor a steering axis for the "
+                + side.side().word()
+                + " side, so nothing is known of its caster and camber; add [strut] or [axis]");
+      }
+      Plate first = sides.get(0).plate();
+      if (!side.plate().slot().equals(first.slot())
+          || side.plate().bearingXMm() != first.bearingXMm()) {
+        throw new CannotPlace(
+            "the plates of both sides have different slots, so no one placement serves both; place"
+                + " each side in a job of its own");
+      }
+    }
+    JobAlignment alignment = Alignment.of(job);
+    List<String> stops =
+        alignment.sides().values().stream()
+            .filter(s -> s.before().isEmpty())
+            .flatMap(s -> s.findings().stream())
+            .filter(Finding::isStop)
+            .map(f -> f.id() + ": " + f.say())
+            .distinct()
+            .toList();
+    if (!stops.isEmpty()) {
+      throw new CannotPlace(
+          "the strut as measured does not work out: "
+              + stops.stream().collect(Collectors.joining("; ")));
+    }
+    return sides.stream().anyMatch(s -> s.strut().isEmpty());
+  }
+
+  /** The figures of a job as it stands, as an offer of that name. */
+  private static Offer offer(
+      Job placed, String name, MountCheck check, double room, String heldBack) {
+    Layouts.Worked worked;
+    try {
+      worked = Layouts.of(placed);
+    } catch (JobRejected e) {
+      throw new IllegalStateException("an offer past the dome of its tower", e);
+    }
+    JobLayout layout = worked.layout();
+    if (!layout.stops().isEmpty()) {
+      throw new IllegalStateException("an offer with a stop: " + layout.stops().get(0).id());
+    }
+    double notches =
+        layout.sides().values().stream()
+            .flatMap(s -> s.notches().stream())
+            .mapToDouble(n -> n.removed().area())
+            .sum();
+    List<Reading> readings =
+        worked.alignment().sides().values().stream().map(s -> s.at().orElseThrow()).toList();
+    Optional<Double> bump =
+        worked.alignment().sides().values().stream()
+            .map(Placements::peak)
+            .flatMap(Optional::stream)
+            .max(Double::compare);
+    return new Offer(
+        name,
+        placed.sides().values().iterator().next().mount(),
+        readings.stream().map(Reading::caster).min(Angle::compareTo).orElseThrow(),
+        readings.stream().map(Reading::camber).min(Angle::compareTo).orElseThrow(),
+        bump.map(Angle::new),
+        check.openingMm2() + notches,
+        room,
+        heldBack);
+  }
+
+  private static Optional<Double> peak(SideAlignment side) {
+    return side.strut()
+        .flatMap(StrutFigures::at)
+        .map(Curves::bumpSteer)
+        .map(b -> Math.abs(b.peakRad()));
+  }
+}

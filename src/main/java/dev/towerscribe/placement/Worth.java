@@ -1,0 +1,198 @@
+package dev.towerscribe.placement;
+
+import dev.towerscribe.alignment.Goals;
+import dev.towerscribe.alignment.NotReached;
+import dev.towerscribe.layout.MountCheck;
+import dev.towerscribe.model.Aims;
+import dev.towerscribe.model.Job;
+import dev.towerscribe.model.SideJob;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * How good a place is, one number for each thing that may be wanted; larger is better. One thread
+ * at a time.
+ *
+ * <p>For the aims: the lesser caster of both sides in degrees, less {@link #CAMBER_WORTH} of each
+ * degree by which the camber of the worse side is away from its aim. A place past the most caster
+ * wanted, or whose camber aim is out of the knuckle bolt's reach, counts as a degree and more worse
+ * than one that just is not; a place past the camber limit does not count at all.
+ */
+final class Worth {
+  /**
+   * What a degree of camber is worth in degrees of caster. Our own choice, no source: camber must
+   * not be bought with more than about a third of its size in caster.
+   */
+  static final double CAMBER_WORTH = 0.3;
+
+  /** A limit is passed by more than rounding, degrees. */
+  static final double PASS_DEG = 1e-9;
+
+  private final Lattice lattice;
+  private final MountCheck check;
+  private final MountCheck.Scratch scratch = new MountCheck.Scratch();
+  private final List<SideAngles> sides = new ArrayList<>();
+  private final double[] casterTo;
+  private final double[] camberAim;
+  private final double[] camberLimit;
+  private final double bearingX;
+
+  /** What the linkage has against a place. */
+  enum Trouble {
+    /** Nothing. */
+    NONE,
+    /** It does not get to ride height. */
+    LINKAGE,
+    /** A camber past its limit. */
+    CAMBER_LIMIT,
+    /** More caster than wanted. */
+    PAST,
+    /** The camber aim out of the knuckle bolt's reach. */
+    CAMBER_AIM
+  }
+
+  // Read at the last place.
+  private Trouble trouble = Trouble.NONE;
+  private double caster;
+  private double aims;
+  private boolean within;
+
+  Worth(Job job, Lattice lattice, MountCheck check) throws NotReached {
+    this.lattice = lattice;
+    this.check = check;
+    List<SideJob> jobs = new ArrayList<>();
+    for (SideJob side : job.sides().values()) {
+      if (jobs.stream().noneMatch(other -> SideAngles.alike(other, side))) {
+        jobs.add(side);
+      }
+    }
+    casterTo = new double[jobs.size()];
+    camberAim = new double[jobs.size()];
+    camberLimit = new double[jobs.size()];
+    bearingX = jobs.get(0).plate().bearingXMm();
+    for (int i = 0; i < jobs.size(); i++) {
+      sides.add(SideAngles.of(jobs.get(i)).orElseThrow());
+      Goals goals = goals(jobs.get(i));
+      casterTo[i] = goals.casterTo().map(a -> a.degrees()).orElse(Double.POSITIVE_INFINITY);
+      camberAim[i] = goals.camber().radians();
+      camberLimit[i] = goals.camberLimit().degrees();
+    }
+  }
+
+  /** A side's goals; those of a road and track car where the job says nothing. */
+  static Goals goals(SideJob job) {
+    return Goals.of(
+        job.aims()
+            .orElse(
+                new Aims(
+                    Aims.Use.ROAD_AND_TRACK,
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty())));
+  }
+
+  /** What the metal says of a place, quickly. */
+  MountCheck.Answer quick(int rotation, int rearward, int inboard) {
+    return check.quick(
+        lattice.radians(rotation), lattice.mm(rearward), lattice.mm(inboard), scratch);
+  }
+
+  /** What the metal says of a place. */
+  boolean allows(int rotation, int rearward, int inboard) {
+    return check.allows(
+        lattice.radians(rotation), lattice.mm(rearward), lattice.mm(inboard), scratch);
+  }
+
+  MountCheck.Barrier barrier() {
+    return scratch.barrier();
+  }
+
+  /**
+   * Works out what the linkage makes of a place, which the metal is not asked about.
+   *
+   * @return false where a side does not get to ride height or passes its camber limit
+   */
+  boolean read(Lattice.Place p) {
+    double rotation = lattice.radians(p.rotation());
+    double along = bearingX + lattice.settings().get(p.setting());
+    double fore = -lattice.mm(p.rearward()) - along * Math.sin(rotation);
+    double in = lattice.mm(p.inboard()) + along * Math.cos(rotation);
+    double least = Double.POSITIVE_INFINITY;
+    double past = 0.0;
+    double missed = 0.0;
+    double away = 0.0;
+    for (int i = 0; i < sides.size(); i++) {
+      SideAngles side = sides.get(i);
+      if (!side.set(fore, in)) {
+        trouble = Trouble.LINKAGE;
+        return false;
+      }
+      double degrees = Math.toDegrees(side.caster());
+      double camber = Math.toDegrees(side.camber());
+      if (camber < camberLimit[i] - PASS_DEG) {
+        trouble = Trouble.CAMBER_LIMIT;
+        return false;
+      }
+      least = Math.min(least, degrees);
+      past = Math.max(past, degrees - casterTo[i]);
+      missed = Math.max(missed, Math.toDegrees(side.outOfReach(camberAim[i])));
+      away = Math.max(away, Math.abs(camber - Math.toDegrees(camberAim[i])));
+    }
+    caster = least;
+    double worth = least - CAMBER_WORTH * away;
+    if (past > PASS_DEG) {
+      worth -= 1 + 2 * past;
+    }
+    if (missed > PASS_DEG) {
+      worth -= 1 + 10 * missed;
+    }
+    aims = worth;
+    within = past <= PASS_DEG && missed <= PASS_DEG;
+    trouble =
+        past > PASS_DEG ? Trouble.PAST : missed > PASS_DEG ? Trouble.CAMBER_AIM : Trouble.NONE;
+    return true;
+  }
+
+  /** Whether the place read lies within the window and the bolt's reach. */
+  boolean within() {
+    return within;
+  }
+
+  /** The lesser caster of both sides at the place read, degrees. */
+  double caster() {
+    return caster;
+  }
+
+  /** What the linkage has against the place read. */
+  Trouble trouble() {
+    return trouble;
+  }
+
+  /** Worth for the aims of the place read. */
+  double aims() {
+    return aims;
+  }
+
+  /** Greatest bump steer of both sides at the place read, degrees, negative. */
+  double calm() {
+    double most = 0.0;
+    for (SideAngles side : sides) {
+      most = Math.max(most, side.bumpSteer());
+    }
+    return -Math.toDegrees(most);
+  }
+
+  /** Metal left on brackets, mm2, negative. */
+  double metal(Lattice.Place p) {
+    return -check.notchesMm2(
+        lattice.radians(p.rotation()), lattice.mm(p.rearward()), lattice.mm(p.inboard()), scratch);
+  }
+
+  /** Least distance of the bolts from what they must stay away from, mm. */
+  double room(Lattice.Place p) {
+    return check.slack(
+        lattice.radians(p.rotation()), lattice.mm(p.rearward()), lattice.mm(p.inboard()), scratch);
+  }
+}
