@@ -56,6 +56,8 @@ public final class QuickStrut {
 
   private final double[] travelY;
   private final double[] travelZ;
+  private final double[] wheelHeights;
+  private final double[] slopes;
   private final double lowestZ;
   private final double highestZ;
 
@@ -157,6 +159,8 @@ public final class QuickStrut {
     travelX = balls.stream().mapToDouble(Vec3::x).toArray();
     travelY = balls.stream().mapToDouble(Vec3::y).toArray();
     travelZ = balls.stream().mapToDouble(Vec3::z).toArray();
+    wheelHeights = new double[travelX.length];
+    slopes = new double[travelX.length];
   }
 
   private double headedHeight(double angle) {
@@ -241,36 +245,36 @@ public final class QuickStrut {
     double lengthSquared = tx * tx + ty * ty + tz * tz;
     // Toe against wheel height at fixed arm angles; the travel's ends fall between two of them.
     double peak = 0.0;
-    double zBefore = 0.0;
-    double slopeBefore = 0.0;
-    int last = travelX.length - 1;
-    for (int i = 0; i <= last; i++) {
+    int n = travelX.length;
+    for (int i = 0; i < n; i++) {
       ballX = travelX[i];
       ballY = travelY[i];
       ballZ = travelZ[i];
       if (!link() || !turnByTie(lengthSquared)) {
         return Double.POSITIVE_INFINITY;
       }
-      double z = wheelZ();
-      double slope = spinSlope();
-      if (z >= lowestZ && z <= highestZ) {
-        peak = Math.max(peak, Math.abs(slope - toeSlope));
+      wheelHeights[i] = wheelZ();
+      slopes[i] = spinSlope() - toeSlope;
+      if (wheelHeights[i] >= lowestZ && wheelHeights[i] <= highestZ) {
+        peak = Math.max(peak, Math.abs(slopes[i]));
       }
-      if (i == 1) {
-        peak = Math.max(peak, between(lowestZ, zBefore, slopeBefore, z, slope));
-      }
-      if (i == last) {
-        peak = Math.max(peak, between(highestZ, zBefore, slopeBefore, z, slope));
-      }
-      zBefore = z;
-      slopeBefore = slope;
+    }
+    if (n > 2) {
+      peak = Math.max(peak, Math.abs(through(lowestZ, 0)));
+      peak = Math.max(peak, Math.abs(through(highestZ, n - 3)));
     }
     // d toe = d slope / (1 + slope^2)
     return peak / (1 + toeSlope * toeSlope);
   }
 
-  private double between(double z, double z0, double slope0, double z1, double slope1) {
-    return Math.abs(slope0 + (slope1 - slope0) * (z - z0) / (z1 - z0) - toeSlope);
+  /** The parabola through three neighbouring points of toe against wheel height. */
+  private double through(double z, int i) {
+    double z0 = wheelHeights[i];
+    double z1 = wheelHeights[i + 1];
+    double z2 = wheelHeights[i + 2];
+    return slopes[i] * (z - z1) * (z - z2) / ((z0 - z1) * (z0 - z2))
+        + slopes[i + 1] * (z - z0) * (z - z2) / ((z1 - z0) * (z1 - z2))
+        + slopes[i + 2] * (z - z0) * (z - z1) / ((z2 - z0) * (z2 - z1));
   }
 
   private double first(Vec3 v) {

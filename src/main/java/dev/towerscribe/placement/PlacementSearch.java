@@ -39,16 +39,24 @@ final class PlacementSearch {
   /** Coarse step, in degrees and about as many millimetres. */
   private static final double COARSE = 2.0;
 
-  /** Closer and closer, in steps of the lattice. */
-  private static final int[] FINE = {10, 5, 2, 1};
+  /** Least steps over a reach. */
+  private static final int LEAST_STEPS = 8;
 
-  /** How many steps each way a closer look goes. */
+  /** Closer and closer, in degrees and millimetres; the last step is the lattice's own. */
+  private static final double[] FINE = {1.0, 0.5, 0.2, 0.0};
+
+  /** Every rotation's best is brought this many of those steps closer before they are compared. */
+  private static final int FIRST = 2;
+
+  /** How many steps each way those first looks go, how many the later ones. */
+  private static final int FIRST_BOX = 1;
+
   private static final int BOX = 2;
 
   /** The last look goes further, to get along a narrow ridge. */
   private static final int LAST_BOX = 3;
 
-  /** How many places of the coarse grid, of different rotations, are looked at closer. */
+  /** How many places are looked at as closely as the lattice allows. */
   private static final int STARTS = 8;
 
   private final Job job;
@@ -123,8 +131,10 @@ final class PlacementSearch {
     return bounds.hold(p.rotation(), p.rearward(), p.inboard());
   }
 
-  private static List<Integer> steps(int from, int to, int step) {
+  /** A small reach is looked over in smaller steps. */
+  private static List<Integer> steps(int from, int to, int most) {
     List<Integer> steps = new ArrayList<>();
+    int step = Math.max(1, Math.min(most, (to - from) / LEAST_STEPS));
     for (int i = from; i <= to; i += step) {
       steps.add(i);
     }
@@ -188,7 +198,7 @@ final class PlacementSearch {
   /** Looks over the whole reach. */
   void look() throws NotReached {
     int turn = (int) Math.round(COARSE * lattice.anglesPerDegree());
-    int shift = Math.max(1, lattice.places(COARSE));
+    int shift = lattice.places(COARSE);
     List<Integer> rotations = steps(bounds.r0(), bounds.r1(), turn);
     List<Integer> rearwards = steps(bounds.a0(), bounds.a1(), shift);
     List<Integer> inboards = steps(bounds.b0(), bounds.b1(), shift);
@@ -243,7 +253,9 @@ final class PlacementSearch {
             coarse.size(),
             from,
             (from + to) / 2,
-            (index, worth) -> ofRow(coarse.get(index), want, floor, worth));
+            (index, worth) ->
+                ofRow(coarse.get(index), want, floor, worth)
+                    .map(best -> closer(best, FIRST, want, floor, worth)));
     List<Best> starts =
         ofRows.stream().flatMap(Optional::stream).sorted(ORDER).limit(STARTS).toList();
     List<Best> ends =
@@ -251,7 +263,7 @@ final class PlacementSearch {
             starts.size(),
             (from + to) / 2,
             to,
-            (index, worth) -> closer(starts.get(index), want, floor, worth));
+            (index, worth) -> closer(starts.get(index), FINE.length, want, floor, worth));
     return ends.stream().min(ORDER);
   }
 
@@ -306,28 +318,32 @@ final class PlacementSearch {
     };
   }
 
-  private Best closer(Best start, Want want, double floor, Worth worth) {
+  private Best closer(Best start, int to, Want want, double floor, Worth worth) {
     Best best = start;
-    for (int step : FINE) {
+    for (int i = 0; i < to; i++) {
+      int turn = Math.max(1, (int) Math.round(FINE[i] * lattice.anglesPerDegree()));
+      int shift = Math.max(1, lattice.places(FINE[i]));
+      int box = i == FINE.length - 1 ? LAST_BOX : to == FINE.length ? BOX : FIRST_BOX;
       Best before;
       do {
         before = best;
-        best = around(best, step, step == 1 ? LAST_BOX : BOX, want, floor, worth);
+        best = around(best, turn, shift, box, want, floor, worth);
       } while (best != before);
     }
     return best;
   }
 
-  private Best around(Best centre, int step, int reach, Want want, double floor, Worth worth) {
+  private Best around(
+      Best centre, int turn, int shift, int reach, Want want, double floor, Worth worth) {
     List<Ranked> better = new ArrayList<>();
     Lattice.Place c = centre.place();
     int settings = lattice.settings().size();
     for (int i = -reach; i <= reach; i++) {
       for (int j = -reach; j <= reach; j++) {
         for (int k = -reach; k <= reach; k++) {
-          int r = c.rotation() + i * step;
-          int a = c.rearward() + j * step;
-          int b = c.inboard() + k * step;
+          int r = c.rotation() + i * turn;
+          int a = c.rearward() + j * shift;
+          int b = c.inboard() + k * shift;
           if (!bounds.hold(r, a, b)) {
             continue;
           }
