@@ -14,6 +14,13 @@ import java.util.Optional;
 final class ReachFindings {
   private static final String SOURCE = "strut points of the job";
 
+  private static final String TRAVEL = "job: strut.bump, strut.droop";
+
+  /** What lies out of reach is a whole end of the travel, so that strides do not step over it. */
+  private static final double STRIDE = 5;
+
+  private static final List<Integer> WAYS = List.of(-1, 1);
+
   private final SideJob job;
   private final List<Finding> list = new ArrayList<>();
 
@@ -132,80 +139,122 @@ final class ReachFindings {
 
   private void travel(Bay bay, Pose set, StrutPoints.Limits limits) {
     double tie = set.tieOuter().minus(set.tieInner()).norm();
-    Optional<String> failed = Optional.empty();
-    for (int sign = -1; sign <= 1; sign += 2) {
+    for (int sign : WAYS) {
       double most = sign < 0 ? limits.droopMm() : limits.bumpMm();
-      for (int mm = 1; mm <= Math.ceil(most) && failed.isEmpty(); mm++) {
-        double travel = sign * Math.min(mm, most);
-        try {
-          bay.mechanism()
-              .tiedAtHeight(set.wheelCentre().z() + travel, set.top(), set.tieInner(), tie);
-        } catch (NotReached e) {
-          String at =
-              Numbers.plain(Math.abs(travel), 1) + " mm of " + (sign < 0 ? "droop" : "bump");
-          failed = Optional.of(at);
-          list.add(
-              new Finding(
-                  id(job, "reach-travel"),
-                  Severity.CAUTION,
-                  "wheel travel, " + points(e.reason()),
-                  Math.abs(travel),
-                  most,
-                  "mm",
-                  "job: strut.bump, strut.droop",
-                  "At "
-                      + at
-                      + " "
-                      + e.reason().words()
-                      + ". Check "
-                      + points(e.reason())
-                      + ", or the travel that the job gives."));
-        }
+      Optional<Failure> failure =
+          firstFailure(
+              most,
+              mm ->
+                  bay.mechanism()
+                      .tiedAtHeight(
+                          set.wheelCentre().z() + sign * mm, set.top(), set.tieInner(), tie));
+      if (failure.isPresent()) {
+        tellTravel(failure.get(), most, sign < 0 ? "droop" : "bump");
+        return;
       }
     }
-    if (failed.isEmpty()) {
-      list.add(
-          new Finding(
-              id(job, "reach-travel"),
-              Severity.NOTE,
-              "wheel travel",
-              limits.bumpMm() + limits.droopMm(),
-              limits.bumpMm() + limits.droopMm(),
-              "mm",
-              "job: strut.bump, strut.droop",
-              "The linkage closes from full droop to full bump."));
-    }
+    list.add(
+        new Finding(
+            id(job, "reach-travel"),
+            Severity.NOTE,
+            "wheel travel",
+            limits.bumpMm() + limits.droopMm(),
+            limits.bumpMm() + limits.droopMm(),
+            "mm",
+            TRAVEL,
+            "The linkage closes from full droop to full bump."));
+  }
+
+  private void tellTravel(Failure failure, double most, String way) {
+    String at = Numbers.plain(failure.at(), 1) + " mm of " + way;
+    String points = points(failure.reason());
+    list.add(
+        new Finding(
+            id(job, "reach-travel"),
+            Severity.CAUTION,
+            "wheel travel, " + points,
+            failure.at(),
+            most,
+            "mm",
+            TRAVEL,
+            "At "
+                + at
+                + " "
+                + failure.reason().words()
+                + ". Check "
+                + points
+                + ", or the travel that the job gives."));
   }
 
   private void steer(Bay bay, Pose set, StrutPoints.Limits limits) {
     double most = limits.steer().degrees();
-    for (int sign = -1; sign <= 1; sign += 2) {
-      for (int degrees = 1; degrees <= Math.ceil(most); degrees++) {
-        double toe = set.toe() + sign * Math.toRadians(Math.min(degrees, most));
-        try {
-          bay.mechanism().headedAtHeight(set.wheelCentre().z(), set.top(), new Angle(toe));
-        } catch (NotReached e) {
-          list.add(
-              new Finding(
-                  id(job, "reach-steer"),
-                  Severity.CAUTION,
-                  "steer, " + points(e.reason()),
-                  Math.min(degrees, most),
-                  most,
-                  "deg",
-                  "job: strut.steer",
-                  "With the wheel turned "
-                      + Numbers.plain(Math.min(degrees, most), 1)
-                      + " deg "
-                      + (sign < 0 ? "out" : "in")
-                      + " at the front "
-                      + e.reason().words()
-                      + ". Check "
-                      + points(e.reason())
-                      + "."));
-          return;
-        }
+    for (int sign : WAYS) {
+      Optional<Failure> failure =
+          firstFailure(
+              most,
+              degrees ->
+                  bay.mechanism()
+                      .headedAtHeight(
+                          set.wheelCentre().z(),
+                          set.top(),
+                          new Angle(set.toe() + sign * Math.toRadians(degrees))));
+      if (failure.isPresent()) {
+        String points = points(failure.get().reason());
+        list.add(
+            new Finding(
+                id(job, "reach-steer"),
+                Severity.CAUTION,
+                "steer, " + points,
+                failure.get().at(),
+                most,
+                "deg",
+                "job: strut.steer",
+                "With the wheel turned "
+                    + Numbers.plain(failure.get().at(), 1)
+                    + " deg "
+                    + (sign < 0 ? "out" : "in")
+                    + " at the front "
+                    + failure.get().reason().words()
+                    + ". Check "
+                    + points
+                    + "."));
+        return;
       }
+    }
+  }
+
+  /** A pose asked for by how far it is from ride height or straight ahead. */
+  private interface Away {
+    Pose pose(double by) throws NotReached;
+  }
+
+  private record Failure(double at, NotReached.Reason reason) {}
+
+  /** The first whole mm or degree, or the end, that is not reached; looked for in strides first. */
+  private static Optional<Failure> firstFailure(double most, Away away) {
+    double reached = 0;
+    while (reached < most) {
+      double next = Math.min(reached + STRIDE, most);
+      if (failure(next, away).isPresent()) {
+        for (double by = Math.min(reached + 1, next); by < next; by++) {
+          Optional<Failure> first = failure(by, away);
+          if (first.isPresent()) {
+            return first;
+          }
+        }
+        return failure(next, away);
+      }
+      reached = next;
+    }
+    return Optional.empty();
+  }
+
+  private static Optional<Failure> failure(double by, Away away) {
+    try {
+      away.pose(by);
+      return Optional.empty();
+    } catch (NotReached e) {
+      return Optional.of(new Failure(by, e.reason()));
     }
   }
 

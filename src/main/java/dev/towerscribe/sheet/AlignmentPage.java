@@ -118,6 +118,9 @@ public final class AlignmentPage {
                 + " standard deviation, from that of the points; camber and toe as measured are taken as"
                 + " true.",
         Type.BODY);
+    if (side.before().isEmpty() && side.at().isEmpty()) {
+      page.paragraph("THE POINTS GIVE NO FIGURES: see the findings for which and why.", Type.BODY);
+    }
     page.table(readings(), GAP);
     page.paragraph(
         "Degrees. Caster: top rearward is positive. Camber: wheel's top leaning outward is positive."

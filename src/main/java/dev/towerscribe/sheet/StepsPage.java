@@ -305,10 +305,10 @@ public final class StepsPage {
     step("Then the other tower, if it is to be done, from its own sheets.");
     step(
         "Bonnet hinges and latch, then wheel alignment, before driving at speed.",
-        "Give the alignment bay the rotation and the setting"
+        "Give the alignment bay the rotation"
             + expected
-                .map(e -> " and the alignment page. " + e + " Far off: measure before driving.")
-                .orElse("."));
+                .map(e -> ", the setting and the alignment page. " + e)
+                .orElse(" and the setting."));
   }
 
   private String setting() {

@@ -22,6 +22,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -471,5 +472,60 @@ class AlignmentTest {
               assertThat(r.perMm().distanceTo(wanted)).isLessThan(1e-11);
             });
     assertThat(ShaftPoses.of(side(Side.LEFT, null, Optional.empty(), Optional.empty()))).isEmpty();
+  }
+
+  @Test
+  void noPointsWhateverGiveAnythingButFiguresOrFindings() {
+    Random random = new Random(41);
+    StrutPoints s = SampleJobs.strut();
+    int stopped = 0;
+    int read = 0;
+    for (int i = 0; i < 3000; i++) {
+      // From small slips to points that lie anywhere, some of them in one line or one place.
+      double by = i % 3 == 0 ? 20 : i % 3 == 1 ? 150 : 500;
+      Vec3 ball = moved(s.ballJoint(), by, random);
+      Vec3 front = moved(s.armFront(), by, random);
+      StrutPoints odd =
+          new StrutPoints(
+              moved(s.top(), by, random),
+              ball,
+              front,
+              i % 7 == 0 ? ball.plus(ball.minus(front)) : moved(s.armRear(), by, random),
+              moved(s.strutLower(), by, random),
+              moved(s.tieInner(), by, random),
+              i % 11 == 0 ? ball.plus(new Vec3(0, 0, 100)) : moved(s.tieOuter(), by, random),
+              moved(s.wheelCentre(), by, random),
+              290,
+              Angle.ofDegrees(-10 + 20 * random.nextDouble()),
+              Angle.ofDegrees(-10 + 20 * random.nextDouble()),
+              -150 + 300 * random.nextDouble(),
+              2,
+              Optional.of(BOLT),
+              new StrutPoints.Limits(200, 200, Angle.ofDegrees(50)));
+      SideJob job = side(Side.LEFT, odd, Optional.empty(), Optional.of(aims(Aims.Use.TRACK)));
+      // Points, angles and findings refuse what is not a number when they are made.
+      SideAlignment a = Alignment.of(job).orElseThrow();
+      ShaftPoses.of(job);
+      if (a.at().isEmpty()) {
+        assertThat(a.findings()).anyMatch(Finding::isStop);
+        stopped++;
+      } else {
+        Metrics m = a.at().get().linkage().orElseThrow();
+        assertThat(List.of(m.caster(), m.camber(), m.toe(), m.scrubMm(), m.trailMm(), m.damperMm()))
+            .allMatch(Double::isFinite);
+        read++;
+      }
+    }
+    // Both ends of the road were taken.
+    assertThat(stopped).isGreaterThan(300);
+    assertThat(read).isGreaterThan(1000);
+  }
+
+  private static Vec3 moved(Vec3 p, double by, Random random) {
+    return p.plus(
+        new Vec3(
+            by * (2 * random.nextDouble() - 1),
+            by * (2 * random.nextDouble() - 1),
+            by * (2 * random.nextDouble() - 1)));
   }
 }

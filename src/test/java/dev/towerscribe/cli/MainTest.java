@@ -101,14 +101,14 @@ class MainTest {
   @Test
   void helpAndVersionAreResults() {
     assertThat(run("--help")).isEqualTo(Exit.DONE);
-    assertThat(out).contains("start", "check", "pack", "ruler", "Example:");
+    assertThat(out).contains("start", "check", "align", "pack", "ruler", "Example:");
     assertThat(run("--version")).isEqualTo(Exit.DONE);
     assertThat(out).isEqualTo("towerscribe " + Version.TEXT + "\n");
     assertThat(err).isEmpty();
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"start", "check", "pack", "ruler"})
+  @ValueSource(strings = {"start", "check", "align", "pack", "ruler"})
   void everyCommandExplainsItselfWithAnExample(String command) {
     assertThat(run(command, "--help")).isEqualTo(Exit.DONE);
     assertThat(out).contains("Usage: towerscribe " + command, "Example: towerscribe " + command);
@@ -133,6 +133,9 @@ class MainTest {
         "ruler --paper B7",
         "start --template none",
         "check bad.toml",
+        "align",
+        "align good.toml --accept left.sweep",
+        "align bad.toml -o out",
         "pack bad.toml -o out",
         "check good.toml --accept left.nothing",
         "pack good.toml -o out --accept left.nothing",
