@@ -24,8 +24,8 @@ public final class Mechanism {
 
   // The upright's points relative to B, in axes (a along the damper upward, f from B square to it,
   // g = a x f); and these axes as measured, in vehicle axes.
-  final Vec3 axisUp;
-  final Vec3 toAxis;
+  private final Vec3 axisUp;
+  private final Vec3 toAxis;
   private final Vec3 across;
   final double axisDistance;
   final Vec3 tieOuter;

@@ -36,8 +36,6 @@ public final class QuickStrut {
   private final double headY;
   private final double toeSlope;
 
-  private final Vec3 axisUp;
-  private final Vec3 toAxis;
   private final double axisDistance;
   private final Vec3 tieOuter;
   private final Vec3 wheel;
@@ -125,8 +123,6 @@ public final class QuickStrut {
     headX = strut.toe().cos();
     headY = -strut.toe().sin();
     toeSlope = strut.toe().tan();
-    axisUp = m.axisUp;
-    toAxis = m.toAxis;
     axisDistance = m.axisDistance;
     tieOuter = m.tieOuter;
     wheel = m.wheelCentre;
@@ -309,20 +305,18 @@ public final class QuickStrut {
     c1x = lx * inverse;
     c1y = ly * inverse;
     c1z = lz * inverse;
-    double nx = toAxis.x() * along - axisUp.x() * aside;
-    double ny = toAxis.y() * along - axisUp.y() * aside;
-    double nz = toAxis.z() * along - axisUp.z() * aside;
-    double k = nx * c1x + ny * c1y + nz * c1z;
-    nx -= k * c1x;
-    ny -= k * c1y;
-    nz -= k * c1z;
-    double unit = 1 / Math.sqrt(nx * nx + ny * ny + nz * nz);
-    c2x = nx * unit;
-    c2y = ny * unit;
-    c2z = nz * unit;
-    c3x = c1y * c2z - c1z * c2y;
-    c3y = c1z * c2x - c1x * c2z;
-    c3z = c1x * c2y - c1y * c2x;
+    // Any two directions square to the line and to each other serve: the turn is reckoned from
+    // them, and its branch is told by its derivative. These take no root; the line points upward.
+    if (!(c1z > -0.5)) {
+      return false;
+    }
+    double k = -1 / (1 + c1z);
+    c3x = c1x * c1y * k;
+    c2x = 1 + c1x * c1x * k;
+    c2y = c3x;
+    c2z = -c1x;
+    c3y = 1 + c1y * c1y * k;
+    c3z = -c1y;
     return true;
   }
 

@@ -97,7 +97,7 @@ public final class MountCheck {
       HoleChecks.spacing(bare, findings);
       CutChecks.shape(bare, cuts, findings);
       CutChecks.keepOuts(bare, cuts.finished(), findings);
-      TowerChecks.run(bare, job, findings);
+      TowerChecks.registration(side.tower(), findings);
       findings.gravestFirst().stream().filter(Finding::isStop).forEach(always::add);
       opening += cuts.finished().area() - bare.opening().area();
     }

@@ -91,22 +91,21 @@ final class ShaftModel {
     }
     int fitted = places.size();
     places.addAll(List.of(TRIED));
-    List<ShaftReach> reaches = new ArrayList<>();
-    int none = 0;
-    for (double[] place : places) {
-      Mount mount =
-          new Mount(
-              Angle.ZERO,
-              -(bearings.centre().x() + place[0] * bearings.width() / 2),
-              centre + place[1] * halfIn,
-              job.plate().slot().fromMm());
-      Optional<ShaftReach> reach = shaft.apply(job.with(mount));
-      if (reach.isEmpty()) {
-        none++;
-      } else {
-        reaches.add(reach.get());
-      }
-    }
+    // Each place takes hundreds of poses; the order of the list is that of the places.
+    List<Optional<ShaftReach>> asked =
+        places.parallelStream()
+            .map(
+                place ->
+                    shaft.apply(
+                        job.with(
+                            new Mount(
+                                Angle.ZERO,
+                                -(bearings.centre().x() + place[0] * bearings.width() / 2),
+                                centre + place[1] * halfIn,
+                                job.plate().slot().fromMm()))))
+            .toList();
+    List<ShaftReach> reaches = asked.stream().flatMap(Optional::stream).toList();
+    int none = places.size() - reaches.size();
     if (none == places.size()) {
       return new Known(false, Optional.empty());
     }

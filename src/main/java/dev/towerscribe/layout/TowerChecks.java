@@ -42,7 +42,7 @@ final class TowerChecks {
    * The opening's edge places a sheet; landmarks and lines keep it from turning about the shaft's
    * centre. The sheet's own line along the car is a check on both, not a substitute.
    */
-  private static void registration(Tower tower, Findings findings) {
+  static void registration(Tower tower, Findings findings) {
     List<Landmark> landmarks = tower.landmarks();
     int features = landmarks.size() + tower.straightedges().size();
     boolean sure = features >= 2;
