@@ -54,7 +54,7 @@ public final class MountCheck {
 
   /** A thread's own room to reckon in. */
   public static final class Scratch {
-    private final TowerFit.Scratch inner = new TowerFit.Scratch();
+    private final FitScratch inner = new FitScratch();
 
     /** Makes one. */
     public Scratch() {}

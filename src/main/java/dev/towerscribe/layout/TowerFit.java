@@ -18,7 +18,6 @@ import dev.towerscribe.model.SideJob;
 import dev.towerscribe.model.Tower;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.LengthUnit;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -26,18 +25,14 @@ import java.util.function.Function;
 /**
  * One tower, ready to say quickly whether a plate placed somewhere would meet a stop finding. What
  * does not move with the plate is worked out once. Where the quick figure is nearer to its limit
- * than {@link #UNSURE_MM}, and where no quick figure is at hand, the answer is not sure, and the
- * checks themselves must be asked.
+ * than {@link FitScratch#UNSURE_MM}, and where no quick figure is at hand, the answer is not sure,
+ * and the checks themselves must be asked.
  */
 final class TowerFit {
-  /** Room for figures reckoned in two ways, mm; wide of any rounding. */
-  private static final double UNSURE_MM = 1e-6;
+  private static final double UNSURE_MM = FitScratch.UNSURE_MM;
 
   /** How far outside the opening a bearing may be whose shaft still goes through it, mm. */
   private static final double BEARING_ROOM_MM = 12.0;
-
-  /** Pieces of a boundary are halved down to this length before they are left undecided, mm. */
-  private static final double LEAST_PIECE_MM = 1e-5;
 
   private final SideJob job;
   private final Cuts cuts;
@@ -74,11 +69,8 @@ final class TowerFit {
   private final double domeMm;
   private final boolean domeFails;
 
-  private final double slotFrom;
-  private final double slotTo;
-  private final Sweeps.Shaft shaft;
+  private final ShaftFit shaft;
   private final Function<SideJob, Optional<ShaftReach>> reach;
-  private final ShaftModel.Known moving;
 
   TowerFit(
       SideJob job,
@@ -131,10 +123,7 @@ final class TowerFit {
     simple = cuts.finished().contours().size() == 1;
     domeMm = tower.crown().map(c -> c.radiusMm()).orElse(Double.POSITIVE_INFINITY);
     domeFails = Layout.outermostMm(tower) >= domeMm;
-    slotFrom = top.bearingXMm() + top.slot().fromMm();
-    slotTo = top.bearingXMm() + top.slot().toMm();
-    shaft = Sweeps.shaft(job);
-    this.moving = moving;
+    shaft = new ShaftFit(job, finished, simple, moving);
   }
 
   /** Where a bearing may be whose shaft goes through the opening. */
@@ -154,83 +143,6 @@ final class TowerFit {
     return most;
   }
 
-  /** Somewhere to reckon in, one for each thread. */
-  static final class Scratch {
-    private double[] x = new double[0];
-    private double[] y = new double[0];
-    private int[] bites = new int[0];
-    private boolean unsure;
-    private boolean unsureShaft;
-    private boolean unsureNotch;
-    private MountCheck.Barrier barrier = MountCheck.Barrier.SHAFT;
-    private double slack;
-
-    private double[] rayX = new double[0];
-    private double[] rayY = new double[0];
-    private final double[] terms = new double[10];
-    private int[] hull = new int[0];
-    private Integer[] order = new Integer[0];
-
-    private void rays(int n) {
-      if (rayX.length != n) {
-        rayX = new double[n];
-        rayY = new double[n];
-        hull = new int[2 * n];
-        order = new Integer[n];
-      }
-    }
-
-    /** Corners of the rays' convex hull, counter-clockwise; how many there are. */
-    private int hull(int n) {
-      for (int i = 0; i < n; i++) {
-        order[i] = i;
-      }
-      Arrays.sort(
-          order,
-          (a, b) ->
-              rayX[a] != rayX[b]
-                  ? Double.compare(rayX[a], rayX[b])
-                  : Double.compare(rayY[a], rayY[b]));
-      int size = 0;
-      for (int i = 0; i < n; i++) {
-        size = push(order[i], size, 0);
-      }
-      int lower = size - 1;
-      for (int i = n - 2; i >= 0; i--) {
-        size = push(order[i], size, lower);
-      }
-      return Math.max(1, size - 1);
-    }
-
-    private int push(int p, int size, int from) {
-      int count = size;
-      while (count >= from + 2) {
-        int a = hull[count - 2];
-        int b = hull[count - 1];
-        double cross =
-            (rayX[b] - rayX[a]) * (rayY[p] - rayY[b]) - (rayY[b] - rayY[a]) * (rayX[p] - rayX[b]);
-        if (cross > 0) {
-          break;
-        }
-        count--;
-      }
-      hull[count] = p;
-      return count + 1;
-    }
-
-    MountCheck.Barrier barrier() {
-      return barrier;
-    }
-
-    private void room(int n) {
-      if (x.length != n) {
-        x = new double[n];
-        y = new double[n];
-        bites = new int[n];
-      }
-    }
-  }
-
   /**
    * Whether no check that depends on the placement gives a stop, as far as can be said quickly.
    *
@@ -240,11 +152,11 @@ final class TowerFit {
    * @param inboard plate centre, mm
    * @param s the thread's own; told what stands in the way
    */
-  MountCheck.Answer quick(double sin, double cos, double rearward, double inboard, Scratch s) {
+  MountCheck.Answer quick(double sin, double cos, double rearward, double inboard, FitScratch s) {
     s.unsure = false;
     s.unsureShaft = false;
     s.unsureNotch = false;
-    if (!sweep(sin, cos, rearward, inboard, s)) {
+    if (!shaft.asMeasured(sin, cos, rearward, inboard, s)) {
       s.barrier = MountCheck.Barrier.SHAFT;
       return MountCheck.Answer.NO;
     }
@@ -259,7 +171,7 @@ final class TowerFit {
       return MountCheck.Answer.NO;
     }
     dome(rearward, inboard, s);
-    if (moving.moves() && !sweptOver(sin, cos, rearward, inboard, s)) {
+    if (!shaft.moving(sin, cos, rearward, inboard, s)) {
       s.barrier = MountCheck.Barrier.SHAFT;
       return MountCheck.Answer.NO;
     }
@@ -277,7 +189,7 @@ final class TowerFit {
   }
 
   /** The same without doubt, by the checks themselves where need be. */
-  boolean allows(double rotation, double rearward, double inboard, Scratch s) {
+  boolean allows(double rotation, double rearward, double inboard, FitScratch s) {
     MountCheck.Answer quick = quick(Math.sin(rotation), Math.cos(rotation), rearward, inboard, s);
     if (quick != MountCheck.Answer.UNSURE) {
       return quick == MountCheck.Answer.YES;
@@ -331,19 +243,7 @@ final class TowerFit {
     return true;
   }
 
-  /** Notes a figure against its limit; false if it surely fails. */
-  private static boolean notes(double figure, double limit, Scratch s) {
-    double over = figure - limit;
-    if (over < UNSURE_MM) {
-      if (over < -UNSURE_MM) {
-        return false;
-      }
-      s.unsure = true;
-    }
-    return true;
-  }
-
-  private void place(double sin, double cos, double rearward, double inboard, Scratch s) {
+  private void place(double sin, double cos, double rearward, double inboard, FitScratch s) {
     s.room(bolts);
     for (int i = 0; i < bolts; i++) {
       s.x[i] = -rearward - boltX[i] * sin + boltY[i] * hand * cos;
@@ -351,7 +251,7 @@ final class TowerFit {
     }
   }
 
-  private boolean holes(double sin, double cos, double rearward, double inboard, Scratch s) {
+  private boolean holes(double sin, double cos, double rearward, double inboard, FitScratch s) {
     place(sin, cos, rearward, inboard, s);
     s.slack = Double.POSITIVE_INFINITY;
     for (int i = 0; i < bolts; i++) {
@@ -370,7 +270,7 @@ final class TowerFit {
       for (int k = 0; k < keepOuts.length; k++) {
         slack = Math.min(slack, -keepOuts[k].at(x, y) - seat[i] - margins[k]);
       }
-      if (!notes(slack, 0.0, s)) {
+      if (!s.notes(slack, 0.0)) {
         return false;
       }
       s.slack = Math.min(s.slack, slack);
@@ -382,13 +282,13 @@ final class TowerFit {
    * The least of what is left before a hole, washer or nut meets an edge, a landmark or a keep-out;
    * mm, negative where one does.
    */
-  double slack(double sin, double cos, double rearward, double inboard, Scratch s) {
+  double slack(double sin, double cos, double rearward, double inboard, FitScratch s) {
     s.unsure = false;
     return holes(sin, cos, rearward, inboard, s) ? s.slack : Double.NEGATIVE_INFINITY;
   }
 
   /** Metal of brackets in the sockets' circles, mm2: a notch's area but for its tips. */
-  double overlap(double sin, double cos, double rearward, double inboard, Scratch s) {
+  double overlap(double sin, double cos, double rearward, double inboard, FitScratch s) {
     place(sin, cos, rearward, inboard, s);
     double area = 0.0;
     for (NotchFit notch : notches) {
@@ -399,7 +299,7 @@ final class TowerFit {
     return area;
   }
 
-  private void dome(double rearward, double inboard, Scratch s) {
+  private void dome(double rearward, double inboard, FitScratch s) {
     if (domeMm == Double.POSITIVE_INFINITY) {
       return;
     }
@@ -410,119 +310,16 @@ final class TowerFit {
     s.unsure |= farthest > domeMm - UNSURE_MM;
   }
 
-  private boolean sweep(double sin, double cos, double rearward, double inboard, Scratch s) {
-    double fromX = -rearward - slotFrom * sin;
-    double fromY = inboard + slotFrom * cos;
-    double toX = -rearward - slotTo * sin;
-    double toY = inboard + slotTo * cos;
-    double radius = shaft.radius(fromX, fromY, toX, toY);
-    double ax = shaft.throughX(fromX);
-    double ay = shaft.throughY(fromY);
-    double bx = shaft.throughX(toX);
-    double by = shaft.throughY(toY);
-    double atA = finished.at(ax, ay) - radius;
-    double atB = finished.at(bx, by) - radius;
-    if (!notes(Math.min(atA, atB), 0.0, s)) {
-      return false;
-    }
-    if (finished.isDisc()) {
-      // Inside a disc what lies between two points is no nearer to its edge than the nearer one.
-      return true;
-    }
-    return simple ? notes(alongLine(ax, ay, bx, by, radius), 0.0, s) : unsure(s);
-  }
-
-  /** The same over travel and steer. */
-  private boolean sweptOver(double sin, double cos, double rearward, double inboard, Scratch s) {
-    if (moving.model().isEmpty() || !simple) {
-      return unsureShaft(s);
-    }
-    ShaftModel model = moving.model().get();
-    int n = model.rays() + 2;
-    s.rays(n);
-    double middle = (slotFrom + slotTo) / 2;
-    double most = model.centres(sin, cos, rearward, inboard, middle, s.rayX, s.rayY, s.terms);
-    if (Double.isNaN(most)) {
-      return unsureShaft(s);
-    }
-    double fromX = -rearward - slotFrom * sin;
-    double fromY = inboard + slotFrom * cos;
-    double toX = -rearward - slotTo * sin;
-    double toY = inboard + slotTo * cos;
-    s.rayX[n - 2] = shaft.throughX(fromX);
-    s.rayY[n - 2] = shaft.throughY(fromY);
-    s.rayX[n - 1] = shaft.throughX(toX);
-    s.rayY[n - 1] = shaft.throughY(toY);
-    double slant = Math.max(shaft.slant(fromX, fromY, toX, toY), Math.atan(Math.sqrt(most)));
-    double radius = shaft.widened(slant);
-    double least = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < n; i++) {
-      least = Math.min(least, finished.at(s.rayX[i], s.rayY[i]));
-      if (least < radius - model.errorMm()) {
-        return false;
-      }
-    }
-    if (least < radius + model.errorMm()) {
-      return unsureShaft(s);
-    }
-    if (finished.isDisc()) {
-      return true;
-    }
-    int corners = s.hull(n);
-    for (int i = 0; i < corners; i++) {
-      int a = s.hull[i];
-      int b = s.hull[(i + 1) % corners];
-      double along =
-          alongLine(s.rayX[a], s.rayY[a], s.rayX[b], s.rayY[b], radius + model.errorMm());
-      if (along <= 0) {
-        return unsureShaft(s);
-      }
-    }
-    return true;
-  }
-
-  private static boolean unsureShaft(Scratch s) {
-    s.unsureShaft = true;
-    return true;
-  }
-
-  private static boolean unsure(Scratch s) {
-    s.unsure = true;
-    return true;
-  }
-
-  /**
-   * Whether the depth along a line stays above a limit: positive if so, negative if not, 0 if too
-   * close to say. Depth changes no faster than way.
-   */
-  private double alongLine(double ax, double ay, double bx, double by, double limit) {
-    double half = Math.hypot(bx - ax, by - ay) / 2;
-    double mx = (ax + bx) / 2;
-    double my = (ay + by) / 2;
-    double over = finished.at(mx, my) - limit;
-    if (over < -UNSURE_MM) {
-      return -1.0;
-    }
-    if (over > half + UNSURE_MM) {
-      return 1.0;
-    }
-    if (half < LEAST_PIECE_MM) {
-      return 0.0;
-    }
-    double first = alongLine(ax, ay, mx, my, limit);
-    return first < 0 ? first : Math.min(first, alongLine(mx, my, bx, by, limit));
-  }
-
-  private boolean cover(double sin, double cos, double rearward, double inboard, Scratch s) {
+  private boolean cover(double sin, double cos, double rearward, double inboard, FitScratch s) {
     if (!simple) {
-      return unsure(s);
+      return s.doubt();
     }
     double quick = plateDepth(finishedX, finishedY, sin, cos, rearward, inboard) - finishedReach;
     if (quick > coverMm + UNSURE_MM) {
       return true;
     }
     if (plate.isDisc() && finished.isDisc()) {
-      return notes(quick, coverMm, s);
+      return s.notes(quick, coverMm);
     }
     double worst = 1.0;
     for (Edge edge : finishedEdges) {
@@ -554,21 +351,21 @@ final class TowerFit {
     if (over > half + UNSURE_MM) {
       return 1.0;
     }
-    if (half < LEAST_PIECE_MM) {
+    if (half < FitScratch.LEAST_PIECE_MM) {
       return 0.0;
     }
     double first = covered(edge, t0, t, sin, cos, rearward, inboard);
     return first < 0 ? first : Math.min(first, covered(edge, t, t1, sin, cos, rearward, inboard));
   }
 
-  private boolean wall(double sin, double cos, double rearward, double inboard, Scratch s) {
+  private boolean wall(double sin, double cos, double rearward, double inboard, FitScratch s) {
     if (wall == null) {
       return true;
     }
     if (plate.isDisc()) {
       double x = -rearward - plate.discX() * sin + plate.discY() * hand * cos;
       double y = inboard + plate.discX() * cos + plate.discY() * hand * sin;
-      return notes(wall.at(x, y) - plate.discRadius(), wallGapMm, s);
+      return s.notes(wall.at(x, y) - plate.discRadius(), wallGapMm);
     }
     if (wall.at(-rearward, inboard) - plateReach > wallGapMm + UNSURE_MM) {
       return true;
@@ -598,7 +395,7 @@ final class TowerFit {
     if (over > half + UNSURE_MM) {
       return 1.0;
     }
-    if (half < LEAST_PIECE_MM) {
+    if (half < FitScratch.LEAST_PIECE_MM) {
       return 0.0;
     }
     double first = clear(edge, t0, t, sin, cos, rearward, inboard);
