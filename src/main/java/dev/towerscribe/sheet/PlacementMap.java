@@ -126,10 +126,10 @@ public final class PlacementMap {
   private record Drawing(
       FeasibleMap map, List<Offer> offers, LengthUnit unit, double widthMm, double heightMm)
       implements Fragment {
-    private static final double LEFT = 16.0;
+    private static final double LEFT = 11.0;
     private static final double BELOW = 12.0;
     private static final double RIGHT = 3.0;
-    private static final double ABOVE = 2.0;
+    private static final double ABOVE = 6.5;
     private static final double WORDS = 3.0;
     private static final double NARROW_MM = 34.0;
     private static final double LETTER_MM = 2.7;
@@ -181,7 +181,11 @@ public final class PlacementMap {
         for (Segment s : Hatch.lines(region, Region.EMPTY, direction, SPACING_MM)) {
           out.add(new Item.Line(Layer.WASTE, s.start(), s.end(), Pen.HATCH));
         }
-        out.add(Item.Figure.of(Layer.PLATE, region, Pen.THIN, Ink.NONE));
+        region
+            .contours()
+            .forEach(
+                c ->
+                    out.add(new Item.Polyline(Layer.PLATE, c.corners(), true, Pen.THIN, Ink.NONE)));
         name(one.getKey(), region, box, taken, words);
       }
       contours(box, w, h, taken, out, words);
@@ -377,14 +381,12 @@ public final class PlacementMap {
                 Numbers.plain(k * every, 1)));
       }
       out.add(
-          new Item.Text(
-              Layer.NOTES,
-              new Vec2(box.minX() - LEFT + 3.5, (box.minY() + box.maxY()) / 2),
+          Type.text(
+              box.minX() - LEFT,
+              box.maxY() + 2.0,
               Type.BODY,
-              Align.MIDDLE,
-              Angle.ofDegrees(90),
-              "plate centre rearward, " + unit.symbol(),
-              Ink.BLACK));
+              Align.START,
+              "upward: plate centre rearward, " + unit.symbol()));
     }
   }
 }
