@@ -30,6 +30,16 @@ public enum Layer {
   NOTCH("notch"),
   /** Bolt holes: final circle, pilot circle and cross. */
   HOLES("holes"),
+  /** Other edges cut right through a part: its slot, a jig's window. */
+  CUTOUTS("cutouts"),
+  /** Counterbores and countersinks. */
+  RECESSES("recesses"),
+  /** Edges that lie behind metal. */
+  HIDDEN("hidden-edges"),
+  /** Dimensions, their lines, arrows and figures. */
+  DIMENSIONS("dimensions"),
+  /** Frame and title block of a drawing. */
+  FRAME("frame"),
   /** Bars to measure the print by. */
   CHECK_BARS("check-bars"),
   /** Words, tables, frames. */
