@@ -7,7 +7,12 @@ package dev.towerscribe.sheet;
 public final class NoRoomException extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
-  NoRoomException(String message) {
+  /**
+   * Says what found no room.
+   *
+   * @param message which words, and where
+   */
+  public NoRoomException(String message) {
     super(message);
   }
 }
