@@ -12,6 +12,8 @@ public enum Pen {
   FINAL_CUT(0.7),
   /** Dashed thick: the rough cut. */
   ROUGH_CUT(0.5, 5.0, 2.0),
+  /** Continuous thick: visible edges on drawings of parts. */
+  EDGE(0.5),
   /** Continuous, medium: hole circles, plate outlines, tables. */
   OUTLINE(0.35),
   /** Continuous thin: marks and openings as found. */
