@@ -1,4 +1,4 @@
-package dev.towerscribe.sheet.shop;
+package dev.towerscribe.sheet;
 
 import dev.towerscribe.drawing.Align;
 import dev.towerscribe.drawing.Ink;

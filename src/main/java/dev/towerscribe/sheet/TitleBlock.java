@@ -1,4 +1,4 @@
-package dev.towerscribe.sheet.shop;
+package dev.towerscribe.sheet;
 
 import dev.towerscribe.drawing.Item;
 import dev.towerscribe.geometry.Box;

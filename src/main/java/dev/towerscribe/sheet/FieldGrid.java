@@ -1,4 +1,4 @@
-package dev.towerscribe.sheet.shop;
+package dev.towerscribe.sheet;
 
 import dev.towerscribe.drawing.Align;
 import dev.towerscribe.drawing.Item;
@@ -6,7 +6,6 @@ import dev.towerscribe.drawing.Layer;
 import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.geometry.Box;
-import dev.towerscribe.sheet.NoRoomException;
 import java.util.ArrayList;
 import java.util.List;
 
