@@ -68,6 +68,13 @@ public sealed interface Item {
      * @param text the shape
      */
     void text(Text text);
+
+    /**
+     * A dimension: its parts are what is drawn.
+     *
+     * @param dimension the shape
+     */
+    void dimension(Dimension dimension);
   }
 
   /**
@@ -188,6 +195,56 @@ public sealed interface Item {
     @Override
     public void accept(Visitor visitor) {
       visitor.text(this);
+    }
+  }
+
+  /**
+   * A dimension, made up of lines, arcs, filled arrowheads and text. It stays one thing so that a
+   * reader of the page can tell what it says of which points, and does not take its lines for
+   * edges.
+   *
+   * @param kind what it is a size of
+   * @param measured what it measures, page mm. Linear: the two points. Ordinate: the datum, then
+   *     the point or points that share the figure. Diameter and radius: the centre, then the point
+   *     of the curve that the arrow touches. Angle: the vertex, a point on the first arm and one on
+   *     the second
+   * @param words its lines of text, from the top
+   * @param parts what is drawn, all on its layer
+   */
+  record Dimension(DimensionKind kind, List<Vec2> measured, List<String> words, List<Item> parts)
+      implements Item {
+    /** Checks that it says something of something; copies the lists. */
+    public Dimension {
+      measured = List.copyOf(measured);
+      words = List.copyOf(words);
+      parts = List.copyOf(parts);
+      int least = kind == DimensionKind.ANGLE ? 3 : 2;
+      if (measured.size() < least) {
+        throw new IllegalArgumentException(kind + " measures too few points: " + measured.size());
+      }
+      if (words.isEmpty() || words.stream().anyMatch(String::isBlank)) {
+        throw new IllegalArgumentException("a dimension without words");
+      }
+      for (Item part : parts) {
+        boolean plain =
+            part instanceof Line
+                || part instanceof ArcLine
+                || part instanceof Polyline
+                || part instanceof Text;
+        if (!plain || part.layer() != Layer.DIMENSIONS) {
+          throw new IllegalArgumentException("not a part of a dimension: " + part);
+        }
+      }
+    }
+
+    @Override
+    public Layer layer() {
+      return Layer.DIMENSIONS;
+    }
+
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.dimension(this);
     }
   }
 }

@@ -6,6 +6,7 @@ import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.Layer;
 import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.drawing.Pen;
+import dev.towerscribe.drawing.TurnedBox;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.quantity.Angle;
 import java.util.ArrayList;

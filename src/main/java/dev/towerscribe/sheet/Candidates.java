@@ -1,5 +1,6 @@
 package dev.towerscribe.sheet;
 
+import dev.towerscribe.drawing.TurnedBox;
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.Edge;

@@ -7,6 +7,7 @@ import dev.towerscribe.drawing.Layer;
 import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.drawing.PrintScale;
+import dev.towerscribe.drawing.TurnedBox;
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.Hatch;

@@ -1,6 +1,7 @@
 package dev.towerscribe.writer;
 
 import dev.towerscribe.drawing.Align;
+import dev.towerscribe.drawing.DimensionKind;
 import dev.towerscribe.drawing.Ink;
 import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.Layer;
@@ -25,6 +26,31 @@ public final class SamplePages {
       List.of(PrintScale.TRUE, new PrintScale(1.013, 0.994), new PrintScale(0.97, 0.97));
 
   private SamplePages() {}
+
+  /** One of each part that a dimension may have. */
+  private static Item dimension() {
+    return new Item.Dimension(
+        DimensionKind.LINEAR,
+        List.of(new Vec2(20, 45), new Vec2(48, 45)),
+        List.of("28.0"),
+        List.of(
+            new Item.Line(Layer.DIMENSIONS, new Vec2(20, 50), new Vec2(48, 50), Pen.THIN),
+            new Item.ArcLine(Layer.DIMENSIONS, new Arc(new Vec2(34, 40), 5, 0, 2), Pen.THIN),
+            new Item.Polyline(
+                Layer.DIMENSIONS,
+                List.of(new Vec2(20, 50), new Vec2(23, 50.5), new Vec2(23, 49.5)),
+                true,
+                Pen.NONE,
+                Ink.BLACK),
+            new Item.Text(
+                Layer.DIMENSIONS,
+                new Vec2(34, 51),
+                3.5,
+                Align.MIDDLE,
+                Angle.ZERO,
+                "28.0",
+                Ink.BLACK)));
+  }
 
   /** Every kind of shape, pen, fill and alignment, with and without a window. */
   public static Page everything(PrintScale scale) {
@@ -105,6 +131,7 @@ public final class SamplePages {
     proofs.add(new Proof.Bar("bar across", new Vec2(20, 20), new Vec2(170, 20)));
     items.add(new Item.Line(Layer.CHECK_BARS, new Vec2(15, 30), new Vec2(15, 260), Pen.OUTLINE));
     proofs.add(new Proof.Bar("bar along", new Vec2(15, 260), new Vec2(15, 30)));
+    items.add(dimension());
     List<Item> windowed = new ArrayList<>();
     windowed.add(new Item.Circle(Layer.OPENING, new Vec2(140, 60), 26, Pen.FINAL_CUT, Ink.PALE));
     windowed.add(new Item.Circle(Layer.HOLES, new Vec2(140, 60), 6, Pen.OUTLINE, Ink.WHITE));

@@ -207,6 +207,11 @@ final class PdfPainter implements Item.Visitor {
   }
 
   @Override
+  public void dimension(Item.Dimension dimension) {
+    dimension.parts().forEach(part -> part.accept(this));
+  }
+
+  @Override
   public void text(Item.Text text) {
     double width = Lettering.width(text.content(), text.capHeightMm());
     if (text.ink() == Ink.NONE || text.content().isEmpty()) {

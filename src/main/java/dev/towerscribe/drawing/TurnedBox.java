@@ -1,4 +1,4 @@
-package dev.towerscribe.sheet;
+package dev.towerscribe.drawing;
 
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Vec2;
@@ -14,7 +14,7 @@ import java.util.List;
  * @param halfHeightMm half its size across
  * @param along direction of its width, of length one
  */
-record TurnedBox(Vec2 centre, double halfWidthMm, double halfHeightMm, Vec2 along) {
+public record TurnedBox(Vec2 centre, double halfWidthMm, double halfHeightMm, Vec2 along) {
   /** Boxes that overlap by less share no more than a boundary. */
   private static final double TOUCHING_MM = 1e-9;
 
@@ -23,21 +23,41 @@ record TurnedBox(Vec2 centre, double halfWidthMm, double halfHeightMm, Vec2 alon
   /**
    * A box by its turn.
    *
+   * @param centre its middle, page mm
+   * @param halfWidthMm half its size along the turn
+   * @param halfHeightMm half its size across
    * @param turn direction of its width from +x toward +y
    */
-  TurnedBox(Vec2 centre, double halfWidthMm, double halfHeightMm, Angle turn) {
+  public TurnedBox(Vec2 centre, double halfWidthMm, double halfHeightMm, Angle turn) {
     this(centre, halfWidthMm, halfHeightMm, turn == Angle.ZERO ? LEVEL : Vec2.polar(1.0, turn));
   }
 
-  static TurnedBox of(Box box) {
+  /**
+   * An upright box.
+   *
+   * @param box page mm
+   * @return the same box
+   */
+  public static TurnedBox of(Box box) {
     return new TurnedBox(box.centre(), box.width() / 2, box.height() / 2, LEVEL);
   }
 
-  TurnedBox grown(double mm) {
+  /**
+   * A larger box.
+   *
+   * @param mm by how much each side moves outward; negative to shrink
+   * @return with the same middle and turn
+   */
+  public TurnedBox grown(double mm) {
     return new TurnedBox(centre, halfWidthMm + mm, halfHeightMm + mm, along);
   }
 
-  List<Vec2> corners() {
+  /**
+   * Its corners.
+   *
+   * @return four, counter-clockwise from the start of its lower side
+   */
+  public List<Vec2> corners() {
     Vec2 a = along.times(halfWidthMm);
     Vec2 b = along.quarterTurn().times(halfHeightMm);
     return List.of(
@@ -47,7 +67,12 @@ record TurnedBox(Vec2 centre, double halfWidthMm, double halfHeightMm, Vec2 alon
         centre.minus(a).plus(b));
   }
 
-  Box bounds() {
+  /**
+   * The upright box around it.
+   *
+   * @return page mm
+   */
+  public Box bounds() {
     double w = Math.abs(along.x()) * halfWidthMm + Math.abs(along.y()) * halfHeightMm;
     double h = Math.abs(along.y()) * halfWidthMm + Math.abs(along.x()) * halfHeightMm;
     return new Box(centre.x() - w, centre.y() - h, centre.x() + w, centre.y() + h);
@@ -63,12 +88,23 @@ record TurnedBox(Vec2 centre, double halfWidthMm, double halfHeightMm, Vec2 alon
     return (p.y() - centre.y()) * along.x() - (p.x() - centre.x()) * along.y();
   }
 
-  boolean contains(Vec2 p) {
+  /**
+   * Whether a point lies in it or on its edge.
+   *
+   * @param p page mm
+   * @return true if so
+   */
+  public boolean contains(Vec2 p) {
     return Math.abs(seenX(p)) <= halfWidthMm && Math.abs(seenY(p)) <= halfHeightMm;
   }
 
-  /** Distance from a point to the box; zero inside. */
-  double distanceTo(Vec2 p) {
+  /**
+   * Distance from a point.
+   *
+   * @param p page mm
+   * @return mm; zero inside
+   */
+  public double distanceTo(Vec2 p) {
     return Math.hypot(beyondWidth(p), beyondHeight(p));
   }
 
@@ -80,8 +116,14 @@ record TurnedBox(Vec2 centre, double halfWidthMm, double halfHeightMm, Vec2 alon
     return Math.max(0, Math.abs(seenY(p)) - halfHeightMm);
   }
 
-  /** Whether a point is less than a distance away. */
-  boolean isWithin(double mm, Vec2 p) {
+  /**
+   * Whether a point is less than a distance away.
+   *
+   * @param mm the distance
+   * @param p the point, page mm
+   * @return true also for a point inside, if the distance is positive
+   */
+  public boolean isWithin(double mm, Vec2 p) {
     double x = beyondWidth(p);
     if (x >= mm) {
       return false;
@@ -90,8 +132,13 @@ record TurnedBox(Vec2 centre, double halfWidthMm, double halfHeightMm, Vec2 alon
     return y < mm && Math.hypot(x, y) < mm;
   }
 
-  /** The point of the box's edge on the way from its centre toward another. */
-  Vec2 edgeToward(Vec2 p) {
+  /**
+   * The point of the box's edge on the way from its centre toward another.
+   *
+   * @param p where to, page mm
+   * @return a point of the edge, or {@code p} if that lies inside
+   */
+  public Vec2 edgeToward(Vec2 p) {
     double x = seenX(p);
     double y = seenY(p);
     if (x == 0.0 && y == 0.0) {
@@ -110,8 +157,13 @@ record TurnedBox(Vec2 centre, double halfWidthMm, double halfHeightMm, Vec2 alon
         + Math.abs(y * along.x() - x * along.y()) * halfHeightMm;
   }
 
-  /** Whether two boxes share more than a boundary: separating axes. */
-  boolean overlaps(TurnedBox o) {
+  /**
+   * Whether two boxes share more than a boundary: separating axes.
+   *
+   * @param o the other
+   * @return true if they overlap
+   */
+  public boolean overlaps(TurnedBox o) {
     double ax = along.x();
     double ay = along.y();
     double bx = o.along.x();
@@ -124,8 +176,14 @@ record TurnedBox(Vec2 centre, double halfWidthMm, double halfHeightMm, Vec2 alon
     return Math.abs(between) >= reach(x, y) + o.reach(x, y) - TOUCHING_MM;
   }
 
-  /** Length of a straight line inside the box (Liang and Barsky's clipping). */
-  double lengthInside(Vec2 from, Vec2 to) {
+  /**
+   * Length of a straight line inside the box (Liang and Barsky's clipping).
+   *
+   * @param from one end
+   * @param to other end
+   * @return mm; zero if it stays outside
+   */
+  public double lengthInside(Vec2 from, Vec2 to) {
     double x = seenX(from);
     double y = seenY(from);
     double dx = seenX(to) - x;
