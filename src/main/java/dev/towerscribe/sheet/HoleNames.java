@@ -1,0 +1,131 @@
+package dev.towerscribe.sheet;
+
+import dev.towerscribe.drawing.Align;
+import dev.towerscribe.drawing.Ink;
+import dev.towerscribe.drawing.Item;
+import dev.towerscribe.drawing.Layer;
+import dev.towerscribe.drawing.Lettering;
+import dev.towerscribe.drawing.TurnedBox;
+import dev.towerscribe.geometry.Arc;
+import dev.towerscribe.geometry.Box;
+import dev.towerscribe.geometry.Edge;
+import dev.towerscribe.geometry.Vec2;
+import dev.towerscribe.part.Feature;
+import dev.towerscribe.quantity.Angle;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Names beside holes on drawings, clear of every line that is there already where that can be. */
+final class HoleNames {
+  private static final double CAP_MM = 3.5;
+  private static final double LEAST_CAP_MM = 2.5;
+  private static final double CLEAR_MM = 0.8;
+  private static final int DIRECTIONS = 24;
+  private static final double STEP_MM = 1.5;
+  private static final int STEPS = 8;
+
+  /** Chords of an arc are this long when it is asked whether a name lies across it, mm. */
+  private static final double CHORD_MM = 1.0;
+
+  private HoleNames() {}
+
+  /**
+   * Names of features.
+   *
+   * @param features holes, slots and windows
+   * @param at the view's place
+   * @param out shapes drawn so far; names are added
+   */
+  static void add(List<Feature> features, Placing at, List<Item> out) {
+    List<TurnedBox> taken = new ArrayList<>();
+    List<Vec2[]> lines = new ArrayList<>();
+    for (Item item : out) {
+      collect(item, lines, taken);
+    }
+    for (Feature f : features) {
+      if (f.edge().isEmpty()) {
+        name(f, at, lines, taken, out);
+      }
+    }
+  }
+
+  private static void name(
+      Feature f, Placing at, List<Vec2[]> lines, List<TurnedBox> taken, List<Item> out) {
+    double widest = f.recess().map(r -> Math.max(r.diameterMm(), f.diameterMm())).orElse(0.0);
+    double radius = at.length(Math.max(widest, f.diameterMm()) / 2);
+    Vec2 centre = at.point(f.centre());
+    for (double cap : new double[] {CAP_MM, LEAST_CAP_MM}) {
+      double wide = Lettering.width(f.name(), cap);
+      for (int step = 0; step <= STEPS; step++) {
+        for (int d = 0; d < DIRECTIONS; d++) {
+          // The first direction is up and to the right, between the arms of the centre mark.
+          Vec2 u = Vec2.polar(1, Angle.ofDegrees(45 + 360.0 * d / DIRECTIONS));
+          double reach = Math.abs(u.x()) * wide / 2 + Math.abs(u.y()) * cap / 2;
+          Vec2 c = centre.plus(u.times(radius + CLEAR_MM + reach + step * STEP_MM));
+          TurnedBox room =
+              TurnedBox.of(
+                  new Box(
+                          c.x() - wide / 2, c.y() - cap / 2, c.x() + wide / 2, c.y() + cap / 2)
+                      .grown(CLEAR_MM / 2));
+          if (isFree(room, lines, taken)) {
+            taken.add(room);
+            out.add(
+                new Item.Text(
+                    Layer.NOTES,
+                    new Vec2(c.x(), c.y() - cap / 2),
+                    cap,
+                    Align.MIDDLE,
+                    Angle.ZERO,
+                    f.name(),
+                    Ink.BLACK));
+            return;
+          }
+        }
+      }
+    }
+  }
+
+  private static boolean isFree(TurnedBox room, List<Vec2[]> lines, List<TurnedBox> taken) {
+    for (TurnedBox other : taken) {
+      if (room.overlaps(other)) {
+        return false;
+      }
+    }
+    for (Vec2[] line : lines) {
+      if (room.lengthInside(line[0], line[1]) > 0) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static void collect(Item item, List<Vec2[]> lines, List<TurnedBox> taken) {
+    if (item instanceof Item.Line l) {
+      lines.add(new Vec2[] {l.from(), l.to()});
+    } else if (item instanceof Item.Circle c) {
+      chords(new Arc(c.centre(), c.radiusMm(), 0, 2 * Math.PI), lines);
+    } else if (item instanceof Item.Figure f) {
+      f.contours().forEach(c -> c.edges().forEach(e -> chords(e, lines)));
+    } else if (item instanceof Item.Polyline p) {
+      int pieces = p.closed() ? p.points().size() : p.points().size() - 1;
+      for (int i = 0; i < pieces; i++) {
+        lines.add(new Vec2[] {p.points().get(i), p.points().get((i + 1) % p.points().size())});
+      }
+    } else if (item instanceof Item.Text t) {
+      taken.add(Lettering.room(t));
+    } else if (item instanceof Item.ArcLine a) {
+      chords(a.arc(), lines);
+    } else if (item instanceof Item.Dimension d) {
+      d.parts().forEach(part -> collect(part, lines, taken));
+    }
+  }
+
+  private static void chords(Edge edge, List<Vec2[]> lines) {
+    int pieces =
+        edge instanceof Arc ? Math.max(8, (int) Math.ceil(edge.length() / CHORD_MM)) : 1;
+    for (int i = 0; i < pieces; i++) {
+      lines.add(
+          new Vec2[] {edge.at((double) i / pieces), edge.at((double) (i + 1) / pieces)});
+    }
+  }
+}

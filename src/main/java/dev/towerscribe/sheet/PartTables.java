@@ -1,0 +1,211 @@
+package dev.towerscribe.sheet;
+
+import dev.towerscribe.drawing.Align;
+import dev.towerscribe.geometry.Arc;
+import dev.towerscribe.geometry.Contour;
+import dev.towerscribe.geometry.Edge;
+import dev.towerscribe.geometry.Recess;
+import dev.towerscribe.part.Feature;
+import dev.towerscribe.part.FeatureKind;
+import dev.towerscribe.part.Part;
+import dev.towerscribe.part.PartKind;
+import dev.towerscribe.part.PositionTolerance;
+import dev.towerscribe.quantity.Numbers;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Tables and notes beside the views of a flat part. */
+final class PartTables {
+  private static final String DIAMETER = "\u00D8";
+
+  private PartTables() {}
+
+  /** Holes: place, size with tolerance, zone of position, remarks. */
+  static Table holes(Part part, Sizes sizes, double widthMm) {
+    boolean positions = part.features().stream().anyMatch(f -> f.position().isPresent());
+    List<Table.Column> columns = new ArrayList<>();
+    columns.add(new Table.Column("Hole", 1.3, Align.START));
+    columns.add(new Table.Column("X", 1.2, Align.END));
+    columns.add(new Table.Column("Y", 1.2, Align.END));
+    columns.add(new Table.Column("Size", 1.3, Align.END));
+    columns.add(new Table.Column("Limits", 1.5, Align.END));
+    if (positions) {
+      columns.add(new Table.Column("Position " + DIAMETER, 1.2, Align.END));
+    }
+    columns.add(new Table.Column("Note", 2.6, Align.START));
+    List<List<Table.Cell>> rows = new ArrayList<>();
+    for (Feature f : part.features()) {
+      if (f.kind() == FeatureKind.WINDOW) {
+        continue;
+      }
+      List<Table.Cell> row = new ArrayList<>();
+      row.add(Table.Cell.of(label(f)));
+      row.add(length(sizes, f.centre().x(), ""));
+      row.add(length(sizes, f.centre().y(), ""));
+      row.add(length(sizes, f.diameterMm(), f.edge().isEmpty() ? DIAMETER : ""));
+      row.add(new Table.Cell(f.size().text(), limits(f, sizes)));
+      if (positions) {
+        row.add(
+            f.position()
+                .map(p -> length(sizes, p.diameterMm(), DIAMETER))
+                .orElse(Table.Cell.of("")));
+      }
+      row.add(Table.Cell.of(note(f, sizes)));
+      rows.add(row);
+    }
+    return new Table(columns, rows, widthMm, 0);
+  }
+
+  private static String label(Feature f) {
+    return switch (f.kind()) {
+      case BOLT_HOLE, BUSHING_HOLE -> f.name();
+      case SLOT, BEARING_BORE -> f.kind().word();
+      default -> f.name().isEmpty() ? f.kind().word() : f.name();
+    };
+  }
+
+  private static Table.Cell length(Sizes sizes, double mm, String before) {
+    return new Table.Cell(before + sizes.figure(mm), sizes.second(mm));
+  }
+
+  private static String limits(Feature f, Sizes sizes) {
+    return sizes.figure(f.diameterMm() + f.size().lowerMm())
+        + " to "
+        + sizes.figure(f.diameterMm() + f.size().upperMm());
+  }
+
+  private static String note(Feature f, Sizes sizes) {
+    List<String> words = new ArrayList<>();
+    f.recess().ifPresent(r -> words.add(recess(r, sizes)));
+    f.edge()
+        .filter(e -> f.kind() == FeatureKind.SLOT)
+        .ifPresent(e -> words.add(sizes.line(e.bounds().width()) + " long over its ends"));
+    if (!f.note().isEmpty()) {
+      words.add(f.note());
+    }
+    if (f.assumed()) {
+      words.add("assumed");
+    }
+    return String.join("; ", words);
+  }
+
+  private static String recess(Recess recess, Sizes sizes) {
+    String face = recess.fromTop() ? ", upper face" : ", under face";
+    if (recess instanceof Recess.Counterbore c) {
+      return "counterbore "
+          + DIAMETER
+          + sizes.line(c.diameterMm())
+          + ", "
+          + sizes.line(c.depthMm())
+          + " deep"
+          + face;
+    }
+    Recess.Countersink c = (Recess.Countersink) recess;
+    return "countersink "
+        + DIAMETER
+        + sizes.line(c.diameterMm())
+        + " x "
+        + Numbers.plain(c.included().degrees(), 1)
+        + "\u00B0"
+        + face;
+  }
+
+  /** Position tolerances: each with its frame, its holes, and the formula it comes from. */
+  static List<Fragment> positions(Part part, Sizes sizes, double widthMm) {
+    Map<PositionTolerance, List<Feature>> alike = new LinkedHashMap<>();
+    for (Feature f : part.features()) {
+      f.position()
+          .ifPresent(p -> alike.computeIfAbsent(p, k -> new ArrayList<>()).add(f));
+    }
+    boolean slot = part.features().stream().anyMatch(f -> f.kind() == FeatureKind.SLOT);
+    List<String> datums = slot ? List.of("A", "B") : List.of("A");
+    List<Fragment> all = new ArrayList<>();
+    alike.forEach(
+        (p, holes) -> {
+          var frame =
+              new DatumMark.Position(DIAMETER + sizes.line(p.diameterMm()), datums);
+          String names = String.join(", ", holes.stream().map(Feature::name).toList());
+          double at = frame.widthMm() + 3;
+          List<Fragment> words =
+              Fragments.lines(
+                  "Holes " + names + ", " + p.formula(), Type.SMALL, widthMm - at, 0);
+          all.add(new Fragments.Beside(frame, new Fragments.Stack(words, 0), at));
+        });
+    return all;
+  }
+
+  /** The outline point by point, where it is not one circle. */
+  static Table outline(Part part, Sizes sizes, double widthMm) {
+    List<Table.Column> columns =
+        List.of(
+            new Table.Column("Outline", 1.0, Align.START),
+            new Table.Column("X", 1.2, Align.END),
+            new Table.Column("Y", 1.2, Align.END),
+            new Table.Column("then", 3.6, Align.START));
+    List<List<Table.Cell>> rows = new ArrayList<>();
+    List<Edge> edges = part.solid().outline().edges();
+    for (int i = 0; i < edges.size(); i++) {
+      Edge e = edges.get(i);
+      String then =
+          e instanceof Arc a
+              ? "arc R"
+                  + sizes.line(a.radius())
+                  + " about "
+                  + sizes.figure(a.centre().x())
+                  + ", "
+                  + sizes.figure(a.centre().y())
+                  + (a.sweep() > 0 ? "" : ", hollow")
+              : "straight";
+      rows.add(
+          List.of(
+              Table.Cell.of(Integer.toString(i + 1)),
+              length(sizes, e.start().x(), ""),
+              length(sizes, e.start().y(), ""),
+              Table.Cell.of(then)));
+    }
+    return new Table(columns, rows, widthMm, 0);
+  }
+
+  static boolean hasOutlineTable(Part part) {
+    Contour outline = part.solid().outline();
+    return outline.asCircle().isEmpty();
+  }
+
+  /** What is to be known beside figures. */
+  static List<String> notes(Part part, Sizes sizes) {
+    List<String> notes = new ArrayList<>();
+    boolean slot = part.features().stream().anyMatch(f -> f.kind() == FeatureKind.SLOT);
+    notes.add(frameWords(part));
+    notes.add(
+        "Datum A: the under face."
+            + (slot ? " Datum B: the middle plane of the slot, Y = 0." : ""));
+    notes.add(
+        "Break all edges "
+            + sizes.named(part.edgeBreakMm().value())
+            + ". No cracks, nicks or burrs in holes or edges."
+            + " The CAD files have sharp edges and nominal sizes.");
+    for (String assumed : part.assumed()) {
+      notes.add("Assumed: " + assumed);
+    }
+    notes.add(
+        part.kind() == PartKind.JIG
+            ? "Marks and guides the drill only. Check the first pilot hole with calipers."
+            : "Carries a car's suspension. Neither the material nor the design is certified by this"
+                + " drawing.");
+    return notes;
+  }
+
+  private static String frameWords(Part part) {
+    return switch (part.kind()) {
+      case PLATE ->
+          "X = 0, Y = 0: the plate's centre. X runs along the slot, the way the bearing moves as the"
+              + " setting grows. Seen from above.";
+      case SLIDER -> "X = 0, Y = 0: the bearing's centre. X runs along the plate's slot.";
+      case JIG ->
+          "X = 0, Y = 0: the original strut-shaft centre. Y is forward. Seen from above, as the jig"
+              + " lies on the tower.";
+    };
+  }
+}

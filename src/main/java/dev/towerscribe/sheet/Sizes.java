@@ -1,0 +1,64 @@
+package dev.towerscribe.sheet;
+
+import dev.towerscribe.quantity.LengthUnit;
+import dev.towerscribe.quantity.Numbers;
+import java.util.List;
+
+/**
+ * Lengths as drawings write them: without the unit, which the title block names; no zeros at the
+ * end; mm to two decimals, inches to four. Where both are wanted the other stands below in brackets.
+ *
+ * @param unit the unit that counts
+ * @param both whether the other is shown too
+ */
+record Sizes(LengthUnit unit, boolean both) {
+  private static int decimals(LengthUnit unit) {
+    return unit == LengthUnit.MM ? 2 : 4;
+  }
+
+  private static String text(double mm, LengthUnit unit) {
+    return Numbers.plain(unit.fromMm(mm), decimals(unit));
+  }
+
+  private LengthUnit other() {
+    return unit == LengthUnit.MM ? LengthUnit.INCH : LengthUnit.MM;
+  }
+
+  /** The figure in the unit that counts. */
+  String figure(double mm) {
+    return text(mm, unit);
+  }
+
+  /** The other unit's figure in brackets, or nothing. */
+  String second(double mm) {
+    return both ? "[" + text(mm, other()) + "]" : "";
+  }
+
+  /** Figure, and the other below it if wanted. */
+  List<String> lines(double mm) {
+    return lines("", mm, "");
+  }
+
+  /** The same with words before and after: "\u2300", "H13". */
+  List<String> lines(String before, double mm, String after) {
+    String first = before + figure(mm) + after;
+    return both ? List.of(first, "[" + before + text(mm, other()) + "]") : List.of(first);
+  }
+
+  /** On one line: "6" or "0.2362 [6]". */
+  String line(double mm) {
+    return both ? figure(mm) + " " + second(mm) : figure(mm);
+  }
+
+  /** On one line with the unit: "6 mm". */
+  String named(double mm) {
+    String first = figure(mm) + " " + unit.symbol();
+    return both ? first + " [" + text(mm, other()) + " " + other().symbol() + "]" : first;
+  }
+
+  /** What the title block says. */
+  String words() {
+    String name = unit == LengthUnit.MM ? "mm" : "inch";
+    return both ? name + ", [" + (unit == LengthUnit.MM ? "inch" : "mm") + "] in brackets" : name;
+  }
+}
