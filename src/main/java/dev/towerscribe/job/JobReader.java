@@ -2,7 +2,10 @@ package dev.towerscribe.job;
 
 import dev.towerscribe.finding.Fault;
 import dev.towerscribe.finding.JobRejected;
+import dev.towerscribe.model.DrawingInfo;
+import dev.towerscribe.model.JigRules;
 import dev.towerscribe.model.Job;
+import dev.towerscribe.model.Load;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
 import dev.towerscribe.quantity.LengthUnit;
@@ -27,7 +30,17 @@ import java.util.stream.Stream;
 /** Reads job files. Whatever a file holds, the answer is a job or every fault found in it. */
 public final class JobReader {
   private static final List<String> WHOLE_FILE =
-      List.of(FileHead.FORMAT, "title", "date", FileHead.UNITS, "sides", "left", "right");
+      List.of(
+          FileHead.FORMAT,
+          "title",
+          "date",
+          FileHead.UNITS,
+          "sides",
+          "drawing",
+          "jig",
+          "load",
+          "left",
+          "right");
   private static final String[] SECTIONS = {
     "tower", "plate", "mount", "holes", "cut", "tools", "print", "strut", "axis", "aims"
   };
@@ -112,6 +125,9 @@ public final class JobReader {
     Optional<String> title = top.label("title", Limits.TITLE);
     Optional<LocalDate> date = date(top);
     List<Side> sides = sides(top);
+    Optional<DrawingInfo> drawing = top.tableOrEmpty("drawing").map(WorkshopReader::drawing);
+    Optional<JigRules> jig = top.tableOrEmpty("jig").flatMap(WorkshopReader::jig);
+    Optional<Load> load = top.optionalTable("load").flatMap(WorkshopReader::load);
     top.optionalTable("left");
     top.optionalTable("right");
     top.leave(SECTIONS);
@@ -123,7 +139,14 @@ public final class JobReader {
       side(side, root, plates, faults).ifPresent(job -> jobs.put(side, job));
     }
     faults.throwIfAny();
-    return new Job(title.orElseThrow(), date, unit.orElseThrow(), jobs);
+    return new Job(
+        title.orElseThrow(),
+        date,
+        unit.orElseThrow(),
+        jobs,
+        drawing.orElseThrow(),
+        jig.orElseThrow(),
+        load);
   }
 
   private Optional<SideJob> side(Side side, Node.Table root, PlateFiles plates, Faults faults)

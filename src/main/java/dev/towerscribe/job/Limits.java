@@ -34,6 +34,31 @@ final class Limits {
   static final Range FLATS = Range.mm(5, 50);
   static final Range WASHER = Range.mm(5, 80);
 
+  static final Range PLATE_CORNER = Range.mm(0, 100);
+  static final Range HOLE = Range.mm(2, 50);
+  static final Range RECESS = Range.mm(3, 100);
+  static final Range RECESS_DEPTH = Range.mm(0.1, 40);
+  static final Range CONE = Range.degrees(60, 120);
+
+  /** Anything a plate is made of, from plastics to heavy metals, g/cm3. */
+  static final Range DENSITY = new Range(0.5, 25, Range.Kind.DENSITY);
+
+  static final Range EDGE_BREAK = Range.mm(0, 5);
+  static final Range SLOT_WIDTH = Range.mm(3, 200);
+  static final Range INDEX_HOLE = Range.mm(1, 50);
+  static final Range INDEX_OFFSET = Range.mm(1, 250);
+  static final Range BEARING_BORE = Range.mm(3, 200);
+  static final Range SLIDER = Range.mm(10, 400);
+
+  static final Range JIG_THICKNESS = Range.mm(3, 50);
+  static final Range JIG_MARGIN = Range.mm(2, 50);
+  static final Range BUSHING_BORE = Range.mm(0.8, 26);
+  static final Range BUSHING = Range.mm(2, 60);
+
+  static final Range SPRING = new Range(2, 1000, Range.Kind.RATE);
+  static final Range STATIC = new Range(200, 50_000, Range.Kind.FORCE);
+  static final Range FACTOR = Range.ratio(1, 5);
+
   /** A plate turned end for end is odd but can be meant, so the whole circle is allowed. */
   static final Range ROTATION = Range.degrees(-180, 180);
 
@@ -71,6 +96,9 @@ final class Limits {
 
   static final int TITLE = 60;
   static final int NAME = 40;
+
+  /** Material, finish: a line of a drawing's title block. */
+  static final int PHRASE = 80;
 
   private Limits() {}
 }

@@ -1,9 +1,12 @@
 package dev.towerscribe.job;
 
 import dev.towerscribe.geometry.Contour;
+import dev.towerscribe.geometry.Recess;
+import dev.towerscribe.geometry.Region;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Bolt;
 import dev.towerscribe.model.Plate;
+import dev.towerscribe.model.PlateMake;
 import dev.towerscribe.model.Thread;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Tolerances;
@@ -22,7 +25,18 @@ final class PlateReader {
 
   private PlateReader() {}
 
-  static Optional<Plate> read(TableReader t) {
+  /**
+   * A plate with the readers of its tables, for faults that show only with other tables read.
+   *
+   * @param plate the plate
+   * @param table its table
+   * @param make the table of its making, empty if there is none
+   * @param bolts those of its bolts
+   */
+  record Found(
+      Plate plate, TableReader table, Optional<TableReader> make, List<TableReader> bolts) {}
+
+  static Optional<Found> read(TableReader t) {
     t.leave("file");
     Optional<String> name = t.label("name", Limits.NAME, "plate");
     Optional<Double> thickness = t.length("thickness", Limits.THICKNESS);
@@ -39,7 +53,8 @@ final class PlateReader {
                           Optional.of(Vec2.ZERO));
                   s.close();
                   return shape;
-                });
+                })
+            .flatMap(shape -> rounded(t, shape));
     Optional<Boolean> handed =
         t.flag("handed", "Say true for a mirrored pair, false for one part used on both sides.");
     Optional<Plate.Slot> slot = t.table("slot").flatMap(PlateReader::slot);
@@ -54,24 +69,54 @@ final class PlateReader {
     moving.ifPresent(TableReader::close);
     Optional<Double> cover = t.length("cover", Limits.MARGIN, DEFAULT_COVER_MM);
     Optional<Double> wallGap = t.length("wall_gap", Limits.MARGIN, DEFAULT_WALL_GAP_MM);
-    List<Bolt> bolts = bolts(t, outline);
+    List<TableReader> boltTables = t.tables("bolts", LEAST_BOLTS, "bolts");
+    List<Bolt> bolts = bolts(boltTables, outline);
+    Optional<TableReader> makeTable = t.optionalTable("make");
+    Optional<PlateMake> make =
+        makeTable.isPresent()
+            ? makeTable.flatMap(MakeReader::read)
+            : Optional.of(PlateMake.ASSUMED);
     t.close();
-    return t.sound()
-        ? Optional.of(
-            new Plate(
-                name.get(),
-                thickness.get(),
-                outline.get(),
-                handed.get(),
-                slot.get(),
-                bearingX.get(),
-                height.get(),
-                diameter.get(),
-                clearance.get(),
-                cover.get(),
-                wallGap.get(),
-                bolts))
-        : Optional.empty();
+    if (!t.sound()) {
+      return Optional.empty();
+    }
+    Plate plate =
+        new Plate(
+            name.get(),
+            thickness.get(),
+            outline.get(),
+            handed.get(),
+            slot.get(),
+            bearingX.get(),
+            height.get(),
+            diameter.get(),
+            clearance.get(),
+            cover.get(),
+            wallGap.get(),
+            bolts,
+            make.get());
+    return Optional.of(new Found(plate, t, makeTable, boltTables));
+  }
+
+  /** A traced outline with its outward corners rounded: every check is to see the true edge. */
+  private static Optional<Contour> rounded(TableReader t, Contour traced) {
+    double radius = t.length("corner", Limits.PLATE_CORNER, 0.0).orElse(0.0);
+    if (radius == 0.0) {
+      return Optional.of(traced);
+    }
+    if (traced.asCircle().isPresent()) {
+      t.fault("corner", "only with an outline of points", "A circle has no corners: drop this.");
+      return Optional.empty();
+    }
+    List<Contour> round = Region.inside(traced).opened(radius).contours();
+    if (round.size() != 1) {
+      t.lengthFault(
+          "corner",
+          "a radius that fits everywhere inside the outline",
+          "Some part of the outline is narrower than twice the radius: make it smaller.");
+      return Optional.empty();
+    }
+    return Optional.of(round.get(0));
   }
 
   private static Optional<Plate.Slot> slot(TableReader s) {
@@ -101,10 +146,10 @@ final class PlateReader {
         : Optional.empty();
   }
 
-  private static List<Bolt> bolts(TableReader t, Optional<Contour> outline) {
+  private static List<Bolt> bolts(List<TableReader> tables, Optional<Contour> outline) {
     List<Bolt> bolts = new ArrayList<>();
     Set<String> names = new HashSet<>();
-    for (TableReader b : t.tables("bolts", LEAST_BOLTS, "bolts")) {
+    for (TableReader b : tables) {
       bolt(b, names, outline, bolts).ifPresent(bolts::add);
     }
     return bolts;
@@ -135,9 +180,12 @@ final class PlateReader {
     if (at.isPresent() && thread.isPresent()) {
       apart(b, at.get(), thread.get(), others);
     }
+    Optional<Double> hole = Said.length(b, "hole", Limits.HOLE);
+    Optional<Recess> recess = MakeReader.recess(b);
     b.close();
     return b.sound()
-        ? Optional.of(new Bolt(name.get(), at.get(), thread.get(), flats.get(), washer.get()))
+        ? Optional.of(
+            new Bolt(name.get(), at.get(), thread.get(), flats.get(), washer.get(), hole, recess))
         : Optional.empty();
   }
 

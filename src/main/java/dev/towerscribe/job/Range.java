@@ -7,16 +7,26 @@ import dev.towerscribe.quantity.Numbers;
  * How far a figure may go, both ends allowed. The ends say what is believable on a car's strut
  * tower, to catch slips of the pen and of the unit; whether a job is workable is for the checks.
  *
- * @param least least value: mm, degrees or a ratio
+ * @param least least value, in mm or in the unit of its kind
  * @param most greatest value
  * @param kind what is measured
  */
 record Range(double least, double most, Kind kind) {
   /** What is measured. */
   enum Kind {
-    LENGTH,
-    ANGLE,
-    RATIO
+    LENGTH(""),
+    ANGLE(" deg"),
+    RATIO(""),
+    DENSITY(" g/cm3"),
+    FORCE(" N"),
+    RATE(" N/mm");
+
+    /** Its unit after a figure; lengths take that of their file. */
+    private final String unit;
+
+    Kind(String unit) {
+      this.unit = unit;
+    }
   }
 
   private static final int DECIMALS = 4;
@@ -51,12 +61,9 @@ record Range(double least, double most, Kind kind) {
 
   /** The range in words. Ends are rounded inward, so that a figure copied from here is accepted. */
   String words(LengthUnit unit) {
-    return switch (kind) {
-      case LENGTH ->
-          atLeast(unit.fromMm(least)) + " to " + atMost(unit.fromMm(most)) + " " + unit.symbol();
-      case ANGLE -> atLeast(least) + " to " + atMost(most) + " deg";
-      case RATIO -> atLeast(least) + " to " + atMost(most);
-    };
+    return kind == Kind.LENGTH
+        ? atLeast(unit.fromMm(least)) + " to " + atMost(unit.fromMm(most)) + " " + unit.symbol()
+        : atLeast(least) + " to " + atMost(most) + kind.unit;
   }
 
   static String atLeast(double value) {

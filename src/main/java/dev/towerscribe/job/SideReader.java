@@ -43,18 +43,22 @@ final class SideReader {
    */
   static Optional<SideJob> read(Side side, TableReader t, boolean plateReadable) {
     Optional<Tower> tower = t.table("tower").flatMap(TowerReader::read);
-    Optional<Plate> plate = Optional.empty();
+    Optional<PlateReader.Found> found = Optional.empty();
     if (plateReadable) {
-      plate = t.table("plate").flatMap(PlateReader::read);
+      found = t.table("plate").flatMap(PlateReader::read);
     } else {
       t.leave("plate");
     }
+    Optional<Plate> plate = found.map(PlateReader.Found::plate);
     Optional<TableReader> mountTable = t.table("mount");
     Optional<Mount> mount = Optional.empty();
     if (mountTable.isPresent()) {
       mount = mount(mountTable.get(), plate);
     }
     Optional<HoleRules> holes = t.tableOrEmpty("holes").flatMap(SideReader::holes);
+    if (found.isPresent() && holes.isPresent()) {
+      MakeFaults.report(found.get(), holes.get().fit());
+    }
     Optional<CutRules> cut = t.tableOrEmpty("cut").flatMap(SideReader::cut);
     Optional<TableReader> toolTable = t.tableOrEmpty("tools");
     Optional<Tools> tools = Optional.empty();

@@ -1,6 +1,8 @@
 package dev.towerscribe.model;
 
+import dev.towerscribe.geometry.Recess;
 import dev.towerscribe.geometry.Vec2;
+import java.util.Optional;
 
 /**
  * A fastener of the plate.
@@ -10,12 +12,45 @@ import dev.towerscribe.geometry.Vec2;
  * @param thread its size
  * @param flatsMm width across the flats of its nut or head, as measured
  * @param washerMm outside diameter of the washer under it
+ * @param plateHoleMm diameter of its hole in the plate, where the job says it
+ * @param recess how that hole is widened at a face of the plate, if it is
  */
-public record Bolt(String name, Vec2 at, Thread thread, double flatsMm, double washerMm) {
+public record Bolt(
+    String name,
+    Vec2 at,
+    Thread thread,
+    double flatsMm,
+    double washerMm,
+    Optional<Double> plateHoleMm,
+    Optional<Recess> recess) {
   /** Checks the sizes. */
   public Bolt {
     Checks.positive("flats", flatsMm);
     Checks.positive("washer", washerMm);
+    plateHoleMm.ifPresent(mm -> Checks.positive("hole", mm));
+  }
+
+  /**
+   * A fastener in a plain clearance hole.
+   *
+   * @param name short name printed beside its hole
+   * @param at centre, plate frame
+   * @param thread its size
+   * @param flatsMm width across the flats of its nut or head, as measured
+   * @param washerMm outside diameter of the washer under it
+   */
+  public Bolt(String name, Vec2 at, Thread thread, double flatsMm, double washerMm) {
+    this(name, at, thread, flatsMm, washerMm, Optional.empty(), Optional.empty());
+  }
+
+  /**
+   * Its hole in the plate: what the job says, or the clearance hole for its thread.
+   *
+   * @param fit clearance series
+   * @return mm
+   */
+  public Stated<Double> plateHoleMm(Fit fit) {
+    return Stated.or(plateHoleMm, thread.holeMm(fit));
   }
 
   /**
@@ -28,7 +63,10 @@ public record Bolt(String name, Vec2 at, Thread thread, double flatsMm, double w
     return Math.max(washerMm, flatsMm * 2 / Math.sqrt(3)) / 2;
   }
 
-  /** As generated, but written out: pack marks rest on it, and making one takes long. */
+  /**
+   * As generated, but written out: pack marks rest on it, and making one takes long. Hole and
+   * recess come last and only where they are said: so a job without them keeps its mark.
+   */
   @Override
   public String toString() {
     return "Bolt[name="
@@ -41,6 +79,8 @@ public record Bolt(String name, Vec2 at, Thread thread, double flatsMm, double w
         + flatsMm
         + ", washerMm="
         + washerMm
+        + plateHoleMm.map(mm -> ", plateHoleMm=" + mm).orElse("")
+        + recess.map(r -> ", recess=" + r).orElse("")
         + "]";
   }
 }

@@ -2,6 +2,7 @@ package dev.towerscribe.model;
 
 import dev.towerscribe.geometry.Contour;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * The new top mount. Plate frame: x along the slot, y to its left seen from above on the left side.
@@ -18,6 +19,7 @@ import java.util.List;
  * @param coverMm least overlap of the plate over the finished opening, all round
  * @param wallGapMm least gap between the plate and the tower's walls
  * @param bolts its fasteners, at least two
+ * @param make what a machinist needs to know beside these
  */
 public record Plate(
     String name,
@@ -31,7 +33,8 @@ public record Plate(
     double movingClearanceMm,
     double coverMm,
     double wallGapMm,
-    List<Bolt> bolts) {
+    List<Bolt> bolts,
+    PlateMake make) {
   /**
    * Where the bearing can be fixed.
    *
@@ -66,13 +69,81 @@ public record Plate(
     Checks.notNegative("moving clearance", movingClearanceMm);
     Checks.notNegative("cover", coverMm);
     Checks.notNegative("wall gap", wallGapMm);
+    Objects.requireNonNull(make);
     bolts = List.copyOf(bolts);
     if (bolts.size() < 2) {
       throw new IllegalArgumentException("a plate has at least two bolts");
     }
   }
 
-  /** As generated, but written out: pack marks rest on it, and making one takes long. */
+  /**
+   * A plate of whose making nothing is said.
+   *
+   * @param name what it is called
+   * @param thicknessMm its thickness
+   * @param outline its edge
+   * @param handed true for a mirrored pair; false for one part used on both sides
+   * @param slot its adjuster
+   * @param bearingXMm bearing centre at setting 0, along the slot from the plate's centre
+   * @param bearingHeightMm bearing centre above the tower plane
+   * @param movingDiameterMm what passes through the opening with the bearing
+   * @param movingClearanceMm room it needs all round
+   * @param coverMm least overlap of the plate over the finished opening, all round
+   * @param wallGapMm least gap between the plate and the tower's walls
+   * @param bolts its fasteners, at least two
+   */
+  public Plate(
+      String name,
+      double thicknessMm,
+      Contour outline,
+      boolean handed,
+      Slot slot,
+      double bearingXMm,
+      double bearingHeightMm,
+      double movingDiameterMm,
+      double movingClearanceMm,
+      double coverMm,
+      double wallGapMm,
+      List<Bolt> bolts) {
+    this(
+        name,
+        thicknessMm,
+        outline,
+        handed,
+        slot,
+        bearingXMm,
+        bearingHeightMm,
+        movingDiameterMm,
+        movingClearanceMm,
+        coverMm,
+        wallGapMm,
+        bolts,
+        PlateMake.ASSUMED);
+  }
+
+  /**
+   * Width of the slot: what the job says, or room for what moves through it.
+   *
+   * @return mm
+   */
+  public Stated<Double> slotWidthMm() {
+    return Stated.or(make.slotWidthMm(), movingDiameterMm + 2 * movingClearanceMm);
+  }
+
+  /**
+   * Whether the bearing can be moved at all.
+   *
+   * @return false where the slot is a single setting
+   */
+  public boolean slotHasLength() {
+    return slot.toMm() > slot.fromMm();
+  }
+
+  /**
+   * As generated, but written out: pack marks rest on it, and making one takes long. What is said
+   * of its making comes last and only where something is: so a job that says nothing keeps its
+   * mark.
+   */
   @Override
   public String toString() {
     return "Plate[name="
@@ -99,6 +170,7 @@ public record Plate(
         + wallGapMm
         + ", bolts="
         + bolts
+        + (make.equals(PlateMake.ASSUMED) ? "" : ", make=" + make)
         + "]";
   }
 }

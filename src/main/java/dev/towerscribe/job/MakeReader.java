@@ -1,0 +1,127 @@
+package dev.towerscribe.job;
+
+import dev.towerscribe.geometry.Recess;
+import dev.towerscribe.model.Fastening;
+import dev.towerscribe.model.GeneralTolerance;
+import dev.towerscribe.model.HoleFit;
+import dev.towerscribe.model.PlateMake;
+import dev.towerscribe.model.SlotEnds;
+import dev.towerscribe.model.Stated;
+import dev.towerscribe.quantity.Angle;
+import java.util.List;
+import java.util.Optional;
+
+/** What a machinist needs to know: {@code plate.make}, and the recesses of bolt holes. */
+final class MakeReader {
+  private static final String COUNTERBORE = "counterbore";
+  private static final String COUNTERSINK = "countersink";
+
+  private MakeReader() {}
+
+  /** The table, if it is sound. */
+  static Optional<PlateMake> read(TableReader m) {
+    PlateMake d = PlateMake.ASSUMED;
+    Stated<String> material = Said.label(m, "material", Limits.PHRASE, d.material());
+    Stated<Double> density = Said.figure(m, "density", Limits.DENSITY, d.densityGPerCm3().value());
+    Stated<String> finish = Said.label(m, "finish", Limits.PHRASE, d.finish());
+    Stated<Double> edgeBreak = Said.length(m, "edge_break", Limits.EDGE_BREAK, d.edgeBreakMm());
+    Stated<GeneralTolerance> general =
+        Said.word(
+            m, "general", GeneralTolerance.values(), GeneralTolerance::word, d.general().value());
+    Optional<Double> slotWidth = Said.length(m, "slot_width", Limits.SLOT_WIDTH);
+    Stated<SlotEnds> ends =
+        Said.word(m, "slot_ends", SlotEnds.values(), SlotEnds::word, d.slotEnds().value());
+    Stated<Double> corner = Said.length(m, "slot_corner", Limits.PLATE_CORNER, d.slotCornerMm());
+    Optional<PlateMake.IndexHoles> index =
+        m.optionalTable("index_holes").flatMap(MakeReader::indexHoles);
+    Optional<PlateMake.BearingBore> bore =
+        m.optionalTable("bearing_bore").flatMap(MakeReader::bearingBore);
+    Optional<PlateMake.SliderSize> slider = m.optionalTable("slider").flatMap(MakeReader::slider);
+    if (m.has("slider") && !m.has("bearing_bore")) {
+      m.fault(
+          "slider",
+          "only with bearing_bore",
+          "Add the bore that it carries the bearing in, or drop this key.");
+    }
+    Stated<Fastening> fastening =
+        Said.word(m, "fastener", Fastening.values(), Fastening::word, d.fastening().value());
+    m.close();
+    return m.sound()
+        ? Optional.of(
+            new PlateMake(
+                material, density, finish, edgeBreak, general, slotWidth, ends, corner, index, bore,
+                slider, fastening))
+        : Optional.empty();
+  }
+
+  private static Stated<HoleFit> fit(TableReader t, HoleFit otherwise) {
+    return Said.word(t, "fit", HoleFit.values(), HoleFit::word, otherwise);
+  }
+
+  private static Optional<PlateMake.IndexHoles> indexHoles(TableReader t) {
+    Optional<Double> diameter = t.length("diameter", Limits.INDEX_HOLE);
+    Optional<Double> offset = t.length("offset", Limits.INDEX_OFFSET);
+    Stated<HoleFit> fit = fit(t, HoleFit.H13);
+    t.close();
+    return t.sound()
+        ? Optional.of(new PlateMake.IndexHoles(diameter.get(), offset.get(), fit))
+        : Optional.empty();
+  }
+
+  private static Optional<PlateMake.BearingBore> bearingBore(TableReader t) {
+    Optional<Double> diameter = t.length("diameter", Limits.BEARING_BORE);
+    Stated<HoleFit> fit = fit(t, HoleFit.H7);
+    t.close();
+    return t.sound()
+        ? Optional.of(new PlateMake.BearingBore(diameter.get(), fit))
+        : Optional.empty();
+  }
+
+  private static Optional<PlateMake.SliderSize> slider(TableReader t) {
+    Optional<Double> length = Said.length(t, "length", Limits.SLIDER);
+    Optional<Double> width = Said.length(t, "width", Limits.SLIDER);
+    Optional<Double> thickness = Said.length(t, "thickness", Limits.THICKNESS);
+    Optional<Double> corner = Said.length(t, "corner", Limits.PLATE_CORNER);
+    t.close();
+    return t.sound()
+        ? Optional.of(new PlateMake.SliderSize(length, width, thickness, corner))
+        : Optional.empty();
+  }
+
+  /** How a bolt's hole is widened, if it is; the table is unsound after a fault. */
+  static Optional<Recess> recess(TableReader bolt) {
+    if (bolt.has(COUNTERBORE) && bolt.has(COUNTERSINK)) {
+      bolt.fault(
+          COUNTERSINK, "not with counterbore", "A hole is widened one way: keep one of the two.");
+      return Optional.empty();
+    }
+    Optional<TableReader> straight = bolt.optionalTable(COUNTERBORE);
+    if (straight.isPresent()) {
+      TableReader t = straight.get();
+      Optional<Double> diameter = t.length("diameter", Limits.RECESS);
+      Optional<Double> depth = t.length("depth", Limits.RECESS_DEPTH);
+      Optional<Boolean> top = fromTop(t);
+      t.close();
+      return t.sound()
+          ? Optional.of(new Recess.Counterbore(diameter.get(), depth.get(), top.get()))
+          : Optional.empty();
+    }
+    Optional<TableReader> cone = bolt.optionalTable(COUNTERSINK);
+    if (cone.isPresent()) {
+      TableReader t = cone.get();
+      Optional<Double> diameter = t.length("diameter", Limits.RECESS);
+      Optional<Angle> angle = t.angle("angle", Limits.CONE);
+      Optional<Boolean> top = fromTop(t);
+      t.close();
+      return t.sound()
+          ? Optional.of(new Recess.Countersink(diameter.get(), angle.get(), top.get()))
+          : Optional.empty();
+    }
+    return Optional.empty();
+  }
+
+  /** No default: a recess in the wrong face makes scrap. */
+  private static Optional<Boolean> fromTop(TableReader t) {
+    return t.word("face", List.of(true, false), top -> top ? "top" : "under", Optional.empty());
+  }
+}

@@ -1,0 +1,60 @@
+package dev.towerscribe.job;
+
+import dev.towerscribe.model.Stated;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * What a table says, told apart from what it leaves to a default. A value that is at fault counts
+ * as left out: its table is no longer sound, so nobody will use it.
+ */
+final class Said {
+  private Said() {}
+
+  /** A length that may be left out, mm. */
+  static Optional<Double> length(TableReader t, String key, Range mm) {
+    return t.has(key) ? t.length(key, mm) : Optional.empty();
+  }
+
+  static Stated<Double> length(TableReader t, String key, Range mm, Stated<Double> otherwise) {
+    return Stated.or(length(t, key, mm), otherwise.value());
+  }
+
+  /** A line of text that may be left out. */
+  static Optional<String> label(TableReader t, String key, int most) {
+    return t.has(key) ? t.label(key, most) : Optional.empty();
+  }
+
+  static Stated<String> label(TableReader t, String key, int most, Stated<String> otherwise) {
+    return Stated.or(label(t, key, most), otherwise.value());
+  }
+
+  /** One of a few words. */
+  static <T> Stated<T> word(
+      TableReader t, String key, T[] all, Function<T, String> wordOf, T otherwise) {
+    Optional<T> said =
+        t.has(key) ? t.word(key, List.of(all), wordOf, Optional.empty()) : Optional.empty();
+    return Stated.or(said, otherwise);
+  }
+
+  /** A figure that is no length and has a default. */
+  static Stated<Double> figure(TableReader t, String key, Range range, double otherwise) {
+    return Stated.or(
+        t.has(key) ? t.ratio(key, range, otherwise, advice(t, range)) : Optional.empty(),
+        otherwise);
+  }
+
+  /** A figure that is no length and must be there. */
+  static Optional<Double> figure(TableReader t, String key, Range range) {
+    if (!t.has(key)) {
+      t.missing(key, range.words(t.unit()), "Find it out and write it down.");
+      return Optional.empty();
+    }
+    return t.ratio(key, range, range.least(), advice(t, range));
+  }
+
+  private static String advice(TableReader t, Range range) {
+    return "Check the figure and its unit: " + range.words(t.unit()) + " is believable.";
+  }
+}
