@@ -11,8 +11,8 @@ import dev.towerscribe.geometry.Vec2;
 import java.util.List;
 
 /**
- * Signs of geometrical tolerancing: the datum's triangle with its letter, and the frame of a position
- * tolerance (ISO 1101, ISO 5459; forms from memory).
+ * Signs of geometrical tolerancing: the datum's triangle with its letter, and the frame of a
+ * position tolerance (ISO 1101, ISO 5459; forms from memory).
  */
 final class DatumMark {
   private static final double CAP_MM = 3.0;
@@ -40,8 +40,7 @@ final class DatumMark {
             Ink.BLACK));
     double top = at.y() - TRIANGLE_MM * 0.8 - STEM_MM;
     s.line(at.x(), at.y() - TRIANGLE_MM * 0.8, at.x(), top, Pen.THIN);
-    s.box(
-        new Box(at.x() - FRAME_MM / 2, top - FRAME_MM, at.x() + FRAME_MM / 2, top), Pen.THIN);
+    s.box(new Box(at.x() - FRAME_MM / 2, top - FRAME_MM, at.x() + FRAME_MM / 2, top), Pen.THIN);
     s.text(at.x(), top - FRAME_MM / 2 - CAP_MM / 2, CAP_MM, Align.MIDDLE, letter);
   }
 

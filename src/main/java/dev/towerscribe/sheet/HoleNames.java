@@ -9,6 +9,7 @@ import dev.towerscribe.drawing.TurnedBox;
 import dev.towerscribe.geometry.Arc;
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Edge;
+import dev.towerscribe.geometry.Recess;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.part.Feature;
 import dev.towerscribe.quantity.Angle;
@@ -37,22 +38,40 @@ final class HoleNames {
    * @param out shapes drawn so far; names are added
    */
   static void add(List<Feature> features, Placing at, List<Item> out) {
+    List<Named> names = new ArrayList<>();
+    for (Feature f : features) {
+      if (f.edge().isEmpty()) {
+        double recess = f.recess().map(Recess::diameterMm).orElse(0.0);
+        names.add(new Named(f.name(), f.centre(), Math.max(recess, f.diameterMm())));
+      }
+    }
+    write(names, at, out);
+  }
+
+  /**
+   * A round thing with a name.
+   *
+   * @param name what is written
+   * @param centre its middle in the view
+   * @param diameterMm its greatest diameter, true mm
+   */
+  record Named(String name, Vec2 centre, double diameterMm) {}
+
+  /** Names of round things. */
+  static void write(List<Named> names, Placing at, List<Item> out) {
     List<TurnedBox> taken = new ArrayList<>();
     List<Vec2[]> lines = new ArrayList<>();
     for (Item item : out) {
       collect(item, lines, taken);
     }
-    for (Feature f : features) {
-      if (f.edge().isEmpty()) {
-        name(f, at, lines, taken, out);
-      }
+    for (Named named : names) {
+      name(named, at, lines, taken, out);
     }
   }
 
   private static void name(
-      Feature f, Placing at, List<Vec2[]> lines, List<TurnedBox> taken, List<Item> out) {
-    double widest = f.recess().map(r -> Math.max(r.diameterMm(), f.diameterMm())).orElse(0.0);
-    double radius = at.length(Math.max(widest, f.diameterMm()) / 2);
+      Named f, Placing at, List<Vec2[]> lines, List<TurnedBox> taken, List<Item> out) {
+    double radius = at.length(f.diameterMm() / 2);
     Vec2 centre = at.point(f.centre());
     for (double cap : new double[] {CAP_MM, LEAST_CAP_MM}) {
       double wide = Lettering.width(f.name(), cap);
@@ -64,8 +83,7 @@ final class HoleNames {
           Vec2 c = centre.plus(u.times(radius + CLEAR_MM + reach + step * STEP_MM));
           TurnedBox room =
               TurnedBox.of(
-                  new Box(
-                          c.x() - wide / 2, c.y() - cap / 2, c.x() + wide / 2, c.y() + cap / 2)
+                  new Box(c.x() - wide / 2, c.y() - cap / 2, c.x() + wide / 2, c.y() + cap / 2)
                       .grown(CLEAR_MM / 2));
           if (isFree(room, lines, taken)) {
             taken.add(room);
@@ -121,11 +139,9 @@ final class HoleNames {
   }
 
   private static void chords(Edge edge, List<Vec2[]> lines) {
-    int pieces =
-        edge instanceof Arc ? Math.max(8, (int) Math.ceil(edge.length() / CHORD_MM)) : 1;
+    int pieces = edge instanceof Arc ? Math.max(8, (int) Math.ceil(edge.length() / CHORD_MM)) : 1;
     for (int i = 0; i < pieces; i++) {
-      lines.add(
-          new Vec2[] {edge.at((double) i / pieces), edge.at((double) (i + 1) / pieces)});
+      lines.add(new Vec2[] {edge.at((double) i / pieces), edge.at((double) (i + 1) / pieces)});
     }
   }
 }

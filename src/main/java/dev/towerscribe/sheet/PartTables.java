@@ -116,21 +116,18 @@ final class PartTables {
   static List<Fragment> positions(Part part, Sizes sizes, double widthMm) {
     Map<PositionTolerance, List<Feature>> alike = new LinkedHashMap<>();
     for (Feature f : part.features()) {
-      f.position()
-          .ifPresent(p -> alike.computeIfAbsent(p, k -> new ArrayList<>()).add(f));
+      f.position().ifPresent(p -> alike.computeIfAbsent(p, k -> new ArrayList<>()).add(f));
     }
     boolean slot = part.features().stream().anyMatch(f -> f.kind() == FeatureKind.SLOT);
     List<String> datums = slot ? List.of("A", "B") : List.of("A");
     List<Fragment> all = new ArrayList<>();
     alike.forEach(
         (p, holes) -> {
-          var frame =
-              new DatumMark.Position(DIAMETER + sizes.line(p.diameterMm()), datums);
+          var frame = new DatumMark.Position(DIAMETER + sizes.line(p.diameterMm()), datums);
           String names = String.join(", ", holes.stream().map(Feature::name).toList());
           double at = frame.widthMm() + 3;
           List<Fragment> words =
-              Fragments.lines(
-                  "Holes " + names + ", " + p.formula(), Type.SMALL, widthMm - at, 0);
+              Fragments.lines("Holes " + names + ", " + p.formula(), Type.SMALL, widthMm - at, 0);
           all.add(new Fragments.Beside(frame, new Fragments.Stack(words, 0), at));
         });
     return all;

@@ -20,7 +20,7 @@ import java.util.Optional;
  */
 final class PartWishes {
   /** Radii nearer than this are the same, mm: what a drawing's figures show. */
-  private static final double SAME_MM = 0.005;
+  static final double SAME_MM = 0.005;
 
   private static final Vec2 DOWN = new Vec2(0, -1);
   private static final Vec2 LEFTWARD = new Vec2(-1, 0);
@@ -134,8 +134,7 @@ final class PartWishes {
     radii(edge, sizes, at, wishes);
   }
 
-  private static void ordinates(
-      Part part, Sizes sizes, Placing at, List<DimensionRequest> wishes) {
+  private static void ordinates(Part part, Sizes sizes, Placing at, List<DimensionRequest> wishes) {
     Vec2 zero = at.origin();
     wishes.add(new DimensionRequest.Ordinate(zero, zero, DOWN, 0, List.of("0")));
     wishes.add(new DimensionRequest.Ordinate(zero, zero, LEFTWARD, 0, List.of("0")));
@@ -168,7 +167,6 @@ final class PartWishes {
       return;
     }
     wishes.add(
-        new DimensionRequest.Ordinate(
-            zero, at.point(p), side, clear + PartPlan.OVER_MM, words));
+        new DimensionRequest.Ordinate(zero, at.point(p), side, clear + PartPlan.OVER_MM, words));
   }
 }

@@ -20,8 +20,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Puts a drawing together: views with their dimensions, tables and notes beside or below them, title
- * block. The same composition serves a sheet of paper at an ISO 5455 scale and a file at 1:1.
+ * Puts a drawing together: views with their dimensions, tables and notes beside or below them,
+ * title block. The same composition serves a sheet of paper at an ISO 5455 scale and a file at 1:1.
  */
 final class ShopSheets {
   /** Scales of ISO 5455:1979, the largest first. */
@@ -47,8 +47,7 @@ final class ShopSheets {
    * @param tables blocks beside or below them, by the width they get
    * @param block title block for a sheet's number, the count and a scale's words
    */
-  record Content(
-      String stem, String outline, List<View> views, Blocks tables, BlockMaker block) {
+  record Content(String stem, String outline, List<View> views, Blocks tables, BlockMaker block) {
     Content {
       views = List.copyOf(views);
     }
@@ -133,7 +132,8 @@ final class ShopSheets {
           Optional.of(
               new Box(title.minX(), title.maxY() + GAP_MM, f.maxX() - GAP_MM, f.maxY() - GAP_MM)));
     }
-    Box all = new Box(f.minX() + GAP_MM, title.maxY() + GAP_MM, f.maxX() - GAP_MM, f.maxY() - GAP_MM);
+    Box all =
+        new Box(f.minX() + GAP_MM, title.maxY() + GAP_MM, f.maxX() - GAP_MM, f.maxY() - GAP_MM);
     double tables = heightOf(content.tables().of(all.width()));
     double alone = scaleFor(content.views(), all);
     double left = all.height() - tables - GAP_MM;
@@ -142,8 +142,7 @@ final class ShopSheets {
       if (scaleFor(content.views(), above) == alone) {
         return new Rooms(
             above,
-            Optional.of(
-                new Box(all.minX(), all.minY(), all.maxX(), all.maxY() - left - GAP_MM)));
+            Optional.of(new Box(all.minX(), all.minY(), all.maxX(), all.maxY() - left - GAP_MM)));
       }
     }
     return new Rooms(all, Optional.empty());
@@ -170,9 +169,7 @@ final class ShopSheets {
   }
 
   static String scaleWords(double factor) {
-    return factor >= 1
-        ? Numbers.plain(factor, 0) + ":1"
-        : "1:" + Numbers.plain(1 / factor, 0);
+    return factor >= 1 ? Numbers.plain(factor, 0) + ":1" : "1:" + Numbers.plain(1 / factor, 0);
   }
 
   private static List<Page> pages(
@@ -197,9 +194,7 @@ final class ShopSheets {
     for (int i = 0; i < bodies.size(); i++) {
       List<Item> items = bodies.get(i);
       TitleBlock block =
-          content
-              .block()
-              .of((i + 1) + " of " + bodies.size(), scaleWords(factor), leaf.name());
+          content.block().of((i + 1) + " of " + bodies.size(), scaleWords(factor), leaf.name());
       if (framed) {
         items.addAll(DrawingFrame.items(leaf));
       }
@@ -266,11 +261,9 @@ final class ShopSheets {
       top -= cellMm(view, factor);
     }
     Box area =
-        new Box(
-            room.minX() + 1, room.minY() + BAR_ROOM_MM, room.maxX() - 1, room.maxY() - 1);
+        new Box(room.minX() + 1, room.minY() + BAR_ROOM_MM, room.maxX() - 1, room.maxY() - 1);
     items.addAll(
-        DimensionPlacer.place(
-                DimensionStyle.ISO, area, Obstacles.of(outlines, items), wishes)
+        DimensionPlacer.place(DimensionStyle.ISO, area, Obstacles.of(outlines, items), wishes)
             .placed());
   }
 
@@ -285,12 +278,7 @@ final class ShopSheets {
       items.add(new Item.Line(Layer.CHECK_BARS, end.minus(tick), end.plus(tick), Pen.OUTLINE));
     }
     new Strokes(Layer.CHECK_BARS, items)
-        .text(
-            from.x() + 3,
-            y + 1.5,
-            2.5,
-            Align.START,
-            paperOnly ? "100 MM ON PAPER" : "100 MM");
+        .text(from.x() + 3, y + 1.5, 2.5, Align.START, paperOnly ? "100 MM ON PAPER" : "100 MM");
     proofs.add(new Proof.Bar("check bar", from, to));
   }
 }

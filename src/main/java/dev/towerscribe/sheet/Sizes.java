@@ -6,7 +6,8 @@ import java.util.List;
 
 /**
  * Lengths as drawings write them: without the unit, which the title block names; no zeros at the
- * end; mm to two decimals, inches to four. Where both are wanted the other stands below in brackets.
+ * end; mm to two decimals, inches to four. Where both are wanted the other stands below in
+ * brackets.
  *
  * @param unit the unit that counts
  * @param both whether the other is shown too
