@@ -1,5 +1,6 @@
 package dev.towerscribe.drawing;
 
+import dev.towerscribe.geometry.Vec2;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -21,6 +22,21 @@ public final class Lettering {
 
   /** What letters reach below the base line; source: descender of its hhea table. */
   private static final double DESCENT_UNITS = 434;
+
+  /**
+   * What plain letters, signs and brackets reach above the base line, in heights of a capital; a
+   * test compares it with the font.
+   */
+  private static final double PLAIN_ABOVE = 1.08;
+
+  /** What round figures and capitals reach below the base line, in heights of a capital. */
+  private static final double PLAIN_BELOW = 0.06;
+
+  /** Plain characters that reach further below. */
+  private static final String TAILS = "gjpqyQ,;()[]{}|@$_/\\";
+
+  /** Other characters that stay within the reach of plain ones. */
+  private static final String ALSO_PLAIN = "\u00B0\u00B1\u00D7\u00D8\u2013";
 
   private Lettering() {}
 
@@ -98,6 +114,51 @@ public final class Lettering {
    */
   public static double descentMm(double capHeightMm) {
     return capHeightMm * (DESCENT_UNITS / CAP_HEIGHT_UNITS);
+  }
+
+  /**
+   * How far a line of text reaches above its base line.
+   *
+   * @param text the line
+   * @param capHeightMm height of a capital, mm
+   * @return mm, positive; the font's ascent if there are accents or rare signs in it
+   */
+  public static double aboveMm(String text, double capHeightMm) {
+    return isPlain(text) ? PLAIN_ABOVE * capHeightMm : ascentMm(capHeightMm);
+  }
+
+  /**
+   * How far a line of text reaches below its base line.
+   *
+   * @param text the line
+   * @param capHeightMm height of a capital, mm
+   * @return mm, positive; the font's descent if there are tails, brackets or rare signs in it
+   */
+  public static double belowMm(String text, double capHeightMm) {
+    boolean flat = isPlain(text) && text.chars().noneMatch(c -> TAILS.indexOf(c) >= 0);
+    return flat ? PLAIN_BELOW * capHeightMm : descentMm(capHeightMm);
+  }
+
+  private static boolean isPlain(String text) {
+    return text.chars().allMatch(c -> c < 0x7F || ALSO_PLAIN.indexOf(c) >= 0);
+  }
+
+  /**
+   * The room that a line of text takes on its page.
+   *
+   * @param text the line
+   * @return a box round its letters
+   */
+  public static TurnedBox room(Item.Text text) {
+    double wide = width(text.content(), text.capHeightMm());
+    double above = aboveMm(text.content(), text.capHeightMm());
+    double below = belowMm(text.content(), text.capHeightMm());
+    Vec2 along = Vec2.polar(1.0, text.turn());
+    double middle =
+        text.align() == Align.START ? wide / 2 : text.align() == Align.END ? -wide / 2 : 0;
+    Vec2 centre =
+        text.at().plus(along.times(middle)).plus(along.quarterTurn().times((above - below) / 2));
+    return new TurnedBox(centre, wide / 2, (above + below) / 2, along);
   }
 
   /**

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.List;
 import org.apache.fontbox.ttf.CmapLookup;
+import org.apache.fontbox.ttf.GlyphData;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
@@ -57,6 +58,30 @@ class LetteringTest {
           .isCloseTo(3.5 * font.getHorizontalHeader().getAscender() / capHeight, within(1e-12));
       assertThat(Lettering.descentMm(3.5))
           .isCloseTo(-3.5 * font.getHorizontalHeader().getDescender() / capHeight, within(1e-12));
+    }
+  }
+
+  /** Published: the bounds of each glyph in the font file's glyf table. */
+  @Test
+  void lettersStayWithinTheRoomTheyAreGiven() throws IOException {
+    try (TrueTypeFont font = font()) {
+      CmapLookup glyphs = font.getUnicodeCmapLookup();
+      double capHeight = font.getOS2Windows().getCapHeight();
+      for (int c = 0x21; c < 0x180; c++) {
+        if (!Lettering.canWrite(c) || c == 0xA0) {
+          continue;
+        }
+        String text = Character.toString(c);
+        GlyphData glyph = font.getGlyph().getGlyph(glyphs.getGlyphId(c));
+        assertThat(Lettering.aboveMm(text, 1.0))
+            .as("above, U+%04X", c)
+            .isGreaterThanOrEqualTo(glyph.getYMaximum() / capHeight);
+        assertThat(Lettering.belowMm(text, 1.0))
+            .as("below, U+%04X", c)
+            .isGreaterThanOrEqualTo(-glyph.getYMinimum() / capHeight);
+      }
+      // Independent: a figure has no tail, so a row of them needs little more than its height.
+      assertThat(Lettering.aboveMm("38.0", 1.0) + Lettering.belowMm("38.0", 1.0)).isLessThan(1.15);
     }
   }
 

@@ -1,0 +1,112 @@
+package dev.towerscribe.drawing;
+
+import dev.towerscribe.geometry.Contour;
+import dev.towerscribe.geometry.Edge;
+import dev.towerscribe.geometry.Segment;
+import dev.towerscribe.geometry.Vec2;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What is on the page already where dimensions are to be placed.
+ *
+ * @param part outer outlines of the part: dimensions stand off these, and better outside them
+ * @param lines every other line that words may not lie across: edges, centre lines, leaders
+ * @param taken rooms that neither words nor lines of dimensions may enter: other words, tables
+ */
+public record Obstacles(List<Contour> part, List<Edge> lines, List<TurnedBox> taken) {
+  /** Copies the lists. */
+  public Obstacles {
+    part = List.copyOf(part);
+    lines = List.copyOf(lines);
+    taken = List.copyOf(taken);
+  }
+
+  /**
+   * What shapes already drawn stand in the way of. Lines of the part itself may be among them.
+   *
+   * @param part outer outlines of the part
+   * @param drawn shapes of the page, dimensions too
+   * @return their lines and the rooms of their words
+   */
+  public static Obstacles of(List<Contour> part, List<? extends Item> drawn) {
+    Gatherer gatherer = new Gatherer();
+    drawn.forEach(item -> item.accept(gatherer));
+    return new Obstacles(part, gatherer.lines, gatherer.taken);
+  }
+
+  /**
+   * With a room that is taken.
+   *
+   * @param room for instance a title block
+   * @return these and it
+   */
+  public Obstacles with(TurnedBox room) {
+    List<TurnedBox> more = new ArrayList<>(taken);
+    more.add(room);
+    return new Obstacles(part, lines, more);
+  }
+
+  private static final class Gatherer implements Item.Visitor {
+    private final List<Edge> lines = new ArrayList<>();
+    private final List<TurnedBox> taken = new ArrayList<>();
+
+    private static boolean shows(Pen pen, Ink fill) {
+      return pen != Pen.NONE || fill == Ink.BLACK || fill == Ink.PALE;
+    }
+
+    private void chain(List<Vec2> points, boolean closed) {
+      int pieces = closed ? points.size() : points.size() - 1;
+      for (int i = 0; i < pieces; i++) {
+        lines.add(new Segment(points.get(i), points.get((i + 1) % points.size())));
+      }
+    }
+
+    @Override
+    public void circle(Item.Circle circle) {
+      if (shows(circle.pen(), circle.fill())) {
+        lines.addAll(Contour.circle(circle.centre(), circle.radiusMm()).edges());
+      }
+    }
+
+    @Override
+    public void arc(Item.ArcLine arc) {
+      if (shows(arc.pen(), Ink.NONE)) {
+        lines.add(arc.arc());
+      }
+    }
+
+    @Override
+    public void line(Item.Line line) {
+      if (shows(line.pen(), Ink.NONE)) {
+        lines.add(new Segment(line.from(), line.to()));
+      }
+    }
+
+    @Override
+    public void polyline(Item.Polyline polyline) {
+      if (shows(polyline.pen(), polyline.fill())) {
+        chain(polyline.points(), polyline.closed());
+      }
+    }
+
+    @Override
+    public void figure(Item.Figure figure) {
+      if (shows(figure.pen(), figure.fill())) {
+        figure.contours().forEach(contour -> lines.addAll(contour.edges()));
+      }
+    }
+
+    @Override
+    public void text(Item.Text text) {
+      if (!text.content().isEmpty()) {
+        taken.add(Lettering.room(text));
+      }
+    }
+
+    @Override
+    public void dimension(Item.Dimension dimension) {
+      dimension.parts().forEach(part -> part.accept(this));
+    }
+  }
+}

@@ -1,0 +1,213 @@
+package dev.towerscribe.drawing;
+
+import dev.towerscribe.geometry.Box;
+import dev.towerscribe.geometry.Vec2;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Ordinate leaders of one datum on one side of the part. Their words stand in a row in the order of
+ * the points, as near each its own point as the others allow; in that order leaders cannot cross.
+ * The least sum of squared jogs is found by dynamic programming over places half a millimetre
+ * apart, so what is in the way is stepped round and a leader that cannot be kept is left out alone.
+ */
+final class OrdinateRow {
+  /** Places along the row lie this far apart, mm. */
+  private static final double STEP_MM = 0.5;
+
+  /** From the part to the jogs, mm. */
+  private static final double TO_JOG_MM = 3;
+
+  /** How far out jogs take, mm: the least that serves is used. */
+  private static final double[] JOGS_MM = {4, 8, 13, 20};
+
+  /** Sideways over outward, at most: a jog leans no more than 60 degrees. */
+  private static final double LEAN = Math.tan(Math.toRadians(60));
+
+  /** Further out, if the nearest row is not free, mm. */
+  private static final double[] FURTHER_MM = {0, 8, 16, 24};
+
+  /** What leaving one out costs, in mm squared: more than any row of jogs. */
+  private static final double LEFT_OUT = 1e7;
+
+  /** What any jog costs beside its square: straight leaders are liked. */
+  private static final double JOG = 1;
+
+  /** Points at the same distance as far as any figure on a drawing tells, mm. */
+  private static final double SAME_MM = 0.01;
+
+  private final Crowd crowd;
+  private final DimensionStyle style;
+  private final Vec2 side;
+  private final Vec2 across;
+  private final double edge;
+
+  OrdinateRow(Crowd crowd, DimensionStyle style, Vec2 side) {
+    this.crowd = crowd;
+    this.style = style;
+    this.side = side;
+    this.across = side.quarterTurn();
+    this.edge = crowd.reach(side);
+  }
+
+  private record Row(
+      double cost, double bend, double jogMm, List<OrdinateShape> shapes, double[] at) {
+    int leftOut() {
+      return (int) Arrays.stream(at).filter(Double::isNaN).count();
+    }
+  }
+
+  /**
+   * Places as many as can be.
+   *
+   * @param requests of one datum and direction
+   * @param placed gets each that was placed with its dimension, which several may share
+   * @return those for which there is no room, in the order along the row
+   */
+  List<DimensionRequest.Ordinate> place(
+      List<DimensionRequest.Ordinate> requests, Map<DimensionRequest, Item.Dimension> placed) {
+    List<DimensionRequest.Ordinate> unplaced = new ArrayList<>();
+    List<OrdinateShape> shapes = shapes(requests, unplaced);
+    Row best = null;
+    for (double further : FURTHER_MM) {
+      for (double jog : JOGS_MM) {
+        if (best == null || best.leftOut() > 0) {
+          Row row = row(shapes, bend(shapes) + further, jog);
+          if (best == null || row.leftOut() < best.leftOut()) {
+            best = row;
+          }
+        }
+      }
+    }
+    for (int i = 0; i < shapes.size(); i++) {
+      OrdinateShape shape = shapes.get(i);
+      if (Double.isNaN(best.at()[i])) {
+        unplaced.addAll(shape.shared());
+      } else {
+        Sketch sketch = shape.draw(best.bend(), best.jogMm(), best.at()[i]);
+        crowd.take(sketch);
+        Item.Dimension dimension = shape.finished(sketch);
+        shape.shared().forEach(request -> placed.put(request, dimension));
+      }
+    }
+    return unplaced;
+  }
+
+  private double bend(List<OrdinateShape> shapes) {
+    double furthest = edge;
+    for (OrdinateShape shape : shapes) {
+      furthest = Math.max(furthest, shape.footMm());
+    }
+    return furthest + TO_JOG_MM;
+  }
+
+  /** One shape for each place and words; those that would print as one line are left out. */
+  private List<OrdinateShape> shapes(
+      List<DimensionRequest.Ordinate> requests, List<DimensionRequest.Ordinate> unplaced) {
+    List<DimensionRequest.Ordinate> sorted = new ArrayList<>(requests);
+    sorted.sort(Comparator.comparingDouble(request -> request.point().dot(across)));
+    List<OrdinateShape> shapes = new ArrayList<>();
+    List<DimensionRequest.Ordinate> same = new ArrayList<>();
+    for (DimensionRequest.Ordinate request : sorted) {
+      if (!same.isEmpty()) {
+        DimensionRequest.Ordinate first = same.get(0);
+        double apart = request.point().dot(across) - first.point().dot(across);
+        if (apart < DimensionStyle.LEAST_APART_MM) {
+          boolean oneFigure = request.words().equals(first.words());
+          (oneFigure && apart < SAME_MM ? same : unplaced).add(request);
+          continue;
+        }
+        shapes.add(new OrdinateShape(same, side, style));
+        same.clear();
+      }
+      same.add(request);
+    }
+    if (!same.isEmpty()) {
+      shapes.add(new OrdinateShape(same, side, style));
+    }
+    return shapes;
+  }
+
+  private Row row(List<OrdinateShape> shapes, double bend, double jogMm) {
+    double[] places = places(shapes);
+    int n = shapes.size();
+    int p = places.length;
+    double spacing =
+        shapes.stream().mapToDouble(OrdinateShape::heightMm).max().orElse(0)
+            + 2 * DimensionStyle.CLEAR_MM;
+    // least[i][k]: the first i leaders settled, the last one kept at place k - 1 or before.
+    double[][] least = new double[n + 1][p + 1];
+    boolean[][] kept = new boolean[n + 1][p + 1];
+    for (int i = 1; i <= n; i++) {
+      OrdinateShape shape = shapes.get(i - 1);
+      boolean passable = crowd.cost(shape.straight(bend), Crowd.BARRED) < Crowd.BARRED;
+      least[i][0] = i * LEFT_OUT;
+      int before = 0;
+      for (int k = 1; k <= p; k++) {
+        double place = places[k - 1];
+        while (before < k - 1 && places[before] <= place - spacing) {
+          before++;
+        }
+        least[i][k] = least[i - 1][k] + LEFT_OUT;
+        double jog = Math.abs(place - shape.position());
+        if (passable && jog <= LEAN * jogMm) {
+          double cost = least[i - 1][before] + jog * jog + (jog > 0 ? JOG : 0);
+          if (cost < least[i][k]
+              && crowd.cost(shape.draw(bend, jogMm, place), Crowd.BARRED) < Crowd.BARRED) {
+            least[i][k] = cost;
+            kept[i][k] = true;
+          }
+        }
+        if (least[i][k - 1] <= least[i][k]) {
+          least[i][k] = least[i][k - 1];
+          kept[i][k] = false;
+        }
+      }
+    }
+    return new Row(least[n][p], bend, jogMm, shapes, trace(least, kept, places, spacing));
+  }
+
+  private static double[] trace(
+      double[][] least, boolean[][] kept, double[] places, double spacing) {
+    int i = least.length - 1;
+    int k = places.length;
+    double[] at = new double[i];
+    Arrays.fill(at, Double.NaN);
+    while (i > 0) {
+      if (kept[i][k]) {
+        at[i - 1] = places[k - 1];
+        int before = k - 1;
+        while (before > 0 && places[before - 1] > places[k - 1] - spacing) {
+          before--;
+        }
+        k = before;
+        i--;
+      } else if (k > 0 && least[i][k] == least[i][k - 1]) {
+        k--;
+      } else {
+        i--;
+      }
+    }
+    return at;
+  }
+
+  /** Half millimetres along the row within the area, and the points' own places. */
+  private double[] places(List<OrdinateShape> shapes) {
+    Box area = crowd.area();
+    double low = Double.POSITIVE_INFINITY;
+    double high = Double.NEGATIVE_INFINITY;
+    for (Vec2 corner : TurnedBox.of(area).corners()) {
+      low = Math.min(low, corner.dot(across));
+      high = Math.max(high, corner.dot(across));
+    }
+    List<Double> places = new ArrayList<>();
+    for (double place = low; place <= high; place += STEP_MM) {
+      places.add(place);
+    }
+    shapes.forEach(shape -> places.add(shape.position()));
+    return places.stream().mapToDouble(Double::doubleValue).sorted().distinct().toArray();
+  }
+}
