@@ -16,7 +16,8 @@ public final class Webs {
    * @param first a cut-out: its place among the part's cut-outs, followed by its bores
    * @param second a later one, or {@link #EDGE}
    * @param mm width of the metal in the face where it is least; zero where they touch, negative by
-   *     how far they run into each other
+   *     how far they run into each other; for two outlines that are no circles, by the root of the
+   *     area they share
    */
   public record Web(int first, int second, double mm) {}
 
@@ -96,7 +97,7 @@ public final class Webs {
     return apart(Region.inside(a), Region.inside(b));
   }
 
-  /** Two outlines: how far one must move at least to be clear is not asked; overlap is by area. */
+  /** Two outlines that are no circles; overlap is told by area. */
   private static double apart(Region a, Region b) {
     double mm = a.boundaryGap(b).mm();
     Region shared = mm > 0 ? Region.EMPTY : a.intersection(b);

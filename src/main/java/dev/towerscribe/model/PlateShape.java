@@ -42,8 +42,8 @@ public record PlateShape(FlatSolid solid, List<Cavity> cavities) {
    *
    * @param use what it is for
    * @param place its place among those of its use, in the job's order; the two index holes of a
-   *     setting follow each other, left one first
-   * @param name what to call it: "bolt A", "slot", "index hole 2 left"
+   *     setting follow each other, a at +y first
+   * @param name what to call it: "bolt A", "slot", "index hole 2a"
    */
   public record Cavity(Use use, int place, String name) {}
 
@@ -110,7 +110,7 @@ public record PlateShape(FlatSolid solid, List<Cavity> cavities) {
     List<Cavity> cavities = new ArrayList<>();
     bores.add(Bore.plain(Vec2.ZERO, slider.bore().diameterMm()));
     cavities.add(new Cavity(Use.BEARING, 0, "bearing bore"));
-    slider.indexHoles().ifPresent(h -> pair(0, h, 0, "index hole", bores, cavities));
+    slider.indexHoles().ifPresent(h -> pair(0, h, 0, "index hole ", bores, cavities));
     return new PlateShape(
         new FlatSolid(
             Rounded.rectangle(new Box(-x, -y, x, y), slider.cornerMm().value()),
@@ -128,9 +128,9 @@ public record PlateShape(FlatSolid solid, List<Cavity> cavities) {
       List<Bore> bores,
       List<Cavity> cavities) {
     bores.add(Bore.plain(new Vec2(x, holes.offsetMm()), holes.diameterMm()));
-    cavities.add(new Cavity(Use.INDEX, place, name + " left"));
+    cavities.add(new Cavity(Use.INDEX, place, name + "a"));
     bores.add(Bore.plain(new Vec2(x, -holes.offsetMm()), holes.diameterMm()));
-    cavities.add(new Cavity(Use.INDEX, place + 1, name + " right"));
+    cavities.add(new Cavity(Use.INDEX, place + 1, name + "b"));
   }
 
   /** Edge of the slot: as wide as said, reaching half its width past the outermost settings. */

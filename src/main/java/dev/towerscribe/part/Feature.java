@@ -10,8 +10,8 @@ import java.util.Optional;
  * One cut-out of a part.
  *
  * @param kind what it is for
- * @param name "A" for a bolt, "1 left" for an index hole, the landmark's name for a sight hole;
- *     names of one kind differ within a part
+ * @param name "A" for a bolt, "1a" and "1b" for the index holes of the first setting, the
+ *     landmark's name for a sight hole; names of one kind differ within a part
  * @param centre its middle, part frame; of a slot or a window the middle of the box round it
  * @param diameterMm diameter of a round hole; width of a slot; 0 for a window that is not round
  * @param recess its widening at a face, if it has one
