@@ -1,6 +1,7 @@
 package dev.towerscribe.quantity;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 
 /** Number text that is the same in every locale: a point, no grouping, no negative zero. */
@@ -95,5 +96,34 @@ public final class Numbers {
       end--;
     }
     return text.substring(0, end);
+  }
+
+  /**
+   * A number in full: the fewest digits, from 15 to 17 before trailing zeros are dropped, that read
+   * back as the very same double. Unlike the platform's own text it does not change between
+   * releases of the platform.
+   *
+   * @param value the number; finite
+   * @return always with a point: "12.5", "100.0", and below 1e-6 or from 1e15 with an exponent,
+   *     "6.25E-17"; negative zero is "0.0"
+   */
+  public static String exact(double value) {
+    if (value == 0.0) {
+      return "0.0";
+    }
+    BigDecimal binary = new BigDecimal(value);
+    // Any 15 digits survive the way through a double, so fewer need not be tried.
+    BigDecimal shortest = binary.round(new MathContext(15, RoundingMode.HALF_EVEN));
+    for (int digits = 16; shortest.doubleValue() != value; digits++) {
+      shortest = binary.round(new MathContext(digits, RoundingMode.HALF_EVEN));
+    }
+    shortest = shortest.stripTrailingZeros();
+    int exponent = shortest.precision() - shortest.scale() - 1;
+    boolean plain = exponent >= -6 && exponent < 15;
+    String text = (plain ? shortest : shortest.movePointLeft(exponent)).toPlainString();
+    if (text.indexOf('.') < 0) {
+      text += ".0";
+    }
+    return plain ? text : text + "E" + exponent;
   }
 }

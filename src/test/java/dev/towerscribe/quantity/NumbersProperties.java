@@ -52,4 +52,37 @@ class NumbersProperties {
     assertThat(Numbers.plain(0.000001, 6)).isEqualTo("0.000001");
     assertThat(Numbers.plain(-0.0000001, 6)).isEqualTo("0");
   }
+
+  @Property(seed = "43", tries = 5000)
+  void readsBackTheSame(@ForAll double value) {
+    double back = Double.parseDouble(Numbers.exact(value));
+    assertThat(back == value).isTrue();
+  }
+
+  /**
+   * Independent: the decimal itself; any of 15 digits or fewer survives the way through a double.
+   */
+  @Property(seed = "44", tries = 2000)
+  void isNoLongerThanItNeed(
+      @ForAll @IntRange(min = -999_999_999) int digits, @ForAll @IntRange(max = 9) int decimals) {
+    BigDecimal decimal = BigDecimal.valueOf(digits, decimals).stripTrailingZeros();
+    String text = decimal.toPlainString();
+    if (digits != 0 && decimal.abs().compareTo(new BigDecimal("0.000001")) >= 0) {
+      assertThat(Numbers.exact(decimal.doubleValue()))
+          .isEqualTo(text.contains(".") ? text : text + ".0");
+    }
+  }
+
+  @Example
+  void writesInFull() {
+    // Frozen, but for the last: independent, the least double is 4.94E-324 (IEEE 754), one digit.
+    assertThat(Numbers.exact(-0.0)).isEqualTo("0.0");
+    assertThat(Numbers.exact(0.1)).isEqualTo("0.1");
+    assertThat(Numbers.exact(-100)).isEqualTo("-100.0");
+    assertThat(Numbers.exact(0.1 + 0.2)).isEqualTo("0.30000000000000004");
+    assertThat(Numbers.exact(0.000001)).isEqualTo("0.000001");
+    assertThat(Numbers.exact(2e-9)).isEqualTo("2.0E-9");
+    assertThat(Numbers.exact(1e15)).isEqualTo("1.0E15");
+    assertThat(Numbers.exact(Double.MIN_VALUE)).isEqualTo("4.94065645841247E-324");
+  }
 }
