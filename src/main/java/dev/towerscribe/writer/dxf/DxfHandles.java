@@ -1,0 +1,157 @@
+package dev.towerscribe.writer.dxf;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Pattern;
+
+/** Whether the handles of a file of release 2000 are unique and lead where they have to. */
+final class DxfHandles {
+  private static final Pattern HANDLE = Pattern.compile("[0-9A-F]{1,8}");
+
+  /** Owner of what nothing owns. */
+  private static final String NONE = "0";
+
+  private static final int OWNER = 330;
+  private static final List<Integer> POINTERS = List.of(OWNER, 340, 350, 360, 390);
+
+  private final Map<String, DxfRecord> byHandle = new HashMap<>();
+  private final List<String> complaints;
+
+  private DxfHandles(List<String> complaints) {
+    this.complaints = complaints;
+  }
+
+  /** Checks a file and adds what is wrong with it. */
+  static void check(DxfReader file, List<String> complaints) throws DxfUnreadable {
+    DxfHandles handles = new DxfHandles(complaints);
+    List<DxfRecord> all = new ArrayList<>();
+    for (DxfReader.Table table : file.tables().values()) {
+      all.add(table.head());
+      all.addAll(table.entries());
+    }
+    for (String section : List.of("BLOCKS", "ENTITIES", "OBJECTS")) {
+      all.addAll(file.section(section));
+    }
+    for (DxfRecord record : all) {
+      handles.take(record);
+    }
+    for (DxfRecord record : all) {
+      handles.follow(record);
+    }
+    handles.owners(file);
+    long seed = number(file.variable("$HANDSEED").text(5));
+    if (handles.byHandle.keySet().stream().anyMatch(h -> number(h) >= seed)) {
+      complaints.add("the seed of handles is not past all handles");
+    }
+  }
+
+  /** -1 for what is no handle. */
+  private static long number(String handle) {
+    return HANDLE.matcher(handle).matches() ? Long.parseLong(handle, 16) : -1;
+  }
+
+  private static String handle(DxfRecord record) throws DxfUnreadable {
+    // Group 5 of a dimension style's entry is taken for something else.
+    return record.text(record.type().equals("DIMSTYLE") ? 105 : 5);
+  }
+
+  private static String owner(DxfRecord record) throws DxfUnreadable {
+    List<String> owners = record.all(OWNER);
+    if (owners.isEmpty()) {
+      throw new DxfUnreadable("a " + record.type() + " without an owner");
+    }
+    return owners.get(0);
+  }
+
+  private void take(DxfRecord record) throws DxfUnreadable {
+    String handle = handle(record);
+    if (number(handle) <= 0) {
+      complaints.add("a " + record.type() + " has the handle \"" + handle + "\"");
+    } else if (byHandle.put(handle, record) != null) {
+      complaints.add("the handle " + handle + " is not unique");
+    }
+  }
+
+  private void follow(DxfRecord record) {
+    for (DxfRecord.Group group : record.groups()) {
+      if (POINTERS.contains(group.code())
+          && !group.value().equals(NONE)
+          && !byHandle.containsKey(group.value())) {
+        complaints.add("a " + record.type() + " points to no record: " + group.value());
+      }
+    }
+  }
+
+  private void owners(DxfReader file) throws DxfUnreadable {
+    for (DxfReader.Table table : file.tables().values()) {
+      expectOwner(table.head(), NONE);
+      for (DxfRecord entry : table.entries()) {
+        expectOwner(entry, handle(table.head()));
+      }
+    }
+    DxfReader.Table spaces = file.tables().get("BLOCK_RECORD");
+    Map<String, String> spaceByName = new HashMap<>();
+    if (spaces != null) {
+      for (DxfRecord space : spaces.entries()) {
+        spaceByName.put(space.text(2), handle(space));
+        if (space.text(340).equals(NONE)) {
+          complaints.add("the block record " + space.text(2) + " has no layout");
+        }
+      }
+    }
+    String model = spaceByName.get("*Model_Space");
+    if (model == null) {
+      complaints.add("there is no model space");
+      return;
+    }
+    for (DxfRecord entity : file.section("ENTITIES")) {
+      expectOwner(entity, model);
+    }
+    String within = NONE;
+    for (DxfRecord part : file.section("BLOCKS")) {
+      if (part.type().equals("BLOCK")) {
+        within = spaceByName.remove(part.text(2));
+        if (within == null) {
+          complaints.add("the block " + part.text(2) + " has no block record");
+          within = NONE;
+        }
+      }
+      expectOwner(part, within);
+    }
+    if (!spaceByName.isEmpty()) {
+      complaints.add("a block record has no block");
+    }
+    objects(file.section("OBJECTS"));
+  }
+
+  /** The first object owns all others, by way of dictionaries that name them. */
+  private void objects(List<DxfRecord> objects) throws DxfUnreadable {
+    if (objects.isEmpty()) {
+      complaints.add("there is no root dictionary");
+      return;
+    }
+    expectOwner(objects.get(0), NONE);
+    Set<String> named = new HashSet<>();
+    for (DxfRecord object : objects) {
+      for (String entry : object.all(350)) {
+        named.add(handle(object) + ">" + entry);
+      }
+    }
+    for (DxfRecord object : objects.subList(1, objects.size())) {
+      if (!named.contains(owner(object) + ">" + handle(object))) {
+        complaints.add("a " + object.type() + " is not named by its owner");
+      }
+    }
+  }
+
+  private void expectOwner(DxfRecord record, String expected) throws DxfUnreadable {
+    if (!owner(record).equals(expected)) {
+      complaints.add(
+          "a " + record.type() + " is owned by " + owner(record) + " instead of " + expected);
+    }
+  }
+}

@@ -1,0 +1,327 @@
+package dev.towerscribe.writer.dxf;
+
+import dev.towerscribe.drawing.Page;
+import dev.towerscribe.drawing.Proof;
+import dev.towerscribe.geometry.Vec2;
+import dev.towerscribe.quantity.Numbers;
+import dev.towerscribe.quantity.Tolerances;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import java.util.regex.Pattern;
+
+/**
+ * Reads a written DXF anew, holds it to the format, and compares what it finds with what the
+ * drawing must show.
+ */
+public final class DxfProof {
+  /**
+   * How far a shape may lie off, mm: a program that cuts takes the numbers as they stand, and no
+   * curve is put in place of another, so nothing but rounding may come between.
+   */
+  private static final double EXACT_MM = Tolerances.SAME_POINT_MM;
+
+  /** Decimals of lengths in messages: a tenth of the tolerance shows. */
+  private static final int DECIMALS = 7;
+
+  /** What release 12 allows for names; in release 2000 a star begins names of the format's own. */
+  private static final Pattern NAME = Pattern.compile("[A-Z0-9_$-]{1,31}");
+
+  private static final List<String> TABLES_R12 = List.of("LTYPE", "LAYER", "STYLE");
+  private static final List<String> TABLES_R2000 =
+      List.of(
+          "VPORT", "LTYPE", "LAYER", "STYLE", "VIEW", "UCS", "APPID", "DIMSTYLE", "BLOCK_RECORD");
+
+  /** Groups that any entity may have, in release 12 and, further, in 2000. */
+  private static final Set<Integer> ANY_R12 = Set.of(8, 6);
+
+  private static final Set<Integer> ANY_R2000 = Set.of(5, 330, 100, 370);
+
+  /** Groups of each kind of entity. Whatever else would move, turn or hide it. */
+  private static final Map<String, Set<Integer>> GROUPS =
+      Map.of(
+          "LINE", Set.of(10, 20, 30, 11, 21, 31),
+          "CIRCLE", Set.of(10, 20, 30, 40),
+          "ARC", Set.of(10, 20, 30, 40, 50, 51),
+          "SOLID", Set.of(10, 20, 30, 11, 21, 31, 12, 22, 32, 13, 23, 33),
+          "TEXT", Set.of(10, 20, 30, 11, 21, 31, 40, 1, 50, 41, 7, 72, 73));
+
+  /** What marks the parts of each kind of entity in release 2000. */
+  private static final Map<String, List<String>> MARKERS =
+      Map.of(
+          "LINE", List.of("AcDbEntity", "AcDbLine"),
+          "CIRCLE", List.of("AcDbEntity", "AcDbCircle"),
+          "ARC", List.of("AcDbEntity", "AcDbCircle", "AcDbArc"),
+          "SOLID", List.of("AcDbEntity", "AcDbTrace"),
+          "TEXT", List.of("AcDbEntity", "AcDbText", "AcDbText"));
+
+  private record Round(Vec2 centre, double radiusMm) {}
+
+  private record Straight(Vec2 from, Vec2 to) {}
+
+  private final DxfReader file;
+  private final DxfVersion version;
+  private final List<Round> rounds = new ArrayList<>();
+  private final List<Straight> straights = new ArrayList<>();
+  private final List<String> mismatches = new ArrayList<>();
+
+  private DxfProof(DxfReader file, DxfVersion version) {
+    this.file = file;
+    this.version = version;
+  }
+
+  /**
+   * Proves a file against its drawing: that it is sound (sections and tables, names defined before
+   * use, no entity on a layer that is off or frozen, in release 2000 handles and owners), that one
+   * unit is one mm as far as the version can say so, that the extents are the paper's, and every
+   * proof of the page to within {@link Tolerances#SAME_POINT_MM}. A round hole must be there as a
+   * CIRCLE, a bar as one LINE.
+   *
+   * @param dxf the file
+   * @param page what was to be written
+   * @param version the form it was to have
+   * @return one line for each mismatch; empty if the file is proved
+   */
+  public static List<String> check(byte[] dxf, Page page, DxfVersion version) {
+    List<String> lines = new ArrayList<>();
+    String where = "drawing " + page.label();
+    try {
+      DxfProof proof = new DxfProof(DxfReader.read(dxf), version);
+      proof.header(page);
+      proof.names();
+      if (version == DxfVersion.R2000) {
+        DxfHandles.check(proof.file, proof.mismatches);
+      }
+      for (DxfRecord entity : proof.file.section("ENTITIES")) {
+        proof.entity(entity);
+      }
+      page.proofs().forEach(proof::compare);
+      proof.mismatches.forEach(line -> lines.add(where + ": " + line));
+    } catch (DxfUnreadable e) {
+      lines.add(where + " cannot be read back: " + e.getMessage());
+    }
+    return lines;
+  }
+
+  private void header(Page page) throws DxfUnreadable {
+    if (!file.variable("$ACADVER").text(1).equals(version.acadVersion())) {
+      mismatches.add("the version is not " + version.acadVersion());
+    }
+    boolean states = !file.variable("$INSUNITS").groups().isEmpty();
+    if (version == DxfVersion.R12) {
+      if (states) {
+        mismatches.add("a unit is stated, which this version does not know");
+      }
+    } else if (!states
+        || file.variable("$INSUNITS").whole(70) != 4
+        || file.variable("$MEASUREMENT").whole(70) != 1) {
+      mismatches.add("the unit is not stated to be the mm");
+    }
+    if (file.variable("$LTSCALE").real(40) != 1) {
+      mismatches.add("dashes are scaled");
+    }
+    if (file.variable("$ANGBASE").real(50) != 0 || file.variable("$ANGDIR").whole(70) != 0) {
+      mismatches.add("angles do not run counter-clockwise from x");
+    }
+    Vec2 corner = new Vec2(page.widthMm(), page.heightMm());
+    for (String kind : List.of("$EXT", "$LIM")) {
+      if (apart(file.variable(kind + "MIN").point(10), Vec2.ZERO)
+          || apart(file.variable(kind + "MAX").point(10), corner)) {
+        mismatches.add("the extents or limits are not the paper's");
+      }
+    }
+  }
+
+  private static boolean apart(Vec2 a, Vec2 b) {
+    return !(a.distanceTo(b) <= EXACT_MM);
+  }
+
+  /** What is called by name must be defined, once, by a name that any program can hold. */
+  private void names() throws DxfUnreadable {
+    for (String table : version == DxfVersion.R12 ? TABLES_R12 : TABLES_R2000) {
+      if (!file.tables().containsKey(table)) {
+        throw new DxfUnreadable("there is no table " + table);
+      }
+    }
+    for (String section : List.of("HEADER", "ENTITIES")) {
+      if (!file.hasSection(section)) {
+        throw new DxfUnreadable("there is no section " + section);
+      }
+    }
+    for (String table : TABLES_R12) {
+      Set<String> seen = new HashSet<>();
+      for (DxfRecord entry : file.tables().get(table).entries()) {
+        String name = entry.text(2).toUpperCase(Locale.ROOT);
+        if (!NAME.matcher(name).matches()) {
+          mismatches.add("the name " + name + " is not one that every program takes");
+        }
+        if (!seen.add(name)) {
+          mismatches.add(table + " " + name + " is defined twice");
+        }
+      }
+    }
+    expectDefined("LAYER", "0");
+    expectDefined("LTYPE", "CONTINUOUS");
+    for (DxfRecord layer : file.tables().get("LAYER").entries()) {
+      expectDefined("LTYPE", layer.text(6));
+      if (layer.whole(62) <= 0 || layer.whole(70) != 0) {
+        mismatches.add("the layer " + layer.text(2) + " is off, frozen or locked");
+      }
+    }
+    for (DxfRecord type : file.tables().get("LTYPE").entries()) {
+      dashes(type);
+    }
+  }
+
+  private static void dashes(DxfRecord type) throws DxfUnreadable {
+    double sum = 0;
+    List<String> lengths = type.all(49);
+    for (String length : lengths) {
+      sum += Math.abs(new DxfRecord("dash", List.of(new DxfRecord.Group(49, length))).real(49));
+    }
+    if (type.whole(73) != lengths.size() || Math.abs(sum - type.real(40)) > EXACT_MM) {
+      throw new DxfUnreadable("the dashes of " + type.text(2) + " do not add up");
+    }
+  }
+
+  private void expectDefined(String table, String name) {
+    boolean defined =
+        file.tables().get(table).entries().stream()
+            .anyMatch(
+                entry -> entry.all(2).stream().anyMatch(found -> found.equalsIgnoreCase(name)));
+    if (!defined) {
+      mismatches.add(table + " " + name + " is used but not defined");
+    }
+  }
+
+  private void entity(DxfRecord entity) throws DxfUnreadable {
+    Set<Integer> known = GROUPS.get(entity.type());
+    if (known == null) {
+      throw new DxfUnreadable("an entity of the kind " + entity.type());
+    }
+    for (DxfRecord.Group group : entity.groups()) {
+      boolean common =
+          ANY_R12.contains(group.code())
+              || version == DxfVersion.R2000 && ANY_R2000.contains(group.code());
+      if (!common && !known.contains(group.code())) {
+        throw new DxfUnreadable("a " + entity.type() + " with a group " + group.code());
+      }
+    }
+    expectDefined("LAYER", entity.text(8));
+    if (entity.has(6)) {
+      expectDefined("LTYPE", entity.text(6));
+    }
+    if (version == DxfVersion.R2000 && !entity.all(100).equals(MARKERS.get(entity.type()))) {
+      mismatches.add("a " + entity.type() + " without the markers of its parts");
+    }
+    Vec2 at = entity.point(10);
+    switch (entity.type()) {
+      case "LINE" -> straights.add(new Straight(at, entity.point(11)));
+      case "CIRCLE" -> rounds.add(new Round(at, radius(entity)));
+      case "ARC" -> {
+        radius(entity);
+        if (entity.real(50) == entity.real(51)) {
+          mismatches.add("an ARC that ends where it begins");
+        }
+      }
+      case "SOLID" -> {
+        entity.point(11);
+        entity.point(12);
+        entity.point(13);
+      }
+      default -> text(entity);
+    }
+  }
+
+  private static double radius(DxfRecord entity) throws DxfUnreadable {
+    double radius = entity.real(40);
+    if (!(radius > 0)) {
+      throw new DxfUnreadable("a " + entity.type() + " without size");
+    }
+    return radius;
+  }
+
+  private void text(DxfRecord text) throws DxfUnreadable {
+    expectDefined("STYLE", text.text(7));
+    radius(text);
+    text.real(50);
+    text.text(1);
+    if (text.whole(72) != 0) {
+      text.point(11);
+    }
+  }
+
+  private void compare(Proof proof) {
+    if (proof instanceof Proof.RoundHole hole) {
+      compare(
+          hole.name(),
+          rounds,
+          round ->
+              Math.max(
+                  round.centre.distanceTo(hole.centre()),
+                  Math.abs(round.radiusMm - hole.radiusMm())),
+          DxfProof::words,
+          new Round(hole.centre(), hole.radiusMm()));
+    } else if (proof instanceof Proof.Bar bar) {
+      compare(
+          bar.name(),
+          straights,
+          line ->
+              Math.min(
+                  Math.max(line.from.distanceTo(bar.from()), line.to.distanceTo(bar.to())),
+                  Math.max(line.to.distanceTo(bar.from()), line.from.distanceTo(bar.to()))),
+          DxfProof::words,
+          new Straight(bar.from(), bar.to()));
+    } else {
+      throw new IllegalStateException("no way to prove " + proof);
+    }
+  }
+
+  private <T> void compare(
+      String name,
+      List<T> found,
+      ToDoubleFunction<T> offMm,
+      Function<T, String> words,
+      T expected) {
+    T best = null;
+    double least = Double.POSITIVE_INFINITY;
+    for (T shape : found) {
+      double off = offMm.applyAsDouble(shape);
+      if (off < least) {
+        least = off;
+        best = shape;
+      }
+    }
+    // Written so that a value that is no number counts as a mismatch.
+    if (!(least <= EXACT_MM)) {
+      mismatches.add(
+          name
+              + ": "
+              + words.apply(expected)
+              + " not found; "
+              + (best == null
+                  ? "there is nothing of the kind"
+                  : "the likest: " + words.apply(best)));
+    }
+  }
+
+  private static String words(Round round) {
+    return "CIRCLE of radius "
+        + Numbers.fixed(round.radiusMm, DECIMALS)
+        + " mm about "
+        + words(round.centre);
+  }
+
+  private static String words(Straight line) {
+    return "LINE from " + words(line.from) + " to " + words(line.to);
+  }
+
+  private static String words(Vec2 p) {
+    return "(" + Numbers.fixed(p.x(), DECIMALS) + ", " + Numbers.fixed(p.y(), DECIMALS) + ") mm";
+  }
+}
