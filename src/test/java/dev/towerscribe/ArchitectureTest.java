@@ -41,8 +41,10 @@ class ArchitectureTest {
     MAY_IMPORT.put("placement", plus(base, "layout", "alignment"));
     MAY_IMPORT.put("survey", base);
     MAY_IMPORT.put("drilled", plus(base, "layout"));
+    MAY_IMPORT.put("strength", plus(base, "layout"));
     MAY_IMPORT.put("drawing", Set.of("geometry", "quantity"));
-    MAY_IMPORT.put("sheet", plus(base, "layout", "alignment", "placement", "drilled", "drawing"));
+    MAY_IMPORT.put(
+        "sheet", plus(base, "layout", "alignment", "placement", "drilled", "strength", "drawing"));
     for (String format : Set.of("pdf", "svg", "dxf", "step")) {
       MAY_IMPORT.put("writer." + format, Set.of("drawing", "geometry", "quantity"));
     }
