@@ -46,6 +46,7 @@ public final class Main {
     COMMANDS.put("check", CheckCommand::new);
     COMMANDS.put("align", AlignCommand::new);
     COMMANDS.put("place", PlaceCommand::new);
+    COMMANDS.put("drawing", DrawingCommand::new);
     COMMANDS.put("pack", PackCommand::new);
     COMMANDS.put("ruler", RulerCommand::new);
   }

@@ -88,6 +88,18 @@ final class PackDirectory {
     writeBeside(PackList.PLACEMENT, packMark, files);
   }
 
+  /**
+   * Writes a job's drawings of parts beside whatever pack is there.
+   *
+   * @param packMark the job's code
+   * @param files every file but the list
+   * @throws IOException if something could not be written; the directory is as it was
+   * @throws Refusal if another run is at work there
+   */
+  void writeDrawings(String packMark, SortedMap<String, byte[]> files) throws IOException, Refusal {
+    writeBeside(PackList.DRAWINGS, packMark, files);
+  }
+
   private void writeBeside(String list, String packMark, SortedMap<String, byte[]> files)
       throws IOException, Refusal {
     SortedMap<String, byte[]> put = new TreeMap<>(files);
@@ -208,7 +220,7 @@ final class PackDirectory {
       byte[] bytes = ops.read(path);
       ours =
           switch (name) {
-            case PackList.NAME, PackList.ALIGNMENT, PackList.PLACEMENT ->
+            case PackList.NAME, PackList.ALIGNMENT, PackList.PLACEMENT, PackList.DRAWINGS ->
                 PackList.read(bytes).isPresent();
             case REPORT -> startsWith(bytes, REPORT_HEAD + "\n");
             default -> false;

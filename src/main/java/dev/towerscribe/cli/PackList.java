@@ -27,6 +27,9 @@ record PackList(String packMark, SortedSet<String> names) {
   /** The list of a placement search. */
   static final String PLACEMENT = "place.list";
 
+  /** The list of the drawings of parts. */
+  static final String DRAWINGS = "drawing.list";
+
   private static final Pattern HEAD =
       Pattern.compile("# Towerscribe \\S+, pack mark ([0-9A-Z]{6})");
   private static final Pattern LINE = Pattern.compile("[0-9a-f]{64} {2}(\\S+)");

@@ -73,4 +73,17 @@ public final class Parts {
     parts.judge(found);
     findings.addAll(found.gravestFirst());
   }
+
+  /**
+   * Whether two parts are mirror images of each other.
+   *
+   * @param one a part
+   * @param other another
+   * @return true if the second's shape is the first's with y negated
+   */
+  public static boolean areMirrored(Part one, Part other) {
+    return one.kind() == other.kind()
+        && other.features().equals(one.mirrored(other.hand()).features())
+        && other.solid().equals(one.solid().mapped(Part.MIRROR));
+  }
 }

@@ -263,7 +263,8 @@ final class ShopSheets {
     Box area =
         new Box(room.minX() + 1, room.minY() + BAR_ROOM_MM, room.maxX() - 1, room.maxY() - 1);
     items.addAll(
-        DimensionPlacer.place(DimensionStyle.ISO, area, Obstacles.of(outlines, items), wishes)
+        new DimensionPlacer(DimensionStyle.ISO)
+            .place(area, Obstacles.of(outlines, items), wishes)
             .placed());
   }
 

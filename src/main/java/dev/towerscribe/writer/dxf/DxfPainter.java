@@ -58,6 +58,11 @@ final class DxfPainter implements Item.Visitor {
   }
 
   @Override
+  public void dimension(Item.Dimension dimension) {
+    dimension.parts().forEach(part -> part.accept(this));
+  }
+
+  @Override
   public void line(Item.Line line) {
     if (line.pen() != Pen.NONE) {
       line(line.layer(), line.from(), line.to(), line.pen());

@@ -1,0 +1,127 @@
+package dev.towerscribe.cli;
+
+import dev.towerscribe.drawing.Page;
+import dev.towerscribe.layout.SideLayout;
+import dev.towerscribe.model.DrawingInfo;
+import dev.towerscribe.part.Part;
+import dev.towerscribe.part.PartKind;
+import dev.towerscribe.part.Parts;
+import dev.towerscribe.sheet.JobInfo;
+import dev.towerscribe.sheet.PartSheets;
+import dev.towerscribe.sheet.TowerSheets;
+import dev.towerscribe.writer.dxf.DxfProof;
+import dev.towerscribe.writer.dxf.DxfVersion;
+import dev.towerscribe.writer.dxf.DxfWriter;
+import dev.towerscribe.writer.pdf.PdfProof;
+import dev.towerscribe.writer.pdf.PdfWriter;
+import dev.towerscribe.writer.step.PartName;
+import dev.towerscribe.writer.step.StepProof;
+import dev.towerscribe.writer.step.StepWriter;
+import dev.towerscribe.writer.svg.SvgProof;
+import dev.towerscribe.writer.svg.SvgWriter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/** The files of a job's drawings, made and proved in memory. */
+final class DrawingFiles {
+  private final JobInfo job;
+  private final DrawingInfo info;
+  private final PartSheets.Style style;
+  private final DxfVersion version;
+  private final SortedMap<String, byte[]> files = new TreeMap<>();
+  private final List<String> mismatches = new ArrayList<>();
+
+  DrawingFiles(JobInfo job, DrawingInfo info, PartSheets.Style style, DxfVersion version) {
+    this.job = job;
+    this.info = info;
+    this.style = style;
+    this.version = version;
+  }
+
+  /** Every file by its name. */
+  SortedMap<String, byte[]> files() {
+    return files;
+  }
+
+  /** What the files fail to show. */
+  List<String> mismatches() {
+    return mismatches;
+  }
+
+  /**
+   * Drawings of parts of one kind. Two that are mirror images share one drawing; each hand has its
+   * own files for machines.
+   *
+   * @param parts left or common one first
+   * @param kind their kind, which names the files
+   */
+  void parts(List<Part> parts, PartKind kind) {
+    List<Part> some = parts.stream().filter(p -> p.kind() == kind).toList();
+    String word = kind.word();
+    if (some.size() == 2 && Parts.areMirrored(some.get(0), some.get(1))) {
+      part(new PartSheets.Subject(word, some.get(0), Optional.of(some.get(1))));
+      Part other = some.get(1);
+      machine(
+          new PartSheets.Subject(word + "-" + other.hand().word(), other, Optional.of(some.get(0))),
+          false);
+    } else {
+      for (Part part : some) {
+        String stem = some.size() == 1 ? word : word + "-" + part.hand().word();
+        part(new PartSheets.Subject(stem, part, Optional.empty()));
+      }
+    }
+  }
+
+  /** The drawing of a part and its files for machines. */
+  void part(PartSheets.Subject subject) {
+    pdf(subject.stem(), PartSheets.onPaper(subject, job, info, style));
+    machine(subject, true);
+  }
+
+  private void machine(PartSheets.Subject subject, boolean svg) {
+    Page page = PartSheets.fullSize(subject, job, info, style);
+    if (svg) {
+      byte[] file = SvgWriter.write(page);
+      put(subject.stem() + ".svg", file, SvgProof.check(file, page));
+    }
+    dxf(subject.stem(), page);
+    Part part = subject.part();
+    PartName name =
+        new PartName(
+            subject.stem() + " " + job.packMark(),
+            part.name() + " (" + part.hand().word().toLowerCase(Locale.ROOT) + "), " + job.title(),
+            info.owner().orElse(""),
+            job.date());
+    byte[] step = StepWriter.write(part.solid(), name);
+    put(subject.stem() + ".step", step, StepProof.check(step, part.solid(), name));
+  }
+
+  /** The drilled tower. */
+  void tower(SideLayout layout) {
+    String stem = "tower-" + layout.side().word();
+    pdf(stem, TowerSheets.onPaper(layout, job, info, style));
+    dxf(stem, TowerSheets.fullSize(layout, job, info, style));
+  }
+
+  /** Pages as one document. */
+  void pdf(String stem, List<Page> pages) {
+    byte[] file = PdfWriter.write(job.title() + ": " + pages.get(0).title(), pages);
+    put(stem + ".pdf", file, PdfProof.check(file, pages));
+  }
+
+  private void dxf(String stem, Page page) {
+    byte[] file = DxfWriter.write(page, version);
+    put(stem + ".dxf", file, DxfProof.check(file, page, version));
+  }
+
+  private void put(String name, byte[] file, List<String> wrong) {
+    if (files.put(name, file) != null) {
+      throw new IllegalStateException("two files called " + name);
+    }
+    wrong.forEach(w -> mismatches.add(name + ": " + w));
+  }
+}

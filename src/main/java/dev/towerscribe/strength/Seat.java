@@ -1,0 +1,36 @@
+package dev.towerscribe.strength;
+
+/**
+ * Which face of the tower the plate lies against; it decides whether the strut pulls on the bolts.
+ */
+public enum Seat {
+  /** On the upper face: the strut lifts the plate, and the bolts hold it down. */
+  ON_TOP("on top of the tower"),
+  /** Against the lower face: the strut presses the plate home, and the bolts keep it in place. */
+  UNDERNEATH("underneath the tower");
+
+  private final String words;
+
+  Seat(String words) {
+    this.words = words;
+  }
+
+  /**
+   * For reports.
+   *
+   * @return words that follow "the plate lies"
+   */
+  public String words() {
+    return words;
+  }
+
+  /**
+   * What a bolt must hold of an axial share; where the plate is pressed against the tower, nothing.
+   *
+   * @param upwardN share of the load at the bolt, N, positive along the tower's upward normal
+   * @return pull in the bolt, N, not negative
+   */
+  double pullN(double upwardN) {
+    return Math.max(0.0, this == ON_TOP ? upwardN : -upwardN);
+  }
+}
