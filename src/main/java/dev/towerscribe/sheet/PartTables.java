@@ -183,8 +183,8 @@ final class PartTables {
             + sizes.named(part.edgeBreakMm().value())
             + ". No cracks, nicks or burrs in holes or edges."
             + " The CAD files have sharp edges and nominal sizes.");
-    for (String assumed : part.assumed()) {
-      notes.add("Assumed: " + assumed);
+    if (!part.assumed().isEmpty()) {
+      notes.add("Assumed, as nobody said otherwise: " + String.join("; ", part.assumed()) + ".");
     }
     notes.add(
         part.kind() == PartKind.JIG

@@ -13,7 +13,7 @@ import java.util.List;
  */
 final class ProjectionSign {
   /** Height of the sign: the cone's larger diameter, mm. */
-  static final double HEIGHT_MM = 7.0;
+  static final double HEIGHT_MM = 6.0;
 
   private static final double SMALL_MM = HEIGHT_MM / 2;
   private static final double CONE_MM = HEIGHT_MM;

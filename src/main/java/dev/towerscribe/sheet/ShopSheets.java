@@ -2,7 +2,6 @@ package dev.towerscribe.sheet;
 
 import dev.towerscribe.drawing.Align;
 import dev.towerscribe.drawing.DimensionPlacer;
-import dev.towerscribe.drawing.DimensionRequest;
 import dev.towerscribe.drawing.DimensionStyle;
 import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.Layer;
@@ -12,7 +11,6 @@ import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.drawing.PrintScale;
 import dev.towerscribe.drawing.Proof;
 import dev.towerscribe.geometry.Box;
-import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.quantity.Numbers;
 import java.util.ArrayList;
@@ -238,34 +236,28 @@ final class ShopSheets {
     }
     double pad = Math.max(0, spare / (views.size() + 1));
     double top = room.maxY();
-    List<Contour> outlines = new ArrayList<>();
-    List<DimensionRequest> wishes = new ArrayList<>();
     for (View view : views) {
       top -= pad;
       Box b = view.bounds();
       double middle = room.centre().x();
-      double captionBase = top - 2 * CAPTION_CAP_MM;
       double upper = top - CAPTION_MM - view.dimensionRoomMm();
       Placing at =
           new Placing(
               new Vec2(middle - factor * b.centre().x(), upper - factor * b.maxY()), factor);
-      new Strokes(Layer.NOTES, items)
-          .text(room.minX() + GAP_MM, captionBase, CAPTION_CAP_MM, Align.START, view.caption());
       List<Item> drawn = new ArrayList<>();
       view.draw(at, drawn);
       view.names(at, drawn);
-      items.addAll(drawn);
-      outlines.addAll(view.outlines(at));
-      wishes.addAll(view.wishes(at));
-      proofs.addAll(view.proofs(at));
+      new Strokes(Layer.NOTES, drawn)
+          .text(middle, top - 2 * CAPTION_CAP_MM, CAPTION_CAP_MM, Align.MIDDLE, view.caption());
       top -= cellMm(view, factor);
+      Box area = new Box(room.minX() + 1, top, room.maxX() - 1, upper + view.dimensionRoomMm());
+      drawn.addAll(
+          new DimensionPlacer(DimensionStyle.ISO)
+              .place(area, Obstacles.of(view.outlines(at), drawn), view.wishes(at))
+              .placed());
+      items.addAll(drawn);
+      proofs.addAll(view.proofs(at));
     }
-    Box area =
-        new Box(room.minX() + 1, room.minY() + BAR_ROOM_MM, room.maxX() - 1, room.maxY() - 1);
-    items.addAll(
-        new DimensionPlacer(DimensionStyle.ISO)
-            .place(area, Obstacles.of(outlines, items), wishes)
-            .placed());
   }
 
   /** A bar of 100 mm of paper, or of the drawing where that is at 1:1. */

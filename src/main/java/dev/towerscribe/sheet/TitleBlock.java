@@ -68,11 +68,11 @@ record TitleBlock(
         new FieldGrid.Row(
             ROW_MM,
             List.of(
-                new FieldGrid.Field("Created by", createdBy, 45, CAP_MM),
-                new FieldGrid.Field("Approved by", approvedBy, 45, CAP_MM),
-                new FieldGrid.Field("Date of issue", date, 28, CAP_MM),
-                new FieldGrid.Field("Projection", "", 32, CAP_MM),
-                new FieldGrid.Field("Paper", paper, 30, CAP_MM))));
+                new FieldGrid.Field("Created by", createdBy, 43, CAP_MM),
+                new FieldGrid.Field("Approved by", approvedBy, 43, CAP_MM),
+                new FieldGrid.Field("Date of issue", date, 27, CAP_MM),
+                new FieldGrid.Field("Projection", "", 40, CAP_MM),
+                new FieldGrid.Field("Paper", paper, 27, CAP_MM))));
     rows.add(
         new FieldGrid.Row(
             ROW_MM,
