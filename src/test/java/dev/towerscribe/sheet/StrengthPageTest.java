@@ -47,17 +47,19 @@ class StrengthPageTest {
   @ParameterizedTest
   @EnumSource(Paper.class)
   void everythingStaysInsideTheMarginsAndApart(Paper paper) {
-    for (Side side : Side.values()) {
-      for (LengthUnit units : LengthUnit.values()) {
-        for (Seat seat : Seat.values()) {
-          JobInfo info = TextPageSamples.info(units, List.of());
-          PageRules.check(pages(TextPageSamples.plain(side, paper), info, seat, 2), 10);
-          JobInfo stops = TextPageSamples.longInfo(TextPageSamples.stops(2));
-          PageRules.check(pages(TextPageSamples.full(side, paper, units), stops, seat, 30), 10);
-          PageRules.check(pages(TextPageSamples.eight(side, paper, true), stops, seat, 30), 10);
-        }
-      }
-    }
+    // Long words and most lines together: inches, a plate on top, alarms, accepted stops.
+    PageRules.check(
+        pages(
+            TextPageSamples.plain(Side.LEFT, paper),
+            TextPageSamples.info(LengthUnit.MM, List.of()),
+            Seat.UNDERNEATH,
+            2),
+        10);
+    JobInfo stops = TextPageSamples.longInfo(TextPageSamples.stops(2));
+    SideLayout full = TextPageSamples.full(Side.RIGHT, paper, LengthUnit.INCH);
+    PageRules.check(pages(full, stops, Seat.ON_TOP, 30), 10);
+    SideLayout eight = TextPageSamples.eight(Side.LEFT, paper, true);
+    PageRules.check(pages(eight, stops, Seat.ON_TOP, 30), 10);
   }
 
   @Test
