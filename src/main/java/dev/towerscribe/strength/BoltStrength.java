@@ -16,7 +16,7 @@ import java.util.Optional;
 public record BoltStrength(
     String size, PropertyClass propertyClass, double stressAreaMm2, double proofN, String source) {
   /** Named beside every figure from these rows. */
-  public static final String SOURCE = "ISO 898-1, proof loads, coarse thread";
+  public static final String SOURCE = "ISO 898-1, coarse thread";
 
   /** Distortion energy: yield in shear over yield in tension (Shigley, ch. 8, prints 0.577). */
   public static final double SHEAR_OVER_TENSION = 1 / Math.sqrt(3);
