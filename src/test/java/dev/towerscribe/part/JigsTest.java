@@ -76,12 +76,24 @@ class JigsTest {
           .isGreaterThanOrEqualTo(12 - MM);
     }
     assertThat(part.solid().thicknessMm()).isEqualTo(10);
-    // Independent: mark 104 less keep 3 all round is 98.
-    Feature window = part.features().get(part.features().size() - 1);
-    assertThat(window.kind()).isEqualTo(FeatureKind.WINDOW);
-    assertThat(window.diameterMm()).isCloseTo(98, within(MM));
+    // Independent: the line between holes A and B passes 34.3056 from the middle, worked out apart,
+    // so
+    // a margin of m leaves 34.3056 + 4.5 + m - 49 round the final cut (mark 104 less keep 3 all
+    // round): half the margin from m = 20.39 on. Below that the window is the opening, 62.
+    assertThat(window(PartJobs.PLAIN).diameterMm()).isCloseTo(62, within(MM));
+    assertThat(window(PartJobs.PLAIN + "[jig]\nmargin = 20.3\n").diameterMm())
+        .isCloseTo(62, within(MM));
+    assertThat(window(PartJobs.PLAIN + "[jig]\nmargin = 20.5\n").diameterMm())
+        .isCloseTo(98, within(MM));
     assertThat(part.massKg()).isPositive();
     assertThat(part.assumed()).contains("bushing outside: 6 mm, from memory, DIN 179");
+  }
+
+  private static Feature window(String text) throws JobRejected {
+    Part part = jig(text, Side.LEFT).part().orElseThrow();
+    Feature window = part.features().get(part.features().size() - 1);
+    assertThat(window.kind()).isEqualTo(FeatureKind.WINDOW);
+    return window;
   }
 
   @Test
@@ -96,21 +108,13 @@ class JigsTest {
     assertThat(jig.part().orElseThrow().assumed()).noneMatch(a -> a.startsWith("thickness"));
   }
 
+  /** Independent: at 38 out a landmark of 8 leaves 38 - 4 - 31 = 3 to the opening, less than 6. */
   @Test
-  void aWindowThatWouldLeaveNoMetalIsTheOpeningOrNone() throws Exception {
-    // Independent: landmark edge at sqrt(30^2 + 40^2) - 4 = 46 from the middle, inside the final
-    // cut
-    // of radius 49, 15 from the opening of radius 31; at 38 out it lies 38 - 4 - 31 = 3 from that.
-    String opening =
-        PartJobs.PLAIN.replace(
-            "at = [38.0, -82.0], diameter = 9", "at = [30.0, -40.0], diameter = 8");
-    Part part = jig(opening, Side.LEFT).part().orElseThrow();
-    assertThat(part.features().get(part.features().size() - 1).diameterMm())
-        .isCloseTo(62, within(MM));
-    String none =
+  void noWindowWhereEvenTheOpeningLeavesTooLittle() throws Exception {
+    String near =
         PartJobs.PLAIN.replace(
             "at = [38.0, -82.0], diameter = 9", "at = [38.0, 0.0], diameter = 8");
-    SideJig without = jig(none, Side.LEFT);
+    SideJig without = jig(near, Side.LEFT);
     assertThat(without.part().orElseThrow().features())
         .extracting(Feature::kind)
         .doesNotContain(FeatureKind.WINDOW);
