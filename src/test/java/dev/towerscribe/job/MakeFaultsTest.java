@@ -129,13 +129,13 @@ class MakeFaultsTest {
         row(", index = [-8.0, 16.0]", "", "plate.make.index_holes", "plate.slot.index"),
         row("bearing_bore = { diameter = 22.5, fit = \"H13\" }\n", "", "plate.make.slider", "only"),
         row("corner = 4.5", "corner = 22.1", "plate.make.slider.corner", "side, 22 mm"),
-        // The slot reaches from x 0 - 10 to 24 + 10; a hole of 9.3 at 32 lies 2 + 4.65 in it.
+        // The slot reaches from x 0 - 10 to 24 + 10; a recess of 15.5 at 32 lies 2 + 7.75 in it.
         row(
             "at = [76.0, 0.0]",
             "at = [32.0, 0.0]",
             "plate.bolts[0].at",
             "metal to the slot",
-            "6.65 mm"),
+            "9.75 mm"),
         // A recess of 15.5 at 86 reaches to 93.75, past the edge of 93.
         row(
             "at = [76.0, 0.0]",
