@@ -15,7 +15,8 @@ final class DxfLayers {
   /**
    * A number of the format's fixed set of colours (from memory: 1 red, 2 yellow, 3 green, 4 cyan, 5
    * blue, 6 magenta, 7 black or white against the ground, 8 and 9 greys, then tens by hue). No two
-   * layers share one, and cuts and holes take the plain ones; the name carries the meaning.
+   * layers share one, and all can be seen on a dark and on a light ground; the name carries the
+   * meaning.
    */
   static int colour(Layer layer) {
     return switch (layer) {
@@ -25,20 +26,20 @@ final class DxfLayers {
       case MARK -> 42;
       case OPENING -> 34;
       case KEEP_OUTS -> 240;
-      case BRACKETS -> 200;
+      case BRACKETS -> 190;
       case CENTRE_LINES -> 140;
       case LANDMARKS -> 130;
       case ROUGH_CUT -> 30;
       case FINAL_CUT -> 1;
-      case STARTER_HOLES -> 150;
+      case STARTER_HOLES -> 5;
       case NOTCH -> 6;
-      case HOLES -> 5;
+      case HOLES -> 150;
       case CUTOUTS -> 4;
       case RECESSES -> 170;
       case HIDDEN -> 8;
       case DIMENSIONS -> 84;
       case FRAME -> 252;
-      case CHECK_BARS -> 190;
+      case CHECK_BARS -> 200;
       case NOTES -> 7;
     };
   }
