@@ -4,7 +4,7 @@ import dev.towerscribe.geometry.Arc;
 import dev.towerscribe.geometry.Vec2;
 import java.util.List;
 
-/** An angle on an arc with arrows, words over the arc's middle or level beyond one end. */
+/** An angle on an arc with arrows, words over the arc or level beyond one end. */
 final class AngleShape {
   private final DimensionRequest.AngleBetween request;
   private final DimensionStyle style;
@@ -46,11 +46,15 @@ final class AngleShape {
     return request.vertex().plus(ray(past).times(radiusMm));
   }
 
-  /** Words over the arc's middle, along it. */
-  Sketch over(double radiusMm) {
+  /**
+   * Words over the arc, along it.
+   *
+   * @param where along the arc they stand: 0 at its start, 1 at its end
+   */
+  Sketch over(double radiusMm, double where) {
     double tail = arrowsFit(radiusMm) ? 0 : style.outsideArrowMm() / radiusMm;
     Sketch sketch = frame(radiusMm, -tail, sweep + tail);
-    Vec2 out = ray(sweep / 2);
+    Vec2 out = ray(sweep * where);
     Vec2 reading = DimensionText.readable(out.quarterTurn());
     double half = text.heightMm() / 2;
     double middle;
@@ -99,7 +103,7 @@ final class AngleShape {
   /** The arrow lies along the chord of its own length, so that both its ends are on the arc. */
   private void arrow(Sketch sketch, double radiusMm, double past, int way) {
     double half = Math.asin(Math.min(1, style.arrowLengthMm() / radiusMm / 2));
-    sketch.arrow(at(radiusMm, past), ray(past - way * half).quarterTurn().times(way));
+    sketch.arrow(at(radiusMm, past), ray(past - way * half).quarterTurn().times(way), true);
   }
 
   private void arm(Sketch sketch, double radiusMm, double reachMm, double past) {

@@ -27,6 +27,12 @@ final class Crowd {
   /** What is left out at the ends of a dimension line: another's may begin there. */
   private static final double SHARED_END_MM = 1.5 * DimensionStyle.LEAST_APART_MM;
 
+  /** Lines no further apart than this are one line: less than any printer shows, mm. */
+  private static final double SAME_LINE_MM = 0.02;
+
+  /** Sine of the largest angle between lines that run side by side: about 6 degrees. */
+  private static final double PARALLEL = 0.1;
+
   private final Box area;
   private final List<Contour> part;
   private final StrokeGrid grid;
@@ -128,11 +134,15 @@ final class Crowd {
     Box box =
         Box.around(core.from(), 0)
             .union(Box.around(core.to(), 0))
-            .grown(DimensionStyle.LEAST_APART_MM);
+            .grown(2 * DimensionStyle.LEAST_APART_MM);
     double[] sum = {0};
     grid.near(
         box,
         old -> {
+          if (runTogether(stroke, old)) {
+            sum[0] = BARRED;
+            return true;
+          }
           double apart = apart(core, core(old));
           if (apart < DimensionStyle.LEAST_APART_MM) {
             sum[0] += crossing(stroke.role(), old.role(), apart == 0.0);
@@ -140,6 +150,45 @@ final class Crowd {
           return sum[0] == BARRED;
         });
     return sum[0];
+  }
+
+  /**
+   * Whether two lines run side by side so near that one would be taken for part of the other.
+   * Extension lines may lie along edges, and exactly upon each other.
+   */
+  private static boolean runTogether(Stroke added, Stroke old) {
+    if (added.role() == Role.ARROW || old.role() == Role.ARROW) {
+      return false;
+    }
+    if (added.role() != Role.EXTENSION) {
+      return alongside(added, old, -1, 2 * DimensionStyle.LEAST_APART_MM);
+    }
+    return old.role() != Role.PART
+        && alongside(
+            added,
+            old,
+            old.role() == Role.EXTENSION ? SAME_LINE_MM : -1,
+            DimensionStyle.LEAST_APART_MM);
+  }
+
+  /** Whether two lines overlap side by side, more than one distance apart and less than another. */
+  private static boolean alongside(Stroke a, Stroke b, double moreMm, double lessMm) {
+    Vec2 along = a.to().minus(a.from());
+    Vec2 other = b.to().minus(b.from());
+    double length = along.norm();
+    if (length == 0.0 || !(Math.abs(along.cross(other)) <= PARALLEL * length * other.norm())) {
+      return false;
+    }
+    Vec2 unit = along.times(1 / length);
+    Vec2 from = b.from().minus(a.from());
+    Vec2 to = b.to().minus(a.from());
+    double aside = Math.max(Math.abs(unit.cross(from)), Math.abs(unit.cross(to)));
+    if (aside >= lessMm || aside <= moreMm) {
+      return false;
+    }
+    double low = Math.min(unit.dot(from), unit.dot(to));
+    double high = Math.max(unit.dot(from), unit.dot(to));
+    return Math.min(high, length) - Math.max(low, 0) > DimensionStyle.LEAST_APART_MM;
   }
 
   private static Stroke core(Stroke stroke) {
@@ -171,6 +220,9 @@ final class Crowd {
     }
     if (added == Role.ARROW) {
       return crosses ? 6 : 1;
+    }
+    if (added == Role.LEADER && old == Role.PART) {
+      return crosses ? 8 : 1;
     }
     return crosses ? 4 : 1;
   }

@@ -72,11 +72,14 @@ public final class DimensionPlacer {
         least = left.size();
         best = placed;
       }
-      left.removeIf(request -> request instanceof DimensionRequest.Ordinate);
+      if (left.isEmpty()) {
+        break;
+      }
       List<DimensionRequest> next = new ArrayList<>(left);
       order.stream().filter(request -> !left.contains(request)).forEach(next::add);
-      if (next.equals(order)) {
-        break;
+      if (round == 0) {
+        // First before their own kind only, which keeps tiers tidy; then before all.
+        next.sort(Comparator.comparingInt(DimensionPlacer::rank));
       }
       order = next;
     }

@@ -31,7 +31,7 @@ final class LeaderShape {
     double shelf = text.widthMm() * (right ? 1 : -1);
     sketch.leader(tip, elbow);
     sketch.leader(elbow, elbow.plus(new Vec2(shelf, 0)));
-    sketch.arrow(tip, away.times(-1));
+    sketch.arrow(tip, away.times(-1), false);
     Vec2 middle = elbow.plus(new Vec2(shelf / 2, style.gapMm() + text.heightMm() / 2));
     sketch.text(text, middle, new Vec2(1, 0));
     return sketch;

@@ -83,8 +83,8 @@ final class LinearShape {
     extension(sketch, side, level, fromIsLow ? request.to() : request.from(), high);
     sketch.dimensionLine(at(side, start, level), at(side, end, level));
     Vec2 outward = request.along().times(arrowsFit() ? 1 : -1);
-    sketch.arrow(at(side, low, level), outward.times(-1));
-    sketch.arrow(at(side, high, level), outward);
+    sketch.arrow(at(side, low, level), outward.times(-1), true);
+    sketch.arrow(at(side, high, level), outward, true);
   }
 
   private void extension(Sketch sketch, Vec2 side, double level, Vec2 point, double along) {

@@ -5,6 +5,7 @@ import dev.towerscribe.geometry.Vec2;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -104,30 +105,35 @@ final class OrdinateRow {
     return furthest + TO_JOG_MM;
   }
 
-  /** One shape for each place and words; those that would print as one line are left out. */
+  /**
+   * One shape for each place and words. Of those that would print as one line the one nearest this
+   * side stays: the others, sent to the other side, then start beyond it.
+   */
   private List<OrdinateShape> shapes(
       List<DimensionRequest.Ordinate> requests, List<DimensionRequest.Ordinate> unplaced) {
-    List<DimensionRequest.Ordinate> sorted = new ArrayList<>(requests);
-    sorted.sort(Comparator.comparingDouble(request -> request.point().dot(across)));
+    List<OrdinateShape> alike = new ArrayList<>();
+    Map<List<Object>, List<DimensionRequest.Ordinate>> same = new LinkedHashMap<>();
+    for (DimensionRequest.Ordinate request : requests) {
+      long place = Math.round(request.point().dot(across) / SAME_MM);
+      same.computeIfAbsent(List.of(place, request.words()), key -> new ArrayList<>()).add(request);
+    }
+    same.values().forEach(shared -> alike.add(new OrdinateShape(shared, side, style)));
+    alike.sort(Comparator.comparingDouble(OrdinateShape::footMm).reversed());
     List<OrdinateShape> shapes = new ArrayList<>();
-    List<DimensionRequest.Ordinate> same = new ArrayList<>();
-    for (DimensionRequest.Ordinate request : sorted) {
-      if (!same.isEmpty()) {
-        DimensionRequest.Ordinate first = same.get(0);
-        double apart = request.point().dot(across) - first.point().dot(across);
-        if (apart < DimensionStyle.LEAST_APART_MM) {
-          boolean oneFigure = request.words().equals(first.words());
-          (oneFigure && apart < SAME_MM ? same : unplaced).add(request);
-          continue;
-        }
-        shapes.add(new OrdinateShape(same, side, style));
-        same.clear();
+    for (OrdinateShape shape : alike) {
+      boolean apart =
+          shapes.stream()
+              .allMatch(
+                  other ->
+                      Math.abs(other.position() - shape.position())
+                          >= DimensionStyle.LEAST_APART_MM);
+      if (apart) {
+        shapes.add(shape);
+      } else {
+        unplaced.addAll(shape.shared());
       }
-      same.add(request);
     }
-    if (!same.isEmpty()) {
-      shapes.add(new OrdinateShape(same, side, style));
-    }
+    shapes.sort(Comparator.comparingDouble(OrdinateShape::position));
     return shapes;
   }
 

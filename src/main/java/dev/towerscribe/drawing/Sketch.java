@@ -90,17 +90,24 @@ final class Sketch {
     return chords;
   }
 
-  /** An arrowhead whose tip points along a direction of length one. */
-  void arrow(Vec2 tip, Vec2 pointing) {
+  /**
+   * An arrowhead.
+   *
+   * @param tip where it points
+   * @param pointing direction of length one
+   * @param shared whether another arrow may meet it there, tip to tip
+   */
+  void arrow(Vec2 tip, Vec2 pointing, boolean shared) {
+    double share = shared ? TIP_SHARE : 0;
     double half = style.arrowLengthMm() * ARROW_HALF_WIDTH;
     Vec2 back = tip.minus(pointing.times(style.arrowLengthMm()));
     Vec2 left = back.plus(pointing.quarterTurn().times(half));
     Vec2 right = back.minus(pointing.quarterTurn().times(half));
     parts.add(
         new Item.Polyline(Layer.DIMENSIONS, List.of(tip, left, right), true, Pen.NONE, Ink.BLACK));
-    strokes.add(new Stroke(tip.toward(left, TIP_SHARE), left, Role.ARROW));
+    strokes.add(new Stroke(tip.toward(left, share), left, Role.ARROW));
     strokes.add(new Stroke(left, right, Role.ARROW));
-    strokes.add(new Stroke(right, tip.toward(right, TIP_SHARE), Role.ARROW));
+    strokes.add(new Stroke(right, tip.toward(right, share), Role.ARROW));
   }
 
   void text(DimensionText text, Vec2 centre, Vec2 reading) {

@@ -41,6 +41,9 @@ final class Ways {
   private static final double ANGLE_STEP_MM = 4;
   private static final int ANGLE_ARCS = 24;
 
+  /** How much of an angle's arc its words may slide along. */
+  private static final double MOST_OF_ARC = 0.7;
+
   private Ways() {}
 
   static Optional<Item.Dimension> linear(
@@ -182,7 +185,10 @@ final class Ways {
 
   private static void arc(Choice choice, AngleShape shape, double radiusMm, double dislike) {
     double cost = dislike + ANGLE_PER_MM * radiusMm + (shape.arrowsFit(radiusMm) ? 0 : 4);
-    choice.offer(cost, () -> shape.over(radiusMm));
+    for (double slide : SLIDES) {
+      double where = 0.5 + slide / 2 * MOST_OF_ARC;
+      choice.offer(cost + 3 * Math.abs(slide), () -> shape.over(radiusMm, where));
+    }
     choice.offer(cost + WORDS_OUTSIDE, () -> shape.beyond(radiusMm, true));
     choice.offer(cost + WORDS_OUTSIDE + 0.5, () -> shape.beyond(radiusMm, false));
   }
