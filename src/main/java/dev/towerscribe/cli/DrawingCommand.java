@@ -121,6 +121,7 @@ final class DrawingCommand implements Command {
             new PartSheets.Subject(
                 "jig-" + jig.side().word(), jig.part().orElseThrow(), Optional.empty()));
       }
+      job.load().ifPresent(load -> files.strength(loaded.layout().sides().values(), load));
     } catch (NoRoomException e) {
       throw new Refusal(
           Exit.WRONG_USE,

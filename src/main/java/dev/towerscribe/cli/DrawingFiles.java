@@ -1,14 +1,21 @@
 package dev.towerscribe.cli;
 
 import dev.towerscribe.drawing.Page;
+import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.layout.SideLayout;
 import dev.towerscribe.model.DrawingInfo;
+import dev.towerscribe.model.Load;
 import dev.towerscribe.part.Part;
 import dev.towerscribe.part.PartKind;
 import dev.towerscribe.part.Parts;
 import dev.towerscribe.sheet.JobInfo;
 import dev.towerscribe.sheet.PartSheets;
+import dev.towerscribe.sheet.StrengthPage;
 import dev.towerscribe.sheet.TowerSheets;
+import dev.towerscribe.strength.Loads;
+import dev.towerscribe.strength.Strength;
+import dev.towerscribe.strength.StrengthInput;
+import dev.towerscribe.strength.StrutLine;
 import dev.towerscribe.writer.dxf.DxfProof;
 import dev.towerscribe.writer.dxf.DxfVersion;
 import dev.towerscribe.writer.dxf.DxfWriter;
@@ -105,6 +112,28 @@ final class DrawingFiles {
     String stem = "tower-" + layout.side().word();
     pdf(stem, TowerSheets.onPaper(layout, job, info, style));
     dxf(stem, TowerSheets.fullSize(layout, job, info, style));
+  }
+
+  /** The advisory strength page of each tower. */
+  void strength(Iterable<SideLayout> towers, Load load) {
+    Loads loads =
+        new Loads(load.springNPerMm(), load.bumpMm(), load.staticN(), load.factor().value());
+    List<Page> pages = new ArrayList<>();
+    for (SideLayout tower : towers) {
+      Optional<Vec3> line = StrutLine.of(tower.job());
+      StrengthInput input =
+          new StrengthInput(
+              loads,
+              line.orElseGet(() -> tower.job().tower().lean().normal(tower.side())),
+              line.isPresent()
+                  ? "the measured points of the strut"
+                  : "the tower's normal, as the job has no strut points",
+              load.seat(),
+              load.boltClass().value(),
+              load.friction().value());
+      pages.addAll(StrengthPage.pages(Strength.of(tower, input), tower.job().print(), job));
+    }
+    pdf("strength", pages);
   }
 
   /** Pages as one document. */

@@ -58,6 +58,7 @@ final class Limits {
   static final Range SPRING = new Range(2, 1000, Range.Kind.RATE);
   static final Range STATIC = new Range(200, 50_000, Range.Kind.FORCE);
   static final Range FACTOR = Range.ratio(1, 5);
+  static final Range FRICTION = Range.ratio(0.05, 0.5);
 
   /** A plate turned end for end is odd but can be meant, so the whole circle is allowed. */
   static final Range ROTATION = Range.degrees(-180, 180);

@@ -6,8 +6,10 @@ import dev.towerscribe.model.HoleFit;
 import dev.towerscribe.model.JigRules;
 import dev.towerscribe.model.Load;
 import dev.towerscribe.model.Projection;
+import dev.towerscribe.model.Seat;
 import dev.towerscribe.model.Stated;
 import dev.towerscribe.quantity.LengthUnit;
+import java.util.List;
 import java.util.Optional;
 
 /** Tables of the whole job that only the workshop's pages need: drawing, jig, load. */
@@ -64,20 +66,15 @@ final class WorkshopReader {
     Optional<Double> spring = Said.figure(t, "spring", Limits.SPRING);
     Optional<Double> bump = t.length("bump", Limits.WHEEL_TRAVEL);
     Optional<Double> still = Said.figure(t, "static", Limits.STATIC);
+    Optional<Seat> seat = t.word("seat", List.of(Seat.values()), Seat::word, Optional.empty());
     Stated<Double> factor = Said.figure(t, "factor", Limits.FACTOR, Load.FACTOR);
     Stated<BoltClass> bolts =
         Said.word(t, "class", BoltClass.values(), BoltClass::word, Load.CLASS);
+    Stated<Double> friction = Said.figure(t, "friction", Limits.FRICTION, Load.FRICTION);
     t.close();
     return t.sound()
         ? Optional.of(
-            new Load(
-                spring.get(),
-                bump.get(),
-                still.get(),
-                factor.value(),
-                bolts.value(),
-                factor.assumed(),
-                bolts.assumed()))
+            new Load(spring.get(), bump.get(), still.get(), seat.get(), factor, bolts, friction))
         : Optional.empty();
   }
 }

@@ -2,15 +2,17 @@ package dev.towerscribe.model;
 
 /** Property class of the bolts, ISO 898-1. */
 public enum BoltClass {
-  /** Tensile strength 800 MPa, yield at 0.8 of it. */
-  CLASS_8_8("8.8"),
-  /** Tensile strength 1000 MPa, yield at 0.9 of it. */
-  CLASS_10_9("10.9");
+  /** 8.8; yield as for sizes up to M16. */
+  CLASS_8_8("8.8", 640),
+  /** 10.9. */
+  CLASS_10_9("10.9", 940);
 
   private final String word;
+  private final double yieldMPa;
 
-  BoltClass(String word) {
+  BoltClass(String word, double yieldMPa) {
     this.word = word;
+    this.yieldMPa = yieldMPa;
   }
 
   /**
@@ -20,5 +22,14 @@ public enum BoltClass {
    */
   public String word() {
     return word;
+  }
+
+  /**
+   * Least stress at 0.2 % lasting stretch, ISO 898-1.
+   *
+   * @return MPa
+   */
+  public double yieldMPa() {
+    return yieldMPa;
   }
 }

@@ -3,13 +3,13 @@ package dev.towerscribe.sheet;
 import dev.towerscribe.drawing.Align;
 import dev.towerscribe.drawing.Page;
 import dev.towerscribe.model.Print;
+import dev.towerscribe.model.Seat;
 import dev.towerscribe.quantity.Numbers;
 import dev.towerscribe.sheet.Table.Cell;
 import dev.towerscribe.sheet.Table.Column;
 import dev.towerscribe.strength.BoltFigures;
 import dev.towerscribe.strength.Loads;
 import dev.towerscribe.strength.Pressure;
-import dev.towerscribe.strength.Seat;
 import dev.towerscribe.strength.StrengthReport;
 import java.util.ArrayList;
 import java.util.List;
@@ -194,7 +194,7 @@ public final class StrengthPage {
       rows.add(
           List.of(
               Cell.of(bolt.name()),
-              new Cell(bolt.thread().name(), report.input().propertyClass().mark()),
+              new Cell(bolt.thread().name(), report.input().propertyClass().word()),
               Cell.of(whole(bolt.inPlane().totalN().x())),
               Cell.of(whole(bolt.inPlane().totalN().y())),
               Cell.of(whole(bolt.shearN())),

@@ -1,6 +1,7 @@
 package dev.towerscribe.strength;
 
 import dev.towerscribe.layout.SideLayout;
+import dev.towerscribe.model.Seat;
 import dev.towerscribe.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.List;
@@ -39,7 +40,7 @@ final class Assumptions {
             + " the shear plane. Preload is not in it.");
     all.add(
         "Class "
-            + input.propertyClass().mark()
+            + input.propertyClass().word()
             + " for all bolts, proof loads of "
             + BoltStrength.SOURCE
             + ". Thickly zinc-coated bolts may have less (ISO 10684).");

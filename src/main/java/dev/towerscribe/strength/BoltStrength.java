@@ -1,5 +1,6 @@
 package dev.towerscribe.strength;
 
+import dev.towerscribe.model.BoltClass;
 import dev.towerscribe.model.Thread;
 import java.util.List;
 import java.util.Optional;
@@ -14,7 +15,7 @@ import java.util.Optional;
  * @param source the standard
  */
 public record BoltStrength(
-    String size, PropertyClass propertyClass, double stressAreaMm2, double proofN, String source) {
+    String size, BoltClass propertyClass, double stressAreaMm2, double proofN, String source) {
   /** Named beside every figure from these rows. */
   public static final String SOURCE = "ISO 898-1, coarse thread";
 
@@ -40,7 +41,7 @@ public record BoltStrength(
    * @param propertyClass its class
    * @return its row; empty where no published row is held, as for inch threads
    */
-  public static Optional<BoltStrength> find(Thread thread, PropertyClass propertyClass) {
+  public static Optional<BoltStrength> find(Thread thread, BoltClass propertyClass) {
     return ROWS.stream()
         .filter(r -> r.size.equals(thread.name()))
         .map(
@@ -49,7 +50,7 @@ public record BoltStrength(
                     r.size,
                     propertyClass,
                     r.areaMm2,
-                    propertyClass == PropertyClass.CLASS_8_8 ? r.proof88N : r.proof109N,
+                    propertyClass == BoltClass.CLASS_8_8 ? r.proof88N : r.proof109N,
                     SOURCE))
         .findFirst();
   }

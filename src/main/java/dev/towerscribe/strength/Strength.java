@@ -6,6 +6,7 @@ import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.layout.PlacedHole;
 import dev.towerscribe.layout.SideLayout;
+import dev.towerscribe.model.Seat;
 import dev.towerscribe.model.SideJob;
 import java.util.ArrayList;
 import java.util.List;

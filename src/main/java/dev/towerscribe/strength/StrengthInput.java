@@ -1,6 +1,8 @@
 package dev.towerscribe.strength;
 
 import dev.towerscribe.geometry.Vec3;
+import dev.towerscribe.model.BoltClass;
+import dev.towerscribe.model.Seat;
 import java.util.Objects;
 
 /**
@@ -20,7 +22,7 @@ public record StrengthInput(
     Vec3 toward,
     String towardFrom,
     Seat seat,
-    PropertyClass propertyClass,
+    BoltClass propertyClass,
     double friction) {
   /** Checks that nothing is missing. */
   public StrengthInput {

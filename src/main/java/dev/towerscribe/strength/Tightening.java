@@ -1,5 +1,6 @@
 package dev.towerscribe.strength;
 
+import dev.towerscribe.model.BoltClass;
 import dev.towerscribe.model.Thread;
 import java.util.List;
 import java.util.Optional;
@@ -14,7 +15,7 @@ import java.util.Optional;
  * @param torqueNm torque, N m
  */
 public record Tightening(
-    PropertyClass propertyClass, double friction, double preloadN, double torqueNm) {
+    BoltClass propertyClass, double friction, double preloadN, double torqueNm) {
   /** Named beside every figure; the edition was not in hand. */
   public static final String SOURCE =
       "formula of VDI 2230 Part 1 (edition 2015, from memory), 90 % of yield after ISO 898-1";
@@ -50,7 +51,7 @@ public record Tightening(
    * @throws IllegalArgumentException if the friction is not believable
    */
   public static Optional<Tightening> of(
-      Thread thread, PropertyClass propertyClass, double friction, double holeMm) {
+      Thread thread, BoltClass propertyClass, double friction, double holeMm) {
     if (!(friction >= 0.04 && friction <= 0.4)) {
       throw new IllegalArgumentException("friction must be 0.04 to 0.4, not " + friction);
     }

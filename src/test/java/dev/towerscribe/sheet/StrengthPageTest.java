@@ -5,13 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.towerscribe.drawing.Page;
 import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.layout.SideLayout;
+import dev.towerscribe.model.BoltClass;
 import dev.towerscribe.model.Paper;
+import dev.towerscribe.model.Seat;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.strength.Loads;
-import dev.towerscribe.strength.PropertyClass;
-import dev.towerscribe.strength.Seat;
 import dev.towerscribe.strength.Strength;
 import dev.towerscribe.strength.StrengthInput;
 import dev.towerscribe.strength.StrengthReport;
@@ -36,7 +36,7 @@ class StrengthPageTest {
             up,
             "the measured lean of the strut",
             seat,
-            PropertyClass.CLASS_8_8,
+            BoltClass.CLASS_8_8,
             0.12));
   }
 

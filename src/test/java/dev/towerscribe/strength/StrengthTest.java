@@ -13,8 +13,10 @@ import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.layout.Layout;
 import dev.towerscribe.layout.SideLayout;
 import dev.towerscribe.model.Bolt;
+import dev.towerscribe.model.BoltClass;
 import dev.towerscribe.model.Lean;
 import dev.towerscribe.model.Plate;
+import dev.towerscribe.model.Seat;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
 import dev.towerscribe.model.Thread;
@@ -37,7 +39,7 @@ class StrengthTest {
   private static final Vec3 UP = new Vec3(0, 0, 1);
 
   private static StrengthInput input(Vec3 toward, Seat seat) {
-    return new StrengthInput(LOADS, toward, "a test", seat, PropertyClass.CLASS_8_8, 0.12);
+    return new StrengthInput(LOADS, toward, "a test", seat, BoltClass.CLASS_8_8, 0.12);
   }
 
   private static SideLayout laidOut(SideJob job) throws JobRejected {
@@ -133,7 +135,7 @@ class StrengthTest {
   void useOfABoltIsPullAndShearAdded() {
     // Independent: by hand, 2120 / 21200 + 0.3 = 0.1 + 0.3; preload 18.62 kN from the table below.
     BoltStrength m8 =
-        BoltStrength.find(Thread.find("M8").orElseThrow(), PropertyClass.CLASS_8_8).orElseThrow();
+        BoltStrength.find(Thread.find("M8").orElseThrow(), BoltClass.CLASS_8_8).orElseThrow();
     double shear = 0.3 * 21200 / Math.sqrt(3);
     BoltFigures bolt =
         new BoltFigures(
@@ -145,7 +147,7 @@ class StrengthTest {
             2120,
             Optional.empty(),
             Optional.of(m8),
-            Optional.of(new Tightening(PropertyClass.CLASS_8_8, 0.12, 10_600, 20)));
+            Optional.of(new Tightening(BoltClass.CLASS_8_8, 0.12, 10_600, 20)));
     assertThat(bolt.tensionUse().orElseThrow()).isCloseTo(0.1, within(1e-12));
     assertThat(bolt.shearUse().orElseThrow()).isCloseTo(0.3, within(1e-12));
     assertThat(bolt.use().orElseThrow()).isCloseTo(0.4, within(1e-12));
@@ -245,8 +247,8 @@ class StrengthTest {
   })
   void proofLoads(String size, double area, double proof88, double proof109) {
     Thread thread = Thread.find(size).orElseThrow();
-    BoltStrength one = BoltStrength.find(thread, PropertyClass.CLASS_8_8).orElseThrow();
-    BoltStrength two = BoltStrength.find(thread, PropertyClass.CLASS_10_9).orElseThrow();
+    BoltStrength one = BoltStrength.find(thread, BoltClass.CLASS_8_8).orElseThrow();
+    BoltStrength two = BoltStrength.find(thread, BoltClass.CLASS_10_9).orElseThrow();
     assertThat(one.stressAreaMm2()).isEqualTo(area);
     assertThat(one.proofN()).isEqualTo(proof88);
     assertThat(two.proofN()).isEqualTo(proof109);
@@ -273,13 +275,13 @@ class StrengthTest {
   })
   void preloadAndTorque(String size, double friction, double hole, double kN, double newtonMetres) {
     Tightening t =
-        Tightening.of(Thread.find(size).orElseThrow(), PropertyClass.CLASS_8_8, friction, hole)
+        Tightening.of(Thread.find(size).orElseThrow(), BoltClass.CLASS_8_8, friction, hole)
             .orElseThrow();
     assertThat(t.preloadN() / 1000).isCloseTo(kN, within(0.05));
     assertThat(t.torqueNm()).isCloseTo(newtonMetres, within(0.05));
     // Independent: both go with the yield, 940 over 640.
     Tightening strong =
-        Tightening.of(Thread.find(size).orElseThrow(), PropertyClass.CLASS_10_9, friction, hole)
+        Tightening.of(Thread.find(size).orElseThrow(), BoltClass.CLASS_10_9, friction, hole)
             .orElseThrow();
     assertThat(strong.preloadN() / t.preloadN()).isCloseTo(940.0 / 640, within(1e-12));
     assertThat(strong.torqueNm() / t.torqueNm()).isCloseTo(940.0 / 640, within(1e-12));
@@ -306,7 +308,7 @@ class StrengthTest {
         .contains(
             "NO FIGURE: no checked preload or torque is held for bolt A (5/16), bolt B (M14), bolt C"
                 + " (M14).");
-    assertThatThrownBy(() -> Tightening.of(inch, PropertyClass.CLASS_8_8, 0.9, 9))
+    assertThatThrownBy(() -> Tightening.of(inch, BoltClass.CLASS_8_8, 0.9, 9))
         .hasMessageContaining("friction");
   }
 

@@ -1,18 +1,29 @@
-package dev.towerscribe.strength;
+package dev.towerscribe.model;
 
 /**
  * Which face of the tower the plate lies against; it decides whether the strut pulls on the bolts.
  */
 public enum Seat {
   /** On the upper face: the strut lifts the plate, and the bolts hold it down. */
-  ON_TOP("on top of the tower"),
+  ON_TOP("top", "on top of the tower"),
   /** Against the lower face: the strut presses the plate home, and the bolts keep it in place. */
-  UNDERNEATH("underneath the tower");
+  UNDERNEATH("under", "underneath the tower");
 
+  private final String word;
   private final String words;
 
-  Seat(String words) {
+  Seat(String word, String words) {
+    this.word = word;
     this.words = words;
+  }
+
+  /**
+   * The word used in job files.
+   *
+   * @return that word
+   */
+  public String word() {
+    return word;
   }
 
   /**
@@ -30,7 +41,7 @@ public enum Seat {
    * @param upwardN share of the load at the bolt, N, positive along the tower's upward normal
    * @return pull in the bolt, N, not negative
    */
-  double pullN(double upwardN) {
+  public double pullN(double upwardN) {
     return Math.max(0.0, this == ON_TOP ? upwardN : -upwardN);
   }
 }
