@@ -44,13 +44,13 @@ class StepWriterProperties {
     return StepProof.check(bytes(file), solid, SampleSolids.NAME);
   }
 
-  @Property(seed = "8101", tries = 400)
+  @Property(seed = "8101", tries = 200)
   void provesEveryPart(@ForAll @IntRange(min = 0, max = 1_000_000) int seed) {
     FlatSolid solid = SampleSolids.random(seed);
     assertThat(check(file(solid), solid)).isEmpty();
   }
 
-  @Property(seed = "8102", tries = 150)
+  @Property(seed = "8102", tries = 100)
   void tellsEveryChangedFigureOrSense(@ForAll @IntRange(min = 0, max = 1_000_000) int seed) {
     FlatSolid solid = SampleSolids.random(seed);
     String file = file(solid);
@@ -100,7 +100,7 @@ class StepWriterProperties {
     assertThat(check(changed, solid)).isNotEmpty();
   }
 
-  @Property(seed = "8104", tries = 1000)
+  @Property(seed = "8104", tries = 500)
   void survivesAnyByte(
       @ForAll @IntRange(min = 0, max = 20) int seed,
       @ForAll @IntRange(min = 0, max = 1_000_000_000) int where,
