@@ -117,7 +117,10 @@ final class AimFindings {
             + advice);
   }
 
-  /** Each setting past the limit; where none is, the nearest to it. */
+  /**
+   * Each setting past the limit; where none is, the nearest to it. Ids count the settings, so that
+   * they are the same in every unit and do not change when one is measured anew.
+   */
   private static List<Finding> limits(SideAlignment side, Goals goals) {
     List<SideAlignment.AtSetting> read =
         side.settings().stream().filter(s -> s.reading().isPresent()).toList();
@@ -132,9 +135,11 @@ final class AimFindings {
         .map(
             s ->
                 new Finding(
-                    side.side().word() + ".camber-limit." + Numbers.plain(s.settingMm(), 2),
+                    side.side().word()
+                        + ".camber-limit."
+                        + Settings.id(side.job().plate().slot(), s.settingMm()),
                     past.isEmpty() ? Severity.NOTE : Severity.CAUTION,
-                    "camber at setting " + Numbers.plain(s.settingMm(), 2) + " mm",
+                    "camber at " + Settings.words(side.job().plate().slot(), s.settingMm()),
                     camber(s).degrees(),
                     limit,
                     "deg",

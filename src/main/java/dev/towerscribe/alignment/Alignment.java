@@ -4,7 +4,6 @@ import dev.towerscribe.finding.Finding;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.model.MeasuredAxis;
-import dev.towerscribe.model.Plate;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
 import dev.towerscribe.model.StrutPoints;
@@ -15,7 +14,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /** Works out what an alignment bay will read before and after the work. */
@@ -72,20 +70,11 @@ public final class Alignment {
     return job.axis().map(axis -> fromAxis(job, axis));
   }
 
-  /** The index marks and both ends of the slot, ascending, each once. */
-  static List<Double> settings(Plate.Slot slot) {
-    TreeSet<Double> settings = new TreeSet<>();
-    // Adding zero turns a negative zero into a plain one.
-    Stream.concat(slot.indexMm().stream(), Stream.of(slot.fromMm(), slot.toMm()))
-        .forEach(s -> settings.add(s + 0.0));
-    return new ArrayList<>(settings);
-  }
-
   private static SideAlignment fromAxis(SideJob job, MeasuredAxis axis) {
     Reading before = Reading.of(AxisEstimate.before(axis));
     Reading at = Reading.of(AxisEstimate.at(axis, job, job.bearing(job.mount().settingMm())));
     List<SideAlignment.AtSetting> settings = new ArrayList<>();
-    for (double s : settings(job.plate().slot())) {
+    for (double s : Settings.of(job.plate().slot())) {
       Reading there = Reading.of(AxisEstimate.at(axis, job, job.bearing(s)));
       settings.add(new SideAlignment.AtSetting(s, Optional.of(there)));
     }
@@ -107,7 +96,7 @@ public final class Alignment {
     Optional<Pose> before = reach.atRide("before", "original top pivot", bay::before);
     Optional<Pose> at = reach.atRide("at", "chosen setting", () -> bay.at(chosen));
     List<SideAlignment.AtSetting> settings = new ArrayList<>();
-    for (double s : settings(job.plate().slot())) {
+    for (double s : Settings.of(job.plate().slot())) {
       Optional<Pose> there = reach.atSetting(s, () -> bay.at(job.bearing(s)));
       settings.add(new SideAlignment.AtSetting(s, there.map(Reading::of)));
     }

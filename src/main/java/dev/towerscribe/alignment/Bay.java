@@ -132,6 +132,11 @@ public final class Bay {
     return mechanism.withKnuckle(pivot, turn);
   }
 
+  /** How far the wheel goes from ride height. */
+  StrutPoints.Limits limits() {
+    return strut.limits();
+  }
+
   /** The toe that the bay sets, positive for toe-in. */
   Angle toe() {
     return strut.toe();
@@ -169,16 +174,24 @@ public final class Bay {
     double tie = set.tieOuter().minus(set.tieInner()).norm();
     long steps = Math.round((toMm - fromMm) / stepMm);
     for (long i = 0; i <= steps; i++) {
-      double travel = fromMm + i * stepMm;
-      try {
-        Pose pose =
-            mechanism.tiedAtHeight(set.wheelCentre().z() + travel, set.top(), set.tieInner(), tie);
-        curve.add(new Point(travel, pose, null));
-      } catch (NotReached e) {
-        curve.add(new Point(travel, null, e.reason()));
-      }
+      curve.add(travel(set, tie, fromMm + i * stepMm));
     }
     return curve;
+  }
+
+  /** One point of that curve. */
+  Point travel(Pose set, double travelMm) {
+    return travel(set, set.tieOuter().minus(set.tieInner()).norm(), travelMm);
+  }
+
+  private Point travel(Pose set, double tie, double travelMm) {
+    double height = set.wheelCentre().z() + travelMm;
+    try {
+      return new Point(
+          travelMm, mechanism.tiedAtHeight(height, set.top(), set.tieInner(), tie), null);
+    } catch (NotReached e) {
+      return new Point(travelMm, null, e.reason());
+    }
   }
 
   /**

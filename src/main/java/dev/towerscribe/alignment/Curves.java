@@ -1,5 +1,7 @@
 package dev.towerscribe.alignment;
 
+import dev.towerscribe.model.StrutPoints;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -23,24 +25,32 @@ public record Curves(Pose set, List<Bay.Point> travel, List<Bay.Point> steer, Bu
   /** Step of the steer curve, degrees. */
   public static final double STEER_STEP_DEGREES = 5;
 
+  /** Farthest step between the travels at which bump steer is looked at, mm. */
+  private static final double BUMP_STEP_MM = 5;
+
   /** Half the travel over which a slope is taken: its error is that squared times toe's third. */
   private static final double SLOPE_HALF_MM = 0.1;
 
   /**
-   * What travel does to toe. Toe-in positive, bump positive.
+   * What travel does to toe, from the job's full droop to its full bump. Toe-in positive, bump
+   * positive.
    *
    * @param slopeRadPerMm change of toe per mm of travel at ride height
-   * @param steepestRadPerMm the slope where it is steepest within the curve's travel
+   * @param steepestRadPerMm the slope where it is steepest within that travel
    * @param steepestAtMm travel there
    * @param peakRad the greatest departure of toe from that at ride height, with its sign
    * @param peakAtMm travel there
+   * @param droopMm how far down was looked, not negative
+   * @param bumpMm how far up, not negative
    */
   public record BumpSteer(
       double slopeRadPerMm,
       double steepestRadPerMm,
       double steepestAtMm,
       double peakRad,
-      double peakAtMm) {}
+      double peakAtMm,
+      double droopMm,
+      double bumpMm) {}
 
   /** Copies the lists. */
   public Curves {
@@ -56,15 +66,17 @@ public record Curves(Pose set, List<Bay.Point> travel, List<Bay.Point> steer, Bu
    * @return its curves
    */
   public static Curves of(Bay bay, Pose set) {
-    List<Bay.Point> travel = bay.travel(set, -TRAVEL_MM, TRAVEL_MM, TRAVEL_STEP_MM);
     return new Curves(
         set,
-        travel,
+        bay.travel(set, -TRAVEL_MM, TRAVEL_MM, TRAVEL_STEP_MM),
         bay.steer(set, -STEER_DEGREES, STEER_DEGREES, STEER_STEP_DEGREES),
-        bumpSteer(bay, set, travel));
+        bumpSteer(bay, set));
   }
 
-  private static BumpSteer bumpSteer(Bay bay, Pose set, List<Bay.Point> travel) {
+  private static BumpSteer bumpSteer(Bay bay, Pose set) {
+    StrutPoints.Limits limits = bay.limits();
+    List<Bay.Point> travel = new ArrayList<>(evenly(bay, set, -limits.droopMm()));
+    travel.addAll(evenly(bay, set, limits.bumpMm()));
     double steepest = 0;
     double steepestAt = 0;
     double peak = 0;
@@ -85,7 +97,18 @@ public record Curves(Pose set, List<Bay.Point> travel, List<Bay.Point> steer, Bu
         steepestAt = point.input();
       }
     }
-    return new BumpSteer(atRest, steepest, steepestAt, peak, peakAt);
+    return new BumpSteer(
+        atRest, steepest, steepestAt, peak, peakAt, limits.droopMm(), limits.bumpMm());
+  }
+
+  /** From ride height to an end of the travel, itself included; the end alone if that is all. */
+  private static List<Bay.Point> evenly(Bay bay, Pose set, double endMm) {
+    int steps = (int) Math.ceil(Math.abs(endMm) / BUMP_STEP_MM);
+    List<Bay.Point> points = new ArrayList<>();
+    for (int i = 0; i <= steps; i++) {
+      points.add(bay.travel(set, i == 0 ? 0.0 : endMm * i / steps));
+    }
+    return points;
   }
 
   /** Central difference; where only one side of it is reached, the slope is not known: zero. */

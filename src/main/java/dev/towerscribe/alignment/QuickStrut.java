@@ -139,19 +139,25 @@ public final class QuickStrut {
     topZ = ride.top().z();
     double step = 1e-5;
     startSlope = (headedHeight(startAngle + step) - headedHeight(startAngle - step)) / (2 * step);
-    lowestZ = rideZ - droopMm;
-    highestZ = rideZ + bumpMm;
+    double droopZ = rideZ - droopMm;
+    double bumpZ = rideZ + bumpMm;
+    double lowest = rideZ;
+    double highest = rideZ;
     List<Vec3> balls = new ArrayList<>();
     double tie = ride.tieOuter().minus(ride.tieInner()).norm();
     for (int i = 0; i < travels; i++) {
-      double z = lowestZ + (highestZ - lowestZ) * i / (travels - 1);
+      double z = droopZ + (bumpZ - droopZ) * i / (travels - 1);
       try {
         balls.add(m.tiedAtHeight(z, ride.top(), ride.tieInner(), tie).ballJoint());
+        lowest = Math.min(lowest, z);
+        highest = Math.max(highest, z);
       } catch (NotReached e) {
         // Past the end of the linkage's travel there is no toe to look at.
         continue;
       }
     }
+    lowestZ = lowest;
+    highestZ = highest;
     travelX = balls.stream().mapToDouble(Vec3::x).toArray();
     travelY = balls.stream().mapToDouble(Vec3::y).toArray();
     travelZ = balls.stream().mapToDouble(Vec3::z).toArray();
@@ -232,6 +238,9 @@ public final class QuickStrut {
    *     with the original top pivot
    */
   public double bumpSteer() {
+    if (!(highestZ > lowestZ)) {
+      return 0.0;
+    }
     double x2 = second(tieOuter);
     double x3 = tieOuter.z();
     double f = first(tieOuter);

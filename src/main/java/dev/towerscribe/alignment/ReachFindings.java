@@ -103,9 +103,9 @@ final class ReachFindings {
         reason ->
             list.add(
                 new Finding(
-                    id(job, "reach-setting." + Numbers.plain(settingMm, 2)),
+                    id(job, "reach-" + Settings.id(job.plate().slot(), settingMm)),
                     Severity.CAUTION,
-                    "setting " + Numbers.plain(settingMm, 2) + " mm, " + points(reason),
+                    Settings.words(job.plate().slot(), settingMm) + ", " + points(reason),
                     settingMm,
                     settingMm,
                     "mm",
@@ -166,7 +166,6 @@ final class ReachFindings {
   }
 
   private void tellTravel(Failure failure, double most, String way) {
-    String at = Numbers.plain(failure.at(), 1) + " mm of " + way;
     String points = points(failure.reason());
     list.add(
         new Finding(
@@ -177,8 +176,8 @@ final class ReachFindings {
             most,
             "mm",
             TRAVEL,
-            "At "
-                + at
+            "Before full "
+                + way
                 + " "
                 + failure.reason().words()
                 + ". Check "

@@ -172,7 +172,9 @@ final class AlignmentJson {
     json.key("steepest").value(Math.toDegrees(b.steepestRadPerMm()));
     json.key("steepest_travel").value(b.steepestAtMm());
     json.key("peak").value(Math.toDegrees(b.peakRad()));
-    json.key("peak_travel").value(b.peakAtMm()).endObject();
+    json.key("peak_travel").value(b.peakAtMm());
+    json.key("from").value(b.droopMm() == 0 ? 0.0 : -b.droopMm());
+    json.key("to").value(b.bumpMm()).endObject();
   }
 
   private void reachable(String key, StrutFigures.Reachable r) {

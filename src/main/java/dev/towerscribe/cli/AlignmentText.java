@@ -40,13 +40,13 @@ final class AlignmentText {
    */
   static String of(Job job, JobAlignment alignment) {
     AlignmentText report = new AlignmentText(job.units());
-    report.head(job);
+    report.head(job, alignment.sides().values().stream().allMatch(SideAlignment::estimate));
     alignment.sides().values().forEach(report::side);
     report.cross(alignment);
     return report.text.toString();
   }
 
-  private void head(Job job) {
+  private void head(Job job, boolean estimate) {
     text.line(HEAD);
     text.line("");
     text.line("job        " + job.title());
@@ -55,12 +55,15 @@ final class AlignmentText {
     text.line("");
     text.wrapped(
         "",
-        "Predicted from the job's points at ride height, toe set by the tie rod. Angles in degrees,"
-            + " lengths in "
+        (estimate
+                ? "Estimated from the job's steering axis at ride height."
+                : "Predicted from the job's points at ride height, toe set by the tie rod.")
+            + " Angles in degrees, lengths in "
             + (unit == LengthUnit.MM ? "mm" : "inches")
             + ". Caster: positive when the top is rearward. Camber: positive when the wheel's top"
-            + " leans outward. Inclination: positive when the top is inboard. Toe of one wheel:"
-            + " positive for toe-in. Measure on an alignment bay before driving at speed.");
+            + " leans outward. Inclination: positive when the top is inboard."
+            + (estimate ? "" : " Toe of one wheel: positive for toe-in.")
+            + " Measure on an alignment bay before driving at speed.");
   }
 
   private void side(SideAlignment side) {
@@ -188,16 +191,26 @@ final class AlignmentText {
         "",
         "bump steer, "
             + when
-            + ": "
-            + Numbers.fixed(Math.toDegrees(b.slopeRadPerMm()) * 10, 3)
-            + " deg for 10 mm of bump at ride height; steepest "
-            + Numbers.fixed(Math.toDegrees(b.steepestRadPerMm()) * 10, 3)
+            + ", from "
+            + length(b.droopMm())
+            + " of droop to "
+            + length(b.bumpMm())
+            + " of bump: "
+            + slope(b.slopeRadPerMm())
+            + (unit == LengthUnit.MM ? " deg for 10 mm" : " deg for 1 in")
+            + " of bump at ride height; steepest "
+            + slope(b.steepestRadPerMm())
             + " at "
             + length(b.steepestAtMm())
             + "; most toe change "
             + degrees(new Angle(b.peakRad()))
             + " at "
             + length(b.peakAtMm()));
+  }
+
+  /** For 10 mm or 1 inch of travel, which is how bump steer is told of in either. */
+  private String slope(double radPerMm) {
+    return thousandth(radPerMm * (unit == LengthUnit.MM ? 10 : unit.toMm(1)));
   }
 
   private void per(Sensitivity.Figures f) {

@@ -8,6 +8,7 @@ import dev.towerscribe.job.JobReader;
 import dev.towerscribe.job.MountText;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.placement.CannotPlace;
+import dev.towerscribe.placement.FeasibleMap;
 import dev.towerscribe.placement.Layouts;
 import dev.towerscribe.placement.Offer;
 import dev.towerscribe.placement.Placements;
@@ -86,7 +87,10 @@ final class PlaceCommand implements Command {
       throw new Refusal(Exit.WRONG_USE, file + ": " + e.getMessage());
     }
     if (found.offers().isEmpty()) {
-      throw new Refusal(Exit.STOPPED, none(found.always()));
+      if (given.hasMatchedOption("--json")) {
+        context.console().print(PlacementJson.of(job, found));
+      }
+      throw new Refusal(Exit.STOPPED, none(found));
     }
     Optional<byte[]> text = Optional.empty();
     Offer chosen = found.offers().get(0);
@@ -119,15 +123,26 @@ final class PlaceCommand implements Command {
     return Exit.DONE;
   }
 
-  private static List<String> none(List<Finding> always) {
+  private static List<String> none(Placements.Found found) {
     List<String> lines = new ArrayList<>();
+    List<Finding> always = found.always();
     lines.add(
         always.isEmpty()
-            ? "no placement within 30 mm passes every check; run check to see what is tight, and"
-                + " keep less, measure more land or take another plate"
+            ? "no placement within 30 mm passes every check. In the way, the last to give way first:"
             : "no placement can put these stop findings right:");
+    found.inTheWay().forEach(b -> lines.add(b.words() + ": " + remedy(b)));
     always.forEach(f -> lines.add(f.id() + ": " + f.say()));
     return lines;
+  }
+
+  private static String remedy(FeasibleMap.Barrier barrier) {
+    return switch (barrier) {
+      case SHAFT -> "keep less inside the mark, or take a plate with a shorter slot";
+      case PLATE -> "take a plate with another outline, or look at the opening and wall again";
+      case BOLTS -> "measure more sound metal, keep more inside the mark or take another plate";
+      case BRACKET -> "take a smaller socket, or look at the bracket's outline and least width";
+      case LINKAGE -> "look at strut.camber, aims.camber_limit and the strut's points again";
+    };
   }
 
   private static void refuseTarget(Path input, Path target, boolean force)

@@ -46,9 +46,12 @@ final class PlacementText {
         (job.sides().size() > 1 ? "One placement for both towers. " : "")
             + "None has a stop finding. Angles in degrees, lengths in "
             + (unit == LengthUnit.MM ? "mm" : "inches")
-            + ", metal in mm2. Caster is the lesser of both sides, camber the more negative, bump"
-            + " steer the greater peak change of one wheel's toe over travel; edges: what is left at"
-            + " the tightest bolt.");
+            + ", metal in "
+            + unit.symbol()
+            + "2"
+            + ". Caster is the lesser of both sides, camber the more negative, bump steer the greater"
+            + " peak change of one wheel's toe from the job's full droop to its full bump; edges: what"
+            + " is left at the tightest bolt.");
     if (found.estimate()) {
       text.wrapped(
           "", "CASTER AND CAMBER ARE ESTIMATES from the measured steering axis; no bump steer.");
@@ -89,10 +92,15 @@ final class PlacementText {
     row.add(Numbers.fixed(offer.caster().degrees(), 2));
     row.add(Numbers.fixed(offer.camber().degrees(), 2));
     offer.bumpSteer().ifPresent(b -> row.add(Numbers.fixed(b.degrees(), 3)));
-    row.add(Numbers.fixed(offer.metalRemovedMm2(), 0));
+    row.add(metal(offer.metalRemovedMm2()));
     row.add(length(offer.edgeSlackMm()));
     row.add(offer.name());
     return row;
+  }
+
+  /** Area in the square of the job's unit. */
+  private String metal(double mm2) {
+    return Numbers.fixed(unit.fromMm(unit.fromMm(mm2)), unit == LengthUnit.MM ? 0 : 2);
   }
 
   private String length(double mm) {

@@ -31,7 +31,7 @@ public record FeasibleMap(
     /** Too little of a bracket is left. */
     BRACKET("too little bracket left"),
     /** Camber past its limit, or the linkage does not get there. */
-    LINKAGE("camber past its limit");
+    LINKAGE("camber past its limit, or linkage out of reach");
 
     private final String words;
 
@@ -58,6 +58,33 @@ public record FeasibleMap(
     rearwardsMm = List.copyOf(rearwardsMm);
     casterDeg = List.copyOf(casterDeg);
     barriers = List.copyOf(barriers);
+  }
+
+  /**
+   * What stands in the way, for a map on which nothing can be placed.
+   *
+   * @return barriers that hold in at least a tenth of the cells, the last to give way first: where
+   *     it holds, the others had given way. The linkage counts wherever it is all that is left.
+   */
+  List<Barrier> mostly() {
+    int[] cells = new int[Barrier.values().length];
+    int all = 0;
+    for (List<Barrier> row : barriers) {
+      for (Barrier barrier : row) {
+        if (barrier != null) {
+          cells[barrier.ordinal()]++;
+          all++;
+        }
+      }
+    }
+    List<Barrier> mostly = new ArrayList<>();
+    for (Barrier barrier : Barrier.values()) {
+      int here = cells[barrier.ordinal()];
+      if (here > 0 && (barrier == Barrier.LINKAGE || here * 10 >= all)) {
+        mostly.add(0, barrier);
+      }
+    }
+    return mostly;
   }
 
   private record Cell(double caster, Barrier barrier) {}

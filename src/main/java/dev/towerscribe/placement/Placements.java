@@ -38,17 +38,21 @@ public final class Placements {
    * @param estimate whether caster and camber are estimates from a measured axis
    * @param looked how many placements were looked at
    * @param always stops that no placement can put right
+   * @param inTheWay if no placement stands though none of those stops: what bars most of them, the
+   *     last to give way first
    */
   public record Found(
       List<Offer> offers,
       Optional<FeasibleMap> map,
       boolean estimate,
       long looked,
-      List<Finding> always) {
+      List<Finding> always,
+      List<FeasibleMap.Barrier> inTheWay) {
     /** Copies the lists. */
     public Found {
       offers = List.copyOf(offers);
       always = List.copyOf(always);
+      inTheWay = List.copyOf(inTheWay);
     }
   }
 
@@ -83,7 +87,7 @@ public final class Placements {
     boolean estimate = ready(job);
     MountCheck check = MountCheck.of(job, ShaftPoses::of);
     if (!check.always().isEmpty()) {
-      return new Found(List.of(), Optional.empty(), estimate, 0, check.always());
+      return new Found(List.of(), Optional.empty(), estimate, 0, check.always(), List.of());
     }
     PlacementSearch search =
         new PlacementSearch(
@@ -111,11 +115,19 @@ public final class Placements {
                 heldBack.words(one.getKey())));
       }
       Optional<FeasibleMap> map =
-          settings.withMap()
+          settings.withMap() || offers.isEmpty()
               ? Optional.of(FeasibleMap.of(search, lattice, settings.reach(), 0.7))
               : Optional.empty();
       progress.at(1.0);
-      return new Found(offers, map, estimate, search.looked(), List.of());
+      List<FeasibleMap.Barrier> inTheWay =
+          offers.isEmpty() ? map.orElseThrow().mostly() : List.of();
+      return new Found(
+          offers,
+          settings.withMap() ? map : Optional.empty(),
+          estimate,
+          search.looked(),
+          List.of(),
+          inTheWay);
     } catch (NotReached e) {
       throw new CannotPlace(
           "the strut as measured does not work out: "

@@ -1,7 +1,6 @@
 package dev.towerscribe.placement;
 
 import dev.towerscribe.alignment.AxisEstimate;
-import dev.towerscribe.alignment.Curves;
 import dev.towerscribe.alignment.NotReached;
 import dev.towerscribe.alignment.QuickStrut;
 import dev.towerscribe.geometry.Vec2;
@@ -27,7 +26,7 @@ interface SideAngles {
   /** How far an aim for camber is out of the knuckle bolt's reach, radians; 0 within. */
   double outOfReach(double camberAim);
 
-  /** Peak change of toe over the travel, radians; NaN for an estimate. */
+  /** Peak change of toe from full droop to full bump, radians; NaN for an estimate. */
   double bumpSteer();
 
   /** A side's angles; empty where the job gives neither points nor an axis. */
@@ -66,7 +65,7 @@ interface SideAngles {
 
     Linkage(SideJob job) throws NotReached {
       StrutPoints points = job.strut().orElseThrow();
-      strut = new QuickStrut(job, Curves.TRAVEL_MM, Curves.TRAVEL_MM, TRAVELS);
+      strut = new QuickStrut(job, points.limits().droopMm(), points.limits().bumpMm(), TRAVELS);
       Optional<StrutPoints.KnuckleBolt> bolt = points.knuckleBolt();
       from = bolt.isPresent() ? QuickStrut.withKnuckle(job, bolt.get(), bolt.get().from()) : null;
       turnFrom = bolt.map(b -> b.from().radians()).orElse(0.0);

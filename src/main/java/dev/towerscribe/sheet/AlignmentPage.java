@@ -261,17 +261,24 @@ public final class AlignmentPage {
   private String bumpSteer(Curves at, Optional<Curves> before) {
     return "Bump steer: "
         + slope(at)
-        + " deg toe-in for 10 mm of bump at ride height"
+        + " deg toe-in for "
+        + (lengths.unit() == LengthUnit.MM ? "10 mm" : "1 in")
+        + " of bump at ride height"
         + before.map(b -> " (before the work " + slope(b) + ")").orElse("")
-        + "; most "
+        + "; from "
+        + lengths.size(at.bumpSteer().droopMm())
+        + " of droop to "
+        + lengths.size(at.bumpSteer().bumpMm())
+        + " of bump "
         + degrees(at.bumpSteer().peakRad())
-        + " deg, at "
+        + " deg at most, at "
         + lengths.size(at.bumpSteer().peakAtMm())
-        + " of travel.";
+        + ".";
   }
 
-  private static String slope(Curves curves) {
-    return Numbers.fixed(10 * Math.toDegrees(curves.bumpSteer().slopeRadPerMm()), 3);
+  private String slope(Curves curves) {
+    double by = lengths.unit() == LengthUnit.MM ? 10 : lengths.unit().toMm(1);
+    return Numbers.fixed(by * Math.toDegrees(curves.bumpSteer().slopeRadPerMm()), 3);
   }
 
   private Table changes(Sensitivity.Figures f) {

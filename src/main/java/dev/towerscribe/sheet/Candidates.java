@@ -30,6 +30,11 @@ final class Candidates {
   private static final double LEAST_STRAIGHT_MM = 8.0;
   private static final double LEAST_LEADER_MM = 2.0;
   private static final double GRID_MM = 5.0;
+  private static final double FREE_GRID_MM = 2.5;
+  private static final double FREE_RISE_MM = 1.0;
+
+  /** The highest place {@link #freely} is this much less liked than the lowest. */
+  private static final double FREE_MOST_COST = 4.0;
 
   /** Steep lines read upward, from the page's right-hand edge, a little past the upright too. */
   private static final double MOST_TURN = Math.toRadians(100);
@@ -196,6 +201,28 @@ final class Candidates {
 
   private static double leaderCost(double lengthMm) {
     return ANYWHERE_COST + 0.5 * lengthMm + lengthMm * lengthMm / 100;
+  }
+
+  /**
+   * Upright places all over the room, the lowest liked best, none with a leader.
+   *
+   * @param block the lettering
+   * @param room where it may stand
+   */
+  static List<Candidate> freely(Block block, Box room) {
+    List<Candidate> result = new ArrayList<>();
+    Box middles = room.grown(-2 * LabelPlacer.CLEARED_MM);
+    double left = middles.minX() + block.widthMm() / 2;
+    double right = middles.maxX() - block.widthMm() / 2;
+    double low = middles.minY() + block.heightMm() / 2;
+    double high = middles.maxY() - block.heightMm() / 2;
+    for (double y = low; y <= high; y += FREE_RISE_MM) {
+      for (double x = left; x <= right; x += FREE_GRID_MM) {
+        double cost = FREE_MOST_COST * (y - low) / Math.max(1.0, high - low);
+        result.add(new Candidate(block, new Vec2(x, y), Angle.ZERO, Optional.empty(), cost));
+      }
+    }
+    return result;
   }
 
   /** The direction along a line that reads from the left or from the page's right-hand edge. */

@@ -105,7 +105,7 @@ public final class CautionPage {
       page.band("Accepted stops in full");
       Lengths lengths = new Lengths(info.units());
       for (Finding stop : info.acceptedStops()) {
-        FindingsPages.add(page, stop, true, lengths);
+        FindingsPages.add(page, stop, true, FindingsPages.AIRY_MM, lengths);
       }
     }
     return page.pages("caution", "Caution", "C", true);

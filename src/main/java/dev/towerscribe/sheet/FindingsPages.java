@@ -24,7 +24,15 @@ import java.util.Optional;
 public final class FindingsPages {
   private static final double MARK = 9.0;
   private static final double INDENT = 14.0;
-  private static final double GAP = 5.0;
+
+  /** Space between findings where there is plenty. */
+  static final double AIRY_MM = 5.0;
+
+  /** Space between findings and in the rows of the table, the airiest first. */
+  private static final List<Spacing> SPACINGS =
+      List.of(new Spacing(AIRY_MM, Table.AIRY_MM), new Spacing(4.0, 0.4), new Spacing(3.2, 0.1));
+
+  private record Spacing(double gapMm, double padMm) {}
 
   /** The mark of a note in a table. */
   private static final String DOT = "\u2022";
@@ -39,6 +47,18 @@ public final class FindingsPages {
    * @return at least one page
    */
   public static List<Page> pages(SideLayout layout, JobInfo info) {
+    List<Page> best = List.of();
+    for (Spacing spacing : SPACINGS) {
+      // A last page of a few lines is one more to print and to lose.
+      List<Page> pages = pages(layout, info, spacing);
+      if (best.isEmpty() || pages.size() < best.size()) {
+        best = pages;
+      }
+    }
+    return best;
+  }
+
+  private static List<Page> pages(SideLayout layout, JobInfo info, Spacing spacing) {
     TextPage page =
         new TextPage(
             new Head(layout.job().print(), info, Optional.of(layout.side()), "Findings", true));
@@ -50,13 +70,11 @@ public final class FindingsPages {
     for (Severity severity : Severity.values()) {
       List<Finding> some =
           layout.findings().stream().filter(f -> f.severity() == severity).toList();
-      if (!some.isEmpty()) {
+      if (severity == Severity.NOTE && !some.isEmpty()) {
+        addNotes(page, some, spacing, lengths);
+      } else if (!some.isEmpty()) {
         page.band(heading(severity, some.size()));
-      }
-      if (severity == Severity.NOTE) {
-        addNotes(page, some, lengths);
-      } else {
-        some.forEach(f -> add(page, f, accepted.contains(f.id()), lengths));
+        some.forEach(f -> add(page, f, accepted.contains(f.id()), spacing.gapMm(), lengths));
       }
     }
     String side = layout.side().word();
@@ -80,18 +98,22 @@ public final class FindingsPages {
   }
 
   /**
-   * Notes are many. Those that say something are told one by one; those that only say that a figure
-   * passed its limit stand in one table, a line each, with the sources once, below it.
+   * Notes are many. Those that say something are told one by one, in two columns under a heading of
+   * the same width, which keeps it with the first; those that only say that a figure passed its
+   * limit stand in one table, a line each, with the sources once, below it.
    */
-  private static void addNotes(TextPage page, List<Finding> notes, Lengths lengths) {
+  private static void addNotes(
+      TextPage page, List<Finding> notes, Spacing spacing, Lengths lengths) {
     List<Finding> passed = notes.stream().filter(n -> onlyPassed(n, lengths)).toList();
-    for (Finding note : notes) {
-      if (!passed.contains(note)) {
-        add(page, note, false, lengths);
-      }
-    }
+    List<Finding> told = notes.stream().filter(n -> !passed.contains(n)).toList();
+    page.columns(told.size() > 1 ? 2 : 1);
+    page.band(heading(Severity.NOTE, notes.size()));
+    told.forEach(n -> add(page, n, false, spacing.gapMm(), lengths));
     if (passed.isEmpty()) {
       return;
+    }
+    if (told.size() > 1) {
+      page.columns(1);
     }
     List<String> sources =
         passed.stream().map(Finding::source).filter(s -> !s.isEmpty()).distinct().toList();
@@ -117,7 +139,7 @@ public final class FindingsPages {
                                 ? n.id()
                                 : "[" + (sources.indexOf(n.source()) + 1) + "] " + n.id())))
             .toList();
-    page.table(new Table(columns, rows, page.columnMm(), 0), GAP);
+    page.table(new Table(columns, rows, page.columnMm(), 0, spacing.padMm()), spacing.gapMm());
     page.columns(2);
     for (int i = 0; i < sources.size(); i++) {
       page.paragraph("[" + (i + 1) + "] " + sources.get(i), Type.SMALL);
@@ -137,13 +159,13 @@ public final class FindingsPages {
   }
 
   /** Adds one finding to a page. */
-  static void add(TextPage page, Finding finding, boolean accepted, Lengths lengths) {
+  static void add(TextPage page, Finding finding, boolean accepted, double gapMm, Lengths lengths) {
     double width = page.columnMm();
     List<Fragment> all = new ArrayList<>();
     all.add(new Lead(finding, accepted, lengths, width));
     all.addAll(Fragments.lines(finding.say(), Type.BODY, width, INDENT));
     all.addAll(Fragments.lines(source(finding), Type.SMALL, width, INDENT));
-    page.chain(all, GAP, false);
+    page.chain(all, gapMm, false);
   }
 
   /** Figure and limit in words, in the job's unit. */

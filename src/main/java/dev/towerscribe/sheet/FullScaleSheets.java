@@ -1,5 +1,6 @@
 package dev.towerscribe.sheet;
 
+import dev.towerscribe.alignment.SideAlignment;
 import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.drawing.Page;
@@ -57,9 +58,24 @@ public final class FullScaleSheets {
    * @throws NoRoomException if a name that the work depends on finds no room on the paper
    */
   public static List<Page> pages(SideLayout layout, JobInfo info) {
+    return pages(layout, Optional.empty(), info);
+  }
+
+  /**
+   * The same with a line on each tower's sheet that tells what a bay will read.
+   *
+   * @param layout the tower, laid out; the final cut and the land may be empty
+   * @param alignment what a bay will read, if it is known
+   * @param info what every page says about the job
+   * @return pages in the order of use
+   * @throws NoRoomException if a name that the work depends on finds no room on the paper
+   */
+  public static List<Page> pages(
+      SideLayout layout, Optional<SideAlignment> alignment, JobInfo info) {
+    List<String> predicted = alignment.map(a -> Predicted.words(a, info.units())).orElse(List.of());
     List<Page> pages = new ArrayList<>();
     for (Face face : List.of(Face.UNDERSIDE, Face.TOPSIDE)) {
-      pages.addAll(onPaper(tower(layout, info, face), layout.job().print(), info));
+      pages.addAll(onPaper(tower(layout, predicted, info, face), layout.job().print(), info));
     }
     for (int i = 0; i < layout.notches().size(); i++) {
       pages.addAll(onPaper(notch(layout, info, i), layout.job().print(), info));
@@ -67,7 +83,7 @@ public final class FullScaleSheets {
     return pages;
   }
 
-  private static Sheet tower(SideLayout layout, JobInfo info, Face face) {
+  private static Sheet tower(SideLayout layout, List<String> predicted, JobInfo info, Face face) {
     Side side = layout.side();
     String name = title(side) + " tower, " + face.word();
     List<String> matches = layout.job().tower().landmarks().stream().map(Landmark::name).toList();
@@ -106,7 +122,7 @@ public final class FullScaleSheets {
           TowerDrawing drawing = new TowerDrawing(layout, frame, window, placer);
           List<Item> items = new ArrayList<>(drawing.drawn());
           Joins.draw(joins, origin, window, items, placer);
-          TowerWords words = new TowerWords(layout, frame, window, placer, info.units());
+          TowerWords words = new TowerWords(layout, frame, window, placer, info.units(), predicted);
           items.addAll(words.placed(drawing));
           return new Sheet.Painted(
               items,

@@ -53,7 +53,7 @@ public final class Pack {
       aligned.ifPresent(a -> pages.addAll(AlignmentPage.pages(a, alignment, info)));
       pages.addAll(StepsPage.pages(side, aligned, info));
       pages.addAll(CaliperPage.pages(side, info));
-      pages.addAll(FullScaleSheets.pages(side, info));
+      pages.addAll(FullScaleSheets.pages(side, aligned, info));
     }
     return pages;
   }

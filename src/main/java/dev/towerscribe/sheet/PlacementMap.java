@@ -35,6 +35,9 @@ import java.util.Optional;
 public final class PlacementMap {
   private static final double GAP = 3.0;
 
+  /** Heights of the drawing, the largest first: the first that leaves room for the table. */
+  private static final List<Double> HEIGHTS_MM = List.of(150.0, 142.0, 134.0, 126.0, 118.0, 110.0);
+
   private PlacementMap() {}
 
   /**
@@ -49,9 +52,25 @@ public final class PlacementMap {
    */
   public static List<Page> pages(
       FeasibleMap map, List<Offer> offers, boolean estimate, Print print, JobInfo info) {
+    List<Page> best = List.of();
+    for (double height : HEIGHTS_MM) {
+      List<Page> pages = pages(map, offers, estimate, print, info, height);
+      if (best.isEmpty() || pages.size() < best.size()) {
+        best = pages;
+      }
+    }
+    return best;
+  }
+
+  private static List<Page> pages(
+      FeasibleMap map,
+      List<Offer> offers,
+      boolean estimate,
+      Print print,
+      JobInfo info,
+      double height) {
     TextPage page =
         new TextPage(new Head(print, info, Optional.empty(), "Where the plates can go", true));
-    double height = Math.min(150.0, print.paper().heightMm() - 2 * print.marginMm() - 110.0);
     page.paragraph(
         "White: every check passes on every tower of the job, at the best inboard offset and"
             + " setting there. Hatched: no placement stands, for the reason written there. Lines:"
@@ -64,7 +83,9 @@ public final class PlacementMap {
     page.paragraph(
         "Degrees and "
             + (info.units() == LengthUnit.MM ? "millimetres" : "inches")
-            + "; metal in mm2. Edges: what is left at the tightest bolt. The figures are of the job"
+            + "; metal in "
+            + info.units().symbol()
+            + "2. Bump steer: peak change of toe from full droop to full bump. Edges: what is left at the tightest bolt. The figures are of the job"
             + " as measured: lay it out with check before any metal is marked.",
         Type.SMALL);
     return page.pages("placement-map", "Placement map", "map-", true);
@@ -112,10 +133,14 @@ public final class PlacementMap {
               Cell.of(Numbers.fixed(o.caster().degrees(), 2)),
               Cell.of(Numbers.fixed(o.camber().degrees(), 2)),
               Cell.of(o.bumpSteer().map(b -> Numbers.fixed(b.degrees(), 2)).orElse("")),
-              Cell.of(Numbers.fixed(o.metalRemovedMm2(), 0)),
+              Cell.of(area(o.metalRemovedMm2(), lengths.unit())),
               Cell.of(length(o.edgeSlackMm(), lengths.unit()))));
     }
     return new Table(columns, rows, widthMm, 0);
+  }
+
+  private static String area(double mm2, LengthUnit unit) {
+    return Numbers.fixed(unit.fromMm(unit.fromMm(mm2)), unit == LengthUnit.MM ? 0 : 2);
   }
 
   private static String length(double mm, LengthUnit unit) {

@@ -14,10 +14,14 @@ import java.util.List;
  * @param rows cells of each row, as many as columns
  * @param widthMm its width
  * @param leastRowMm least height of a row, to write in
+ * @param padMm space above and below what a row says
  */
-record Table(List<Column> columns, List<List<Cell>> rows, double widthMm, double leastRowMm) {
+record Table(
+    List<Column> columns, List<List<Cell>> rows, double widthMm, double leastRowMm, double padMm) {
+  /** Space above and below what a row says, where there is plenty. */
+  static final double AIRY_MM = 0.7;
+
   private static final double PAD_X = 1.6;
-  private static final double PAD_Y = 0.7;
 
   /** Half the outer line, so that it stays inside the width. */
   private static final double INSET = Pen.OUTLINE.widthMm() / 2;
@@ -41,6 +45,10 @@ record Table(List<Column> columns, List<List<Cell>> rows, double widthMm, double
     static Cell of(String main) {
       return new Cell(main, "");
     }
+  }
+
+  Table(List<Column> columns, List<List<Cell>> rows, double widthMm, double leastRowMm) {
+    this(columns, rows, widthMm, leastRowMm, AIRY_MM);
   }
 
   Table {
@@ -107,7 +115,7 @@ record Table(List<Column> columns, List<List<Cell>> rows, double widthMm, double
     @Override
     public double heightMm() {
       double tallest = cells.stream().mapToDouble(Table::stackMm).max().orElse(0);
-      return Math.max(head ? 0 : leastRowMm, tallest + 2 * PAD_Y);
+      return Math.max(head ? 0 : leastRowMm, tallest + 2 * padMm);
     }
 
     @Override

@@ -33,6 +33,9 @@ final class TowerWords {
   /** What a note that may be left out is worth; dearer places are not taken. */
   private static final double WORTH = 45;
 
+  /** A note on the whole sheet should cross no line at all where that can be had. */
+  private static final double CLEAR_WORTH = 5;
+
   /** On a dome a round keep-out is not quite a circle any more. */
   private static final double NEARLY_ROUND_MM = 1.0;
 
@@ -49,15 +52,23 @@ final class TowerWords {
   private final Box window;
   private final LabelPlacer placer;
   private final LengthUnit units;
+  private final List<String> predicted;
   private final List<String> unplaced = new ArrayList<>();
 
+  /** The words of a sheet; {@code predicted} is one line in pieces, or nothing. */
   TowerWords(
-      SideLayout layout, SheetFrame frame, Box window, LabelPlacer placer, LengthUnit units) {
+      SideLayout layout,
+      SheetFrame frame,
+      Box window,
+      LabelPlacer placer,
+      LengthUnit units,
+      List<String> predicted) {
     this.layout = layout;
     this.frame = frame;
     this.window = window;
     this.placer = placer;
     this.units = units;
+    this.predicted = List.copyOf(predicted);
   }
 
   /** Places everything; what must not be missing and finds no room is an error. */
@@ -100,6 +111,7 @@ final class TowerWords {
       soft(
           Candidates.around(
               Block.of(LEAST_CAP_MM, "old shaft centre"), frame.origin(), 6.5, Vec2.ZERO));
+      predicted();
     }
     return placer.items();
   }
@@ -373,6 +385,22 @@ final class TowerWords {
               block, c.centre(), c.turn(), Optional.of(at.plus(toward.times(radius))), c.cost()));
     }
     soft(candidates);
+  }
+
+  /** Last of all, where nothing else is: on white paper, if need be across a thin line. */
+  private void predicted() {
+    if (predicted.isEmpty()) {
+      return;
+    }
+    Block line = Block.of(NOTE_CAP_MM, String.join(" ", predicted));
+    Block stacked = Block.of(NOTE_CAP_MM, predicted.toArray(String[]::new));
+    for (double worth : new double[] {CLEAR_WORTH, WORTH}) {
+      for (Block block : List.of(line, stacked)) {
+        if (placer.place(Candidates.freely(block, window), worth).isPresent()) {
+          return;
+        }
+      }
+    }
   }
 
   private static Block wrapped(double cap, String words) {

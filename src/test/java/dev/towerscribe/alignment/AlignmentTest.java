@@ -128,12 +128,9 @@ class AlignmentTest {
 
   @Test
   void settingsAreTheIndexMarksAndBothEndsOnce() {
-    assertThat(
-            Alignment.settings(
-                new dev.towerscribe.model.Plate.Slot(-8, 16, List.of(-8.0, 4.0, 16.0))))
+    assertThat(Settings.of(new dev.towerscribe.model.Plate.Slot(-8, 16, List.of(-8.0, 4.0, 16.0))))
         .containsExactly(-8.0, 4.0, 16.0);
-    assertThat(
-            Alignment.settings(new dev.towerscribe.model.Plate.Slot(-10, 20, List.of(5.0, -0.0))))
+    assertThat(Settings.of(new dev.towerscribe.model.Plate.Slot(-10, 20, List.of(5.0, -0.0))))
         .containsExactly(-10.0, 0.0, 5.0, 20.0);
     SideAlignment a = Alignment.of(demo(Aims.Use.ROAD)).orElseThrow();
     assertThat(a.settings())
@@ -195,14 +192,78 @@ class AlignmentTest {
     // one's slope up to a sixth of the third derivative times 100 mm2; 2 % here.
     double secant = (c.travel().get(9).pose().toe() - c.travel().get(7).pose().toe()) / 20;
     assertThat(c.bumpSteer().slopeRadPerMm()).isCloseTo(secant, within(Math.abs(secant) * 0.02));
+    // Independent: the curve goes on to 80 mm, but the peak is told of the job's own travel only.
+    assertThat(c.bumpSteer().droopMm()).isEqualTo(60);
+    assertThat(c.bumpSteer().bumpMm()).isEqualTo(60);
     double most =
         c.travel().stream()
+            .filter(p -> Math.abs(p.input()) <= 60)
             .mapToDouble(p -> Math.abs(p.pose().toe() - c.set().toe()))
             .max()
             .orElseThrow();
     assertThat(Math.abs(c.bumpSteer().peakRad())).isEqualTo(most);
     assertThat(Math.abs(c.bumpSteer().steepestRadPerMm()))
         .isGreaterThanOrEqualTo(Math.abs(c.bumpSteer().slopeRadPerMm()));
+  }
+
+  @Test
+  void bumpSteerIsThatOfTheJobsOwnTravel() throws NotReached {
+    for (double[] travel : new double[][] {{30, 90}, {0, 0}, {12.5, 0}}) {
+      StrutPoints s = SampleJobs.strut();
+      StrutPoints limited =
+          new StrutPoints(
+              s.top(),
+              s.ballJoint(),
+              s.armFront(),
+              s.armRear(),
+              s.strutLower(),
+              s.tieInner(),
+              s.tieOuter(),
+              s.wheelCentre(),
+              s.tyreRadiusMm(),
+              s.camber(),
+              s.toe(),
+              s.rideMm(),
+              s.plusMinusMm(),
+              s.knuckleBolt(),
+              new StrutPoints.Limits(travel[0], travel[1], Angle.ofDegrees(35)));
+      SideJob job = side(Side.LEFT, limited, Optional.empty(), Optional.empty());
+      Curves c = Alignment.of(job).orElseThrow().strut().orElseThrow().before().orElseThrow();
+      Bay bay = Bay.of(job);
+      // Independent: the farthest from rest of 400 steps between the two ends.
+      double peak = 0;
+      double at = 0;
+      for (int i = 0; i <= 400; i++) {
+        double mm = -travel[1] + (travel[0] + travel[1]) * i / 400;
+        double away = bay.travel(c.set(), mm).pose().toe() - c.set().toe();
+        if (Math.abs(away) > Math.abs(peak) + 1e-12) {
+          peak = away;
+          at = mm;
+        }
+      }
+      // Looked at every 5 mm: an inner peak is missed by half the bend over 2.5 mm, far below this.
+      assertThat(c.bumpSteer().peakRad()).isCloseTo(peak, within(Math.toRadians(0.002)));
+      assertThat(c.bumpSteer().peakAtMm()).isCloseTo(at, within(5.0));
+      assertThat(c.bumpSteer().peakAtMm()).isBetween(-travel[1], travel[0]);
+      // A search sees the same.
+      QuickStrut quick = new QuickStrut(job, travel[1], travel[0], 21);
+      assertThat(quick.set(-20, 5)).isTrue();
+      Pose there = bay.at(new Vec2(-20, 5));
+      double most = 0;
+      for (int i = 0; i <= 400; i++) {
+        double mm = -travel[1] + (travel[0] + travel[1]) * i / 400;
+        most = Math.max(most, Math.abs(bay.travel(there, mm).pose().toe() - there.toe()));
+      }
+      assertThat(quick.bumpSteer()).isCloseTo(most, within(0.01 * most + 1e-12));
+    }
+  }
+
+  @Test
+  void idsCountTheSettingsInEveryUnit() {
+    var slot = new dev.towerscribe.model.Plate.Slot(-7.62, 15.24, List.of(0.0, 15.24));
+    assertThat(Settings.id(slot, 15.24)).isEqualTo("setting-3");
+    assertThat(Settings.id(slot, -0.0)).isEqualTo("setting-2");
+    assertThat(Settings.words(slot, -7.62)).isEqualTo("setting 1 of 3");
   }
 
   @Test
@@ -314,10 +375,10 @@ class AlignmentTest {
     SideAlignment a =
         Alignment.of(side(Side.LEFT, SampleJobs.strut(), Optional.empty(), Optional.of(tight)))
             .orElseThrow();
-    Finding past = finding(a, "left.camber-limit.16");
+    Finding past = finding(a, "left.camber-limit.setting-3");
     assertThat(past.severity()).isEqualTo(Severity.CAUTION);
     assertThat(past.figure()).isLessThan(-1.0);
-    assertThat(a.findings()).noneMatch(f -> f.id().equals("left.camber-limit.4"));
+    assertThat(a.findings()).noneMatch(f -> f.id().equals("left.camber-limit.setting-2"));
     // No bolt: the camber at the setting itself is judged, and is 0.96 off.
     assertThat(finding(a, "left.aim-camber").severity()).isEqualTo(Severity.CAUTION);
   }
@@ -371,7 +432,7 @@ class AlignmentTest {
     Finding f = finding(a, "left.reach-travel");
     assertThat(f.severity()).isEqualTo(Severity.CAUTION);
     assertThat(f.where()).contains("tie_inner, tie_outer");
-    assertThat(f.say()).containsPattern("At [0-9]+ mm of (droop|bump) the tie rod");
+    assertThat(f.say()).containsPattern("Before full (droop|bump) the tie rod");
     assertThat(f.figure()).isLessThan(150);
     // The point before is reached: independent, by asking the linkage.
     Bay bay = Bay.of(a.job());
@@ -441,7 +502,7 @@ class AlignmentTest {
         Alignment.of(side(Side.LEFT, shortArm, Optional.empty(), Optional.empty())).orElseThrow();
     assertThat(a.before()).isEmpty();
     assertThat(finding(a, "left.reach-at").isStop()).isTrue();
-    assertThat(finding(a, "left.reach-setting.-8").severity()).isEqualTo(Severity.CAUTION);
+    assertThat(finding(a, "left.reach-setting-1").severity()).isEqualTo(Severity.CAUTION);
   }
 
   @Test

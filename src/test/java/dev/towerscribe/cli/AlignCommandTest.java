@@ -209,7 +209,7 @@ class AlignCommandTest {
         json("check", "wren.toml", "--json").path("sides").path("left").path("findings");
     assertThat(findings.findValues("id"))
         .extracting(JsonNode::asText)
-        .contains("left.aim-caster", "left.aim-camber", "left.camber-limit.16")
+        .contains("left.aim-caster", "left.aim-camber", "left.camber-limit.setting-3")
         .contains("left.reach-travel", "both.cross-caster", "both.cross-camber");
   }
 

@@ -30,7 +30,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 class AlignmentPageTest {
-  private static Job job(Paper paper, LengthUnit units) {
+  static Job job(Paper paper, LengthUnit units) {
     Map<Side, SideJob> sides = new EnumMap<>(Side.class);
     for (Side side : Side.values()) {
       sides.put(
@@ -41,7 +41,7 @@ class AlignmentPageTest {
     return new Job("both", Optional.empty(), units, sides);
   }
 
-  private static SideJob with(SideJob s, Optional<StrutPoints> strut, Optional<MeasuredAxis> axis) {
+  static SideJob with(SideJob s, Optional<StrutPoints> strut, Optional<MeasuredAxis> axis) {
     return new SideJob(
         s.side(), s.tower(), s.plate(), s.mount(), s.holes(), s.cut(), s.tools(), s.print(), strut,
         axis, s.aims());

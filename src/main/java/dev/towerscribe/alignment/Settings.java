@@ -1,0 +1,41 @@
+package dev.towerscribe.alignment;
+
+import dev.towerscribe.model.Plate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+
+/** The settings at which an alignment is read, and how findings name them: by their number. */
+final class Settings {
+  private Settings() {}
+
+  /** The index marks and both ends of the slot, ascending, each once, mm. */
+  static List<Double> of(Plate.Slot slot) {
+    TreeSet<Double> settings = new TreeSet<>();
+    // Adding zero turns a negative zero into a plain one.
+    Stream.concat(slot.indexMm().stream(), Stream.of(slot.fromMm(), slot.toMm()))
+        .forEach(s -> settings.add(s + 0.0));
+    return new ArrayList<>(settings);
+  }
+
+  /** The part of an id: "setting-3" for the third of them. */
+  static String id(Plate.Slot slot, double settingMm) {
+    return "setting-" + number(slot, settingMm);
+  }
+
+  /**
+   * The words for it: "setting 3 of 4".
+   *
+   * @param slot the slot
+   * @param settingMm one of its settings
+   * @return words without a length, which a finding could not give in the job's unit
+   */
+  static String words(Plate.Slot slot, double settingMm) {
+    return "setting " + number(slot, settingMm) + " of " + of(slot).size();
+  }
+
+  private static int number(Plate.Slot slot, double settingMm) {
+    return of(slot).indexOf(settingMm + 0.0) + 1;
+  }
+}
