@@ -92,6 +92,9 @@ public final class PartSheets {
           case BOTH -> "";
         };
     String name = part.name();
+    if (name.contains(part.hand().word())) {
+      hand = "";
+    }
     return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1) + hand;
   }
 

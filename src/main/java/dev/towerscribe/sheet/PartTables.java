@@ -26,15 +26,15 @@ final class PartTables {
   static Table holes(Part part, Sizes sizes, double widthMm) {
     boolean positions = part.features().stream().anyMatch(f -> f.position().isPresent());
     List<Table.Column> columns = new ArrayList<>();
-    columns.add(new Table.Column("Hole", 1.3, Align.START));
-    columns.add(new Table.Column("X", 1.2, Align.END));
-    columns.add(new Table.Column("Y", 1.2, Align.END));
-    columns.add(new Table.Column("Size", 1.3, Align.END));
-    columns.add(new Table.Column("Limits", 1.5, Align.END));
+    columns.add(new Table.Column("Hole", 1.1, Align.START));
+    columns.add(new Table.Column("X", 1.0, Align.END));
+    columns.add(new Table.Column("Y", 1.0, Align.END));
+    columns.add(new Table.Column("Size", 1.0, Align.END));
+    columns.add(new Table.Column("Limits", 1.4, Align.END));
     if (positions) {
-      columns.add(new Table.Column("Position " + DIAMETER, 1.2, Align.END));
+      columns.add(new Table.Column("Position " + DIAMETER, 1.1, Align.END));
     }
-    columns.add(new Table.Column("Note", 2.6, Align.START));
+    columns.add(new Table.Column("Note", 3.2, Align.START));
     List<List<Table.Cell>> rows = new ArrayList<>();
     for (Feature f : part.features()) {
       if (f.kind() == FeatureKind.WINDOW) {

@@ -35,7 +35,7 @@ final class PartViews {
 
     @Override
     public double dimensionRoomMm() {
-      return 28;
+      return Sizes.roomMm(sizes.both());
     }
 
     @Override
@@ -103,7 +103,7 @@ final class PartViews {
 
     @Override
     public double dimensionRoomMm() {
-      return 9;
+      return sizes.both() ? 14 : 12;
     }
 
     @Override

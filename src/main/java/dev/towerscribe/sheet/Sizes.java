@@ -62,4 +62,12 @@ record Sizes(LengthUnit unit, boolean both) {
     String name = unit == LengthUnit.MM ? "mm" : "inch";
     return both ? name + ", [" + (unit == LengthUnit.MM ? "inch" : "mm") + "] in brackets" : name;
   }
+
+  /**
+   * Room that dimensions want all round a view from above, mm of paper: the first line's offset, a
+   * tier of lines, and the longest figure of an ordinate on end.
+   */
+  static double roomMm(boolean both) {
+    return both ? 40 : 28;
+  }
 }

@@ -113,7 +113,7 @@ public final class TowerSheets {
 
     @Override
     public double dimensionRoomMm() {
-      return 28;
+      return Sizes.roomMm(sizes.both());
     }
 
     private void region(Region region, Layer layer, Pen pen, Placing at, List<Item> out) {
