@@ -115,7 +115,7 @@ final class PlateParts {
             ofPlate ? (cavity.place() / 2 + 1) + which : which,
             bore,
             Fits.hole(pin.value(), bore.diameterMm()),
-            "for the pin that holds the setting",
+            "setting pin",
             pin.assumed());
       }
     };

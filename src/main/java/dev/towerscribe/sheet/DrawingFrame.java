@@ -31,7 +31,8 @@ final class DrawingFrame {
     double x = f.centre().x();
     double y = f.centre().y();
     s.line(x, f.maxY() - MARK_INSIDE_MM, x, grid.maxY(), Pen.FINAL_CUT);
-    s.line(x, grid.minY(), x, f.minY() + MARK_INSIDE_MM, Pen.FINAL_CUT);
+    // The title block may stand at the lower edge: there the mark ends at the frame.
+    s.line(x, grid.minY(), x, f.minY(), Pen.FINAL_CUT);
     s.line(grid.minX(), y, f.minX() + MARK_INSIDE_MM, y, Pen.FINAL_CUT);
     s.line(f.maxX() - MARK_INSIDE_MM, y, grid.maxX(), y, Pen.FINAL_CUT);
     across(s, f, f.maxY(), grid.maxY());

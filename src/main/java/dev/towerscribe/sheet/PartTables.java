@@ -27,8 +27,8 @@ final class PartTables {
     boolean positions = part.features().stream().anyMatch(f -> f.position().isPresent());
     List<Table.Column> columns = new ArrayList<>();
     columns.add(new Table.Column("Hole", 1.1, Align.START));
-    columns.add(new Table.Column("X", 1.0, Align.END));
-    columns.add(new Table.Column("Y", 1.0, Align.END));
+    columns.add(new Table.Column("X", sizes.both() ? 1.2 : 1.0, Align.END));
+    columns.add(new Table.Column("Y", sizes.both() ? 1.2 : 1.0, Align.END));
     columns.add(new Table.Column("Size", 1.0, Align.END));
     columns.add(new Table.Column("Limits", 1.4, Align.END));
     if (positions) {

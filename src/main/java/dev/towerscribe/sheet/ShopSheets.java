@@ -16,6 +16,7 @@ import dev.towerscribe.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Puts a drawing together: views with their dimensions, tables and notes beside or below them,
@@ -27,9 +28,9 @@ final class ShopSheets {
 
   private static final double GAP_MM = 4.0;
   private static final double CAPTION_CAP_MM = 3.5;
-  private static final double CAPTION_MM = 3 * CAPTION_CAP_MM;
+  private static final double CAPTION_MM = 8.0;
   private static final double BAR_MM = 100.0;
-  private static final double BAR_ROOM_MM = 11.0;
+  private static final double BAR_ROOM_MM = 9.0;
 
   /** Least width of a column of tables, mm. */
   private static final double TABLES_MM = 172.0;
@@ -75,7 +76,12 @@ final class ShopSheets {
    */
   static List<Page> onPaper(Content content, Leaf leaf) {
     Rooms rooms = rooms(content, leaf);
-    double factor = scaleFor(content.views(), rooms.views());
+    double factor =
+        scaleFor(content.views(), rooms.views())
+            .orElseThrow(
+                () ->
+                    new NoRoomException(
+                        "even at 1:20 the views of " + content.stem() + " find no room"));
     return pages(content, leaf, rooms, factor, true);
   }
 
@@ -133,11 +139,11 @@ final class ShopSheets {
     Box all =
         new Box(f.minX() + GAP_MM, title.maxY() + GAP_MM, f.maxX() - GAP_MM, f.maxY() - GAP_MM);
     double tables = heightOf(content.tables().of(all.width()));
-    double alone = scaleFor(content.views(), all);
+    OptionalDouble alone = scaleFor(content.views(), all);
     double left = all.height() - tables - GAP_MM;
     if (left > 0) {
       Box above = new Box(all.minX(), all.maxY() - left, all.maxX(), all.maxY());
-      if (scaleFor(content.views(), above) == alone) {
+      if (alone.isPresent() && scaleFor(content.views(), above).equals(alone)) {
         return new Rooms(
             above,
             Optional.of(new Box(all.minX(), all.minY(), all.maxX(), all.maxY() - left - GAP_MM)));
@@ -151,7 +157,7 @@ final class ShopSheets {
     return view.bounds().height() * factor + 2 * view.dimensionRoomMm() + CAPTION_MM;
   }
 
-  private static double scaleFor(List<View> views, Box room) {
+  private static OptionalDouble scaleFor(List<View> views, Box room) {
     for (double factor : SCALES) {
       double high = BAR_ROOM_MM;
       boolean wide = true;
@@ -160,10 +166,10 @@ final class ShopSheets {
         wide &= view.bounds().width() * factor + 2 * view.dimensionRoomMm() <= room.width();
       }
       if (wide && high <= room.height()) {
-        return factor;
+        return OptionalDouble.of(factor);
       }
     }
-    throw new NoRoomException("no scale is small enough for the views on this paper");
+    return OptionalDouble.empty();
   }
 
   static String scaleWords(double factor) {
@@ -248,7 +254,7 @@ final class ShopSheets {
       view.draw(at, drawn);
       view.names(at, drawn);
       new Strokes(Layer.NOTES, drawn)
-          .text(middle, top - 2 * CAPTION_CAP_MM, CAPTION_CAP_MM, Align.MIDDLE, view.caption());
+          .text(middle, top - CAPTION_MM + 2.0, CAPTION_CAP_MM, Align.MIDDLE, view.caption());
       top -= cellMm(view, factor);
       Box area = new Box(room.minX() + 1, top, room.maxX() - 1, upper + view.dimensionRoomMm());
       drawn.addAll(
