@@ -103,6 +103,7 @@ class JobFileDocsTest {
         Arguments.of("`spring`", Limits.SPRING),
         Arguments.of("`static`", Limits.STATIC),
         Arguments.of("`factor`", Limits.FACTOR),
+        Arguments.of("`friction`", Limits.FRICTION),
         Arguments.of("`rotation`", Limits.ROTATION),
         Arguments.of("`rearward`", Limits.OFFSET),
         Arguments.of("`keep`", Limits.KEEP),

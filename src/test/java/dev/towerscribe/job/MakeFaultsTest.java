@@ -49,8 +49,10 @@ class MakeFaultsTest {
       spring = 25.0
       bump = 61.0
       static = 3500.0
+      seat = "under"
       factor = 1.6
       class = "10.9"
+      friction = 0.14
       """;
 
   private static final String WHOLE =
@@ -84,6 +86,7 @@ class MakeFaultsTest {
         row("spring = 25.0\n", "", "load.spring", "missing; allowed: 2 to 1000 N/mm"),
         row("bump = 61.0\n", "", "load.bump", "missing"),
         row("static = 3500.0\n", "", "load.static", "missing; allowed: 200 to 50000 N"),
+        row("seat = \"under\"\n", "", "load.seat", "missing", "top, under"),
         // Types.
         row("\"aluminium, 6 mm sheet\"", "6", "plate.make.material", "quotes"),
         row("\"aluminium, 6 mm sheet\"", "\" \"", "plate.make.material", "1 to 80"),
@@ -100,6 +103,8 @@ class MakeFaultsTest {
         row("created_by = \"B\"", "created_bi = \"B\"", "drawing.created_bi", "created_by?"),
         row("class = \"10.9\"", "class = 10.9", "load.class", "8.8, 10.9"),
         row("class = \"10.9\"", "class = \"12.9\"", "load.class", "8.8, 10.9"),
+        row("seat = \"under\"", "seat = \"below\"", "load.seat", "top, under"),
+        row("seat = \"under\"", "seat = 1", "load.seat", "top, under"),
         row("hole = 9.3", "hole = \"9.3\"", "plate.bolts[0].hole", "quotes"),
         row(SINK, "counterbore = 3", "plate.bolts[0].counterbore", "a table"),
         row(SINK, SINK + ", countersink = {}", "plate.bolts[0].countersink", "one of the two"),
@@ -189,7 +194,8 @@ class MakeFaultsTest {
         arguments("spring = 25.0", "load.spring", "2 to 1000 N/mm"),
         arguments("bump = 61.0", "load.bump", "0 to 200 mm"),
         arguments("static = 3500.0", "load.static", "200 to 50000 N"),
-        arguments("factor = 1.6", "load.factor", "1 to 5"));
+        arguments("factor = 1.6", "load.factor", "1 to 5"),
+        arguments("friction = 0.14", "load.friction", "0.05 to 0.5"));
   }
 
   @ParameterizedTest(name = "{1}")
