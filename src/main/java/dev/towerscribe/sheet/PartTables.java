@@ -26,15 +26,15 @@ final class PartTables {
   static Table holes(Part part, Sizes sizes, double widthMm) {
     boolean positions = part.features().stream().anyMatch(f -> f.position().isPresent());
     List<Table.Column> columns = new ArrayList<>();
-    columns.add(new Table.Column("Hole", 1.1, Align.START));
+    columns.add(new Table.Column("Hole", 1.0, Align.START));
     columns.add(new Table.Column("X", sizes.both() ? 1.2 : 1.0, Align.END));
     columns.add(new Table.Column("Y", sizes.both() ? 1.2 : 1.0, Align.END));
-    columns.add(new Table.Column("Size", 1.0, Align.END));
-    columns.add(new Table.Column("Limits", 1.4, Align.END));
+    columns.add(new Table.Column("Size", 1.5, Align.END));
+    columns.add(new Table.Column("Limits", 1.6, Align.END));
     if (positions) {
-      columns.add(new Table.Column("Position " + DIAMETER, 1.1, Align.END));
+      columns.add(new Table.Column("Pos. " + DIAMETER, 0.9, Align.END));
     }
-    columns.add(new Table.Column("Note", 3.2, Align.START));
+    columns.add(new Table.Column("Note", 3.7, Align.START));
     List<List<Table.Cell>> rows = new ArrayList<>();
     for (Feature f : part.features()) {
       if (f.kind() == FeatureKind.WINDOW) {
@@ -44,8 +44,10 @@ final class PartTables {
       row.add(Table.Cell.of(label(f)));
       row.add(length(sizes, f.centre().x(), ""));
       row.add(length(sizes, f.centre().y(), ""));
-      row.add(length(sizes, f.diameterMm(), f.edge().isEmpty() ? DIAMETER : ""));
-      row.add(new Table.Cell(f.size().text(), limits(f, sizes)));
+      String before = f.edge().isEmpty() ? DIAMETER : "";
+      String size = before + sizes.figure(f.diameterMm()) + " " + f.size().text();
+      row.add(new Table.Cell(size.strip(), sizes.second(f.diameterMm())));
+      row.add(Table.Cell.of(limits(f, sizes)));
       if (positions) {
         row.add(
             f.position()
