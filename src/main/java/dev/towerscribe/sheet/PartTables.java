@@ -41,7 +41,7 @@ final class PartTables {
         continue;
       }
       List<Table.Cell> row = new ArrayList<>();
-      row.add(Table.Cell.of(label(f)));
+      row.add(Table.Cell.of(label(f, part.features())));
       row.add(length(sizes, f.centre().x(), ""));
       row.add(length(sizes, f.centre().y(), ""));
       String before = f.edge().isEmpty() ? DIAMETER : "";
@@ -60,10 +60,11 @@ final class PartTables {
     return new Table(columns, rows, widthMm, 0);
   }
 
-  private static String label(Feature f) {
+  private static String label(Feature f, List<Feature> all) {
     return switch (f.kind()) {
       case BOLT_HOLE, BUSHING_HOLE -> f.name();
       case SLOT, BEARING_BORE -> f.kind().word();
+      case SIGHT_HOLE -> HoleNames.shortName(f, all) + " " + f.name();
       default -> f.name().isEmpty() ? f.kind().word() : f.name();
     };
   }
