@@ -5,6 +5,7 @@ import dev.towerscribe.geometry.Arc;
 import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.Edge;
 import dev.towerscribe.geometry.Recess;
+import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.part.Feature;
 import dev.towerscribe.part.FeatureKind;
 import dev.towerscribe.part.Part;
@@ -136,36 +137,49 @@ final class PartTables {
     return all;
   }
 
-  /** The outline point by point, where it is not one circle. */
+  /**
+   * The outline corner by corner, where it is not one circle: arcs with both ends and centre, sharp
+   * corners with their point. Straight lines join them in this order.
+   */
   static Table outline(Part part, Sizes sizes, double widthMm) {
     List<Table.Column> columns =
         List.of(
-            new Table.Column("Outline", 1.0, Align.START),
-            new Table.Column("X", 1.2, Align.END),
-            new Table.Column("Y", 1.2, Align.END),
-            new Table.Column("then", 3.6, Align.START));
+            new Table.Column("Outline", 1.1, Align.START),
+            new Table.Column("from X", 1.0, Align.END),
+            new Table.Column("Y", 1.0, Align.END),
+            new Table.Column("to X", 1.0, Align.END),
+            new Table.Column("Y", 1.0, Align.END),
+            new Table.Column("R", 0.9, Align.END),
+            new Table.Column("centre X", 1.0, Align.END),
+            new Table.Column("Y", 1.0, Align.END));
     List<List<Table.Cell>> rows = new ArrayList<>();
     List<Edge> edges = part.solid().outline().edges();
+    Table.Cell none = Table.Cell.of("");
     for (int i = 0; i < edges.size(); i++) {
+      Edge before = edges.get((i + edges.size() - 1) % edges.size());
       Edge e = edges.get(i);
-      String then =
-          e instanceof Arc a
-              ? "arc R"
-                  + sizes.line(a.radius())
-                  + " about "
-                  + sizes.figure(a.centre().x())
-                  + ", "
-                  + sizes.figure(a.centre().y())
-                  + (a.sweep() > 0 ? "" : ", hollow")
-              : "straight";
-      rows.add(
-          List.of(
-              Table.Cell.of(Integer.toString(i + 1)),
-              length(sizes, e.start().x(), ""),
-              length(sizes, e.start().y(), ""),
-              Table.Cell.of(then)));
+      List<Table.Cell> row = new ArrayList<>();
+      if (e instanceof Arc a) {
+        row.add(Table.Cell.of(a.sweep() > 0 ? "arc" : "hollow arc"));
+        point(row, sizes, e.start());
+        point(row, sizes, e.end());
+        row.add(length(sizes, a.radius(), ""));
+        point(row, sizes, a.centre());
+      } else if (!(before instanceof Arc)) {
+        row.add(Table.Cell.of("corner"));
+        point(row, sizes, e.start());
+        row.addAll(List.of(none, none, none, none, none));
+      }
+      if (!row.isEmpty()) {
+        rows.add(row);
+      }
     }
     return new Table(columns, rows, widthMm, 0);
+  }
+
+  private static void point(List<Table.Cell> row, Sizes sizes, Vec2 p) {
+    row.add(length(sizes, p.x(), ""));
+    row.add(length(sizes, p.y(), ""));
   }
 
   static boolean hasOutlineTable(Part part) {
