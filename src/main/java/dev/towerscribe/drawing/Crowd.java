@@ -57,6 +57,18 @@ final class Crowd {
     }
   }
 
+  private Crowd(Crowd other) {
+    area = other.area;
+    part = other.part;
+    grid = new StrokeGrid(other.grid);
+    taken.addAll(other.taken);
+  }
+
+  /** The same crowd, to try a further placing in. */
+  Crowd copy() {
+    return new Crowd(this);
+  }
+
   Box area() {
     return area;
   }
@@ -130,10 +142,9 @@ final class Crowd {
   }
 
   private double crossings(Stroke stroke) {
-    Stroke core = core(stroke);
     Box box =
-        Box.around(core.from(), 0)
-            .union(Box.around(core.to(), 0))
+        Box.around(stroke.from(), 0)
+            .union(Box.around(stroke.to(), 0))
             .grown(2 * DimensionStyle.LEAST_APART_MM);
     double[] sum = {0};
     grid.near(
@@ -143,7 +154,7 @@ final class Crowd {
             sum[0] = BARRED;
             return true;
           }
-          double apart = apart(core, core(old));
+          double apart = apart(core(stroke, old), core(old, stroke));
           if (apart < DimensionStyle.LEAST_APART_MM) {
             sum[0] += crossing(stroke.role(), old.role(), apart == 0.0);
           }
@@ -191,9 +202,12 @@ final class Crowd {
     return Math.min(high, length) - Math.max(low, 0) > DimensionStyle.LEAST_APART_MM;
   }
 
-  private static Stroke core(Stroke stroke) {
+  /** A dimension line without its ends, where another or an extension line may begin. */
+  private static Stroke core(Stroke stroke, Stroke other) {
     double length = stroke.from().distanceTo(stroke.to());
-    if (stroke.role() != Role.DIMENSION_LINE || length <= 2 * SHARED_END_MM) {
+    if (stroke.role() != Role.DIMENSION_LINE
+        || other.role() != Role.DIMENSION_LINE && other.role() != Role.EXTENSION
+        || length <= 2 * SHARED_END_MM) {
       return stroke;
     }
     double t = SHARED_END_MM / length;

@@ -6,11 +6,13 @@ import dev.towerscribe.quantity.Tolerances;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -59,41 +61,43 @@ public final class DimensionPlacer {
    */
   public Placement place(Box area, Obstacles obstacles, List<? extends DimensionRequest> requests) {
     List<DimensionRequest> order = new ArrayList<>(new LinkedHashSet<>(requests));
+    Crowd crowd = new Crowd(area, obstacles);
+    Map<DimensionRequest, Item.Dimension> ordinates = ordinates(crowd, order);
+    order.removeIf(request -> request instanceof DimensionRequest.Ordinate);
     order.sort(
         Comparator.comparingInt(DimensionPlacer::rank)
             .thenComparingDouble(DimensionPlacer::lengthMm));
-    Map<DimensionRequest, Item.Dimension> best = Map.of();
-    int least = Integer.MAX_VALUE;
-    for (int round = 0; round < ROUNDS && least > 0; round++) {
-      Map<DimensionRequest, Item.Dimension> placed = inOrder(new Crowd(area, obstacles), order);
-      List<DimensionRequest> left = new ArrayList<>(order);
-      left.removeIf(placed::containsKey);
-      if (left.size() < least) {
-        least = left.size();
+    Map<DimensionRequest, Item.Dimension> best = inOrder(crowd.copy(), order);
+    Map<DimensionRequest, Item.Dimension> placed = best;
+    for (int round = 1; round < ROUNDS && best.size() < order.size(); round++) {
+      order = leftOverFirst(order, placed);
+      if (round == 1) {
+        // Before their own kind only, which keeps tiers tidy; in later rounds before all.
+        order.sort(Comparator.comparingInt(DimensionPlacer::rank));
+      }
+      placed = inOrder(crowd.copy(), order);
+      if (placed.size() > best.size()) {
         best = placed;
       }
-      if (left.isEmpty()) {
-        break;
-      }
-      List<DimensionRequest> next = new ArrayList<>(left);
-      order.stream().filter(request -> !left.contains(request)).forEach(next::add);
-      if (round == 0) {
-        // First before their own kind only, which keeps tiers tidy; then before all.
-        next.sort(Comparator.comparingInt(DimensionPlacer::rank));
-      }
-      order = next;
     }
-    return sorted(requests, best);
+    Map<DimensionRequest, Item.Dimension> all = new HashMap<>(ordinates);
+    all.putAll(best);
+    return sorted(requests, all);
+  }
+
+  private static List<DimensionRequest> leftOverFirst(
+      List<DimensionRequest> order, Map<DimensionRequest, Item.Dimension> placed) {
+    List<DimensionRequest> next = new ArrayList<>(order);
+    next.removeIf(placed::containsKey);
+    order.stream().filter(placed::containsKey).forEach(next::add);
+    return next;
   }
 
   private static int rank(DimensionRequest request) {
-    if (request instanceof DimensionRequest.Ordinate) {
+    if (request instanceof DimensionRequest.Linear) {
       return 0;
     }
-    if (request instanceof DimensionRequest.Linear) {
-      return 1;
-    }
-    return request instanceof DimensionRequest.AngleBetween ? 2 : 3;
+    return request instanceof DimensionRequest.AngleBetween ? 1 : 2;
   }
 
   private static double lengthMm(DimensionRequest request) {
@@ -101,25 +105,33 @@ public final class DimensionPlacer {
   }
 
   private Map<DimensionRequest, Item.Dimension> inOrder(Crowd crowd, List<DimensionRequest> order) {
-    Map<DimensionRequest, Item.Dimension> placed = new LinkedHashMap<>();
-    ordinates(crowd, order, placed);
+    Map<DimensionRequest, Item.Dimension> placed = new HashMap<>();
     for (DimensionRequest request : order) {
-      if (request instanceof DimensionRequest.Linear linear) {
-        Ways.linear(linear, style, crowd).ifPresent(d -> placed.put(request, d));
-      } else if (request instanceof DimensionRequest.AngleBetween angle) {
-        Ways.angle(angle, style, crowd).ifPresent(d -> placed.put(request, d));
-      } else if (request instanceof DimensionRequest.Diameter diameter) {
-        Ways.diameter(diameter, style, crowd).ifPresent(d -> placed.put(request, d));
-      } else if (request instanceof DimensionRequest.Radius radius) {
-        Ways.radius(radius, style, crowd).ifPresent(d -> placed.put(request, d));
-      }
+      draw(crowd, request).ifPresent(dimension -> placed.put(request, dimension));
     }
     return placed;
   }
 
+  private Optional<Item.Dimension> draw(Crowd crowd, DimensionRequest request) {
+    if (request instanceof DimensionRequest.Linear linear) {
+      return Ways.linear(linear, style, crowd);
+    }
+    if (request instanceof DimensionRequest.AngleBetween angle) {
+      return Ways.angle(angle, style, crowd);
+    }
+    if (request instanceof DimensionRequest.Diameter diameter) {
+      return Ways.diameter(diameter, style, crowd);
+    }
+    if (request instanceof DimensionRequest.Radius radius) {
+      return Ways.radius(radius, style, crowd);
+    }
+    throw new IllegalStateException("no way to draw " + request);
+  }
+
   /** Rows of one side and datum; what finds no room there is tried on the other side. */
-  private void ordinates(
-      Crowd crowd, List<DimensionRequest> order, Map<DimensionRequest, Item.Dimension> placed) {
+  private Map<DimensionRequest, Item.Dimension> ordinates(
+      Crowd crowd, List<DimensionRequest> order) {
+    Map<DimensionRequest, Item.Dimension> placed = new HashMap<>();
     Map<List<Object>, List<DimensionRequest.Ordinate>> rows = new LinkedHashMap<>();
     for (DimensionRequest request : order) {
       if (request instanceof DimensionRequest.Ordinate ordinate) {
@@ -138,6 +150,7 @@ public final class DimensionPlacer {
         new OrdinateRow(crowd, style, side.times(-1)).place(left, placed);
       }
     }
+    return placed;
   }
 
   private static Placement sorted(

@@ -54,8 +54,7 @@ final class OrdinateRow {
     this.edge = crowd.reach(side);
   }
 
-  private record Row(
-      double cost, double bend, double jogMm, List<OrdinateShape> shapes, double[] at) {
+  private record Row(double bend, double jogMm, double[] at) {
     int leftOut() {
       return (int) Arrays.stream(at).filter(Double::isNaN).count();
     }
@@ -74,9 +73,11 @@ final class OrdinateRow {
     List<OrdinateShape> shapes = shapes(requests, unplaced);
     Row best = null;
     for (double further : FURTHER_MM) {
+      double bend = bend(shapes) + further;
+      boolean[] passable = passable(shapes, bend);
       for (double jog : JOGS_MM) {
-        if (best == null || best.leftOut() > 0) {
-          Row row = row(shapes, bend(shapes) + further, jog);
+        if (best == null || best.leftOut() > impassable(passable)) {
+          Row row = row(shapes, passable, bend, jog);
           if (best == null || row.leftOut() < best.leftOut()) {
             best = row;
           }
@@ -95,6 +96,23 @@ final class OrdinateRow {
       }
     }
     return unplaced;
+  }
+
+  /** Which leaders can come as far as the bend: their way there is the same wherever they end. */
+  private boolean[] passable(List<OrdinateShape> shapes, double bend) {
+    boolean[] passable = new boolean[shapes.size()];
+    for (int i = 0; i < passable.length; i++) {
+      passable[i] = crowd.cost(shapes.get(i).straight(bend), Crowd.BARRED) < Crowd.BARRED;
+    }
+    return passable;
+  }
+
+  private static int impassable(boolean[] passable) {
+    int count = 0;
+    for (boolean passes : passable) {
+      count += passes ? 0 : 1;
+    }
+    return count;
   }
 
   private double bend(List<OrdinateShape> shapes) {
@@ -137,7 +155,7 @@ final class OrdinateRow {
     return shapes;
   }
 
-  private Row row(List<OrdinateShape> shapes, double bend, double jogMm) {
+  private Row row(List<OrdinateShape> shapes, boolean[] passable, double bend, double jogMm) {
     double[] places = places(shapes);
     int n = shapes.size();
     int p = places.length;
@@ -149,7 +167,6 @@ final class OrdinateRow {
     boolean[][] kept = new boolean[n + 1][p + 1];
     for (int i = 1; i <= n; i++) {
       OrdinateShape shape = shapes.get(i - 1);
-      boolean passable = crowd.cost(shape.straight(bend), Crowd.BARRED) < Crowd.BARRED;
       least[i][0] = i * LEFT_OUT;
       int before = 0;
       for (int k = 1; k <= p; k++) {
@@ -159,10 +176,10 @@ final class OrdinateRow {
         }
         least[i][k] = least[i - 1][k] + LEFT_OUT;
         double jog = Math.abs(place - shape.position());
-        if (passable && jog <= LEAN * jogMm) {
+        if (passable[i - 1] && jog <= LEAN * jogMm) {
           double cost = least[i - 1][before] + jog * jog + (jog > 0 ? JOG : 0);
           if (cost < least[i][k]
-              && crowd.cost(shape.draw(bend, jogMm, place), Crowd.BARRED) < Crowd.BARRED) {
+              && crowd.cost(shape.outer(bend, jogMm, place), Crowd.BARRED) < Crowd.BARRED) {
             least[i][k] = cost;
             kept[i][k] = true;
           }
@@ -173,7 +190,7 @@ final class OrdinateRow {
         }
       }
     }
-    return new Row(least[n][p], bend, jogMm, shapes, trace(least, kept, places, spacing));
+    return new Row(bend, jogMm, trace(least, kept, places, spacing));
   }
 
   private static double[] trace(

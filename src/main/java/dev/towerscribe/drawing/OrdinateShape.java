@@ -1,6 +1,7 @@
 package dev.towerscribe.drawing;
 
 import dev.towerscribe.geometry.Vec2;
+import dev.towerscribe.quantity.Tolerances;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -79,19 +80,43 @@ final class OrdinateShape {
    * @param label where along the row the words stand
    */
   Sketch draw(double bend, double jogMm, double label) {
-    double end = bend + jogMm + style.gapMm() * 2;
     Sketch sketch = new Sketch(style);
     double start = Math.min(foot, bend);
-    if (Math.abs(label - position) < 1e-9) {
-      sketch.extension(at(position, start), at(position, end));
+    if (isStraight(label)) {
+      sketch.extension(at(position, start), at(position, end(bend, jogMm)));
     } else {
       sketch.extension(at(position, start), at(position, bend));
+    }
+    outer(sketch, bend, jogMm, label);
+    return sketch;
+  }
+
+  /** What differs from place to place: all from the bend outward. */
+  Sketch outer(double bend, double jogMm, double label) {
+    Sketch sketch = new Sketch(style);
+    if (isStraight(label)) {
+      sketch.extension(at(position, bend), at(position, end(bend, jogMm)));
+    }
+    outer(sketch, bend, jogMm, label);
+    return sketch;
+  }
+
+  private boolean isStraight(double label) {
+    return Math.abs(label - position) < Tolerances.COMPUTED_MM;
+  }
+
+  private double end(double bend, double jogMm) {
+    return bend + jogMm + style.gapMm() * 2;
+  }
+
+  private void outer(Sketch sketch, double bend, double jogMm, double label) {
+    double end = end(bend, jogMm);
+    if (!isStraight(label)) {
       sketch.leader(at(position, bend), at(label, bend + jogMm));
       sketch.leader(at(label, bend + jogMm), at(label, end));
     }
     double middle = end + style.gapMm() + text.widthMm() / 2;
     sketch.text(text, at(label, middle), DimensionText.readable(side));
-    return sketch;
   }
 
   Item.Dimension finished(Sketch sketch) {

@@ -29,6 +29,17 @@ final class StrokeGrid {
     used = new int[columns * rows];
   }
 
+  /** A copy, which can be added to on its own. */
+  StrokeGrid(StrokeGrid other) {
+    area = other.area;
+    columns = other.columns;
+    rows = other.rows;
+    strokes.addAll(other.strokes);
+    cells = Arrays.stream(other.cells).map(int[]::clone).toArray(int[][]::new);
+    used = other.used.clone();
+    asked = new int[other.asked.length];
+  }
+
   private int column(double x) {
     return Math.max(0, Math.min(columns - 1, (int) Math.floor((x - area.minX()) / CELL_MM)));
   }

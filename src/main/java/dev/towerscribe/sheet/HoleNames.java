@@ -12,6 +12,7 @@ import dev.towerscribe.geometry.Edge;
 import dev.towerscribe.geometry.Recess;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.part.Feature;
+import dev.towerscribe.part.FeatureKind;
 import dev.towerscribe.quantity.Angle;
 import java.util.ArrayList;
 import java.util.List;
@@ -40,12 +41,28 @@ final class HoleNames {
   static void add(List<Feature> features, Placing at, List<Item> out) {
     List<Named> names = new ArrayList<>();
     for (Feature f : features) {
-      if (f.edge().isEmpty()) {
+      if (f.edge().isEmpty() && f.kind() != FeatureKind.WINDOW) {
         double recess = f.recess().map(Recess::diameterMm).orElse(0.0);
-        names.add(new Named(f.name(), f.centre(), Math.max(recess, f.diameterMm())));
+        String name = shortName(f, features);
+        names.add(new Named(name, f.centre(), Math.max(recess, f.diameterMm())));
       }
     }
     write(names, at, out);
+  }
+
+  /**
+   * The name beside a hole: its own, but L1, L2 and so on for landmarks, whose names are long.
+   *
+   * @param f a feature
+   * @param features all of its part
+   */
+  static String shortName(Feature f, List<Feature> features) {
+    if (f.kind() != FeatureKind.SIGHT_HOLE) {
+      return f.name();
+    }
+    List<Feature> sights =
+        features.stream().filter(o -> o.kind() == FeatureKind.SIGHT_HOLE).toList();
+    return "L" + (sights.indexOf(f) + 1);
   }
 
   /**

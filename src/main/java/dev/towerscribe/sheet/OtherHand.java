@@ -31,13 +31,13 @@ record OtherHand(Part part, List<String> words, double widthMm) implements Fragm
   public void draw(double leftMm, double topMm, List<Item> out) {
     Box b = part.solid().outline().bounds();
     double factor = PICTURE_MM / Math.max(b.width(), b.height());
-    Vec2 middle = new Vec2(leftMm + PICTURE_MM / 2 + 4, topMm - PICTURE_MM / 2 - 2);
+    Vec2 middle = new Vec2(leftMm + PICTURE_MM / 2 + 6, topMm - PICTURE_MM / 2 - 2);
     Placing at = new Placing(middle.minus(b.centre().times(factor)), factor);
     List<Item> picture = new ArrayList<>();
     PartPlan.draw(part.solid(), at, picture);
     HoleNames.add(part.features(), at, picture);
     out.addAll(picture);
-    double x = leftMm + PICTURE_MM + 14;
+    double x = leftMm + PICTURE_MM + 16;
     double y = topMm - 6;
     double cap = Type.HEADING;
     for (String paragraph : words) {

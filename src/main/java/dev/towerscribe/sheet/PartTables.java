@@ -5,6 +5,7 @@ import dev.towerscribe.geometry.Arc;
 import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.Edge;
 import dev.towerscribe.geometry.Recess;
+import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.part.Feature;
 import dev.towerscribe.part.FeatureKind;
 import dev.towerscribe.part.Part;
@@ -26,26 +27,28 @@ final class PartTables {
   static Table holes(Part part, Sizes sizes, double widthMm) {
     boolean positions = part.features().stream().anyMatch(f -> f.position().isPresent());
     List<Table.Column> columns = new ArrayList<>();
-    columns.add(new Table.Column("Hole", 1.1, Align.START));
+    columns.add(new Table.Column("Hole", 1.0, Align.START));
     columns.add(new Table.Column("X", sizes.both() ? 1.2 : 1.0, Align.END));
     columns.add(new Table.Column("Y", sizes.both() ? 1.2 : 1.0, Align.END));
-    columns.add(new Table.Column("Size", 1.0, Align.END));
-    columns.add(new Table.Column("Limits", 1.4, Align.END));
+    columns.add(new Table.Column("Size", 1.5, Align.END));
+    columns.add(new Table.Column("Limits", 1.6, Align.END));
     if (positions) {
-      columns.add(new Table.Column("Position " + DIAMETER, 1.1, Align.END));
+      columns.add(new Table.Column("Pos. " + DIAMETER, 0.9, Align.END));
     }
-    columns.add(new Table.Column("Note", 3.2, Align.START));
+    columns.add(new Table.Column("Note", 3.7, Align.START));
     List<List<Table.Cell>> rows = new ArrayList<>();
     for (Feature f : part.features()) {
       if (f.kind() == FeatureKind.WINDOW) {
         continue;
       }
       List<Table.Cell> row = new ArrayList<>();
-      row.add(Table.Cell.of(label(f)));
+      row.add(Table.Cell.of(label(f, part.features())));
       row.add(length(sizes, f.centre().x(), ""));
       row.add(length(sizes, f.centre().y(), ""));
-      row.add(length(sizes, f.diameterMm(), f.edge().isEmpty() ? DIAMETER : ""));
-      row.add(new Table.Cell(f.size().text(), limits(f, sizes)));
+      String before = f.edge().isEmpty() ? DIAMETER : "";
+      String size = before + sizes.figure(f.diameterMm()) + " " + f.size().text();
+      row.add(new Table.Cell(size.strip(), sizes.second(f.diameterMm())));
+      row.add(Table.Cell.of(limits(f, sizes)));
       if (positions) {
         row.add(
             f.position()
@@ -58,10 +61,11 @@ final class PartTables {
     return new Table(columns, rows, widthMm, 0);
   }
 
-  private static String label(Feature f) {
+  private static String label(Feature f, List<Feature> all) {
     return switch (f.kind()) {
       case BOLT_HOLE, BUSHING_HOLE -> f.name();
       case SLOT, BEARING_BORE -> f.kind().word();
+      case SIGHT_HOLE -> HoleNames.shortName(f, all) + " " + f.name();
       default -> f.name().isEmpty() ? f.kind().word() : f.name();
     };
   }
@@ -133,36 +137,49 @@ final class PartTables {
     return all;
   }
 
-  /** The outline point by point, where it is not one circle. */
+  /**
+   * The outline corner by corner, where it is not one circle: arcs with both ends and centre, sharp
+   * corners with their point. Straight lines join them in this order.
+   */
   static Table outline(Part part, Sizes sizes, double widthMm) {
     List<Table.Column> columns =
         List.of(
-            new Table.Column("Outline", 1.0, Align.START),
-            new Table.Column("X", 1.2, Align.END),
-            new Table.Column("Y", 1.2, Align.END),
-            new Table.Column("then", 3.6, Align.START));
+            new Table.Column("Outline", 1.1, Align.START),
+            new Table.Column("from X", 1.0, Align.END),
+            new Table.Column("Y", 1.0, Align.END),
+            new Table.Column("to X", 1.0, Align.END),
+            new Table.Column("Y", 1.0, Align.END),
+            new Table.Column("R", 0.9, Align.END),
+            new Table.Column("centre X", 1.0, Align.END),
+            new Table.Column("Y", 1.0, Align.END));
     List<List<Table.Cell>> rows = new ArrayList<>();
     List<Edge> edges = part.solid().outline().edges();
+    Table.Cell none = Table.Cell.of("");
     for (int i = 0; i < edges.size(); i++) {
+      Edge before = edges.get((i + edges.size() - 1) % edges.size());
       Edge e = edges.get(i);
-      String then =
-          e instanceof Arc a
-              ? "arc R"
-                  + sizes.line(a.radius())
-                  + " about "
-                  + sizes.figure(a.centre().x())
-                  + ", "
-                  + sizes.figure(a.centre().y())
-                  + (a.sweep() > 0 ? "" : ", hollow")
-              : "straight";
-      rows.add(
-          List.of(
-              Table.Cell.of(Integer.toString(i + 1)),
-              length(sizes, e.start().x(), ""),
-              length(sizes, e.start().y(), ""),
-              Table.Cell.of(then)));
+      List<Table.Cell> row = new ArrayList<>();
+      if (e instanceof Arc a) {
+        row.add(Table.Cell.of(a.sweep() > 0 ? "arc" : "hollow arc"));
+        point(row, sizes, e.start());
+        point(row, sizes, e.end());
+        row.add(length(sizes, a.radius(), ""));
+        point(row, sizes, a.centre());
+      } else if (!(before instanceof Arc)) {
+        row.add(Table.Cell.of("corner"));
+        point(row, sizes, e.start());
+        row.addAll(List.of(none, none, none, none, none));
+      }
+      if (!row.isEmpty()) {
+        rows.add(row);
+      }
     }
     return new Table(columns, rows, widthMm, 0);
+  }
+
+  private static void point(List<Table.Cell> row, Sizes sizes, Vec2 p) {
+    row.add(length(sizes, p.x(), ""));
+    row.add(length(sizes, p.y(), ""));
   }
 
   static boolean hasOutlineTable(Part part) {

@@ -34,9 +34,18 @@ final class ShopBlocks {
 
   /** Accepted stops, told on every drawing. */
   static void accepted(List<Flow.Entry> all, JobInfo job, double widthMm) {
-    for (Finding stop : job.acceptedStops()) {
-      all.add(entry(band("DRAWN WITH AN ACCEPTED STOP: " + stop.id(), widthMm), 1));
+    List<String> ids = job.acceptedStops().stream().map(Finding::id).toList();
+    if (ids.isEmpty()) {
+      return;
     }
+    String head =
+        ids.size() == 1
+            ? "DRAWN WITH AN ACCEPTED STOP"
+            : "DRAWN WITH " + ids.size() + " ACCEPTED STOPS";
+    all.add(new Flow.Entry(band(head, widthMm), 0, true, Optional.empty()));
+    String words = String.join(", ", ids) + ".";
+    all.add(
+        entry(new Fragments.Stack(Fragments.lines(words, Type.SMALL, widthMm, 2), 0), NOTE_GAP_MM));
   }
 
   /** Words on a pale band. */

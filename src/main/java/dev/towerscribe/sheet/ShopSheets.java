@@ -252,7 +252,6 @@ final class ShopSheets {
               new Vec2(middle - factor * b.centre().x(), upper - factor * b.maxY()), factor);
       List<Item> drawn = new ArrayList<>();
       view.draw(at, drawn);
-      view.names(at, drawn);
       new Strokes(Layer.NOTES, drawn)
           .text(middle, top - CAPTION_MM + 2.0, CAPTION_CAP_MM, Align.MIDDLE, view.caption());
       top -= cellMm(view, factor);
@@ -261,6 +260,8 @@ final class ShopSheets {
           new DimensionPlacer(DimensionStyle.ISO)
               .place(area, Obstacles.of(view.outlines(at), drawn), view.wishes(at))
               .placed());
+      // Names find room anywhere near their holes; leaders do not.
+      view.names(at, drawn);
       items.addAll(drawn);
       proofs.addAll(view.proofs(at));
     }

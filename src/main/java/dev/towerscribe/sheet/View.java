@@ -24,7 +24,7 @@ interface View {
   /** Its outer outlines on paper, which dimensions stand off. */
   List<Contour> outlines(Placing at);
 
-  /** Names written inside it; they keep clear of what is drawn already. */
+  /** Names written inside it; they keep clear of what is drawn already, dimensions too. */
   void names(Placing at, List<Item> out);
 
   /** Dimensions that it wants. */
