@@ -36,6 +36,8 @@ public enum Layer {
   RECESSES("recesses"),
   /** Edges that lie behind metal. */
   HIDDEN("hidden-edges"),
+  /** Pictures of a part that are no edges to cut: its side, its other hand made small. */
+  OTHER_VIEWS("other-views"),
   /** Dimensions, their lines, arrows and figures. */
   DIMENSIONS("dimensions"),
   /** Frame and title block of a drawing. */

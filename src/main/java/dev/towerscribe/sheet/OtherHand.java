@@ -34,7 +34,7 @@ record OtherHand(Part part, List<String> words, double widthMm) implements Fragm
     Vec2 middle = new Vec2(leftMm + PICTURE_MM / 2 + 6, topMm - PICTURE_MM / 2 - 2);
     Placing at = new Placing(middle.minus(b.centre().times(factor)), factor);
     List<Item> picture = new ArrayList<>();
-    PartPlan.draw(part.solid(), at, picture);
+    PartPlan.drawAside(part.solid(), at, picture);
     HoleNames.add(part.features(), at, picture);
     out.addAll(picture);
     double x = leftMm + PICTURE_MM + 16;

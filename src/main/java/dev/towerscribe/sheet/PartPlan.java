@@ -11,6 +11,7 @@ import dev.towerscribe.geometry.FlatSolid;
 import dev.towerscribe.geometry.Recess;
 import dev.towerscribe.geometry.Vec2;
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 /** A flat part seen from above: edges, holes, recesses, axes through its origin. */
 final class PartPlan {
@@ -27,14 +28,31 @@ final class PartPlan {
    * @param out where shapes go
    */
   static void draw(FlatSolid solid, Placing at, List<Item> out) {
+    draw(solid, at, UnaryOperator.identity(), out);
+  }
+
+  /**
+   * Draws it as a picture beside the part that counts: nothing of it is on a layer that a machine
+   * may cut along.
+   *
+   * @param solid the part
+   * @param at where
+   * @param out where shapes go
+   */
+  static void drawAside(FlatSolid solid, Placing at, List<Item> out) {
+    draw(solid, at, layer -> Layer.OTHER_VIEWS, out);
+  }
+
+  private static void draw(
+      FlatSolid solid, Placing at, UnaryOperator<Layer> layers, List<Item> out) {
     Contour outline = at.contour(solid.outline());
-    out.add(figure(Layer.PLATE, outline));
+    out.add(figure(layers.apply(Layer.PLATE), outline));
     for (Contour cutout : solid.cutouts()) {
       Contour drawn = at.contour(cutout);
-      out.add(figure(Layer.CUTOUTS, drawn));
+      out.add(figure(layers.apply(Layer.CUTOUTS), drawn));
     }
     for (Bore bore : solid.bores()) {
-      bore(bore, at, out);
+      bore(bore, at, layers, out);
     }
     Box b = outline.bounds().grown(2 * OVER_MM);
     Vec2 origin = at.origin();
@@ -55,14 +73,16 @@ final class PartPlan {
     return new Item.Line(Layer.CENTRE_LINES, from, to, Pen.CENTRE);
   }
 
-  private static void bore(Bore bore, Placing at, List<Item> out) {
+  private static void bore(Bore bore, Placing at, UnaryOperator<Layer> layers, List<Item> out) {
     Vec2 c = at.point(bore.centre());
-    out.add(new Item.Circle(Layer.HOLES, c, at.length(bore.diameterMm() / 2), Pen.EDGE, Ink.NONE));
+    out.add(
+        new Item.Circle(
+            layers.apply(Layer.HOLES), c, at.length(bore.diameterMm() / 2), Pen.EDGE, Ink.NONE));
     if (bore.recess().isPresent()) {
       Recess recess = bore.recess().get();
       out.add(
           new Item.Circle(
-              Layer.RECESSES,
+              layers.apply(Layer.RECESSES),
               c,
               at.length(recess.diameterMm() / 2),
               recess.fromTop() ? Pen.EDGE : Pen.HIDDEN,

@@ -20,7 +20,7 @@ import java.util.Optional;
 /**
  * A flat part looked at along its plane, from its -y side toward +y: x to the right, the upper face
  * up. Corners that can be seen are drawn as edges; holes and recesses as hidden lines about their
- * axes.
+ * axes. Nothing of it is on a layer that a machine may cut along.
  */
 final class SideView {
   /** Sine of the least turn that counts as a corner: what drawing cannot show. */
@@ -40,9 +40,10 @@ final class SideView {
     double t = solid.thicknessMm();
     Vec2 low = at.point(new Vec2(b.minX(), 0));
     Vec2 high = at.point(new Vec2(b.maxX(), t));
-    new Strokes(Layer.PLATE, out).box(new Box(low.x(), low.y(), high.x(), high.y()), Pen.EDGE);
+    new Strokes(Layer.OTHER_VIEWS, out)
+        .box(new Box(low.x(), low.y(), high.x(), high.y()), Pen.EDGE);
     for (double x : seenCorners(solid.outline())) {
-      upright(Layer.PLATE, x, 0, t, Pen.EDGE, at, out);
+      upright(Layer.OTHER_VIEWS, x, 0, t, Pen.EDGE, at, out);
     }
     for (Contour cutout : solid.cutouts()) {
       upright(Layer.HIDDEN, cutout.bounds().minX(), 0, t, Pen.HIDDEN, at, out);

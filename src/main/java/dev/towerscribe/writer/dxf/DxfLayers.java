@@ -37,6 +37,7 @@ final class DxfLayers {
       case CUTOUTS -> 4;
       case RECESSES -> 170;
       case HIDDEN -> 8;
+      case OTHER_VIEWS -> 22;
       case DIMENSIONS -> 84;
       case FRAME -> 252;
       case CHECK_BARS -> 200;
