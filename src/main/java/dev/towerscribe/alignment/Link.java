@@ -15,8 +15,8 @@ import dev.towerscribe.geometry.Vec3;
  * angle; {@link #turn} and {@link #map} are its two halves.
  */
 final class Link {
-  /** A wheel height is met when it is this close, mm: some roundings of lengths of a metre. */
-  private static final double HEIGHT_MM = 1e-11;
+  /** As close as a wheel height can be met, mm: some roundings of lengths of a metre. */
+  static final double EXACT_MM = 1e-11;
 
   private static final int MOST_STEPS = 60;
 
@@ -226,9 +226,10 @@ final class Link {
    *
    * @param wheelZMm height
    * @param start where to begin: tangent of half the arm's angle
+   * @param withinMm how near is near enough
    * @return null, or why it does not get there
    */
-  NotReached.Reason toHeight(double wheelZMm, double start) {
+  NotReached.Reason toHeight(double wheelZMm, double start, double withinMm) {
     // In the tangent of half the angle no step needs a sine.
     double h = start;
     double hBefore = 0.0;
@@ -246,7 +247,7 @@ final class Link {
       double error = wheelZ() - wheelZMm;
       double size = Math.abs(error);
       // So near, a step that gains nothing has met rounding.
-      if (size <= HEIGHT_MM || size >= Math.abs(errorBefore) && size < 1e-9) {
+      if (size <= withinMm || size >= Math.abs(errorBefore) && size < 1e-9) {
         return null;
       }
       // Rate of h with height, the inverse function's slope.
@@ -279,6 +280,37 @@ final class Link {
     double h = riseMm / twice;
     double better = h + (2 * armOut.z() + riseMm) * h * h / twice;
     return Math.abs(better) < 0.5 ? better : 0.0;
+  }
+
+  /** Tangent of half the arm's angle. */
+  double halfTangent() {
+    double c = (ballX - armCentre.x()) * armOut.x() + (ballY - armCentre.y()) * armOut.y();
+    double s = (ballX - armCentre.x()) * armUp.x() + (ballY - armCentre.y()) * armUp.y();
+    c += (ballZ - armCentre.z()) * armOut.z();
+    s += (ballZ - armCentre.z()) * armUp.z();
+    return s / (Math.sqrt(c * c + s * s) + c);
+  }
+
+  /** Caster, radians. */
+  double caster() {
+    return Math.atan2(-lx, lz);
+  }
+
+  /** Camber, radians. */
+  double camber() {
+    Vec3 spin = mechanism.spin;
+    map(spin.x(), spin.y(), spin.z());
+    return -Math.asin(Math.max(-1.0, Math.min(1.0, z)));
+  }
+
+  /** Distance of the tie rod's ends, squared. */
+  double tieSquared(Vec3 tieInner) {
+    Vec3 outer = mechanism.tieOuter;
+    map(outer.x(), outer.y(), outer.z());
+    double dx = ballX + x - tieInner.x();
+    double dy = ballY + y - tieInner.y();
+    double dz = ballZ + z - tieInner.z();
+    return dx * dx + dy * dy + dz * dz;
   }
 
   /** The pose found. */

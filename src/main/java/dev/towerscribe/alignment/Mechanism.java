@@ -186,7 +186,8 @@ public final class Mechanism {
 
   private Pose atHeight(double wheelZMm, Link link, Vec3 top, Vec3 tieInner) throws NotReached {
     link.top(top.x(), top.y(), top.z());
-    return pose(link.toHeight(wheelZMm, link.guess(wheelZMm - wheelZ)), link, top, tieInner);
+    return pose(
+        link.toHeight(wheelZMm, link.guess(wheelZMm - wheelZ), Link.EXACT_MM), link, top, tieInner);
   }
 
   private Pose pose(NotReached.Reason trouble, Link link, Vec3 top, Vec3 tieInner)
