@@ -196,12 +196,12 @@ final class Link {
   }
 
   /**
-   * How fast the wheel centre rises with the arm's turn, mm to the radian, right after {@link
+   * How fast the arm turns with the wheel centre's height, radians to the mm, right after {@link
    * #wheelZ}. The upright's rate of turn w keeps the damper's axis through S, so w = (r L - a x b)
    * / t with a the axis, b the ball joint's rate and r its turn about the axis; the tie rod's
-   * length, or the heading, gives r.
+   * length, or the heading, gives r as a fraction, which is multiplied out.
    */
-  private double heightSlope() {
+  private double turnPerMm() {
     double wx = x;
     double wy = y;
     map(1.0, 0.0, 0.0);
@@ -216,8 +216,9 @@ final class Link {
     if (tied) {
       rate += root * (moveX * (x - mx) + moveY * (y - my) + moveZ * (z - mz));
     }
-    double r = rate / (lx * nx + ly * ny + lz * nz);
-    return moveZ + ((r * lx - ux) * wy - (r * ly - uy) * wx) / root;
+    double part = lx * nx + ly * ny + lz * nz;
+    double whole = root * part;
+    return whole / (whole * moveZ + (rate * lx - part * ux) * wy - (rate * ly - part * uy) * wx);
   }
 
   /**
@@ -251,7 +252,7 @@ final class Link {
         return null;
       }
       // Rate of h with height, the inverse function's slope.
-      double rate = 1 / (2 * k * heightSlope());
+      double rate = turnPerMm() * (1 + h * h) / 2;
       double next = h - error * rate;
       if (step > 0 && size < Math.abs(errorBefore)) {
         next = inverseCubic(hBefore, errorBefore, rateBefore, h, error, rate);
@@ -267,19 +268,11 @@ final class Link {
   /** At error 0 the cubic through two values of h, with their slopes, over the error. */
   private static double inverseCubic(
       double h0, double e0, double r0, double h1, double e1, double r1) {
-    double width = e0 - e1;
-    double chord = (h0 - h1) / width;
-    double first = (chord - r1) / width;
-    double second = (r0 - chord) / width;
-    return h1 - e1 * (r1 - e1 * (first - e0 * (second - first) / width));
-  }
-
-  /** Where to begin for a height: the ball joint moved as the wheel is to move from its place. */
-  double guess(double riseMm) {
-    double twice = 2 * armUp.z();
-    double h = riseMm / twice;
-    double better = h + (2 * armOut.z() + riseMm) * h * h / twice;
-    return Math.abs(better) < 0.5 ? better : 0.0;
+    double k = 1 / (e0 - e1);
+    double chord = (h0 - h1) * k;
+    double first = (chord - r1) * k;
+    double second = (r0 - chord) * k;
+    return h1 - e1 * (r1 - e1 * (first - e0 * (second - first) * k));
   }
 
   /** Tangent of half the arm's angle. */

@@ -28,7 +28,7 @@ public final class Mechanism {
   private final Vec3 strutLower;
   final Vec3 spin;
   final double tieSign;
-  private final double wheelZ;
+  private final LinkStart start;
   private final double tieLength;
 
   // The arm's circle: centre + cos w out + sin w up, w = 0 as measured, growing upward.
@@ -56,7 +56,6 @@ public final class Mechanism {
     across = axisUp.cross(toAxis);
     tieOuter = inBody(p.tieOuter().minus(ball));
     wheelCentre = inBody(p.wheelCentre().minus(ball));
-    wheelZ = p.wheelCentre().z();
     strutLower = inBody(lower.minus(ball));
     spin = inBody(p.spin());
     tieLength = p.tieOuter().minus(p.tieInner()).norm();
@@ -70,6 +69,7 @@ public final class Mechanism {
     Vec3 arm = p.tieOuter().minus(ball);
     Vec3 turned = p.top().minus(ball).unit().cross(arm);
     tieSign = turned.dot(p.tieOuter().minus(p.tieInner())) >= 0 ? 1.0 : -1.0;
+    start = new LinkStart(this);
   }
 
   private static Vec3 anySquareTo(Vec3 v) {
@@ -187,7 +187,7 @@ public final class Mechanism {
   private Pose atHeight(double wheelZMm, Link link, Vec3 top, Vec3 tieInner) throws NotReached {
     link.top(top.x(), top.y(), top.z());
     return pose(
-        link.toHeight(wheelZMm, link.guess(wheelZMm - wheelZ), Link.EXACT_MM), link, top, tieInner);
+        link.toHeight(wheelZMm, start.at(wheelZMm, top), Link.EXACT_MM), link, top, tieInner);
   }
 
   private Pose pose(NotReached.Reason trouble, Link link, Vec3 top, Vec3 tieInner)
