@@ -25,6 +25,7 @@ public final class SearchBenchmark {
       List.of(
           "-XX:+UseSerialGC",
           "-XX:TieredStopAtLevel=1",
+          "-Xmn8m",
           "-Xshare:auto",
           "-Xlog:disable",
           "-Djava.awt.headless=true");
@@ -79,10 +80,13 @@ public final class SearchBenchmark {
         String.join(
             File.pathSeparator,
             jar.toString(),
-            target.resolve("bench").toString(),
-            target.resolve("test-classes").toString());
+            target.resolve("bench.jar").toString());
+    if (!Files.exists(target.resolve("bench.jar"))) {
+      throw new IOException("no target/bench.jar; docs/performance.md has the commands");
+    }
     String many = "dev.towerscribe.placement.ManyPlacements";
     Path archive = target.resolve("towerscribe.jsa");
+    Path searches = archive(java, classes, many, job, work);
     Map<String, List<String>> kinds = new LinkedHashMap<>();
     kinds.put(
         "empty program", join(List.of(java), FLAGS, List.of("-cp", work.toString(), "Empty")));
@@ -90,22 +94,51 @@ public final class SearchBenchmark {
         "200 000 x 21, job made in code",
         join(List.of(java), FLAGS, List.of("-cp", classes, many)));
     kinds.put(
+        "200 000 x 21, class archive",
+        join(List.of(java), FLAGS, List.of(shared(searches), "-cp", classes, many)));
+    kinds.put(
         "200 000 x 21, job file read",
         join(List.of(java), FLAGS, List.of("-cp", classes, many, job)));
+    kinds.put(
+        "200 000 x 21, file, class archive",
+        join(List.of(java), FLAGS, List.of(shared(searches), "-cp", classes, many, job)));
     kinds.put("place, launcher's flags", join(List.of(java), FLAGS, jar(jar), place(job)));
     if (Files.exists(archive) && Files.size(archive) > 0) {
       kinds.put(
-          "200 000 x 21, file, class archive",
-          join(
-              List.of(java),
-              FLAGS,
-              List.of("-XX:SharedArchiveFile=" + archive, "-cp", classes, many, job)));
-      kinds.put(
           "place, flags and class archive",
           join(
-              List.of(java), FLAGS, List.of("-XX:SharedArchiveFile=" + archive), jar(jar), place(job)));
+              List.of(java), FLAGS, List.of(shared(archive)), jar(jar), place(job)));
     }
     return kinds;
+  }
+
+  /** A class archive for the searches, made as the launcher makes its own: from what a run loads. */
+  private static Path archive(String java, String classes, String many, String job, Path work)
+      throws Exception {
+    Path list = work.resolve("classes.lst");
+    Path archive = work.resolve("searches.jsa");
+    time(
+        join(
+            List.of(java),
+            FLAGS,
+            List.of("-XX:DumpLoadedClassList=" + list, "-cp", classes, many, job)),
+        work);
+    time(
+        join(
+            List.of(java),
+            FLAGS,
+            List.of(
+                "-Xshare:dump",
+                "-XX:SharedClassListFile=" + list,
+                "-XX:SharedArchiveFile=" + archive,
+                "-cp",
+                classes)),
+        work);
+    return archive;
+  }
+
+  private static String shared(Path archive) {
+    return "-XX:SharedArchiveFile=" + archive;
   }
 
   private static List<String> place(String job) {
@@ -140,12 +173,12 @@ public final class SearchBenchmark {
     seconds.values().forEach(Arrays::sort);
     double base = seconds.get("empty program")[rounds / 2];
     System.out.println("whole process, " + rounds + " rounds, Java " + Runtime.version());
-    System.out.printf("%-32s %10s %10s %8s%n", "", "median s", "least s", "ratio");
+    System.out.printf("%-36s %10s %10s %8s%n", "", "median s", "least s", "ratio");
     seconds.forEach(
         (kind, taken) ->
             System.out.printf(
                 java.util.Locale.ROOT,
-                "%-32s %10.3f %10.3f %8.1f%n",
+                "%-36s %10.3f %10.3f %8.1f%n",
                 kind,
                 taken[rounds / 2],
                 taken[0],

@@ -6,25 +6,40 @@ import dev.towerscribe.job.JobReader;
 import dev.towerscribe.layout.MountCheck;
 import dev.towerscribe.model.Job;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.atomic.AtomicInteger;
 
 /**
  * A search of 200 000 placements with 21 wheel heights each, on all cores: for every placement the
  * checks' quick answer on both towers, caster and camber at ride height, and bump steer, whether the
  * metal allows the placement or not. A search proper leaves most of that out.
+ *
+ * <p>The linkage of a placement does not wait for its metal: while one thread prepares the checks
+ * the others solve poses, in rows that are handed out one by one.
  */
 public final class ManyPlacements {
   private static final int ROTATIONS = 51;
   private static final int OFFSETS = 63;
+  private static final int ROW = OFFSETS * OFFSETS;
 
-  private ManyPlacements() {}
+  private final Job job;
+  private final Lattice lattice;
+  private final AtomicInteger nextSolved = new AtomicInteger();
+  private final AtomicInteger nextChecked = new AtomicInteger();
+  private final double[][] aims = new double[ROTATIONS][ROW];
+  private final double[][] calm = new double[ROTATIONS][ROW];
+  private final boolean[][] allowed = new boolean[ROTATIONS][ROW];
+  private final CountDownLatch prepared = new CountDownLatch(1);
+  private volatile MountCheck check;
+  private volatile Throwable failure;
+
+  private ManyPlacements(Job job) {
+    this.job = job;
+    lattice = Lattice.of(job);
+  }
 
   /**
-   * Runs it and prints how many were looked at and the best allowed one's caster.
+   * Runs it and prints how many were looked at and the best allowed one's figures.
    *
    * @param args the job file; a job made in code without one
    * @throws Exception if it cannot be read
@@ -34,48 +49,93 @@ public final class ManyPlacements {
         args.length > 0
             ? new JobReader(c -> true).read(Path.of(args[0]))
             : SampleJobs.job(SampleJobs.fullTower(), SampleJobs.plate(true), s -> s);
-    Lattice lattice = Lattice.of(job);
-    MountCheck check = MountCheck.of(job, ShaftPoses::of);
-    int threads = Runtime.getRuntime().availableProcessors();
-    ExecutorService pool = Executors.newFixedThreadPool(threads);
-    List<Future<double[]>> parts = new ArrayList<>();
-    for (int t = 0; t < threads; t++) {
-      int first = t;
-      parts.add(pool.submit(() -> part(first, threads, new Worth(job, lattice, check))));
-    }
-    double count = 0;
-    double best = Double.NEGATIVE_INFINITY;
-    double calmest = Double.NEGATIVE_INFINITY;
-    for (Future<double[]> part : parts) {
-      count += part.get()[0];
-      best = Math.max(best, part.get()[1]);
-      calmest = Math.max(calmest, part.get()[2]);
-    }
-    pool.shutdown();
-    System.out.println(count + " placements, best " + best + ", calmest " + calmest);
+    new ManyPlacements(job).run();
   }
 
-  private static double[] part(int first, int step, Worth worth) {
-    double count = 0;
+  private void run() throws Exception {
+    int threads = Math.max(2, Runtime.getRuntime().availableProcessors());
+    Thread[] workers = new Thread[threads - 1];
+    for (int t = 0; t < workers.length; t++) {
+      workers[t] = new Thread(new Worker());
+      workers[t].setDaemon(true);
+      workers[t].start();
+    }
+    check = MountCheck.of(job, ShaftPoses::of);
+    prepared.countDown();
+    new Worker().run();
+    for (Thread worker : workers) {
+      worker.join();
+    }
+    if (failure != null) {
+      throw new IllegalStateException(failure);
+    }
     double best = Double.NEGATIVE_INFINITY;
     double calmest = Double.NEGATIVE_INFINITY;
-    for (int r = first; r < ROTATIONS; r += step) {
-      for (int a = 0; a < OFFSETS; a++) {
-        for (int b = 0; b < OFFSETS; b++) {
-          int rotation = r * 900 / (ROTATIONS - 1);
-          int rearward = -300 + a * 600 / (OFFSETS - 1);
-          int inboard = -300 + b * 600 / (OFFSETS - 1);
-          MountCheck.Answer answer = worth.quick(rotation, rearward, inboard);
-          boolean reached = worth.read(new Lattice.Place(rotation, rearward, inboard, 0));
-          double calm = worth.calm();
-          count++;
-          if (reached && answer == MountCheck.Answer.YES) {
-            best = Math.max(best, worth.aims());
-            calmest = Math.max(calmest, calm);
-          }
+    for (int r = 0; r < ROTATIONS; r++) {
+      for (int i = 0; i < ROW; i++) {
+        if (allowed[r][i]) {
+          best = Math.max(best, aims[r][i]);
+          calmest = Math.max(calmest, calm[r][i]);
         }
       }
     }
-    return new double[] {count, best, calmest};
+    System.out.println(
+        ROTATIONS * ROW + " placements, best " + best + ", calmest " + calmest);
+  }
+
+  /** One thread's share. */
+  private final class Worker implements Runnable {
+    @Override
+    public void run() {
+      try {
+        Worth worth = new Worth(job, lattice, null);
+        for (int r = nextSolved.getAndIncrement();
+            r < ROTATIONS;
+            r = nextSolved.getAndIncrement()) {
+          for (int i = 0; i < ROW; i++) {
+            solve(worth, r, i);
+          }
+        }
+        prepared.await();
+        MountCheck.Scratch scratch = new MountCheck.Scratch();
+        for (int r = nextChecked.getAndIncrement();
+            r < ROTATIONS;
+            r = nextChecked.getAndIncrement()) {
+          for (int i = 0; i < ROW; i++) {
+            ask(scratch, r, i);
+          }
+        }
+      } catch (Throwable e) {
+        failure = e;
+      }
+    }
+  }
+
+  private void solve(Worth worth, int r, int i) {
+    boolean reached = worth.read(new Lattice.Place(rotation(r), rearward(i), inboard(i), 0));
+    calm[r][i] = worth.calm();
+    aims[r][i] = reached ? worth.aims() : Double.NEGATIVE_INFINITY;
+  }
+
+  private void ask(MountCheck.Scratch scratch, int r, int i) {
+    allowed[r][i] =
+        check.quick(
+                lattice.radians(rotation(r)),
+                lattice.mm(rearward(i)),
+                lattice.mm(inboard(i)),
+                scratch)
+            == MountCheck.Answer.YES;
+  }
+
+  private static int rotation(int r) {
+    return r * 900 / (ROTATIONS - 1);
+  }
+
+  private static int rearward(int i) {
+    return -300 + i / OFFSETS * 600 / (OFFSETS - 1);
+  }
+
+  private static int inboard(int i) {
+    return -300 + i % OFFSETS * 600 / (OFFSETS - 1);
   }
 }

@@ -12,14 +12,9 @@ import dev.towerscribe.quantity.Angle;
  * <p>With B and S given, S's place in the upright follows from its distance to B and B's distance e
  * from the damper's axis, t = sqrt(|BS|^2 - e^2); what is left is one turn u about the line BS, and
  * the tie rod (or a toe to be set) makes that A cos u + B sin u = C. No iteration is needed for a
- * given arm angle; a given wheel height takes a few steps of a secant on the arm angle.
+ * given arm angle; a given wheel height takes two or three steps of Newton's on the arm angle.
  */
 public final class Mechanism {
-  /** A wheel height is met when it is this close, mm: some roundings of lengths of a metre. */
-  private static final double HEIGHT_MM = 2e-12;
-
-  private static final int MOST_STEPS = 60;
-
   private final Hardpoints points;
 
   // The upright's points relative to B, in axes (a along the damper upward, f from B square to it,
@@ -33,6 +28,7 @@ public final class Mechanism {
   private final Vec3 strutLower;
   final Vec3 spin;
   final double tieSign;
+  private final LinkStart start;
   private final double tieLength;
 
   // The arm's circle: centre + cos w out + sin w up, w = 0 as measured, growing upward.
@@ -73,6 +69,7 @@ public final class Mechanism {
     Vec3 arm = p.tieOuter().minus(ball);
     Vec3 turned = p.top().minus(ball).unit().cross(arm);
     tieSign = turned.dot(p.tieOuter().minus(p.tieInner())) >= 0 ? 1.0 : -1.0;
+    start = new LinkStart(this);
   }
 
   private static Vec3 anySquareTo(Vec3 v) {
@@ -138,9 +135,8 @@ public final class Mechanism {
    */
   public Pose tied(double armRadians, Vec3 top, Vec3 tieInner, double tieLengthMm)
       throws NotReached {
-    Link link = link(ball(armRadians), top);
-    link.turnByTie(tieInner, tieLengthMm);
-    return link.pose(tieInner);
+    Link link = new Link(this).tied(tieInner, tieLengthMm).top(top.x(), top.y(), top.z());
+    return pose(link.at(armRadians), link, top, tieInner);
   }
 
   /**
@@ -154,14 +150,8 @@ public final class Mechanism {
    * @throws NotReached if the linkage cannot close
    */
   public Pose headed(double armRadians, Vec3 top, Angle toe) throws NotReached {
-    Link link = link(ball(armRadians), top);
-    link.turnToToe(toe);
-    return link.pose(points.tieInner());
-  }
-
-  /** What fixes the turn about the steering axis. */
-  private interface Turn {
-    void apply(Link link) throws NotReached;
+    Link link = new Link(this).headed(toe.cos(), toe.sin()).top(top.x(), top.y(), top.z());
+    return pose(link.at(armRadians), link, top, points.tieInner());
   }
 
   /**
@@ -176,7 +166,7 @@ public final class Mechanism {
    */
   public Pose tiedAtHeight(double wheelZMm, Vec3 top, Vec3 tieInner, double tieLengthMm)
       throws NotReached {
-    return atHeight(wheelZMm, top, link -> link.turnByTie(tieInner, tieLengthMm)).pose(tieInner);
+    return atHeight(wheelZMm, new Link(this).tied(tieInner, tieLengthMm), top, tieInner);
   }
 
   /**
@@ -190,38 +180,22 @@ public final class Mechanism {
    * @throws NotReached if the linkage cannot get there
    */
   public Pose headedAtHeight(double wheelZMm, Vec3 top, Angle toe) throws NotReached {
-    return atHeight(wheelZMm, top, link -> link.turnToToe(toe)).pose(points.tieInner());
+    Link link = new Link(this).headed(toe.cos(), toe.sin());
+    return atHeight(wheelZMm, link, top, points.tieInner());
   }
 
-  private Link atHeight(double wheelZMm, Vec3 top, Turn turn) throws NotReached {
-    double angle = 0.0;
-    Link link = link(ball(angle), top);
-    turn.apply(link);
-    double error = link.wheelZ() - wheelZMm;
-    double slope = armUp.z();
-    double before = angle;
-    double errorBefore = error;
-    for (int step = 0; Math.abs(error) > HEIGHT_MM; step++) {
-      if (step == MOST_STEPS || slope == 0.0) {
-        throw new NotReached(NotReached.Reason.ARM);
-      }
-      double next = angle - error / slope;
-      if (!(Math.abs(next) < Math.PI / 2)) {
-        throw new NotReached(NotReached.Reason.ARM);
-      }
-      before = angle;
-      errorBefore = error;
-      angle = next;
-      link = link(ball(angle), top);
-      turn.apply(link);
-      error = link.wheelZ() - wheelZMm;
-      if (Math.abs(error) >= Math.abs(errorBefore) && Math.abs(error) < 1e-9) {
-        // Rounding is all that is left.
-        break;
-      }
-      slope = angle == before ? slope : (error - errorBefore) / (angle - before);
+  private Pose atHeight(double wheelZMm, Link link, Vec3 top, Vec3 tieInner) throws NotReached {
+    link.top(top.x(), top.y(), top.z());
+    return pose(
+        link.toHeight(wheelZMm, start.at(wheelZMm, top), Link.EXACT_MM), link, top, tieInner);
+  }
+
+  private Pose pose(NotReached.Reason trouble, Link link, Vec3 top, Vec3 tieInner)
+      throws NotReached {
+    if (trouble != null) {
+      throw new NotReached(trouble);
     }
-    return link;
+    return link.pose(top, tieInner, strutLower, points.tyreRadiusMm());
   }
 
   /**
@@ -233,124 +207,5 @@ public final class Mechanism {
   public double armAngle(Vec3 ballJoint) {
     Vec3 out = ballJoint.minus(armCentre);
     return Math.atan2(out.dot(armUp), out.dot(armOut));
-  }
-
-  private Vec3 ball(double armRadians) {
-    double c = Math.cos(armRadians);
-    double s = Math.sin(armRadians);
-    return armCentre.plus(armOut.times(c)).plus(armUp.times(s));
-  }
-
-  private Link link(Vec3 ball, Vec3 top) throws NotReached {
-    return new Link(ball, top);
-  }
-
-  /** B and S placed, the turn about their line still open. */
-  private final class Link {
-    private final Vec3 ball;
-    private final Vec3 top;
-    private final Vec3 c1;
-    private final Vec3 c2;
-    private final Vec3 c3;
-    private final double along;
-    private final double aside;
-    private double cosTurn = 1.0;
-    private double sinTurn = 0.0;
-
-    Link(Vec3 ball, Vec3 top) throws NotReached {
-      this.ball = ball;
-      this.top = top;
-      Vec3 line = top.minus(ball);
-      double squared = line.dot(line);
-      double alongAxis = squared - axisDistance * axisDistance;
-      if (!(alongAxis > 0)) {
-        throw new NotReached(NotReached.Reason.TOP_TOO_CLOSE);
-      }
-      double distance = Math.sqrt(squared);
-      along = Math.sqrt(alongAxis) / distance;
-      aside = axisDistance / distance;
-      c1 = line.times(1 / distance);
-      // Near the measured place, so that u = 0 there.
-      Vec3 near = toAxis.times(along).minus(axisUp.times(aside));
-      c2 = near.minus(c1.times(near.dot(c1))).unit();
-      c3 = c1.cross(c2);
-    }
-
-    /** A body vector's coordinates along the line B-S and square to it. */
-    private double first(Vec3 v) {
-      return along * v.x() + aside * v.y();
-    }
-
-    private double second(Vec3 v) {
-      return along * v.y() - aside * v.x();
-    }
-
-    private Vec3 map(Vec3 v) {
-      double x2 = second(v);
-      double x3 = v.z();
-      return c1.times(first(v))
-          .plus(c2.times(x2 * cosTurn - x3 * sinTurn))
-          .plus(c3.times(x2 * sinTurn + x3 * cosTurn));
-    }
-
-    double wheelZ() {
-      double x2 = second(wheelCentre);
-      double x3 = wheelCentre.z();
-      return ball.z()
-          + c1.z() * first(wheelCentre)
-          + c2.z() * (x2 * cosTurn - x3 * sinTurn)
-          + c3.z() * (x2 * sinTurn + x3 * cosTurn);
-    }
-
-    /** |TO - TI| = L, as A cos u + B sin u = C. */
-    void turnByTie(Vec3 tieInner, double length) throws NotReached {
-      double x2 = second(tieOuter);
-      double x3 = tieOuter.z();
-      Vec3 q = ball.plus(c1.times(first(tieOuter))).minus(tieInner);
-      double q2 = q.dot(c2);
-      double q3 = q.dot(c3);
-      solve(
-          x2 * q2 + x3 * q3,
-          x2 * q3 - x3 * q2,
-          (length * length - q.dot(q) - x2 * x2 - x3 * x3) / 2,
-          tieSign,
-          NotReached.Reason.TIE_ROD);
-    }
-
-    /** The wheel's axis square to its heading in plan, as A cos u + B sin u = C. */
-    void turnToToe(Angle toe) throws NotReached {
-      Vec3 ahead = new Vec3(toe.cos(), -toe.sin(), 0);
-      double m1 = ahead.dot(c1);
-      double m2 = ahead.dot(c2);
-      double m3 = ahead.dot(c3);
-      double x2 = second(spin);
-      double x3 = spin.z();
-      // Turning to the left about an upward axis lessens toe-in on the left side: the falling root.
-      solve(x2 * m2 + x3 * m3, x2 * m3 - x3 * m2, -first(spin) * m1, -1.0, NotReached.Reason.TOE);
-    }
-
-    private void solve(double a, double b, double c, double sign, NotReached.Reason reason)
-        throws NotReached {
-      double squared = a * a + b * b;
-      double left = squared - c * c;
-      if (!(left >= 0) || squared == 0.0) {
-        throw new NotReached(reason);
-      }
-      double derivative = sign * Math.sqrt(left);
-      cosTurn = (a * c + b * derivative) / squared;
-      sinTurn = (b * c - a * derivative) / squared;
-    }
-
-    Pose pose(Vec3 tieInner) {
-      return new Pose(
-          top,
-          ball,
-          ball.plus(map(strutLower)),
-          tieInner,
-          ball.plus(map(tieOuter)),
-          ball.plus(map(wheelCentre)),
-          map(spin),
-          points.tyreRadiusMm());
-    }
   }
 }

@@ -11,10 +11,10 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The closed form of {@link Mechanism} for searches, which ask for millions of poses: plain numbers
- * in fields, no object per pose. It gives caster and camber as an alignment bay reads them, and the
- * peak of bump steer from poses at fixed arm angles, where no iteration is needed. {@link Bay}
- * gives the figures that are told; tests hold this to it.
+ * The closed form of {@link Mechanism} for searches, which ask for millions of poses: no object per
+ * pose. It gives caster and camber as an alignment bay reads them, and the peak of bump steer from
+ * poses at fixed arm angles, where no iteration is needed. {@link Bay} gives the figures that are
+ * told; tests hold this to it.
  *
  * <p>One thread at a time. An answer depends on the question alone, never on the one before.
  */
@@ -22,7 +22,11 @@ public final class QuickStrut {
   /** A ride height is met when it is this close, mm; the angles are then right to 1e-9 degrees. */
   private static final double HEIGHT_MM = 1e-8;
 
-  private static final int MOST_STEPS = 30;
+  /** How far out the arm's angle is looked at to tell it for other bearings, mm. */
+  private static final double GUESS_MM = 20.0;
+
+  /** A change of the arm's angle that no bearing in an opening asks for, as its half's tangent. */
+  private static final double FAR = 0.1;
 
   // Top pivot = base + fore f + in i, vehicle axes.
   private final double baseX;
@@ -32,22 +36,22 @@ public final class QuickStrut {
   private final Vec3 in;
 
   private final double rideZ;
-  private final double headX;
-  private final double headY;
   private final double toeSlope;
+  private final Link link;
+  private final double[] guess;
 
-  private final double axisDistance;
-  private final Vec3 tieOuter;
-  private final Vec3 wheel;
-  private final Vec3 spin;
   private final Vec3 tieInner;
-  private final double tieSign;
-  private final Vec3 armCentre;
-  private final Vec3 armOut;
-  private final Vec3 armUp;
-
-  private final double startAngle;
-  private final double startSlope;
+  private final double sign;
+  private final double axisDistance;
+  private final double tie1;
+  private final double tie2;
+  private final double tie3;
+  private final double spin1;
+  private final double spin2;
+  private final double spin3;
+  private final double wheel1;
+  private final double wheel2;
+  private final double wheel3;
 
   /** Ball joint at the arm angles that give each travel with the original top pivot. */
   private final double[] travelX;
@@ -59,26 +63,9 @@ public final class QuickStrut {
   private final double lowestZ;
   private final double highestZ;
 
-  // The pose: ball joint, top pivot, axes along and square to the line between them, the turn.
   private double topX;
   private double topY;
   private double topZ;
-  private double ballX;
-  private double ballY;
-  private double ballZ;
-  private double c1x;
-  private double c1y;
-  private double c1z;
-  private double c2x;
-  private double c2y;
-  private double c2z;
-  private double c3x;
-  private double c3y;
-  private double c3z;
-  private double along;
-  private double aside;
-  private double cosTurn;
-  private double sinTurn;
 
   /**
    * Prepares one side.
@@ -111,7 +98,6 @@ public final class QuickStrut {
       throws NotReached {
     StrutPoints strut = job.strut().orElseThrow();
     Bay bay = Bay.of(job);
-    Hardpoints points = m.points();
     Lean lean = job.tower().lean();
     fore = lean.fore(Side.LEFT);
     in = lean.in(Side.LEFT);
@@ -120,25 +106,22 @@ public final class QuickStrut {
     baseY = base.y();
     baseZ = base.z();
     rideZ = bay.rideZMm();
-    headX = strut.toe().cos();
-    headY = -strut.toe().sin();
     toeSlope = strut.toe().tan();
+    link = new Link(m).headed(strut.toe().cos(), strut.toe().sin());
+    tieInner = m.points().tieInner();
+    sign = -m.tieSign;
     axisDistance = m.axisDistance;
-    tieOuter = m.tieOuter;
-    wheel = m.wheelCentre;
-    spin = m.spin;
-    tieInner = points.tieInner();
-    tieSign = m.tieSign;
-    armCentre = m.armCentre;
-    armOut = m.armOut;
-    armUp = m.armUp;
-    Pose ride = m.headedAtHeight(rideZ, points.top(), strut.toe());
-    startAngle = m.armAngle(ride.ballJoint());
-    topX = ride.top().x();
-    topY = ride.top().y();
-    topZ = ride.top().z();
-    double step = 1e-5;
-    startSlope = (headedHeight(startAngle + step) - headedHeight(startAngle - step)) / (2 * step);
+    tie1 = m.tieOuter.x();
+    tie2 = m.tieOuter.y();
+    tie3 = m.tieOuter.z();
+    spin1 = m.spin.x();
+    spin2 = m.spin.y();
+    spin3 = m.spin.z();
+    wheel1 = m.wheelCentre.x();
+    wheel2 = m.wheelCentre.y();
+    wheel3 = m.wheelCentre.z();
+    Pose ride = m.headedAtHeight(rideZ, m.points().top(), strut.toe());
+    guess = guess(Math.tan(m.armAngle(ride.ballJoint()) / 2));
     double droopZ = rideZ - droopMm;
     double bumpZ = rideZ + bumpMm;
     double lowest = rideZ;
@@ -158,24 +141,48 @@ public final class QuickStrut {
     }
     lowestZ = lowest;
     highestZ = highest;
-    travelX = balls.stream().mapToDouble(Vec3::x).toArray();
-    travelY = balls.stream().mapToDouble(Vec3::y).toArray();
-    travelZ = balls.stream().mapToDouble(Vec3::z).toArray();
-    wheelHeights = new double[travelX.length];
-    slopes = new double[travelX.length];
+    int n = balls.size();
+    travelX = new double[n];
+    travelY = new double[n];
+    travelZ = new double[n];
+    wheelHeights = new double[n];
+    slopes = new double[n];
+    for (int i = 0; i < n; i++) {
+      travelX[i] = balls.get(i).x();
+      travelY[i] = balls.get(i).y();
+      travelZ[i] = balls.get(i).z();
+    }
   }
 
-  private double headedHeight(double angle) {
-    placeBall(angle);
-    return link() && turnToToe() ? wheelZ() : Double.NaN;
+  /**
+   * Tangent of half the arm's angle at ride height as a quadric of the bearing: what it is, how it
+   * changes fore and in, and its three second changes. Only where steps begin depends on it.
+   */
+  private double[] guess(double measured) {
+    double d = GUESS_MM;
+    double[][] bearings = {{0, 0}, {d, 0}, {-d, 0}, {0, d}, {0, -d}, {d, d}};
+    double[] h = new double[bearings.length];
+    for (int i = 0; i < h.length; i++) {
+      if (!place(bearings[i][0], bearings[i][1], measured)) {
+        return new double[] {measured, 0, 0, 0, 0, 0};
+      }
+      h[i] = link.halfTangent();
+    }
+    return new double[] {
+      h[0],
+      (h[1] - h[2]) / (2 * d),
+      (h[3] - h[4]) / (2 * d),
+      (h[1] - 2 * h[0] + h[2]) / (2 * d * d),
+      (h[5] - h[1] - h[3] + h[0]) / (d * d),
+      (h[3] - 2 * h[0] + h[4]) / (2 * d * d)
+    };
   }
 
-  private void placeBall(double angle) {
-    double c = Math.cos(angle);
-    double s = Math.sin(angle);
-    ballX = armCentre.x() + armOut.x() * c + armUp.x() * s;
-    ballY = armCentre.y() + armOut.y() * c + armUp.y() * s;
-    ballZ = armCentre.z() + armOut.z() * c + armUp.z() * s;
+  private boolean place(double foreMm, double inMm, double start) {
+    topX = baseX + fore.x() * foreMm + in.x() * inMm;
+    topY = baseY + fore.y() * foreMm + in.y() * inMm;
+    topZ = baseZ + fore.z() * foreMm + in.z() * inMm;
+    return link.top(topX, topY, topZ).toHeight(rideZ, start, HEIGHT_MM) == null;
   }
 
   /**
@@ -186,25 +193,11 @@ public final class QuickStrut {
    * @return false where the linkage cannot get there; the other answers then mean nothing
    */
   public boolean set(double foreMm, double inMm) {
-    topX = baseX + fore.x() * foreMm + in.x() * inMm;
-    topY = baseY + fore.y() * foreMm + in.y() * inMm;
-    topZ = baseZ + fore.z() * foreMm + in.z() * inMm;
-    double angle = startAngle;
-    double slope = startSlope;
-    double error = headedHeight(angle) - rideZ;
-    for (int step = 0; Math.abs(error) > HEIGHT_MM; step++) {
-      double next = angle - error / slope;
-      if (step == MOST_STEPS || !(Math.abs(next) < Math.PI / 2)) {
-        return false;
-      }
-      double errorNext = headedHeight(next) - rideZ;
-      if (next != angle && errorNext != error) {
-        slope = (errorNext - error) / (next - angle);
-      }
-      angle = next;
-      error = errorNext;
-    }
-    return error == error;
+    double alongFore = guess[1] + guess[3] * foreMm + guess[4] * inMm;
+    double alongIn = guess[2] + guess[5] * inMm;
+    double change = alongFore * foreMm + alongIn * inMm;
+    // Far outside the opening the quadric says nothing.
+    return place(foreMm, inMm, Math.abs(change) < FAR ? guess[0] + change : guess[0]);
   }
 
   /**
@@ -213,7 +206,7 @@ public final class QuickStrut {
    * @return radians, positive with the top rearward
    */
   public double caster() {
-    return Math.atan2(ballX - topX, topZ - ballZ);
+    return link.caster();
   }
 
   /**
@@ -222,13 +215,7 @@ public final class QuickStrut {
    * @return radians, positive with the wheel's top outward
    */
   public double camber() {
-    double x2 = second(spin);
-    double x3 = spin.z();
-    double z =
-        c1z * first(spin)
-            + c2z * (x2 * cosTurn - x3 * sinTurn)
-            + c3z * (x2 * sinTurn + x3 * cosTurn);
-    return -Math.asin(Math.max(-1.0, Math.min(1.0, z)));
+    return link.camber();
   }
 
   /**
@@ -241,25 +228,14 @@ public final class QuickStrut {
     if (!(highestZ > lowestZ)) {
       return 0.0;
     }
-    double x2 = second(tieOuter);
-    double x3 = tieOuter.z();
-    double f = first(tieOuter);
-    double tx = ballX + c1x * f + c2x * turned2(x2, x3) + c3x * turned3(x2, x3) - tieInner.x();
-    double ty = ballY + c1y * f + c2y * turned2(x2, x3) + c3y * turned3(x2, x3) - tieInner.y();
-    double tz = ballZ + c1z * f + c2z * turned2(x2, x3) + c3z * turned3(x2, x3) - tieInner.z();
-    double lengthSquared = tx * tx + ty * ty + tz * tz;
+    double tieSquared = link.tieSquared(tieInner);
     // Toe against wheel height at fixed arm angles; the travel's ends fall between two of them.
     double peak = 0.0;
     int n = travelX.length;
     for (int i = 0; i < n; i++) {
-      ballX = travelX[i];
-      ballY = travelY[i];
-      ballZ = travelZ[i];
-      if (!link() || !turnByTie(lengthSquared)) {
+      if (!travelled(i, tieSquared)) {
         return Double.POSITIVE_INFINITY;
       }
-      wheelHeights[i] = wheelZ();
-      slopes[i] = spinSlope() - toeSlope;
       if (wheelHeights[i] >= lowestZ && wheelHeights[i] <= highestZ) {
         peak = Math.max(peak, Math.abs(slopes[i]));
       }
@@ -272,6 +248,65 @@ public final class QuickStrut {
     return peak / (1 + toeSlope * toeSlope);
   }
 
+  /**
+   * Finds the wheel's height and the change of its toe's tangent at one arm angle, as {@link Link}
+   * does, which see for the letters; what the two of them do not need is left out, and a direction
+   * needs no scale. False where the tie rod does not reach.
+   */
+  private boolean travelled(int i, double tieSquared) {
+    double ballX = travelX[i];
+    double ballY = travelY[i];
+    double ballZ = travelZ[i];
+    double lx = topX - ballX;
+    double ly = topY - ballY;
+    double lz = topZ - ballZ;
+    double mx = tieInner.x() - ballX;
+    double my = tieInner.y() - ballY;
+    double mz = tieInner.z() - ballZ;
+    double e = axisDistance;
+    double squared = lx * lx + ly * ly + lz * lz;
+    double along = squared - e * e;
+    if (!(along > 0)) {
+      return false;
+    }
+    double root = Math.sqrt(along);
+    double lm = lx * mx + ly * my + lz * mz;
+    double px = ly * mz - lz * my;
+    double py = lz * mx - lx * mz;
+    double pz = lx * my - ly * mx;
+    double area = px * px + py * py + pz * pz;
+    double tie = root * tie2 - e * tie1;
+    double across = tie3;
+    double offLine = tie * tie + across * across * squared;
+    double known = tie1 * tie1 + tie2 * tie2 + across * across - tieSquared;
+    double product =
+        (known + (mx * mx + my * my + mz * mz)) / 2 * squared - (root * tie1 + e * tie2) * lm;
+    double both = offLine * area;
+    double left = both - product * product;
+    double whole = both * squared;
+    if (!(left >= 0) || !(whole > 0)) {
+      return false;
+    }
+    double sine = sign * Math.sqrt(left * squared);
+    double cosine = product * squared;
+    double t = root * wheel2 - e * wheel1;
+    double a = t * tie + wheel3 * across * squared;
+    double b = wheel3 * tie - t * across;
+    double km = product * a + sine * b;
+    double kl = (root * wheel1 + e * wheel2) * both - km * lm;
+    double kp = cosine * b - sine * a;
+    wheelHeights[i] = ballZ + (kl * lz + km * squared * mz + kp * pz) / whole;
+    t = root * spin2 - e * spin1;
+    a = t * tie + spin3 * across * squared;
+    b = spin3 * tie - t * across;
+    km = product * a + sine * b;
+    kl = (root * spin1 + e * spin2) * both - km * lm;
+    kp = cosine * b - sine * a;
+    km *= squared;
+    slopes[i] = (kl * lx + km * mx + kp * px) / (kl * ly + km * my + kp * py) - toeSlope;
+    return true;
+  }
+
   /** The parabola through three neighbouring points of toe against wheel height. */
   private double through(double z, int i) {
     double z0 = wheelHeights[i];
@@ -280,103 +315,5 @@ public final class QuickStrut {
     return slopes[i] * (z - z1) * (z - z2) / ((z0 - z1) * (z0 - z2))
         + slopes[i + 1] * (z - z0) * (z - z2) / ((z1 - z0) * (z1 - z2))
         + slopes[i + 2] * (z - z0) * (z - z1) / ((z2 - z0) * (z2 - z1));
-  }
-
-  private double first(Vec3 v) {
-    return along * v.x() + aside * v.y();
-  }
-
-  private double second(Vec3 v) {
-    return along * v.y() - aside * v.x();
-  }
-
-  private double turned2(double x2, double x3) {
-    return x2 * cosTurn - x3 * sinTurn;
-  }
-
-  private double turned3(double x2, double x3) {
-    return x2 * sinTurn + x3 * cosTurn;
-  }
-
-  /** Places the line from ball joint to top pivot; false where they are too close. */
-  private boolean link() {
-    double lx = topX - ballX;
-    double ly = topY - ballY;
-    double lz = topZ - ballZ;
-    double squared = lx * lx + ly * ly + lz * lz;
-    double alongAxis = squared - axisDistance * axisDistance;
-    if (!(alongAxis > 0)) {
-      return false;
-    }
-    double inverse = 1 / Math.sqrt(squared);
-    along = Math.sqrt(alongAxis) * inverse;
-    aside = axisDistance * inverse;
-    c1x = lx * inverse;
-    c1y = ly * inverse;
-    c1z = lz * inverse;
-    // Any two directions square to the line and to each other serve: the turn is reckoned from
-    // them, and its branch is told by its derivative. These take no root; the line points upward.
-    if (!(c1z > -0.5)) {
-      return false;
-    }
-    double k = -1 / (1 + c1z);
-    c3x = c1x * c1y * k;
-    c2x = 1 + c1x * c1x * k;
-    c2y = c3x;
-    c2z = -c1x;
-    c3y = 1 + c1y * c1y * k;
-    c3z = -c1y;
-    return true;
-  }
-
-  private boolean turnToToe() {
-    double m1 = headX * c1x + headY * c1y;
-    double m2 = headX * c2x + headY * c2y;
-    double m3 = headX * c3x + headY * c3y;
-    double x2 = second(spin);
-    double x3 = spin.z();
-    return turn(x2 * m2 + x3 * m3, x2 * m3 - x3 * m2, -first(spin) * m1, -1.0);
-  }
-
-  private boolean turnByTie(double lengthSquared) {
-    double x2 = second(tieOuter);
-    double x3 = tieOuter.z();
-    double f = first(tieOuter);
-    double qx = ballX + c1x * f - tieInner.x();
-    double qy = ballY + c1y * f - tieInner.y();
-    double qz = ballZ + c1z * f - tieInner.z();
-    double q2 = qx * c2x + qy * c2y + qz * c2z;
-    double q3 = qx * c3x + qy * c3y + qz * c3z;
-    double c = (lengthSquared - (qx * qx + qy * qy + qz * qz) - x2 * x2 - x3 * x3) / 2;
-    return turn(x2 * q2 + x3 * q3, x2 * q3 - x3 * q2, c, tieSign);
-  }
-
-  /** A cos u + B sin u = C on the branch where the left side grows (+1) or falls (-1) with u. */
-  private boolean turn(double a, double b, double c, double sign) {
-    double squared = a * a + b * b;
-    double left = squared - c * c;
-    if (!(left >= 0) || squared == 0.0) {
-      return false;
-    }
-    double derivative = sign * Math.sqrt(left);
-    double inverse = 1 / squared;
-    cosTurn = (a * c + b * derivative) * inverse;
-    sinTurn = (b * c - a * derivative) * inverse;
-    return true;
-  }
-
-  private double wheelZ() {
-    double x2 = second(wheel);
-    double x3 = wheel.z();
-    return ballZ + c1z * first(wheel) + c2z * turned2(x2, x3) + c3z * turned3(x2, x3);
-  }
-
-  /** Tangent of the wheel's toe. */
-  private double spinSlope() {
-    double f = first(spin);
-    double x2 = second(spin);
-    double s2 = turned2(x2, spin.z());
-    double s3 = turned3(x2, spin.z());
-    return (c1x * f + c2x * s2 + c3x * s3) / (c1y * f + c2y * s2 + c3y * s3);
   }
 }

@@ -1,7 +1,9 @@
 package dev.towerscribe.cli;
 
 import java.io.IOException;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 
@@ -10,6 +12,29 @@ final class OutputFile {
   private static final String HALF_WRITTEN = ".towerscribe-part";
 
   private OutputFile() {}
+
+  /**
+   * Refuses a place whose folder is missing: only folders named for output are made.
+   *
+   * @param path its place
+   * @param given the place as it was given
+   * @throws Refusal if there is no such folder
+   */
+  static void refuseWithoutFolder(Path path, String given) throws Refusal {
+    Path folder = path.getParent();
+    // Links are followed: a folder may well be one.
+    if (folder == null || Files.isDirectory(folder)) {
+      return;
+    }
+    Path named = Path.of(given).getParent();
+    throw new Refusal(
+        Exit.FILES,
+        given
+            + ": the folder "
+            + (named == null ? folder : named)
+            + (Files.exists(folder) ? " is not a folder" : " does not exist")
+            + ", so nothing was written");
+  }
 
   /**
    * Writes a file beside its place, reads it back, and moves it there.
@@ -46,6 +71,10 @@ final class OutputFile {
     } catch (IOException e) {
       if (ops.exists(part)) {
         ops.delete(part);
+      }
+      // The file beside it is no name that the user knows.
+      if (e instanceof AccessDeniedException) {
+        throw new AccessDeniedException(path.toString());
       }
       throw e;
     }

@@ -7,6 +7,7 @@ import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.job.JobReader;
 import dev.towerscribe.job.MountText;
 import dev.towerscribe.model.Job;
+import dev.towerscribe.model.Mount;
 import dev.towerscribe.placement.CannotPlace;
 import dev.towerscribe.placement.FeasibleMap;
 import dev.towerscribe.placement.Layouts;
@@ -72,10 +73,16 @@ final class PlaceCommand implements Command {
     }
     LoadedJob loaded = LoadedJob.load(path, List.of());
     Job job = loaded.layout().job();
+    // A search takes a while: what bars the writing is said before it.
     Optional<Path> write = Optional.empty();
+    String before = "";
     if (given.hasMatchedOption("--write")) {
-      Path target = context.path(given.matchedOptionValue("--write", ""));
+      String name = given.matchedOptionValue("--write", "");
+      Path target = context.path(name);
       refuseTarget(path, target, given.hasMatchedOption("--force"));
+      OutputFile.refuseWithoutFolder(target, name);
+      before = Files.readString(path, StandardCharsets.UTF_8);
+      refuseText(before, job);
       write = Optional.of(target);
     }
     boolean map = given.hasMatchedOption("-o");
@@ -84,11 +91,14 @@ final class PlaceCommand implements Command {
     try (ProgressBar bar = ProgressBar.ofTerminal(context.console())) {
       found = Placements.find(job, new Placements.Settings(Reach.USUAL, threads, map), bar::at);
     } catch (CannotPlace e) {
-      throw new Refusal(Exit.WRONG_USE, file + ": " + e.getMessage());
+      if (e.isStop() && given.hasMatchedOption("--json")) {
+        context.console().print(PlacementJson.of(job, List.of()));
+      }
+      throw new Refusal(e.isStop() ? Exit.STOPPED : Exit.WRONG_USE, file + ": " + e.getMessage());
     }
     if (found.offers().isEmpty()) {
       if (given.hasMatchedOption("--json")) {
-        context.console().print(PlacementJson.of(job, found));
+        context.console().print(PlacementJson.of(job, found.offers()));
       }
       throw new Refusal(Exit.STOPPED, none(found));
     }
@@ -96,7 +106,7 @@ final class PlaceCommand implements Command {
     Offer chosen = found.offers().get(0);
     if (write.isPresent()) {
       chosen = chosen(found.offers(), given.matchedOptionValue("--offer", "A"));
-      text = Optional.of(placed(path, job, chosen));
+      text = Optional.of(placed(before, job, chosen.mount()));
       prove(text.get(), write.get(), job, chosen);
     }
     if (map) {
@@ -109,7 +119,7 @@ final class PlaceCommand implements Command {
         .console()
         .print(
             given.hasMatchedOption("--json")
-                ? PlacementJson.of(job, found)
+                ? PlacementJson.of(job, found.offers())
                 : PlacementText.of(job, found));
     if (write.isPresent() && !given.hasMatchedOption("--json")) {
       context
@@ -171,16 +181,20 @@ final class PlaceCommand implements Command {
             + PlacementMap.letter(offers.size() - 1));
   }
 
-  /** The job's text with another mount, read back before it goes anywhere. */
-  private static byte[] placed(Path path, Job job, Offer offer) throws IOException, Refusal {
-    String text = Files.readString(path, StandardCharsets.UTF_8);
+  /** Refuses a job file whose mount cannot be replaced by any other. */
+  private static void refuseText(String text, Job job) throws Refusal {
     if (MountText.differsBySide(text)) {
       throw new Refusal(
           Exit.WRONG_USE,
           "the job gives one side a [mount] of its own, and an offer is one placement for both:"
               + " take it out, or enter the figures by hand");
     }
-    Optional<String> changed = MountText.with(text, job.units(), offer.mount());
+    placed(text, job, job.sides().values().iterator().next().mount());
+  }
+
+  /** The job's text with another mount, read back before it goes anywhere. */
+  private static byte[] placed(String text, Job job, Mount mount) throws Refusal {
+    Optional<String> changed = MountText.with(text, job.units(), mount);
     if (changed.isEmpty()) {
       throw new Refusal(
           Exit.WRONG_USE,

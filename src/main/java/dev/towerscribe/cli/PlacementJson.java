@@ -3,6 +3,7 @@ package dev.towerscribe.cli;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.placement.Offer;
 import dev.towerscribe.placement.Placements;
+import java.util.List;
 
 /**
  * Offers as data: one JSON object, format 1, degrees, mm and mm2 whatever the job's units. An offer
@@ -17,18 +18,18 @@ final class PlacementJson {
    * Writes what a search found.
    *
    * @param job the job
-   * @param found what was found
+   * @param offers what was found; empty where no placement stands
    * @return one line of JSON with its line end
    */
-  static String of(Job job, Placements.Found found) {
+  static String of(Job job, List<Offer> offers) {
     JsonWriter json = new JsonWriter();
     json.beginObject();
     json.key("format").value(FORMAT);
     json.key("title").value(job.title());
     json.key("units").value("mm");
-    json.key("figures").value(found.estimate() ? "estimate" : "linkage");
+    json.key("figures").value(Placements.isEstimate(job) ? "estimate" : "linkage");
     json.key("offers").beginArray();
-    for (Offer offer : found.offers()) {
+    for (Offer offer : offers) {
       json.beginObject().key("name").value(offer.name());
       json.key("rotation").value(offer.mount().rotation().degrees());
       json.key("rearward").value(offer.mount().rearwardMm());

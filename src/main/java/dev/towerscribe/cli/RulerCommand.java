@@ -67,6 +67,7 @@ final class RulerCommand implements Command {
     }
     String file = given.matchedOptionValue("-o", DEFAULT_FILE);
     Path path = context.path(file);
+    OutputFile.refuseWithoutFolder(path, file);
     List<Page> pages = List.of(Ruler.page(print, info));
     byte[] pdf = PdfWriter.write(info.map(JobInfo::title).orElse(TITLE), pages);
     PackCommand.refuse(PdfProof.check(pdf, pages));

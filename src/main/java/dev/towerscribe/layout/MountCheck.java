@@ -21,11 +21,17 @@ import java.util.function.Function;
  */
 public final class MountCheck {
   private final List<TowerFit> towers;
+
+  /** How many towers each of them stands for. */
+  private final List<Integer> counts;
+
   private final List<Finding> always;
   private final double openingMm2;
 
-  private MountCheck(List<TowerFit> towers, List<Finding> always, double openingMm2) {
+  private MountCheck(
+      List<TowerFit> towers, List<Integer> counts, List<Finding> always, double openingMm2) {
     this.towers = List.copyOf(towers);
+    this.counts = List.copyOf(counts);
     this.always = List.copyOf(always);
     this.openingMm2 = openingMm2;
   }
@@ -78,20 +84,33 @@ public final class MountCheck {
    */
   public static MountCheck of(Job job, Function<SideJob, Optional<ShaftReach>> shaft) {
     List<TowerFit> towers = new ArrayList<>();
+    List<Integer> counts = new ArrayList<>();
     List<Finding> always = new ArrayList<>();
     double opening = 0.0;
     Map<Side, Cuts> allCuts = new EnumMap<>(Side.class);
-    job.sides().forEach((side, of) -> allCuts.put(side, Layout.cuts(of)));
+    SideJob first = null;
+    for (SideJob side : job.sides().values()) {
+      boolean twin = first != null && twins(first, side);
+      allCuts.put(side.side(), twin ? allCuts.get(first.side()) : Layout.cuts(side));
+      first = first == null ? side : first;
+    }
     Box bearings = allCuts.values().stream().map(TowerFit::bearings).reduce(Box::union).get();
     SideJob before = null;
     ShaftModel.Known moving = null;
     for (SideJob side : job.sides().values()) {
       Cuts cuts = allCuts.get(side.side());
+      if (before != null && always.isEmpty() && twins(before, side)) {
+        // What is said of the one is said of the other.
+        counts.set(0, 2);
+        opening *= 2;
+        continue;
+      }
       if (before == null || !sameShaft(before, side)) {
         moving = ShaftModel.fit(side, shaft, bearings);
       }
       before = side;
       towers.add(new TowerFit(side, cuts, shaft, moving));
+      counts.add(1);
       SideLayout bare = Layout.bare(side, cuts, Optional.empty());
       Findings findings = new Findings(side.side(), job.units());
       HoleChecks.spacing(bare, findings);
@@ -101,7 +120,7 @@ public final class MountCheck {
       findings.gravestFirst().stream().filter(Finding::isStop).forEach(always::add);
       opening += cuts.finished().area() - bare.opening().area();
     }
-    return new MountCheck(towers, always, opening);
+    return new MountCheck(towers, counts, always, opening);
   }
 
   /** Whether the shafts of both sides move alike: one side is the other's mirror image. */
@@ -111,6 +130,16 @@ public final class MountCheck {
         && a.tower().pivotHeightMm() == b.tower().pivotHeightMm()
         && a.tower().sheetMm() == b.tower().sheetMm()
         && a.plate().equals(b.plate());
+  }
+
+  /** Whether one side is the other's mirror image in all that a placement is checked for. */
+  private static boolean twins(SideJob a, SideJob b) {
+    return sameShaft(a, b)
+        && a.plate().handed()
+        && a.tower().equals(b.tower())
+        && a.holes().equals(b.holes())
+        && a.cut().equals(b.cut())
+        && a.tools().equals(b.tools());
   }
 
   /**
@@ -211,8 +240,8 @@ public final class MountCheck {
     double sin = Math.sin(rotation);
     double cos = Math.cos(rotation);
     double area = 0.0;
-    for (TowerFit tower : towers) {
-      area += tower.overlap(sin, cos, rearward, inboard, scratch.inner);
+    for (int i = 0; i < towers.size(); i++) {
+      area += counts.get(i) * towers.get(i).overlap(sin, cos, rearward, inboard, scratch.inner);
     }
     return area;
   }

@@ -87,17 +87,22 @@ final class HeldBack {
     worth.read(p);
     Worth.Trouble trouble = worth.trouble();
     if (trouble == Worth.Trouble.LINKAGE) {
-      return "the linkage does not get to ride height";
+      return "the linkage does not get to ride height" + side(p, trouble);
     }
     if (!worth.allows(p.rotation(), p.rearward(), p.inboard())) {
       return stops(p);
     }
     return switch (trouble) {
-      case CAMBER_LIMIT -> "camber passes its limit";
-      case PAST -> "caster passes the most wanted";
-      case CAMBER_AIM -> "the camber aim is out of reach";
+      case CAMBER_LIMIT -> "camber passes its limit" + side(p, trouble);
+      case PAST -> "caster passes the most wanted" + side(p, trouble);
+      case CAMBER_AIM -> "the camber aim is out of reach" + side(p, trouble);
       default -> "";
     };
+  }
+
+  /** Which side it is, where the sides differ and only one has the trouble. */
+  private String side(Lattice.Place p, Worth.Trouble trouble) {
+    return worth.onlySide(p, trouble).map(s -> " on the " + s.word()).orElse("");
   }
 
   private String stops(Lattice.Place p) {

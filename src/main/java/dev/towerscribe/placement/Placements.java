@@ -129,7 +129,7 @@ public final class Placements {
           List.of(),
           inTheWay);
     } catch (NotReached e) {
-      throw new CannotPlace(
+      throw CannotPlace.stopped(
           "the strut as measured does not work out: "
               + e.reason().words()
               + "; run check, and measure the points that it names again");
@@ -164,7 +164,7 @@ public final class Placements {
     List<SideJob> sides = List.copyOf(job.sides().values());
     for (SideJob side : sides) {
       if (side.strut().isEmpty() && side.axis().isEmpty()) {
-        throw new CannotPlace(
+        throw CannotPlace.lacking(
             "the job gives neither the strut's points nor a steering axis for the "
                 + side.side().word()
                 + " side, so nothing is known of its caster and camber; add [strut] or [axis]");
@@ -172,7 +172,7 @@ public final class Placements {
       Plate first = sides.get(0).plate();
       if (!side.plate().slot().equals(first.slot())
           || side.plate().bearingXMm() != first.bearingXMm()) {
-        throw new CannotPlace(
+        throw CannotPlace.lacking(
             "the plates of both sides have different slots, so no one placement serves both; place"
                 + " each side in a job of its own");
       }
@@ -187,11 +187,21 @@ public final class Placements {
             .distinct()
             .toList();
     if (!stops.isEmpty()) {
-      throw new CannotPlace(
+      throw CannotPlace.stopped(
           "the strut as measured does not work out: "
               + stops.stream().collect(Collectors.joining("; ")));
     }
-    return sides.stream().anyMatch(s -> s.strut().isEmpty());
+    return isEstimate(job);
+  }
+
+  /**
+   * Whether a search's figures are estimates.
+   *
+   * @param job the job
+   * @return true if the strut's points are missing on a side
+   */
+  public static boolean isEstimate(Job job) {
+    return job.sides().values().stream().anyMatch(s -> s.strut().isEmpty());
   }
 
   /** The figures of a job as it stands, as an offer of that name. */

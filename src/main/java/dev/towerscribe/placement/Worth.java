@@ -5,6 +5,7 @@ import dev.towerscribe.alignment.NotReached;
 import dev.towerscribe.layout.MountCheck;
 import dev.towerscribe.model.Aims;
 import dev.towerscribe.model.Job;
+import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
 import java.util.ArrayList;
 import java.util.List;
@@ -37,6 +38,7 @@ final class Worth {
   private final double[] camberAim;
   private final double[] camberLimit;
   private final double bearingX;
+  private final List<Side> named = new ArrayList<>();
 
   /** What the linkage has against a place. */
   enum Trouble {
@@ -73,6 +75,7 @@ final class Worth {
     bearingX = jobs.get(0).plate().bearingXMm();
     for (int i = 0; i < jobs.size(); i++) {
       sides.add(SideAngles.of(jobs.get(i)).orElseThrow());
+      named.add(jobs.get(i).side());
       Goals goals = goals(jobs.get(i));
       casterTo[i] = goals.casterTo().map(a -> a.degrees()).orElse(Double.POSITIVE_INFINITY);
       camberAim[i] = goals.camber().radians();
@@ -115,10 +118,8 @@ final class Worth {
    * @return false where a side does not get to ride height or passes its camber limit
    */
   boolean read(Lattice.Place p) {
-    double rotation = lattice.radians(p.rotation());
-    double along = bearingX + lattice.settings().get(p.setting());
-    double fore = -lattice.mm(p.rearward()) - along * Math.sin(rotation);
-    double in = lattice.mm(p.inboard()) + along * Math.cos(rotation);
+    double fore = fore(p);
+    double in = in(p);
     double least = Double.POSITIVE_INFINITY;
     double past = 0.0;
     double missed = 0.0;
@@ -153,6 +154,43 @@ final class Worth {
     trouble =
         past > PASS_DEG ? Trouble.PAST : missed > PASS_DEG ? Trouble.CAMBER_AIM : Trouble.NONE;
     return true;
+  }
+
+  private double fore(Lattice.Place p) {
+    double along = bearingX + lattice.settings().get(p.setting());
+    return -lattice.mm(p.rearward()) - along * Math.sin(lattice.radians(p.rotation()));
+  }
+
+  private double in(Lattice.Place p) {
+    double along = bearingX + lattice.settings().get(p.setting());
+    return lattice.mm(p.inboard()) + along * Math.cos(lattice.radians(p.rotation()));
+  }
+
+  /**
+   * The one side of two that differ which has a trouble at a place; empty where both have it, where
+   * the sides are alike, or where the job has one side only.
+   */
+  Optional<Side> onlySide(Lattice.Place p, Trouble asked) {
+    List<Side> having = new ArrayList<>();
+    for (int i = 0; i < sides.size(); i++) {
+      if (has(i, fore(p), in(p), asked)) {
+        having.add(named.get(i));
+      }
+    }
+    return sides.size() > 1 && having.size() == 1 ? Optional.of(having.get(0)) : Optional.empty();
+  }
+
+  private boolean has(int i, double fore, double in, Trouble asked) {
+    SideAngles side = sides.get(i);
+    if (!side.set(fore, in)) {
+      return asked == Trouble.LINKAGE;
+    }
+    return switch (asked) {
+      case NONE, LINKAGE -> false;
+      case CAMBER_LIMIT -> Math.toDegrees(side.camber()) < camberLimit[i] - PASS_DEG;
+      case PAST -> Math.toDegrees(side.caster()) - casterTo[i] > PASS_DEG;
+      case CAMBER_AIM -> Math.toDegrees(side.outOfReach(camberAim[i])) > PASS_DEG;
+    };
   }
 
   /** Whether the place read lies within the window and the bolt's reach. */

@@ -76,7 +76,7 @@ public final class PlacementMap {
             + " setting there. Hatched: no placement stands, for the reason written there. Lines:"
             + " caster in degrees, the lesser of both sides"
             + (estimate ? ", estimated" : "")
-            + ".",
+            + ". Letters: the offers; a letter set aside is joined to its place, the dot.",
         Type.BODY);
     page.add(new Drawing(map, offers, info.units(), page.columnMm(), height), GAP, false);
     page.table(table(offers, new Lengths(info.units()), page.columnMm()), GAP);
@@ -157,7 +157,6 @@ public final class PlacementMap {
     private static final double ABOVE = 6.5;
     private static final double WORDS = 3.0;
     private static final double NARROW_MM = 34.0;
-    private static final double LETTER_MM = 2.7;
     private static final double SPACING_MM = 2.4;
 
     private static final Map<Barrier, Double> DIRECTIONS = new LinkedHashMap<>();
@@ -187,9 +186,9 @@ public final class PlacementMap {
       double h = box.height() / rows();
       List<Box> taken = new ArrayList<>();
       List<Item> words = new ArrayList<>();
-      for (int i = 0; i < offers.size(); i++) {
-        taken.add(Box.around(place(offers.get(i).mount(), box), LETTER_MM + 1));
-      }
+      OfferMarks marks =
+          OfferMarks.of(offers.stream().map(o -> place(o.mount(), box)).toList(), box);
+      taken.addAll(marks.boxes());
       for (Map.Entry<Barrier, Double> one : DIRECTIONS.entrySet()) {
         Region region =
             CellRegions.of(
@@ -216,11 +215,7 @@ public final class PlacementMap {
       contours(box, w, h, taken, out, words);
       axes(box, w, h, out);
       out.addAll(words);
-      for (int i = 0; i < offers.size(); i++) {
-        Vec2 at = place(offers.get(i).mount(), box);
-        out.add(new Item.Circle(Layer.NOTES, at, LETTER_MM, Pen.OUTLINE, Ink.WHITE));
-        out.add(Type.text(at.x(), at.y() - WORDS / 2, WORDS, Align.MIDDLE, letter(i)));
-      }
+      marks.draw(out);
     }
 
     private Vec2 place(Mount mount, Box box) {
@@ -273,12 +268,14 @@ public final class PlacementMap {
       }
     }
 
+    /** Words with the ground cleared for them, which must not cut into other words. */
     private static Box around(Block block, Vec2 p) {
       return new Box(
-          p.x() - block.widthMm() / 2,
-          p.y() - block.heightMm() / 2,
-          p.x() + block.widthMm() / 2,
-          p.y() + block.heightMm() / 2);
+              p.x() - block.widthMm() / 2,
+              p.y() - block.heightMm() / 2,
+              p.x() + block.widthMm() / 2,
+              p.y() + block.heightMm() / 2)
+          .grown(LabelPlacer.CLEARED_MM);
     }
 
     /** Lines of equal caster between the middles of cells that stand, each with its number. */

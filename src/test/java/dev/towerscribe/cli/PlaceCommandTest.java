@@ -166,6 +166,57 @@ class PlaceCommandTest {
   }
 
   @Test
+  void whatBarsTheWritingIsSaidBeforeTheSearch() throws Exception {
+    // A search of this job ends with 1: that it does not says that none was made.
+    String none = Templates.text("wren.toml").replaceAll("(?m)^keep = .*$", "keep = 45.0");
+    Files.writeString(directory.resolve("none.toml"), none);
+    assertThat(run("place", "none.toml", "--write", "b.toml")).isEqualTo(Exit.STOPPED);
+    for (String side : List.of("left", "right")) {
+      Files.writeString(
+          directory.resolve("side.toml"), none + "\n[" + side + ".mount]\nsetting = 4.0\n");
+      assertThat(run("place", "side.toml", "--write", "b.toml")).isEqualTo(Exit.WRONG_USE);
+      assertThat(err).contains("one placement for both");
+    }
+    Files.writeString(
+        directory.resolve("quoted.toml"), none.replaceAll("(?m)^rearward =", "\"rearward\" ="));
+    assertThat(run("place", "quoted.toml", "--write", "b.toml")).isEqualTo(Exit.WRONG_USE);
+    assertThat(err).contains("one key to a line");
+    assertThat(run("place", "none.toml", "--write", "nodir/x.toml")).isEqualTo(Exit.FILES);
+    assertThat(files()).containsExactly(INPUT, "none.toml", "quoted.toml", "side.toml");
+  }
+
+  @Test
+  void aFolderThatIsMissingIsNamedAsGiven() throws Exception {
+    assertThat(run("place", INPUT, "--write", "nodir/x.toml")).isEqualTo(Exit.FILES);
+    assertThat(err)
+        .contains("nodir/x.toml: the folder nodir does not exist")
+        .doesNotContain("part")
+        .doesNotContain(directory.toString());
+    assertThat(run("place", INPUT, "--write", INPUT + "/x.toml")).isEqualTo(Exit.FILES);
+    assertThat(err).contains(INPUT + " is not a folder");
+    assertThat(run("ruler", "-o", "nodir/x.pdf")).isEqualTo(Exit.FILES);
+    assertThat(err).contains("nodir/x.pdf: the folder nodir does not exist");
+    assertThat(files()).containsExactly(INPUT);
+  }
+
+  @Test
+  void pointsThatMakeNoLinkageAreAStopAsTheyAreToAlign() throws Exception {
+    Files.writeString(
+        directory.resolve("line.toml"),
+        Templates.text("wren.toml")
+            .replaceAll("(?m)^ball_joint = .*$", "ball_joint = [-135.0, 347.5, 208.5]"));
+    assertThat(run("align", "line.toml", "--json")).isEqualTo(Exit.STOPPED);
+    JsonNode finding =
+        new ObjectMapper().readTree(out).get("sides").get("left").get("findings").get(0);
+    assertThat(run("place", "line.toml", "--write", "b.toml")).isEqualTo(Exit.STOPPED);
+    assertThat(out).isEmpty();
+    assertThat(err).contains(finding.get("id").textValue() + ": " + finding.get("say").textValue());
+    assertThat(run("place", "line.toml", "--json")).isEqualTo(Exit.STOPPED);
+    assertThat(new ObjectMapper().readTree(out).get("offers")).isEmpty();
+    assertThat(files()).containsExactly(INPUT, "line.toml");
+  }
+
+  @Test
   void anInchJobIsWrittenInInchesAndReadsBack() throws Exception {
     Files.writeString(directory.resolve("inch.toml"), Templates.text("siskin.toml"));
     JsonNode offers = json("place", "inch.toml", "--json", "--write", "placed.toml");

@@ -16,9 +16,11 @@ import dev.towerscribe.job.Templates;
 import dev.towerscribe.layout.JobLayout;
 import dev.towerscribe.model.CutRules;
 import dev.towerscribe.model.Job;
+import dev.towerscribe.model.Mount;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.BeforeAll;
@@ -149,6 +151,38 @@ class PlacementsTest {
         assertThat(near).as(offer.name()).isTrue();
       }
     }
+  }
+
+  @Test
+  void theSideThatPassesTheMostCasterIsNamedWhereTheSidesDiffer() throws Exception {
+    // Mirror images pass it together, so neither is named.
+    assertThat(found.offers())
+        .extracting(Offer::heldBackBy)
+        .anyMatch(w -> w.contains("passes the most wanted"))
+        .noneMatch(w -> w.contains("passes the most wanted on"));
+    // The right top stands 3 mm further back, so that the right has the more caster.
+    Job job =
+        new JobReader(Lettering::canWrite)
+            .parse(
+                Templates.text("wren.toml") + "\n[right.strut]\ntop = [-23.0, 545.0, 790.0]\n",
+                plate -> Optional.of(Templates.text(plate)));
+    List<Offer> offers = Placements.find(job, PLAIN, f -> {}).offers();
+    Offer held =
+        offers.stream()
+            .filter(o -> o.heldBackBy().startsWith("further rearward by 0.1 mm, caster passes"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(held.heldBackBy()).contains("caster passes the most wanted on the right");
+    assertThat(offers)
+        .extracting(Offer::heldBackBy)
+        .noneMatch(w -> w.contains("most wanted on the left"));
+    // The alignment of the job there says so too: 6 degrees are the most that its aims want.
+    Mount m = held.mount();
+    Job further =
+        job.with(new Mount(m.rotation(), m.rearwardMm() + 0.1, m.inboardMm(), m.settingMm()));
+    Map<Side, SideAlignment> sides = Alignment.of(further).sides();
+    assertThat(sides.get(Side.RIGHT).at().orElseThrow().caster().degrees()).isGreaterThan(6);
+    assertThat(sides.get(Side.LEFT).at().orElseThrow().caster().degrees()).isLessThan(6);
   }
 
   @Test

@@ -2,9 +2,11 @@ package dev.towerscribe.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.towerscribe.drawing.Ink;
 import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.Page;
 import dev.towerscribe.geometry.Box;
+import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Mount;
 import dev.towerscribe.model.Paper;
 import dev.towerscribe.model.Print;
@@ -17,6 +19,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
@@ -102,5 +106,50 @@ class PlacementMapTest {
       // The offers' letters, and numbers on the lines of equal caster.
       assertThat(PageRules.words(pages.get(0))).contains("A", "B", "3", "4");
     }
+  }
+
+  @Test
+  void lettersOfOffersThatNearlyCoincideAreApartAndEachIsJoinedToItsPlace() {
+    // A tenth of a degree and of a millimetre apart, and a third not far off.
+    List<Offer> offers =
+        List.of(offer("a", 64.6, 3), offer("b", 64.7, 3.1), offer("c", 66, 2), offer("d", 20, -5));
+    List<Page> pages =
+        PlacementMap.pages(
+            map(),
+            offers,
+            false,
+            new Print(Paper.A4, 10, 1, 1),
+            new JobInfo("Wren hatch", Optional.empty(), LengthUnit.MM, "ABC123", List.of()));
+    List<Item> items = pages.get(0).items();
+    List<Item.Circle> rings = circles(items).filter(c -> c.fill() == Ink.WHITE).toList();
+    List<Item.Circle> dots = circles(items).filter(c -> c.fill() == Ink.BLACK).toList();
+    assertThat(rings).hasSize(4);
+    for (Item.Circle a : rings) {
+      for (Item.Circle b : rings) {
+        assertThat(a == b || a.centre().distanceTo(b.centre()) > a.radiusMm() + b.radiusMm())
+            .isTrue();
+      }
+    }
+    // D alone has room to itself.
+    assertThat(dots).hasSize(3);
+    for (int i = 0; i < 3; i++) {
+      Vec2 dot = dots.get(i).centre();
+      Vec2 ring = rings.get(i).centre();
+      assertThat(items)
+          .anyMatch(
+              item -> item instanceof Item.Line l && l.from().equals(dot) && l.to().equals(ring));
+    }
+    // The dots lie as the offers do: one scale along each axis, taken from the two farthest.
+    Vec2 lone = rings.get(3).centre();
+    double across = (dots.get(2).centre().x() - lone.x()) / (66 - 20);
+    double up = (dots.get(2).centre().y() - lone.y()) / (2 + 5);
+    assertThat(dots.get(0).centre().distanceTo(lone.plus(new Vec2(across * 44.6, up * 8))))
+        .isLessThan(ROUNDING_MM);
+    assertThat(dots.get(1).centre().distanceTo(lone.plus(new Vec2(across * 44.7, up * 8.1))))
+        .isLessThan(ROUNDING_MM);
+  }
+
+  private static Stream<Item.Circle> circles(List<Item> items) {
+    return items.stream().filter(Item.Circle.class::isInstance).map(Item.Circle.class::cast);
   }
 }
