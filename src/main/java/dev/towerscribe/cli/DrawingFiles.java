@@ -9,6 +9,7 @@ import dev.towerscribe.part.Part;
 import dev.towerscribe.part.PartKind;
 import dev.towerscribe.part.Parts;
 import dev.towerscribe.sheet.JobInfo;
+import dev.towerscribe.sheet.MachineSheet;
 import dev.towerscribe.sheet.PartSheets;
 import dev.towerscribe.sheet.StrengthPage;
 import dev.towerscribe.sheet.TowerSheets;
@@ -90,12 +91,13 @@ final class DrawingFiles {
   }
 
   private void machine(PartSheets.Subject subject, boolean svg) {
-    Page page = PartSheets.fullSize(subject, job, info, style);
+    MachineSheet sheet = PartSheets.fullSize(subject, job, info, style);
+    Page page = sheet.page();
     if (svg) {
       byte[] file = SvgWriter.write(page);
       put(subject.stem() + ".svg", file, SvgProof.check(file, page));
     }
-    dxf(subject.stem(), page);
+    dxf(subject.stem(), sheet);
     Part part = subject.part();
     PartName name =
         new PartName(
@@ -142,9 +144,9 @@ final class DrawingFiles {
     put(stem + ".pdf", file, PdfProof.check(file, pages));
   }
 
-  private void dxf(String stem, Page page) {
-    byte[] file = DxfWriter.write(page, version);
-    put(stem + ".dxf", file, DxfProof.check(file, page, version));
+  private void dxf(String stem, MachineSheet sheet) {
+    byte[] file = DxfWriter.write(sheet.page(), version, sheet.datum());
+    put(stem + ".dxf", file, DxfProof.check(file, sheet.page(), version, sheet.datum()));
   }
 
   private void put(String name, byte[] file, List<String> wrong) {

@@ -63,7 +63,7 @@ public final class PartSheets {
    * @param style units and projection; the paper does not matter
    * @return the sheet
    */
-  public static Page fullSize(Subject subject, JobInfo job, DrawingInfo info, Style style) {
+  public static MachineSheet fullSize(Subject subject, JobInfo job, DrawingInfo info, Style style) {
     return ShopSheets.fullSize(content(subject, job, info, style));
   }
 

@@ -29,6 +29,11 @@ final class PartViews {
     }
 
     @Override
+    public boolean hasDatum() {
+      return true;
+    }
+
+    @Override
     public Box bounds() {
       return part.solid().outline().bounds();
     }
@@ -93,6 +98,11 @@ final class PartViews {
     @Override
     public String caption() {
       return "FROM THE SIDE";
+    }
+
+    @Override
+    public boolean hasDatum() {
+      return false;
     }
 
     @Override

@@ -91,7 +91,7 @@ final class ShopSheets {
    * @param content what is drawn
    * @return the sheet
    */
-  static Page fullSize(Content content) {
+  static MachineSheet fullSize(Content content) {
     TitleBlock block = content.block().of("1 of 1", "1:1", "none");
     double viewsWide = 0;
     double viewsHigh = BAR_ROOM_MM;
@@ -119,7 +119,10 @@ final class ShopSheets {
             Optional.of(
                 new Box(
                     split + GAP_MM, title.maxY() + GAP_MM, f.maxX() - GAP_MM, f.maxY() - GAP_MM)));
-    return pages(content, leaf, rooms, 1, false).get(0);
+    View above = content.views().stream().filter(View::hasDatum).findFirst().orElseThrow();
+    return new MachineSheet(
+        pages(content, leaf, rooms, 1, false).get(0),
+        places(content.views(), rooms.views(), 1).get(content.views().indexOf(above)).origin());
   }
 
   private static double heightOf(List<Flow.Entry> entries) {
@@ -236,26 +239,20 @@ final class ShopSheets {
 
   private static void views(
       List<View> views, Box room, double factor, List<Item> items, List<Proof> proofs) {
-    double spare = room.height() - BAR_ROOM_MM;
-    for (View view : views) {
-      spare -= cellMm(view, factor);
-    }
-    double pad = Math.max(0, spare / (views.size() + 1));
-    double top = room.maxY();
-    for (View view : views) {
-      top -= pad;
+    List<Placing> places = places(views, room, factor);
+    for (int i = 0; i < views.size(); i++) {
+      View view = views.get(i);
+      Placing at = places.get(i);
       Box b = view.bounds();
       double middle = room.centre().x();
-      double upper = top - CAPTION_MM - view.dimensionRoomMm();
-      Placing at =
-          new Placing(
-              new Vec2(middle - factor * b.centre().x(), upper - factor * b.maxY()), factor);
+      double upper = at.origin().y() + factor * b.maxY();
+      double top = upper + CAPTION_MM + view.dimensionRoomMm();
       List<Item> drawn = new ArrayList<>();
       view.draw(at, drawn);
       new Strokes(Layer.NOTES, drawn)
           .text(middle, top - CAPTION_MM + 2.0, CAPTION_CAP_MM, Align.MIDDLE, view.caption());
-      top -= cellMm(view, factor);
-      Box area = new Box(room.minX() + 1, top, room.maxX() - 1, upper + view.dimensionRoomMm());
+      double foot = top - cellMm(view, factor);
+      Box area = new Box(room.minX() + 1, foot, room.maxX() - 1, upper + view.dimensionRoomMm());
       drawn.addAll(
           new DimensionPlacer(DimensionStyle.ISO)
               .place(area, Obstacles.of(view.outlines(at), drawn), view.wishes(at))
@@ -265,6 +262,28 @@ final class ShopSheets {
       items.addAll(drawn);
       proofs.addAll(view.proofs(at));
     }
+  }
+
+  /** Where each view stands: one under the other, the spare room shared out between them. */
+  private static List<Placing> places(List<View> views, Box room, double factor) {
+    double spare = room.height() - BAR_ROOM_MM;
+    for (View view : views) {
+      spare -= cellMm(view, factor);
+    }
+    double pad = Math.max(0, spare / (views.size() + 1));
+    double top = room.maxY();
+    List<Placing> places = new ArrayList<>();
+    for (View view : views) {
+      top -= pad;
+      Box b = view.bounds();
+      double upper = top - CAPTION_MM - view.dimensionRoomMm();
+      places.add(
+          new Placing(
+              new Vec2(room.centre().x() - factor * b.centre().x(), upper - factor * b.maxY()),
+              factor));
+      top -= cellMm(view, factor);
+    }
+    return places;
   }
 
   /** A bar of 100 mm of paper, or of the drawing where that is at 1:1. */

@@ -61,7 +61,7 @@ public final class TowerSheets {
    * @param style units
    * @return the sheet
    */
-  public static Page fullSize(
+  public static MachineSheet fullSize(
       SideLayout layout, JobInfo job, DrawingInfo info, PartSheets.Style style) {
     return ShopSheets.fullSize(content(layout, job, info, style));
   }
@@ -95,6 +95,11 @@ public final class TowerSheets {
     public String caption() {
       return "VIEW FROM ABOVE, FORWARD IS UP, INBOARD IS "
           + (layout.side() == Side.LEFT ? "RIGHT" : "LEFT");
+    }
+
+    @Override
+    public boolean hasDatum() {
+      return true;
     }
 
     @Override

@@ -12,6 +12,9 @@ interface View {
   /** Words written by it: "FROM ABOVE". */
   String caption();
 
+  /** Whether its (0, 0) is what the part's X and Y are measured from. */
+  boolean hasDatum();
+
   /** What it covers, true mm. */
   Box bounds();
 

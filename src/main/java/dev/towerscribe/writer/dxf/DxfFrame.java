@@ -26,6 +26,7 @@ final class DxfFrame {
   private static final int AGAINST_GROUND = 7;
 
   private final Page page;
+  private final Vec2 datum;
   private final DxfVersion version;
   private final List<Layer> layers;
   private int handles;
@@ -43,8 +44,9 @@ final class DxfFrame {
   private final String paperLayout;
   private final String textStyle;
 
-  DxfFrame(Page page, DxfVersion version, List<Layer> layers) {
+  DxfFrame(Page page, DxfVersion version, Vec2 datum, List<Layer> layers) {
     this.page = page;
+    this.datum = datum;
     this.version = version;
     this.layers = List.copyOf(layers);
     // Those that are spoken of before they are written.
@@ -93,10 +95,12 @@ final class DxfFrame {
     out.text(9, "$ACADVER").text(1, version.acadVersion());
     out.text(9, "$DWGCODEPAGE").text(3, "ANSI_1252");
     out.text(9, "$INSBASE").point(10, Vec2.ZERO);
+    out.from(datum);
     out.text(9, "$EXTMIN").point(10, Vec2.ZERO);
     out.text(9, "$EXTMAX").point(10, corner);
     out.text(9, "$LIMMIN").point2(10, Vec2.ZERO);
     out.text(9, "$LIMMAX").point2(10, corner);
+    out.from(Vec2.ZERO);
     out.text(9, "$LTSCALE").length(40, 1);
     out.text(9, "$TEXTSTYLE").text(7, TEXT_STYLE);
     out.text(9, "$CLAYER").text(8, LAYER_ZERO);
@@ -197,7 +201,7 @@ final class DxfFrame {
     beginEntry(out, "VPORT", table, "AcDbViewportTableRecord");
     out.text(2, is2000() ? "*Active" : "*ACTIVE").whole(70, 0);
     out.point2(10, Vec2.ZERO).point2(11, new Vec2(1, 1));
-    out.point2(12, page.centre()).point2(13, Vec2.ZERO);
+    out.point2(12, page.centre().minus(datum)).point2(13, Vec2.ZERO);
     out.point2(14, new Vec2(10, 10)).point2(15, new Vec2(10, 10));
     // Looking straight down.
     out.length(16, 0).length(26, 0).length(36, 1);
@@ -353,8 +357,9 @@ final class DxfFrame {
     out.whole(72, 1).whole(73, 0).whole(74, 1).text(7, "").whole(75, 16).length(147, 1);
     out.length(148, 0).length(149, 0);
     out.text(100, "AcDbLayout").text(1, name).whole(70, 1).whole(71, model ? 0 : 1);
-    out.point2(10, Vec2.ZERO).point2(11, corner).point(12, Vec2.ZERO);
-    out.point(14, Vec2.ZERO).point(15, corner).length(146, 0);
+    out.from(datum).point2(10, Vec2.ZERO).point2(11, corner).from(Vec2.ZERO);
+    out.point(12, Vec2.ZERO);
+    out.from(datum).point(14, Vec2.ZERO).point(15, corner).from(Vec2.ZERO).length(146, 0);
     out.point(13, Vec2.ZERO).point(16, new Vec2(1, 0)).point(17, new Vec2(0, 1)).whole(76, 0);
     out.text(330, space);
   }

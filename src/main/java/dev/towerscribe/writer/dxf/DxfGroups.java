@@ -18,6 +18,13 @@ final class DxfGroups {
   private static final String LINE_END = "\r\n";
 
   private final StringBuilder text = new StringBuilder(1 << 14);
+  private Vec2 datum = Vec2.ZERO;
+
+  /** Points given from now on are written as seen from another origin. */
+  DxfGroups from(Vec2 origin) {
+    datum = origin;
+    return this;
+  }
 
   DxfGroups text(int code, String value) {
     String number = Integer.toString(code);
@@ -48,7 +55,7 @@ final class DxfGroups {
 
   /** A point of x and y alone. */
   DxfGroups point2(int code, Vec2 p) {
-    return length(code, p.x()).length(code + 10, p.y());
+    return length(code, p.x() - datum.x()).length(code + 10, p.y() - datum.y());
   }
 
   DxfGroups beginSection(String name) {

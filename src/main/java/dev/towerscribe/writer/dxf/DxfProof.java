@@ -60,6 +60,8 @@ public final class DxfProof {
           "SOLID", List.of("AcDbEntity", "AcDbTrace"),
           "TEXT", List.of("AcDbEntity", "AcDbText", "AcDbText"));
 
+  private final Vec2 datum;
+
   private record Round(Vec2 centre, double radiusMm) {}
 
   private record Straight(Vec2 from, Vec2 to) {}
@@ -70,7 +72,8 @@ public final class DxfProof {
   private final List<Straight> straights = new ArrayList<>();
   private final List<String> mismatches = new ArrayList<>();
 
-  private DxfProof(DxfReader file, DxfVersion version) {
+  private DxfProof(DxfReader file, DxfVersion version, Vec2 datum) {
+    this.datum = datum;
     this.file = file;
     this.version = version;
   }
@@ -88,10 +91,23 @@ public final class DxfProof {
    * @return one line for each mismatch; empty if the file is proved
    */
   public static List<String> check(byte[] dxf, Page page, DxfVersion version) {
+    return check(dxf, page, version, Vec2.ZERO);
+  }
+
+  /**
+   * Proves a file whose origin stands for a point of the page.
+   *
+   * @param dxf the file
+   * @param page what was to be written
+   * @param version the form it was to have
+   * @param datum that point, page mm
+   * @return one line for each mismatch; empty if the file is proved
+   */
+  public static List<String> check(byte[] dxf, Page page, DxfVersion version, Vec2 datum) {
     List<String> lines = new ArrayList<>();
     String where = "drawing " + page.label();
     try {
-      DxfProof proof = new DxfProof(DxfReader.read(dxf), version);
+      DxfProof proof = new DxfProof(DxfReader.read(dxf), version, datum);
       proof.header(page);
       proof.names();
       if (version == DxfVersion.R2000) {
@@ -130,8 +146,8 @@ public final class DxfProof {
     }
     Vec2 corner = new Vec2(page.widthMm(), page.heightMm());
     for (String kind : List.of("$EXT", "$LIM")) {
-      if (apart(file.variable(kind + "MIN").point(10), Vec2.ZERO)
-          || apart(file.variable(kind + "MAX").point(10), corner)) {
+      if (apart(file.variable(kind + "MIN").point(10), Vec2.ZERO.minus(datum))
+          || apart(file.variable(kind + "MAX").point(10), corner.minus(datum))) {
         mismatches.add("the extents or limits are not the paper's");
       }
     }
@@ -263,20 +279,22 @@ public final class DxfProof {
           rounds,
           round ->
               Math.max(
-                  round.centre.distanceTo(hole.centre()),
+                  round.centre.distanceTo(hole.centre().minus(datum)),
                   Math.abs(round.radiusMm - hole.radiusMm())),
           DxfProof::words,
-          new Round(hole.centre(), hole.radiusMm()));
+          new Round(hole.centre().minus(datum), hole.radiusMm()));
     } else if (proof instanceof Proof.Bar bar) {
+      Vec2 from = bar.from().minus(datum);
+      Vec2 to = bar.to().minus(datum);
       compare(
           bar.name(),
           straights,
           line ->
               Math.min(
-                  Math.max(line.from.distanceTo(bar.from()), line.to.distanceTo(bar.to())),
-                  Math.max(line.to.distanceTo(bar.from()), line.from.distanceTo(bar.to()))),
+                  Math.max(line.from.distanceTo(from), line.to.distanceTo(to)),
+                  Math.max(line.to.distanceTo(from), line.from.distanceTo(to))),
           DxfProof::words,
-          new Straight(bar.from(), bar.to()));
+          new Straight(from, to));
     } else {
       throw new IllegalStateException("no way to prove " + proof);
     }

@@ -3,6 +3,7 @@ package dev.towerscribe.writer.dxf;
 import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.Layer;
 import dev.towerscribe.drawing.Page;
+import dev.towerscribe.geometry.Vec2;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
@@ -12,9 +13,21 @@ public final class DxfWriter {
   private DxfWriter() {}
 
   /**
-   * Writes a drawing. One unit is one mm, x to the right, y up, origin at the paper's lower left
-   * corner; the paper's size only sets extents and limits. Layers in use are named after {@link
-   * Layer#id()} in capitals; their order is the order of entities.
+   * Writes a drawing, origin at the paper's lower left corner.
+   *
+   * @param page the drawing, without a window and with a true print scale
+   * @param version the form
+   * @return the file, ASCII, lines ending in carriage return and line feed
+   * @throws IllegalArgumentException as {@link #write(Page, DxfVersion, Vec2)} does
+   */
+  public static byte[] write(Page page, DxfVersion version) {
+    return write(page, version, Vec2.ZERO);
+  }
+
+  /**
+   * Writes a drawing. One unit is one mm, x to the right, y up; the paper's size only sets extents
+   * and limits. Layers in use are named after {@link Layer#id()} in capitals; their order is the
+   * order of entities.
    *
    * <p>A contour becomes its lines and arcs one after another, a whole circle a CIRCLE. Tints and
    * white areas, which stand for no edge, are left out. A black area becomes a SOLID if it has
@@ -23,12 +36,13 @@ public final class DxfWriter {
    *
    * @param page the drawing, without a window and with a true print scale
    * @param version the form
+   * @param datum the page point that the file's origin stands for: a part's datum
    * @return the file, ASCII, lines ending in carriage return and line feed
    * @throws IllegalArgumentException if the page has a window or a print scale, which would make
    *     lengths untrue or leave parts out, if a radius or a height of text is not positive, or if a
    *     text has a character that the sheet font cannot write
    */
-  public static byte[] write(Page page, DxfVersion version) {
+  public static byte[] write(Page page, DxfVersion version, Vec2 datum) {
     if (!page.scale().isTrue()) {
       throw new IllegalArgumentException("a DXF is not made for a printer's scale");
     }
@@ -39,10 +53,10 @@ public final class DxfWriter {
         Arrays.stream(Layer.values())
             .filter(layer -> page.items().stream().anyMatch(item -> item.layer() == layer))
             .toList();
-    DxfFrame frame = new DxfFrame(page, version, layers);
+    DxfFrame frame = new DxfFrame(page, version, datum, layers);
     DxfGroups body = new DxfGroups();
     frame.tablesAndBlocks(body);
-    body.beginSection("ENTITIES");
+    body.beginSection("ENTITIES").from(datum);
     DxfPainter painter = new DxfPainter(page.items(), version, body, frame);
     for (Layer layer : layers) {
       for (Item item : page.items()) {
@@ -51,7 +65,7 @@ public final class DxfWriter {
         }
       }
     }
-    body.endSection();
+    body.endSection().from(Vec2.ZERO);
     frame.objects(body);
     body.text(0, "EOF");
     // Written last though it stands first: it names the first handle not in use.
