@@ -330,7 +330,7 @@ class JobFaultsTest {
                 "right.tower.shet",
                 "Did you mean sheet?"),
             arguments("[right.tower]", "[left]\ncut = 3\n[right.tower]", "left.cut", "a table"),
-            arguments("[right.tower]", "left = 3\n[right.tower]", "aims.left", "unknown key"),
+            arguments("[right.tower]", "left = 3\n[right.tower]", "load.left", "unknown key"),
             // Plate files.
             arguments(
                 "[plate]",
