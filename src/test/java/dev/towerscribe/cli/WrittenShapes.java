@@ -198,14 +198,21 @@ final class WrittenShapes {
 
   // STEP
 
-  /** Cylinders: x, y of the axis, radius; every axis must stand upright. */
+  /**
+   * Cylinders: x, y of the axis, radius, height of the placement; every axis must stand upright.
+   */
   static List<double[]> stepCylinders(Path file) throws IOException {
     return stepRound(file, "CYLINDRICAL_SURFACE");
   }
 
-  /** Cones: x, y of the axis, radius at their placement. */
+  /** Cones: x, y of the axis, radius and height at their placement. */
   static List<double[]> stepCones(Path file) throws IOException {
     return stepRound(file, "CONICAL_SURFACE");
+  }
+
+  /** Level circles: x, y, radius and height of each. */
+  static List<double[]> stepCircles(Path file) throws IOException {
+    return stepRound(file, "CIRCLE");
   }
 
   private static List<double[]> stepRound(Path file, String surface) throws IOException {
@@ -226,7 +233,7 @@ final class WrittenShapes {
       double[] at = triple(entities.get(placement[1]));
       double[] axis = triple(entities.get(placement[2]));
       assertThat(Math.abs(axis[2])).as(entity).isEqualTo(1.0);
-      found.add(new double[] {at[0], at[1], Double.parseDouble(words[2])});
+      found.add(new double[] {at[0], at[1], Double.parseDouble(words[2]), at[2]});
     }
     return found;
   }
