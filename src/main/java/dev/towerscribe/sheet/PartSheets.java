@@ -51,11 +51,12 @@ public final class PartSheets {
    * @throws NoRoomException if words find no room on the paper
    */
   public static List<Page> onPaper(Subject subject, JobInfo job, DrawingInfo info, Style style) {
-    return ShopSheets.onPaper(content(subject, job, info, style), Leaf.of(style.paper()));
+    return ShopSheets.onPaper(content(subject, job, info, style, true), Leaf.of(style.paper()));
   }
 
   /**
-   * The same drawing as one sheet at 1:1 without a frame, for files that machines read.
+   * The same drawing as one sheet at 1:1 without a frame, for files that machines read. The other
+   * hand is told in words alone: its small picture would be cut like any other edge.
    *
    * @param subject what is drawn
    * @param job title, date, mark, accepted stops
@@ -64,11 +65,11 @@ public final class PartSheets {
    * @return the sheet
    */
   public static MachineSheet fullSize(Subject subject, JobInfo job, DrawingInfo info, Style style) {
-    return ShopSheets.fullSize(content(subject, job, info, style));
+    return ShopSheets.fullSize(content(subject, job, info, style, false));
   }
 
   private static ShopSheets.Content content(
-      Subject subject, JobInfo job, DrawingInfo info, Style style) {
+      Subject subject, JobInfo job, DrawingInfo info, Style style, boolean otherHandDrawn) {
     Sizes sizes = new Sizes(style.unit(), style.both());
     Part part = subject.part();
     View above = new PartViews.Above(part, sizes);
@@ -80,7 +81,7 @@ public final class PartSheets {
         subject.stem(),
         title(part),
         views,
-        width -> tables(subject, job, sizes, width),
+        width -> tables(subject, job, sizes, otherHandDrawn, width),
         (sheet, scale, paper) -> block(subject, job, info, style, sheet, scale, paper));
   }
 
@@ -99,7 +100,7 @@ public final class PartSheets {
   }
 
   private static List<Flow.Entry> tables(
-      Subject subject, JobInfo job, Sizes sizes, double widthMm) {
+      Subject subject, JobInfo job, Sizes sizes, boolean otherHandDrawn, double widthMm) {
     Part part = subject.part();
     List<Flow.Entry> all = new ArrayList<>();
     ShopBlocks.accepted(all, job, widthMm);
@@ -108,36 +109,40 @@ public final class PartSheets {
       all.add(ShopBlocks.entry(frame, 2));
     }
     ShopBlocks.notes(all, PartTables.notes(part, sizes), widthMm);
-    all.add(ShopBlocks.entry(hands(subject, widthMm), 3));
+    hands(all, subject, otherHandDrawn, widthMm);
     if (PartTables.hasOutlineTable(part)) {
       ShopBlocks.table(all, PartTables.outline(part, sizes, widthMm), 3);
     }
     return all;
   }
 
-  private static Fragment hands(Subject subject, double widthMm) {
+  private static void hands(
+      List<Flow.Entry> all, Subject subject, boolean otherHandDrawn, double widthMm) {
     Part part = subject.part();
-    if (subject.mirrored().isPresent()) {
-      Part other = subject.mirrored().get();
-      return new OtherHand(
-          other,
-          List.of(
-              other.hand().word().toUpperCase(Locale.ROOT) + "-HAND PART",
-              "Mirror image of the one drawn: every Y changes its sign; upper and under face stay."
-                  + " Make "
+    if (subject.mirrored().isEmpty()) {
+      String words =
+          part.hand() == Hand.BOTH
+              ? "ONE PART for both sides of the car, not mirrored. Make " + part.quantity() + "."
+              : "For the "
+                  + part.hand().word().toUpperCase(Locale.ROOT)
+                  + " tower only. Make "
                   + part.quantity()
-                  + " of each."),
-          widthMm);
+                  + ".";
+      all.add(ShopBlocks.entry(ShopBlocks.band(words, widthMm), 3));
+      return;
     }
+    Part other = subject.mirrored().get();
+    String heading = other.hand().word().toUpperCase(Locale.ROOT) + "-HAND PART";
     String words =
-        part.hand() == Hand.BOTH
-            ? "ONE PART for both sides of the car, not mirrored. Make " + part.quantity() + "."
-            : "For the "
-                + part.hand().word().toUpperCase(Locale.ROOT)
-                + " tower only. Make "
-                + part.quantity()
-                + ".";
-    return ShopBlocks.band(words, widthMm);
+        "Mirror image of the one drawn: every Y changes its sign; upper and under face stay. Make "
+            + part.quantity()
+            + " of each.";
+    if (otherHandDrawn) {
+      all.add(ShopBlocks.entry(new OtherHand(other, List.of(heading, words), widthMm), 3));
+    } else {
+      all.add(ShopBlocks.entry(ShopBlocks.band(heading, widthMm), 3));
+      ShopBlocks.notes(all, List.of(words), widthMm);
+    }
   }
 
   private static TitleBlock block(

@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import dev.towerscribe.quantity.Tolerances;
-import java.awt.geom.Point2D;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -14,20 +13,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import javax.xml.parsers.DocumentBuilderFactory;
-import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.contentstream.PDFGraphicsStreamEngine;
-import org.apache.pdfbox.cos.COSName;
-import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDPage;
-import org.apache.pdfbox.pdmodel.graphics.image.PDImage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.w3c.dom.Element;
-import org.w3c.dom.NodeList;
 
 /**
  * The main job from end to end, on an asymmetric job with lean, dome, offset and a right-hand
@@ -158,7 +148,7 @@ class PackGeometryTest {
   void sheetsAgreeWithTheFormulas() throws Exception {
     for (boolean handed : new boolean[] {true, false}) {
       Path out = pack(handed, "across = 1.0, along = 1.0");
-      Map<String, List<double[]>> pdf = circlesByPage(out.resolve("pack.pdf"));
+      Map<String, List<double[]>> pdf = WrittenShapes.circlesByPage(out.resolve("pack.pdf"));
       for (String side : List.of("left", "right")) {
         for (String face : List.of("underside", "topside")) {
           String name = side + "-" + face;
@@ -185,7 +175,7 @@ class PackGeometryTest {
   @Test
   void aPrinterThatIsOffComesOutTrue() throws Exception {
     Path out = pack(true, "across = 1.013, along = 0.994");
-    Map<String, List<double[]>> pdf = circlesByPage(out.resolve("pack.pdf"));
+    Map<String, List<double[]>> pdf = WrittenShapes.circlesByPage(out.resolve("pack.pdf"));
     for (String name : List.of("left-underside", "right-topside")) {
       // What the file says times what the printer does, about the page's centre.
       List<double[]> printed = new ArrayList<>();
@@ -243,144 +233,11 @@ class PackGeometryTest {
 
   /** Circles of a named group: x, y (up), radius twice. */
   private static List<double[]> svgCircles(Path file, String group) throws Exception {
-    Element svg =
-        DocumentBuilderFactory.newInstance()
-            .newDocumentBuilder()
-            .parse(file.toFile())
-            .getDocumentElement();
+    Element svg = WrittenShapes.svg(file);
     assertThat(svg.getAttribute("width")).isEqualTo("297mm");
-    assertThat(svg.getAttribute("height")).isEqualTo("420mm");
-    assertThat(svg.getAttribute("viewBox").split("[ ,]+"))
-        .extracting(Double::parseDouble)
-        .containsExactly(0.0, 0.0, 297.0, 420.0);
-    List<double[]> circles = new ArrayList<>();
-    NodeList all = svg.getElementsByTagName("circle");
-    for (int i = 0; i < all.getLength(); i++) {
-      Element circle = (Element) all.item(i);
-      if (isIn(circle, group)) {
-        double r = Double.parseDouble(circle.getAttribute("r"));
-        circles.add(
-            new double[] {
-              Double.parseDouble(circle.getAttribute("cx")),
-              420 - Double.parseDouble(circle.getAttribute("cy")),
-              r,
-              r
-            });
-      }
-    }
-    return circles;
-  }
-
-  private static boolean isIn(Element element, String group) {
-    for (org.w3c.dom.Node n = element; n instanceof Element e; n = n.getParentNode()) {
-      assertThat(e.getAttribute("transform")).isEmpty();
-      if (e.getAttribute("id").equals(group)) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  /** Closed curves by page title: middle and both half widths, mm. */
-  private static Map<String, List<double[]>> circlesByPage(Path file) throws IOException {
-    Map<String, List<double[]>> pages = new LinkedHashMap<>();
-    try (PDDocument document = Loader.loadPDF(file.toFile())) {
-      var item = document.getDocumentCatalog().getDocumentOutline().getFirstChild();
-      while (item != null) {
-        PDPage page = item.findDestinationPage(document);
-        String stem = item.getTitle().toLowerCase(java.util.Locale.ROOT).replace(" tower", "");
-        Rounds rounds = new Rounds(page);
-        rounds.processPage(page);
-        pages.put(stem.replace(", ", "-").replace(' ', '-'), rounds.found);
-        item = item.getNextSibling();
-      }
-    }
-    return pages;
-  }
-
-  private static final class Rounds extends PDFGraphicsStreamEngine {
-    private final List<double[]> found = new ArrayList<>();
-    private final List<Point2D> ends = new ArrayList<>();
-    private boolean curved;
-
-    Rounds(PDPage page) {
-      super(page);
-    }
-
-    private void end() {
-      if (curved && ends.size() > 8) {
-        // The curve's joints lie evenly round it, the last on the first: their mean is the centre,
-        // and twice their mean square the square of each half width.
-        List<Point2D> joints = ends.subList(1, ends.size());
-        double x = joints.stream().mapToDouble(Point2D::getX).average().orElseThrow();
-        double y = joints.stream().mapToDouble(Point2D::getY).average().orElseThrow();
-        double xx =
-            joints.stream().mapToDouble(p -> Math.pow(p.getX() - x, 2)).average().orElseThrow();
-        double yy =
-            joints.stream().mapToDouble(p -> Math.pow(p.getY() - y, 2)).average().orElseThrow();
-        found.add(new double[] {x / PT, y / PT, Math.sqrt(2 * xx) / PT, Math.sqrt(2 * yy) / PT});
-      }
-      ends.clear();
-      curved = false;
-    }
-
-    @Override
-    public void moveTo(float x, float y) {
-      end();
-      ends.add(new Point2D.Double(x, y));
-    }
-
-    @Override
-    public void lineTo(float x, float y) {
-      ends.clear();
-      curved = false;
-    }
-
-    @Override
-    public void curveTo(float x1, float y1, float x2, float y2, float x3, float y3) {
-      curved = true;
-      ends.add(new Point2D.Double(x3, y3));
-    }
-
-    @Override
-    public Point2D getCurrentPoint() {
-      return ends.isEmpty() ? new Point2D.Double() : ends.get(ends.size() - 1);
-    }
-
-    @Override
-    public void closePath() {}
-
-    @Override
-    public void endPath() {
-      ends.clear();
-      curved = false;
-    }
-
-    @Override
-    public void strokePath() {
-      end();
-    }
-
-    @Override
-    public void fillPath(int windingRule) {
-      end();
-    }
-
-    @Override
-    public void fillAndStrokePath(int windingRule) {
-      end();
-    }
-
-    @Override
-    public void appendRectangle(Point2D p0, Point2D p1, Point2D p2, Point2D p3) {}
-
-    @Override
-    public void drawImage(PDImage pdImage) {}
-
-    @Override
-    public void clip(int windingRule) {}
-
-    @Override
-    public void shadingFill(COSName shadingName) {}
+    assertThat(WrittenShapes.svgHeight(svg)).isEqualTo(420.0);
+    return WrittenShapes.svgCircles(file, group).stream()
+        .map(c -> new double[] {c[0], c[1], c[2], c[2]})
+        .toList();
   }
 }
