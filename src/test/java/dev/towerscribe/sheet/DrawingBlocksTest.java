@@ -187,6 +187,8 @@ class DrawingBlocksTest {
     assertThat(mm.figure(65.804)).isEqualTo("65.8");
     assertThat(mm.figure(-38.256)).isEqualTo("-38.26");
     assertThat(mm.figure(-0.001)).isEqualTo("0");
+    // Published: 10 H7 is 10 to 10.015 (ISO 286-2, from memory); 10.02 would be too large.
+    assertThat(mm.limit(10.015)).isEqualTo("10.015");
     assertThat(mm.second(9)).isEmpty();
     assertThat(mm.lines(9)).containsExactly("9");
     assertThat(mm.named(6)).isEqualTo("6 mm");
