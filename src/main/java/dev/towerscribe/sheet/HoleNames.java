@@ -5,6 +5,7 @@ import dev.towerscribe.drawing.Ink;
 import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.Layer;
 import dev.towerscribe.drawing.Lettering;
+import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.drawing.TurnedBox;
 import dev.towerscribe.geometry.Arc;
 import dev.towerscribe.geometry.Box;
@@ -17,7 +18,10 @@ import dev.towerscribe.quantity.Angle;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Names beside holes on drawings, clear of every line that is there already where that can be. */
+/**
+ * Names beside holes on drawings, clear of every line that is there already where that can be. A
+ * name that finds no room close to its hole stands farther off, at the end of a thin line to it.
+ */
 final class HoleNames {
   private static final double CAP_MM = 3.5;
   private static final double LEAST_CAP_MM = 2.5;
@@ -25,6 +29,9 @@ final class HoleNames {
   private static final int DIRECTIONS = 24;
   private static final double STEP_MM = 1.5;
   private static final int STEPS = 8;
+
+  /** Steps tried for names at the end of a line: 45 mm. */
+  private static final int FAR_STEPS = 30;
 
   /** Chords of an arc are this long when it is asked whether a name lies across it, mm. */
   private static final double CHORD_MM = 1.0;
@@ -88,36 +95,80 @@ final class HoleNames {
 
   private static void name(
       Named f, Placing at, List<Vec2[]> lines, List<TurnedBox> taken, List<Item> out) {
+    for (double cap : new double[] {CAP_MM, LEAST_CAP_MM}) {
+      if (name(f, at, cap, 0, STEPS, lines, taken, out)) {
+        return;
+      }
+    }
+    name(f, at, LEAST_CAP_MM, STEPS + 1, FAR_STEPS, lines, taken, out);
+  }
+
+  /** Tries the places between two distances; beyond the nearer ones with a line to the hole. */
+  private static boolean name(
+      Named f,
+      Placing at,
+      double cap,
+      int fromStep,
+      int toStep,
+      List<Vec2[]> lines,
+      List<TurnedBox> taken,
+      List<Item> out) {
     double radius = at.length(f.diameterMm() / 2);
     Vec2 centre = at.point(f.centre());
-    for (double cap : new double[] {CAP_MM, LEAST_CAP_MM}) {
-      double wide = Lettering.width(f.name(), cap);
-      for (int step = 0; step <= STEPS; step++) {
-        for (int d = 0; d < DIRECTIONS; d++) {
-          // The first direction is up and to the right, between the arms of the centre mark.
-          Vec2 u = Vec2.polar(1, Angle.ofDegrees(45 + 360.0 * d / DIRECTIONS));
-          double reach = Math.abs(u.x()) * wide / 2 + Math.abs(u.y()) * cap / 2;
-          Vec2 c = centre.plus(u.times(radius + CLEAR_MM + reach + step * STEP_MM));
-          TurnedBox room =
-              TurnedBox.of(
-                  new Box(c.x() - wide / 2, c.y() - cap / 2, c.x() + wide / 2, c.y() + cap / 2)
-                      .grown(CLEAR_MM / 2));
-          if (isFree(room, lines, taken)) {
-            taken.add(room);
-            out.add(
-                new Item.Text(
-                    Layer.NOTES,
-                    new Vec2(c.x(), c.y() - cap / 2),
-                    cap,
-                    Align.MIDDLE,
-                    Angle.ZERO,
-                    f.name(),
-                    Ink.BLACK));
-            return;
+    boolean far = fromStep > 0;
+    Box all = far ? extent(lines, taken) : Box.around(centre, 0);
+    double wide = Lettering.width(f.name(), cap);
+    for (int step = fromStep; step <= toStep; step++) {
+      for (int d = 0; d < DIRECTIONS; d++) {
+        // The first direction is up and to the right, between the arms of the centre mark.
+        Vec2 u = Vec2.polar(1, Angle.ofDegrees(45 + 360.0 * d / DIRECTIONS));
+        double reach = Math.abs(u.x()) * wide / 2 + Math.abs(u.y()) * cap / 2;
+        Vec2 c = centre.plus(u.times(radius + CLEAR_MM + reach + step * STEP_MM));
+        TurnedBox room =
+            TurnedBox.of(
+                new Box(c.x() - wide / 2, c.y() - cap / 2, c.x() + wide / 2, c.y() + cap / 2)
+                    .grown(CLEAR_MM / 2));
+        Vec2 end = room.edgeToward(centre);
+        Vec2 touch =
+            end.distanceTo(centre) > radius
+                ? centre.toward(end, radius / end.distanceTo(centre))
+                : centre;
+        boolean joined =
+            !far
+                || all.contains(room.bounds())
+                    && taken.stream().allMatch(t -> t.lengthInside(touch, end) <= 0);
+        if (joined && isFree(room, lines, taken)) {
+          taken.add(room);
+          if (far) {
+            lines.add(new Vec2[] {touch, end});
+            out.add(new Item.Line(Layer.NOTES, touch, end, Pen.FINE));
           }
+          out.add(
+              new Item.Text(
+                  Layer.NOTES,
+                  new Vec2(c.x(), c.y() - cap / 2),
+                  cap,
+                  Align.MIDDLE,
+                  Angle.ZERO,
+                  f.name(),
+                  Ink.BLACK));
+          return true;
         }
       }
     }
+    return false;
+  }
+
+  /** What the view covers so far: no name goes beyond it. */
+  private static Box extent(List<Vec2[]> lines, List<TurnedBox> taken) {
+    Box all = Box.around(lines.get(0)[0], 0);
+    for (Vec2[] line : lines) {
+      all = all.union(Box.around(line[0], 0)).union(Box.around(line[1], 0));
+    }
+    for (TurnedBox box : taken) {
+      all = all.union(box.bounds());
+    }
+    return all;
   }
 
   private static boolean isFree(TurnedBox room, List<Vec2[]> lines, List<TurnedBox> taken) {

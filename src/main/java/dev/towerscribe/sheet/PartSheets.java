@@ -93,7 +93,8 @@ public final class PartSheets {
           case BOTH -> "";
         };
     String name = part.name();
-    if (name.contains(part.hand().word())) {
+    // As a word of its own only: a "bright plate" does not say which hand it is.
+    if (List.of(name.toLowerCase(Locale.ROOT).split("[^\\p{L}]+")).contains(part.hand().word())) {
       hand = "";
     }
     return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1) + hand;
@@ -175,7 +176,8 @@ public final class PartSheets {
                 List.of(
                     new FieldGrid.Field(
                         "General tolerances",
-                        "ISO 2768-" + part.general().value().word(),
+                        assumed(
+                            "ISO 2768-" + part.general().value().word(), part.general().assumed()),
                         45,
                         CAP_MM),
                     new FieldGrid.Field(

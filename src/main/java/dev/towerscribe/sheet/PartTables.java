@@ -27,7 +27,8 @@ final class PartTables {
   static Table holes(Part part, Sizes sizes, double widthMm) {
     boolean positions = part.features().stream().anyMatch(f -> f.position().isPresent());
     List<Table.Column> columns = new ArrayList<>();
-    columns.add(new Table.Column("Hole", 1.0, Align.START));
+    // Wide enough for "bearing", which else is broken within the word on A4.
+    columns.add(new Table.Column("Hole", 1.25, Align.START));
     columns.add(new Table.Column("X", sizes.both() ? 1.2 : 1.0, Align.END));
     columns.add(new Table.Column("Y", sizes.both() ? 1.2 : 1.0, Align.END));
     columns.add(new Table.Column("Size", 1.5, Align.END));
@@ -35,7 +36,7 @@ final class PartTables {
     if (positions) {
       columns.add(new Table.Column("Pos. " + DIAMETER, 0.9, Align.END));
     }
-    columns.add(new Table.Column("Note", 3.7, Align.START));
+    columns.add(new Table.Column("Note", 3.45, Align.START));
     List<List<Table.Cell>> rows = new ArrayList<>();
     for (Feature f : part.features()) {
       if (f.kind() == FeatureKind.WINDOW) {
@@ -75,9 +76,9 @@ final class PartTables {
   }
 
   private static String limits(Feature f, Sizes sizes) {
-    return sizes.figure(f.diameterMm() + f.size().lowerMm())
+    return sizes.limit(f.diameterMm() + f.size().lowerMm())
         + " to "
-        + sizes.figure(f.diameterMm() + f.size().upperMm());
+        + sizes.limit(f.diameterMm() + f.size().upperMm());
   }
 
   private static String note(Feature f, Sizes sizes) {

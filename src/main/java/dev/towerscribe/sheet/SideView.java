@@ -10,7 +10,6 @@ import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.Edge;
 import dev.towerscribe.geometry.FlatSolid;
 import dev.towerscribe.geometry.Recess;
-import dev.towerscribe.geometry.Segment;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.quantity.Tolerances;
 import java.util.ArrayList;
@@ -98,13 +97,8 @@ final class SideView {
     for (int i = 0; i < edges.size(); i++) {
       Edge before = edges.get((i + edges.size() - 1) % edges.size());
       Edge after = edges.get(i);
-      if (!(before instanceof Segment) || !(after instanceof Segment)) {
-        continue;
-      }
       Vec2 p = after.start();
-      Vec2 in = p.minus(before.start());
-      Vec2 out = after.end().minus(p);
-      double turn = Math.abs(in.cross(out)) / (in.norm() * out.norm());
+      double turn = Math.abs(heading(before, p).cross(heading(after, p)));
       boolean atEnd =
           p.x() - b.minX() < Tolerances.SAME_POINT_MM
               || b.maxX() - p.x() < Tolerances.SAME_POINT_MM;
@@ -113,6 +107,16 @@ final class SideView {
       }
     }
     return seen;
+  }
+
+  /** Which way an edge runs at one of its ends, of length one. */
+  private static Vec2 heading(Edge edge, Vec2 p) {
+    if (edge instanceof Arc arc) {
+      Vec2 way = p.minus(arc.centre()).quarterTurn().times(arc.sweep() > 0 ? 1 : -1);
+      return way.times(1 / way.norm());
+    }
+    Vec2 way = edge.end().minus(edge.start());
+    return way.times(1 / way.norm());
   }
 
   /** Whether nothing of the outline lies before a point of it, seen from -y. */

@@ -30,6 +30,11 @@ record Sizes(LengthUnit unit, boolean both) {
     return text(mm, unit);
   }
 
+  /** A limit of size, with one decimal more: so narrow a tolerance as H7 must not be rounded up. */
+  String limit(double mm) {
+    return Numbers.plain(unit.fromMm(mm), decimals(unit) + 1);
+  }
+
   /** The other unit's figure in brackets, or nothing. */
   String second(double mm) {
     return both ? "[" + text(mm, other()) + "]" : "";
