@@ -10,8 +10,8 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 
 /**
- * Times whole processes: packing the demo job, as the launcher does it, against a Java program that
- * does nothing. All kinds take turns within each round, so that a busy machine slows all alike; the
+ * Times whole processes: packing the demo job, and drawing its parts and jigs, as the launcher does
+ * it, against a Java program that does nothing. All kinds take turns within each round, so that a busy machine slows all alike; the
  * table gives medians, and ratios to the empty program, which say more than seconds do.
  *
  * <p>From the source directory, after a build: {@code java src/bench/java/PackBenchmark.java
@@ -77,15 +77,27 @@ public final class PackBenchmark {
     Path archive = target.resolve("towerscribe.jsa");
     List<String> pack =
         List.of("pack", Path.of("templates/wren.toml").toAbsolutePath().toString(), "-o", "pack");
+    List<String> drawing =
+        List.of(
+            "drawing",
+            Path.of("templates/wren.toml").toAbsolutePath().toString(),
+            "-o",
+            "drawings",
+            "--jig");
     Map<String, List<String>> kinds = new LinkedHashMap<>();
     kinds.put(
         "empty program", join(List.of(java), FLAGS, List.of("-cp", work.toString(), "Empty")));
     kinds.put("pack, plain java -jar", join(List.of(java, "-jar", jar.toString()), pack));
     kinds.put("pack, launcher's flags", join(List.of(java), FLAGS, jar(jar), pack));
+    kinds.put("drawing, launcher's flags", join(List.of(java), FLAGS, jar(jar), drawing));
     if (Files.exists(archive) && Files.size(archive) > 0) {
       kinds.put(
           "pack, flags and class archive",
           join(List.of(java), FLAGS, List.of("-XX:SharedArchiveFile=" + archive), jar(jar), pack));
+      kinds.put(
+          "drawing, flags and class archive",
+          join(
+              List.of(java), FLAGS, List.of("-XX:SharedArchiveFile=" + archive), jar(jar), drawing));
     }
     kinds.put("pack, ./towerscribe", join(List.of(Path.of("towerscribe").toRealPath().toString()), pack));
     return kinds;

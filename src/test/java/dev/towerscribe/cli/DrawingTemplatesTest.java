@@ -1,0 +1,151 @@
+package dev.towerscribe.cli;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.towerscribe.job.Templates;
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** {@code drawing} over every starter job: what a newcomer tries first. */
+class DrawingTemplatesTest {
+  private static final List<String> TOWERS =
+      List.of("tower-left.dxf", "tower-left.pdf", "tower-right.dxf", "tower-right.pdf");
+  private static final List<String> JIGS =
+      List.of(
+          "jig-left.dxf",
+          "jig-left.pdf",
+          "jig-left.step",
+          "jig-left.svg",
+          "jig-right.dxf",
+          "jig-right.pdf",
+          "jig-right.step",
+          "jig-right.svg");
+  private static final List<String> PLATE =
+      List.of("plate.dxf", "plate.pdf", "plate.step", "plate.svg");
+  private static final List<String> OTHER_HAND = List.of("plate-right.dxf", "plate-right.step");
+  private static final List<String> SLIDER =
+      List.of("slider.dxf", "slider.pdf", "slider.step", "slider.svg");
+
+  /**
+   * What each job says, read by hand: wren has a handed plate with a bearing's seat, and loads;
+   * siskin a handed plate whose bearing's seat is not given; dunnock one plate for both sides, with
+   * a seat.
+   */
+  private static final Map<String, List<List<String>>> FILES =
+      Map.of(
+          "wren.toml", List.of(PLATE, OTHER_HAND, SLIDER, List.of("strength.pdf")),
+          "siskin.toml", List.of(PLATE, OTHER_HAND),
+          "dunnock.toml", List.of(PLATE, SLIDER));
+
+  @TempDir Path directory;
+
+  @BeforeEach
+  void writeTemplates() throws Exception {
+    for (String name : Templates.names()) {
+      Path file = directory.resolve(name);
+      Files.createDirectories(file.getParent());
+      Files.writeString(file, Templates.text(name));
+    }
+  }
+
+  static Stream<String> starterJobs() {
+    return Templates.names().stream().filter(name -> !name.startsWith("plates/"));
+  }
+
+  /** A new starter job must say here what it draws. */
+  @Test
+  void everyStarterJobIsListed() {
+    assertThat(starterJobs()).containsExactlyInAnyOrderElementsOf(FILES.keySet());
+  }
+
+  @ParameterizedTest
+  @MethodSource("starterJobs")
+  void everyStarterJobIsDrawn(String job) throws Exception {
+    Run plain = run("drawing", job, "-o", "plain");
+    assertThat(plain.exit).as(plain.said).isEqualTo(Exit.DONE);
+    assertThat(written("plain")).isEqualTo(names(job, List.of()));
+    Run jigs = run("drawing", job, "-o", "jigs", "--jig");
+    assertThat(jigs.exit).as(jigs.said).isEqualTo(Exit.DONE);
+    assertThat(written("jigs")).isEqualTo(names(job, JIGS));
+  }
+
+  /** Every paper, projection and unit must leave room for the words of every starter job. */
+  @ParameterizedTest
+  @MethodSource("starterJobs")
+  void everyStarterJobIsDrawnOnSmallPaperInTheOtherUnitToo(String job) throws Exception {
+    for (String unit : List.of("mm", "in")) {
+      for (String paper : List.of("A4", "Letter")) {
+        Run run =
+            run(
+                "drawing",
+                job,
+                "-o",
+                "small",
+                "--jig",
+                "--both",
+                "--paper",
+                paper,
+                "--unit",
+                unit,
+                "--projection",
+                "first",
+                "--dxf",
+                "2000");
+        assertThat(run.exit).as("%s %s: %s", paper, unit, run.said).isEqualTo(Exit.DONE);
+        assertThat(written("small")).isEqualTo(names(job, JIGS));
+      }
+    }
+  }
+
+  /** With any stop finding nothing is written, and the finding is named. */
+  @Test
+  void aStopLeavesNothingWritten() throws Exception {
+    Path job = directory.resolve("wren.toml");
+    // A bushing wider than the finished 9 mm hole: its drill would make the hole too large.
+    String wide =
+        Files.readString(job)
+            .replace("bushing = { bore = 3.0, outside = 6.0 }", "bushing = { bore = 12.0 }");
+    Files.writeString(job, wide);
+    Run run = run("drawing", "wren.toml", "-o", "stopped", "--jig");
+    assertThat(run.exit).isEqualTo(Exit.STOPPED);
+    assertThat(run.said).contains("left.jig-drill.A", "right.jig-drill.C");
+    assertThat(directory.resolve("stopped")).doesNotExist();
+    // The plate itself is not at fault.
+    assertThat(run("drawing", "wren.toml", "-o", "drawn").exit).isEqualTo(Exit.DONE);
+  }
+
+  private record Run(int exit, String said) {}
+
+  private Run run(String... args) {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    PrintStream stream = new PrintStream(bytes, true, UTF_8);
+    int exit = Main.run(args, stream, stream, directory);
+    return new Run(exit, bytes.toString(UTF_8));
+  }
+
+  private static List<String> names(String job, List<String> more) {
+    TreeSet<String> names = new TreeSet<>(TOWERS);
+    FILES.get(job).forEach(names::addAll);
+    names.addAll(more);
+    names.add("drawing.list");
+    return List.copyOf(names);
+  }
+
+  private List<String> written(String folder) throws Exception {
+    try (Stream<Path> paths = Files.list(directory.resolve(folder))) {
+      return paths.map(p -> p.getFileName().toString()).sorted().toList();
+    }
+  }
+}
