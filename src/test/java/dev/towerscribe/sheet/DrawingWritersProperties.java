@@ -49,6 +49,10 @@ class DrawingWritersProperties {
   }
 
   private static Page fullSize(PartSheets.Subject subject, PartSheets.Style style) {
+    return machine(subject, style).page();
+  }
+
+  private static MachineSheet machine(PartSheets.Subject subject, PartSheets.Style style) {
     return PartSheets.fullSize(subject, SheetFixtures.info(), DrawingInfo.BLANK, style);
   }
 
@@ -65,7 +69,9 @@ class DrawingWritersProperties {
     assertThat(page.proofs()).hasSize((int) (rounds + recesses + 1));
     assertThat(SvgProof.check(SvgWriter.write(page), page)).isEmpty();
     for (DxfVersion version : DxfVersion.values()) {
-      assertThat(DxfProof.check(DxfWriter.write(page, version), page, version)).isEmpty();
+      Vec2 datum = machine(subject, style).datum();
+      byte[] dxf = DxfWriter.write(page, version, datum);
+      assertThat(DxfProof.check(dxf, page, version, datum)).isEmpty();
     }
     PartName name = new PartName(subject.stem(), part.name(), "", Optional.empty());
     byte[] step = StepWriter.write(part.solid(), name);
