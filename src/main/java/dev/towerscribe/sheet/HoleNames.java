@@ -33,6 +33,8 @@ final class HoleNames {
   /** Steps tried for names at the end of a line: 45 mm. */
   private static final int FAR_STEPS = 30;
 
+  private static final int FAR_DIRECTIONS = 120;
+
   /** Chords of an arc are this long when it is asked whether a name lies across it, mm. */
   private static final double CHORD_MM = 1.0;
 
@@ -116,12 +118,13 @@ final class HoleNames {
     double radius = at.length(f.diameterMm() / 2);
     Vec2 centre = at.point(f.centre());
     boolean far = fromStep > 0;
+    int directions = far ? FAR_DIRECTIONS : DIRECTIONS;
     Box all = far ? extent(lines, taken) : Box.around(centre, 0);
     double wide = Lettering.width(f.name(), cap);
     for (int step = fromStep; step <= toStep; step++) {
-      for (int d = 0; d < DIRECTIONS; d++) {
+      for (int d = 0; d < directions; d++) {
         // The first direction is up and to the right, between the arms of the centre mark.
-        Vec2 u = Vec2.polar(1, Angle.ofDegrees(45 + 360.0 * d / DIRECTIONS));
+        Vec2 u = Vec2.polar(1, Angle.ofDegrees(45 + 360.0 * d / directions));
         double reach = Math.abs(u.x()) * wide / 2 + Math.abs(u.y()) * cap / 2;
         Vec2 c = centre.plus(u.times(radius + CLEAR_MM + reach + step * STEP_MM));
         TurnedBox room =

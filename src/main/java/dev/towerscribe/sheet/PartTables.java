@@ -29,14 +29,15 @@ final class PartTables {
     List<Table.Column> columns = new ArrayList<>();
     // Wide enough for "bearing", which else is broken within the word on A4.
     columns.add(new Table.Column("Hole", 1.25, Align.START));
-    columns.add(new Table.Column("X", sizes.both() ? 1.2 : 1.0, Align.END));
-    columns.add(new Table.Column("Y", sizes.both() ? 1.2 : 1.0, Align.END));
+    // Wide enough for "-104.35" and "-0.5108": a figure broken in two would be misread.
+    columns.add(new Table.Column("X", 1.4, Align.END));
+    columns.add(new Table.Column("Y", 1.4, Align.END));
     columns.add(new Table.Column("Size", 1.5, Align.END));
     columns.add(new Table.Column("Limits", 1.6, Align.END));
     if (positions) {
-      columns.add(new Table.Column("Pos. " + DIAMETER, 0.9, Align.END));
+      columns.add(new Table.Column("Pos. " + DIAMETER, 1.25, Align.END));
     }
-    columns.add(new Table.Column("Note", 3.45, Align.START));
+    columns.add(new Table.Column("Note", 2.3, Align.START));
     List<List<Table.Cell>> rows = new ArrayList<>();
     for (Feature f : part.features()) {
       if (f.kind() == FeatureKind.WINDOW) {
