@@ -11,6 +11,7 @@ import dev.towerscribe.part.FeatureKind;
 import dev.towerscribe.part.Part;
 import dev.towerscribe.part.PartKind;
 import dev.towerscribe.part.PositionTolerance;
+import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -28,8 +29,10 @@ final class PartTables {
     boolean positions = part.features().stream().anyMatch(f -> f.position().isPresent());
     List<Table.Column> columns = new ArrayList<>();
     columns.add(new Table.Column("Hole", 1.0, Align.START));
-    columns.add(new Table.Column("X", sizes.both() ? 1.2 : 1.0, Align.END));
-    columns.add(new Table.Column("Y", sizes.both() ? 1.2 : 1.0, Align.END));
+    // Inches have four decimals: a figure broken over two lines reads as two figures.
+    double place = sizes.both() || sizes.unit() == LengthUnit.INCH ? 1.35 : 1.0;
+    columns.add(new Table.Column("X", place, Align.END));
+    columns.add(new Table.Column("Y", place, Align.END));
     columns.add(new Table.Column("Size", 1.5, Align.END));
     columns.add(new Table.Column("Limits", 1.6, Align.END));
     if (positions) {
@@ -46,7 +49,7 @@ final class PartTables {
       row.add(length(sizes, f.centre().x(), ""));
       row.add(length(sizes, f.centre().y(), ""));
       String before = f.edge().isEmpty() ? DIAMETER : "";
-      String size = before + sizes.figure(f.diameterMm()) + " " + f.size().text();
+      String size = before + sizes.figure(f.diameterMm()) + " " + sizes.tolerance(f.size());
       row.add(new Table.Cell(size.strip(), sizes.second(f.diameterMm())));
       row.add(Table.Cell.of(limits(f, sizes)));
       if (positions) {
