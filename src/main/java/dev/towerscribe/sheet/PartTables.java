@@ -11,6 +11,7 @@ import dev.towerscribe.part.FeatureKind;
 import dev.towerscribe.part.Part;
 import dev.towerscribe.part.PartKind;
 import dev.towerscribe.part.PositionTolerance;
+import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -27,18 +28,23 @@ final class PartTables {
   static Table holes(Part part, Sizes sizes, double widthMm) {
     boolean positions = part.features().stream().anyMatch(f -> f.position().isPresent());
     List<Table.Column> columns = new ArrayList<>();
+    // Inches have four decimals, and a figure broken over two lines would read as two figures.
+    boolean wide = sizes.both() || sizes.unit() == LengthUnit.INCH;
     // Wide enough for "bearing", which else is broken within the word on A4.
     columns.add(new Table.Column("Hole", 1.25, Align.START));
-    // Wide enough for "-104.35" and "-0.5108": a figure broken in two would be misread.
-    columns.add(new Table.Column("X", 1.4, Align.END));
-    columns.add(new Table.Column("Y", 1.4, Align.END));
+    columns.add(new Table.Column("X", wide ? 1.4 : 1.05, Align.END));
+    columns.add(new Table.Column("Y", wide ? 1.4 : 1.05, Align.END));
     columns.add(new Table.Column("Size", 1.5, Align.END));
     columns.add(new Table.Column("Limits", 1.6, Align.END));
     if (positions) {
-      columns.add(new Table.Column("Pos. " + DIAMETER, 1.25, Align.END));
+      columns.add(new Table.Column("Pos. " + DIAMETER, wide ? 1.25 : 1.0, Align.END));
     }
-    columns.add(new Table.Column("Note", 2.3, Align.START));
+    columns.add(new Table.Column("Note", wide ? 2.3 : 3.2, Align.START));
     List<List<Table.Cell>> rows = new ArrayList<>();
+    part.solid()
+        .outline()
+        .asCircle()
+        .ifPresent(edge -> rows.add(roundOutline(edge, sizes, columns.size())));
     for (Feature f : part.features()) {
       if (f.kind() == FeatureKind.WINDOW) {
         continue;
@@ -48,7 +54,7 @@ final class PartTables {
       row.add(length(sizes, f.centre().x(), ""));
       row.add(length(sizes, f.centre().y(), ""));
       String before = f.edge().isEmpty() ? DIAMETER : "";
-      String size = before + sizes.figure(f.diameterMm()) + " " + f.size().text();
+      String size = before + sizes.figure(f.diameterMm()) + " " + sizes.tolerance(f.size());
       row.add(new Table.Cell(size.strip(), sizes.second(f.diameterMm())));
       row.add(Table.Cell.of(limits(f, sizes)));
       if (positions) {
@@ -61,6 +67,19 @@ final class PartTables {
       rows.add(row);
     }
     return new Table(columns, rows, widthMm, 0);
+  }
+
+  /** A round outline stands with the holes; any other has a table of its own. */
+  private static List<Table.Cell> roundOutline(Arc edge, Sizes sizes, int columns) {
+    List<Table.Cell> row = new ArrayList<>();
+    row.add(Table.Cell.of("outline"));
+    point(row, sizes, edge.centre());
+    row.add(length(sizes, 2 * edge.radius(), DIAMETER));
+    while (row.size() < columns - 1) {
+      row.add(Table.Cell.of(""));
+    }
+    row.add(Table.Cell.of("edge of the part; general tolerance"));
+    return row;
   }
 
   private static String label(Feature f, List<Feature> all) {

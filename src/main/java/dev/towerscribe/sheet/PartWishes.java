@@ -102,7 +102,7 @@ final class PartWishes {
               at.point(f.centre()),
               at.length(f.diameterMm() / 2),
               Optional.empty(),
-              sizes.lines(count + "\u2300", f.diameterMm(), " " + f.size().text())));
+              sizes.lines(count + "\u2300", f.diameterMm(), " " + sizes.tolerance(f.size()))));
     }
   }
 
@@ -130,7 +130,7 @@ final class PartWishes {
             at.point(new Vec2(b.maxX(), b.minY())),
             at.point(new Vec2(b.maxX(), b.maxY())),
             true,
-            sizes.lines("", b.height(), f.size().text().isEmpty() ? "" : " " + f.size().text())));
+            sizes.lines("", b.height(), (" " + sizes.tolerance(f.size())).stripTrailing())));
     radii(edge, sizes, at, wishes);
   }
 

@@ -1,5 +1,6 @@
 package dev.towerscribe.sheet;
 
+import dev.towerscribe.part.SizeTolerance;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Numbers;
 import java.util.List;
@@ -13,6 +14,8 @@ import java.util.List;
  * @param both whether the other is shown too
  */
 record Sizes(LengthUnit unit, boolean both) {
+  private static final String EITHER_WAY = "+/-";
+
   private static int decimals(LengthUnit unit) {
     return unit == LengthUnit.MM ? 2 : 4;
   }
@@ -60,6 +63,16 @@ record Sizes(LengthUnit unit, boolean both) {
   String named(double mm) {
     String first = figure(mm) + " " + unit.symbol();
     return both ? first + " [" + text(mm, other()) + " " + other().symbol() + "]" : first;
+  }
+
+  /**
+   * A tolerance as it stands behind a size: a grade by its name, equal deviations in the unit that
+   * counts. Their own text is in mm, which behind a size in inches would be 25 times too wide.
+   */
+  String tolerance(SizeTolerance tolerance) {
+    return tolerance.text().startsWith(EITHER_WAY)
+        ? EITHER_WAY + figure(tolerance.upperMm())
+        : tolerance.text();
   }
 
   /** What the title block says. */

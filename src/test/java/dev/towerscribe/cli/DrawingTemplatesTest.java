@@ -109,6 +109,22 @@ class DrawingTemplatesTest {
     }
   }
 
+  /**
+   * A jig's window is 62 mm +/-0.8 (ISO 2768-1 c, over 30 to 120 mm; from memory). Independent: 0.8
+   * / 25.4 = 0.0315. Behind a size in inches, 0.8 would allow 25 times as much. The place of hole A
+   * is frozen; it must not be broken over two lines, where it would read as two figures.
+   */
+  @Test
+  void inchDrawingsHaveInchTolerancesAndWholeFigures() throws Exception {
+    Run run = run("drawing", "siskin.toml", "-o", "inches", "--jig");
+    assertThat(run.exit).as(run.said).isEqualTo(Exit.DONE);
+    String jig = Files.readString(directory.resolve("inches/jig-right.svg"));
+    assertThat(jig).contains("+/-0.0315<", ">-2.1981<", ">-2.1784<").doesNotContain("+/-0.8");
+    Run mm = run("drawing", "siskin.toml", "-o", "mm", "--jig", "--unit", "mm");
+    assertThat(mm.exit).as(mm.said).isEqualTo(Exit.DONE);
+    assertThat(Files.readString(directory.resolve("mm/jig-right.svg"))).contains("+/-0.8<");
+  }
+
   /** With any stop finding nothing is written, and the finding is named. */
   @Test
   void aStopLeavesNothingWritten() throws Exception {
