@@ -298,7 +298,8 @@ public final class Jigs {
         "jig, bolt " + farthest.name(),
         drop,
         STAND_OFF_MM,
-        "The top is domed and the jig is flat: it rests round its window's edge, and hole "
+        "The top is domed and the jig is flat: it rests near its middle or round its window, and"
+            + " hole "
             + farthest.name()
             + " lies "
             + findings.length(drop)

@@ -48,13 +48,19 @@ class DrawingCommandTest {
   void writeJobs() throws Exception {
     runs = new DrawingRuns(folder);
     for (String name : List.of("wren", "siskin", "dunnock")) {
-      runs.write(name + ".toml", Templates.text(name + ".toml"));
+      runs.write(name + ".toml", withoutLoad(Templates.text(name + ".toml")));
     }
     Files.createDirectories(folder.resolve("plates"));
     runs.write("plates/four-bolt.toml", Templates.text("plates/four-bolt.toml"));
     // The wider room round a spot weld then takes in a bolt's washer.
     runs.write(
-        "stop.toml", Templates.text("wren.toml").replaceFirst("margin = 3.0", "margin = 24.0"));
+        "stop.toml",
+        withoutLoad(Templates.text("wren.toml")).replaceFirst("margin = 3.0", "margin = 24.0"));
+  }
+
+  /** The demo says what its towers carry; most tests look at the drawings alone. */
+  private static String withoutLoad(String job) {
+    return job.replaceFirst("(?s)\\[load\\].*?(?=\n#|\n\\[)", "");
   }
 
   private static TreeSet<String> names(String words) {
@@ -67,7 +73,7 @@ class DrawingCommandTest {
     "wren, plate.dxf plate.pdf plate.step plate.svg plate-right.dxf plate-right.step"
         + " slider.dxf slider.pdf slider.step slider.svg",
     "siskin, plate.dxf plate.pdf plate.step plate.svg plate-right.dxf plate-right.step",
-    "dunnock, plate.dxf plate.pdf plate.step plate.svg"
+    "dunnock, plate.dxf plate.pdf plate.step plate.svg slider.dxf slider.pdf slider.step slider.svg"
   })
   void eachTemplateGivesItsFiles(String job, String parts) throws Exception {
     TreeSet<String> expected = names(parts);
@@ -112,7 +118,7 @@ class DrawingCommandTest {
 
   @Test
   void aStrengthPageComesWithALoadOnly() throws Exception {
-    runs.write("load.toml", Templates.text("wren.toml") + LOAD);
+    runs.write("load.toml", withoutLoad(Templates.text("wren.toml")) + LOAD);
     runs.done("drawing", "load.toml", "-o", "out");
     assertThat(runs.files("out")).containsKey("strength.pdf");
     // It prints on the job's own paper, A4 upright.
@@ -270,18 +276,17 @@ class DrawingCommandTest {
     assertThat(ids).isNotEmpty();
     for (String id : ids) {
       assertThat(runs.out()).contains("accepted: " + id);
-      String words = "DRAWN WITH AN ACCEPTED STOP: " + id;
       for (String name : runs.files("out").keySet()) {
         Path file = folder.resolve("out").resolve(name);
         if (name.endsWith(".pdf")) {
           String joined = WrittenShapes.pdfText(file).replaceAll("\\s+", " ");
-          assertThat(joined).as(name).contains(words);
+          assertThat(joined).as(name).contains("DRAWN WITH", "ACCEPTED STOP", id);
         } else if (name.endsWith(".dxf")) {
           String joined = String.join(" ", WrittenShapes.dxfTexts(file, "NOTES"));
-          assertThat(joined).as(name).contains(words);
+          assertThat(joined).as(name).contains("DRAWN WITH", "ACCEPTED STOP", id);
         } else if (name.endsWith(".svg")) {
           String joined = String.join(" ", WrittenShapes.svgTexts(file, "notes"));
-          assertThat(joined).as(name).contains(words);
+          assertThat(joined).as(name).contains("DRAWN WITH", "ACCEPTED STOP", id);
         }
       }
     }
