@@ -11,6 +11,7 @@ import dev.towerscribe.geometry.Arc;
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Edge;
 import dev.towerscribe.geometry.Recess;
+import dev.towerscribe.geometry.Segment;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.part.Feature;
 import dev.towerscribe.part.FeatureKind;
@@ -25,6 +26,10 @@ import java.util.List;
 final class HoleNames {
   private static final double CAP_MM = 3.5;
   private static final double LEAST_CAP_MM = 2.5;
+
+  /** A name without a line is this many times as far from any other hole. */
+  private static final double NEARER = 1.5;
+
   private static final double CLEAR_MM = 0.8;
   private static final int DIRECTIONS = 24;
   private static final double STEP_MM = 1.5;
@@ -91,37 +96,43 @@ final class HoleNames {
       collect(item, lines, taken);
     }
     for (Named named : names) {
-      name(named, at, lines, taken, out);
+      List<Named> others = names.stream().filter(o -> o != named).toList();
+      name(named, others, at, lines, taken, out);
     }
   }
 
   private static void name(
-      Named f, Placing at, List<Vec2[]> lines, List<TurnedBox> taken, List<Item> out) {
-    for (double cap : new double[] {CAP_MM, LEAST_CAP_MM}) {
-      if (name(f, at, cap, 0, STEPS, lines, taken, out)) {
-        return;
+      Named f,
+      List<Named> others,
+      Placing at,
+      List<Vec2[]> lines,
+      List<TurnedBox> taken,
+      List<Item> out) {
+    for (boolean led : new boolean[] {false, true}) {
+      for (double cap : new double[] {CAP_MM, LEAST_CAP_MM}) {
+        if (name(f, others, at, cap, led, lines, taken, out)) {
+          return;
+        }
       }
     }
-    name(f, at, LEAST_CAP_MM, STEPS + 1, FAR_STEPS, lines, taken, out);
   }
 
-  /** Tries the places between two distances; beyond the nearer ones with a line to the hole. */
+  /** Tries the places about a hole: those that can be no other's name, or any with a line to it. */
   private static boolean name(
       Named f,
+      List<Named> others,
       Placing at,
       double cap,
-      int fromStep,
-      int toStep,
+      boolean far,
       List<Vec2[]> lines,
       List<TurnedBox> taken,
       List<Item> out) {
     double radius = at.length(f.diameterMm() / 2);
     Vec2 centre = at.point(f.centre());
-    boolean far = fromStep > 0;
     int directions = far ? FAR_DIRECTIONS : DIRECTIONS;
     Box all = far ? extent(lines, taken) : Box.around(centre, 0);
     double wide = Lettering.width(f.name(), cap);
-    for (int step = fromStep; step <= toStep; step++) {
+    for (int step = far ? 1 : 0; step <= (far ? FAR_STEPS : STEPS); step++) {
       for (int d = 0; d < directions; d++) {
         // The first direction is up and to the right, between the arms of the centre mark.
         Vec2 u = Vec2.polar(1, Angle.ofDegrees(45 + 360.0 * d / directions));
@@ -136,11 +147,13 @@ final class HoleNames {
             end.distanceTo(centre) > radius
                 ? centre.toward(end, radius / end.distanceTo(centre))
                 : centre;
-        boolean joined =
-            !far
-                || all.contains(room.bounds())
-                    && taken.stream().allMatch(t -> t.lengthInside(touch, end) <= 0);
-        if (joined && isFree(room, lines, taken)) {
+        boolean itsOwn =
+            far
+                ? all.contains(room.bounds())
+                    && taken.stream().allMatch(t -> t.lengthInside(touch, end) <= 0)
+                    && others.stream().allMatch(o -> isClearOf(o, at, touch, end))
+                : others.stream().allMatch(o -> isNearer(room, f, o, at));
+        if (itsOwn && isFree(room, lines, taken)) {
           taken.add(room);
           if (far) {
             lines.add(new Vec2[] {touch, end});
@@ -160,6 +173,22 @@ final class HoleNames {
       }
     }
     return false;
+  }
+
+  /** Whether a name stands so much nearer to its hole than to another that nobody doubts it. */
+  private static boolean isNearer(TurnedBox room, Named own, Named other, Placing at) {
+    return NEARER * gapMm(room, own, at) + CLEAR_MM <= gapMm(room, other, at);
+  }
+
+  private static double gapMm(TurnedBox room, Named hole, Placing at) {
+    return Math.max(0, room.distanceTo(at.point(hole.centre())) - at.length(hole.diameterMm() / 2));
+  }
+
+  /** Whether a line to a name keeps off another hole. */
+  private static boolean isClearOf(Named other, Placing at, Vec2 from, Vec2 to) {
+    Vec2 centre = at.point(other.centre());
+    double off = new Segment(from, to).nearest(centre).distanceTo(centre);
+    return off >= at.length(other.diameterMm() / 2) + CLEAR_MM;
   }
 
   /** What the view covers so far: no name goes beyond it. */
