@@ -18,27 +18,16 @@ import dev.towerscribe.part.FeatureKind;
 import dev.towerscribe.quantity.Angle;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
-/**
- * Names beside holes on drawings, clear of every line that is there already where that can be. A
- * name that finds no room close to its hole stands farther off, at the end of a thin line to it.
- */
+/** Names beside holes on drawings, clear of every line that is there already where that can be. */
 final class HoleNames {
   private static final double CAP_MM = 3.5;
   private static final double LEAST_CAP_MM = 2.5;
-
-  /** A name without a line is this many times as far from any other hole. */
-  private static final double NEARER = 1.5;
-
   private static final double CLEAR_MM = 0.8;
   private static final int DIRECTIONS = 24;
   private static final double STEP_MM = 1.5;
   private static final int STEPS = 8;
-
-  /** Steps tried for names at the end of a line: 45 mm. */
-  private static final int FAR_STEPS = 30;
-
-  private static final int FAR_DIRECTIONS = 120;
 
   /** Chords of an arc are this long when it is asked whether a name lies across it, mm. */
   private static final double CHORD_MM = 1.0;
@@ -88,119 +77,123 @@ final class HoleNames {
    */
   record Named(String name, Vec2 centre, double diameterMm) {}
 
-  /** Names of round things. */
+  /**
+   * Names of round things.
+   *
+   * @param names what is written beside what
+   * @param at the view's place
+   * @param out shapes drawn so far; names are added
+   * @throws NoRoomException if a name could only be written over another or beside another hole
+   */
   static void write(List<Named> names, Placing at, List<Item> out) {
     List<TurnedBox> taken = new ArrayList<>();
-    List<Vec2[]> lines = new ArrayList<>();
+    List<Vec2[]> edges = new ArrayList<>();
+    List<Vec2[]> centres = new ArrayList<>();
     for (Item item : out) {
-      collect(item, lines, taken);
+      collect(item, item.layer() == Layer.CENTRE_LINES ? centres : edges, taken);
     }
+    List<Vec2[]> all = new ArrayList<>(edges);
+    all.addAll(centres);
     for (Named named : names) {
-      List<Named> others = names.stream().filter(o -> o != named).toList();
-      name(named, others, at, lines, taken, out);
-    }
-  }
-
-  private static void name(
-      Named f,
-      List<Named> others,
-      Placing at,
-      List<Vec2[]> lines,
-      List<TurnedBox> taken,
-      List<Item> out) {
-    for (boolean led : new boolean[] {false, true}) {
-      for (double cap : new double[] {CAP_MM, LEAST_CAP_MM}) {
-        if (name(f, others, at, cap, led, lines, taken, out)) {
-          return;
-        }
+      // Beside its hole, across centre lines if need be; else farther off with a line to it; else
+      // across edges. A hole without a name cannot be told from its neighbour.
+      Spot spot =
+          spot(named, names, at, all, taken, false)
+              .or(() -> spot(named, names, at, edges, taken, false))
+              .or(() -> spot(named, names, at, all, taken, true))
+              .or(() -> spot(named, names, at, edges, taken, true))
+              .or(() -> spot(named, names, at, List.of(), taken, true))
+              .orElseThrow(
+                  () -> new NoRoomException("no room for the name of hole " + named.name()));
+      taken.add(spot.room());
+      for (Vec2[] leader : spot.leader()) {
+        all.add(leader);
+        edges.add(leader);
+        out.add(new Item.Line(Layer.NOTES, leader[0], leader[1], Pen.FINE));
       }
+      out.add(
+          new Item.Text(
+              Layer.NOTES,
+              new Vec2(spot.room().centre().x(), spot.room().centre().y() - spot.capMm() / 2),
+              spot.capMm(),
+              Align.MIDDLE,
+              Angle.ZERO,
+              named.name(),
+              Ink.BLACK));
     }
   }
 
-  /** Tries the places about a hole: those that can be no other's name, or any with a line to it. */
-  private static boolean name(
+  /**
+   * A place for a name.
+   *
+   * @param room what it takes up
+   * @param capMm height of its capitals
+   * @param leader the line that leads to its hole, or none
+   */
+  private record Spot(TurnedBox room, double capMm, List<Vec2[]> leader) {}
+
+  /** A free place: nearer to its own hole than to any other, or with a line that leads there. */
+  private static Optional<Spot> spot(
       Named f,
-      List<Named> others,
+      List<Named> names,
       Placing at,
-      double cap,
-      boolean far,
       List<Vec2[]> lines,
       List<TurnedBox> taken,
-      List<Item> out) {
+      boolean led) {
     double radius = at.length(f.diameterMm() / 2);
     Vec2 centre = at.point(f.centre());
-    int directions = far ? FAR_DIRECTIONS : DIRECTIONS;
-    Box all = far ? extent(lines, taken) : Box.around(centre, 0);
-    double wide = Lettering.width(f.name(), cap);
-    for (int step = far ? 1 : 0; step <= (far ? FAR_STEPS : STEPS); step++) {
-      for (int d = 0; d < directions; d++) {
-        // The first direction is up and to the right, between the arms of the centre mark.
-        Vec2 u = Vec2.polar(1, Angle.ofDegrees(45 + 360.0 * d / directions));
-        double reach = Math.abs(u.x()) * wide / 2 + Math.abs(u.y()) * cap / 2;
-        Vec2 c = centre.plus(u.times(radius + CLEAR_MM + reach + step * STEP_MM));
-        TurnedBox room =
-            TurnedBox.of(
-                new Box(c.x() - wide / 2, c.y() - cap / 2, c.x() + wide / 2, c.y() + cap / 2)
-                    .grown(CLEAR_MM / 2));
-        Vec2 end = room.edgeToward(centre);
-        Vec2 touch =
-            end.distanceTo(centre) > radius
-                ? centre.toward(end, radius / end.distanceTo(centre))
-                : centre;
-        boolean itsOwn =
-            far
-                ? all.contains(room.bounds())
-                    && taken.stream().allMatch(t -> t.lengthInside(touch, end) <= 0)
-                    && others.stream().allMatch(o -> isClearOf(o, at, touch, end))
-                : others.stream().allMatch(o -> isNearer(room, f, o, at));
-        if (itsOwn && isFree(room, lines, taken)) {
-          taken.add(room);
-          if (far) {
-            lines.add(new Vec2[] {touch, end});
-            out.add(new Item.Line(Layer.NOTES, touch, end, Pen.FINE));
+    for (double cap : new double[] {CAP_MM, LEAST_CAP_MM}) {
+      double wide = Lettering.width(f.name(), cap);
+      for (int step = led ? 1 : 0; step <= STEPS; step++) {
+        for (int d = 0; d < DIRECTIONS; d++) {
+          // The first direction is up and to the right, between the arms of the centre mark.
+          Vec2 u = Vec2.polar(1, Angle.ofDegrees(45 + 360.0 * d / DIRECTIONS));
+          double reach = Math.abs(u.x()) * wide / 2 + Math.abs(u.y()) * cap / 2;
+          Vec2 c = centre.plus(u.times(radius + CLEAR_MM + reach + step * STEP_MM));
+          TurnedBox room =
+              TurnedBox.of(
+                  new Box(c.x() - wide / 2, c.y() - cap / 2, c.x() + wide / 2, c.y() + cap / 2)
+                      .grown(CLEAR_MM / 2));
+          if (!isFree(room, lines, taken)) {
+            continue;
           }
-          out.add(
-              new Item.Text(
-                  Layer.NOTES,
-                  new Vec2(c.x(), c.y() - cap / 2),
-                  cap,
-                  Align.MIDDLE,
-                  Angle.ZERO,
-                  f.name(),
-                  Ink.BLACK));
-          return true;
+          if (led) {
+            Vec2[] leader = {centre.plus(u.times(radius)), room.edgeToward(centre)};
+            if (leads(leader, f, names, at, taken)) {
+              return Optional.of(new Spot(room, cap, List.<Vec2[]>of(leader)));
+            }
+          } else if (isNearest(room, f, names, at)) {
+            return Optional.of(new Spot(room, cap, List.of()));
+          }
         }
       }
     }
-    return false;
+    return Optional.empty();
   }
 
-  /** Whether a name stands so much nearer to its hole than to another that nobody doubts it. */
-  private static boolean isNearer(TurnedBox room, Named own, Named other, Placing at) {
-    return NEARER * gapMm(room, own, at) + CLEAR_MM <= gapMm(room, other, at);
+  /** Beside another hole it would be taken for the name of that one. */
+  private static boolean isNearest(TurnedBox room, Named own, List<Named> names, Placing at) {
+    double gap = gapMm(room, own, at) + CLEAR_MM;
+    return names.stream().allMatch(o -> o == own || gapMm(room, o, at) >= gap);
   }
 
   private static double gapMm(TurnedBox room, Named hole, Placing at) {
-    return Math.max(0, room.distanceTo(at.point(hole.centre())) - at.length(hole.diameterMm() / 2));
+    return room.distanceTo(at.point(hole.centre())) - at.length(hole.diameterMm() / 2);
   }
 
-  /** Whether a line to a name keeps off another hole. */
-  private static boolean isClearOf(Named other, Placing at, Vec2 from, Vec2 to) {
-    Vec2 centre = at.point(other.centre());
-    double off = new Segment(from, to).nearest(centre).distanceTo(centre);
-    return off >= at.length(other.diameterMm() / 2) + CLEAR_MM;
-  }
-
-  /** What the view covers so far: no name goes beyond it. */
-  private static Box extent(List<Vec2[]> lines, List<TurnedBox> taken) {
-    Box all = Box.around(lines.get(0)[0], 0);
-    for (Vec2[] line : lines) {
-      all = all.union(Box.around(line[0], 0)).union(Box.around(line[1], 0));
+  /** Whether a line meets no name and no other hole. */
+  private static boolean leads(
+      Vec2[] leader, Named own, List<Named> names, Placing at, List<TurnedBox> taken) {
+    if (taken.stream().anyMatch(t -> t.lengthInside(leader[0], leader[1]) > 0)) {
+      return false;
     }
-    for (TurnedBox box : taken) {
-      all = all.union(box.bounds());
-    }
-    return all;
+    Segment line = new Segment(leader[0], leader[1]);
+    return names.stream()
+        .allMatch(
+            o ->
+                o == own
+                    || line.nearest(at.point(o.centre())).distanceTo(at.point(o.centre()))
+                        > at.length(o.diameterMm() / 2) + CLEAR_MM / 2);
   }
 
   private static boolean isFree(TurnedBox room, List<Vec2[]> lines, List<TurnedBox> taken) {

@@ -35,7 +35,14 @@ record OtherHand(Part part, List<String> words, double widthMm) implements Fragm
     Placing at = new Placing(middle.minus(b.centre().times(factor)), factor);
     List<Item> picture = new ArrayList<>();
     PartPlan.drawAside(part.solid(), at, picture);
-    HoleNames.add(part.features(), at, picture);
+    List<Item> named = new ArrayList<>(picture);
+    try {
+      HoleNames.add(part.features(), at, named);
+      picture = named;
+    } catch (NoRoomException e) {
+      // Too many holes for a picture of this size: it still shows which hand is meant, and the
+      // names stand in the view and the table.
+    }
     out.addAll(picture);
     double x = leftMm + PICTURE_MM + 16;
     double y = topMm - 6;

@@ -3,6 +3,7 @@ package dev.towerscribe.sheet;
 import dev.towerscribe.drawing.Align;
 import dev.towerscribe.drawing.Ink;
 import dev.towerscribe.drawing.Item;
+import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.drawing.Pen;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,6 +23,9 @@ record Table(
   static final double AIRY_MM = 0.7;
 
   private static final double PAD_X = 1.6;
+
+  /** What sharing out a width may round off. */
+  private static final double ROUNDING_MM = 1e-6;
 
   /** Half the outer line, so that it stays inside the width. */
   private static final double INSET = Pen.OUTLINE.widthMm() / 2;
@@ -59,6 +63,53 @@ record Table(
         throw new IllegalArgumentException("a row needs a cell for each column");
       }
     }
+    columns = fitted(columns, rows, widthMm);
+  }
+
+  /**
+   * Columns of figures as wide as their longest one, at the cost of columns of words: a figure that
+   * goes on in the next line would be read as another one.
+   */
+  private static List<Column> fitted(List<Column> columns, List<List<Cell>> rows, double widthMm) {
+    double all = columns.stream().mapToDouble(Column::weight).sum();
+    double room = widthMm - 2 * INSET;
+    double[] wide = new double[columns.size()];
+    double figures = 0;
+    double words = 0;
+    boolean tooNarrow = false;
+    for (int i = 0; i < wide.length; i++) {
+      wide[i] = room * columns.get(i).weight() / all;
+      if (columns.get(i).align() == Align.END) {
+        double longest = 0;
+        for (List<Cell> row : rows) {
+          longest = Math.max(longest, longestWordMm(row.get(i).main(), Type.TABLE));
+          longest = Math.max(longest, longestWordMm(row.get(i).second(), Type.SMALL));
+        }
+        tooNarrow |= longest + 2 * PAD_X > wide[i];
+        wide[i] = Math.max(wide[i], longest + 2 * PAD_X + ROUNDING_MM);
+        figures += wide[i];
+      } else {
+        words += columns.get(i).weight();
+      }
+    }
+    if (!tooNarrow || figures >= room || words <= 0) {
+      return columns;
+    }
+    List<Column> fitted = new ArrayList<>();
+    for (int i = 0; i < wide.length; i++) {
+      Column c = columns.get(i);
+      double mm = c.align() == Align.END ? wide[i] : (room - figures) * c.weight() / words;
+      fitted.add(new Column(c.head(), mm, c.align()));
+    }
+    return fitted;
+  }
+
+  private static double longestWordMm(String text, double cap) {
+    double longest = 0;
+    for (String word : text.split("\\s+")) {
+      longest = Math.max(longest, Lettering.width(word, cap));
+    }
+    return longest;
   }
 
   private double columnMm(int i) {
