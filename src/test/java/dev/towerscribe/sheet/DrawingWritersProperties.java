@@ -56,9 +56,21 @@ class DrawingWritersProperties {
     return PartSheets.fullSize(subject, SheetFixtures.info(), DrawingInfo.BLANK, style);
   }
 
+  /** A crowd of holes may be refused on small paper, in words; larger paper then has to do. */
+  private static List<Page> onSomePaper(
+      PartSheets.Subject subject, JobInfo job, PartSheets.Style style) {
+    try {
+      return PartSheets.onPaper(subject, job, DrawingInfo.BLANK, style);
+    } catch (NoRoomException e) {
+      PartSheets.Style larger =
+          new PartSheets.Style(Paper.A3, style.projection(), style.unit(), false);
+      return PartSheets.onPaper(subject, job, DrawingInfo.BLANK, larger);
+    }
+  }
+
   private static void provedByAll(PartSheets.Subject subject, PartSheets.Style style) {
     JobInfo job = SheetFixtures.info();
-    List<Page> paper = PartSheets.onPaper(subject, job, DrawingInfo.BLANK, style);
+    List<Page> paper = onSomePaper(subject, job, style);
     assertThat(PdfProof.check(PdfWriter.write("parts", paper), paper)).isEmpty();
     Part part = subject.part();
     // One proof for each hole and each recess that is round, and the bar of 100 mm.
