@@ -2,6 +2,7 @@ package dev.towerscribe.sheet;
 
 import dev.towerscribe.drawing.Align;
 import dev.towerscribe.drawing.Page;
+import dev.towerscribe.finding.Finding;
 import dev.towerscribe.model.Print;
 import dev.towerscribe.model.Seat;
 import dev.towerscribe.quantity.Numbers;
@@ -30,11 +31,13 @@ public final class StrengthPage {
   private static final String NO_FIGURE = "no figure";
 
   private final StrengthReport report;
+  private final JobInfo info;
   private final Lengths lengths;
   private final TextPage page;
 
   private StrengthPage(StrengthReport report, Print print, JobInfo info) {
     this.report = report;
+    this.info = info;
     this.lengths = new Lengths(info.units());
     this.page =
         new TextPage(
@@ -96,6 +99,12 @@ public final class StrengthPage {
   /** What must not be overlooked among the figures. */
   private List<String> alarms() {
     List<String> all = new ArrayList<>();
+    if (!info.acceptedStops().isEmpty()) {
+      all.add(
+          "RECKONED WITH ACCEPTED STOPS: "
+              + String.join(", ", info.acceptedStops().stream().map(Finding::id).toList())
+              + ".");
+    }
     for (BoltFigures bolt : report.bolts()) {
       bolt.use()
           .filter(use -> use > 1)
