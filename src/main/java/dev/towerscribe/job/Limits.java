@@ -95,6 +95,17 @@ final class Limits {
   /** Two ends of a part closer than this are one point measured twice. */
   static final double LEAST_PART_MM = 20;
 
+  /** Calipers that are off by more than this are no calipers. */
+  static final Range CALIPER_DOUBT = Range.mm(0.001, 2);
+
+  static final Range LANDMARK_DOUBT = Range.mm(0.001, 10);
+  static final Range EDGE_DOUBT = Range.mm(0.001, 5);
+
+  /** Between the edges of two holes of a tower; touching holes would be one hole. */
+  static final Range SPAN = Range.mm(1, 800);
+
+  static final Range EDGE_GAP = Range.mm(0, 300);
+
   static final int TITLE = 60;
   static final int NAME = 40;
 
