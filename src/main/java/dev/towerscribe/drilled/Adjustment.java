@@ -7,6 +7,7 @@ import org.hipparchus.linear.EigenDecompositionSymmetric;
 import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.RealVector;
+import org.hipparchus.linear.SingularValueDecomposition;
 
 /**
  * Weighted least squares: the unknowns that agree best with observations, each weighted by the
@@ -51,15 +52,17 @@ record Adjustment(
    *
    * @param observations at least as many as are needed to fix all points
    * @param start where the unknowns begin, mm
+   * @param holes how many of the points, from the first on, are the pattern; the others are fixed
+   *     to the tower
    */
-  static Adjustment solve(List<Observation> observations, double[] start) {
+  static Adjustment solve(List<Observation> observations, double[] start, int holes) {
     double[] x = start.clone();
     double chi2 = chi2(observations, x);
     double damping = FIRST_DAMPING;
     for (int step = 0; step < MOST_STEPS; step++) {
       RealMatrix n = normal(observations, x);
       RealVector pull = pull(observations, x);
-      RealMatrix held = held(n, free(n, x));
+      RealMatrix held = held(n, free(n, x, holes));
       boolean better = false;
       double moved = Double.POSITIVE_INFINITY;
       while (!better && moved > SETTLED_MM) {
@@ -83,7 +86,7 @@ record Adjustment(
       }
     }
     RealMatrix n = normal(observations, x);
-    List<RealVector> free = free(n, x);
+    List<RealVector> free = free(n, x, holes);
     RealMatrix covariance = cholesky(held(n, free)).getSolver().getInverse();
     // Taking the hold out again leaves the variances that the readings themselves give.
     for (RealVector motion : free) {
@@ -92,10 +95,14 @@ record Adjustment(
     return new Adjustment(observations, x, covariance, chi2, free.size());
   }
 
-  /** Stiffness of the unknowns at a start, all motions of the whole pattern held. */
-  static EigenDecompositionSymmetric stiffness(List<Observation> observations, double[] x) {
+  /**
+   * Stiffness of the unknowns at a start, all motions of the whole pattern held: of a symmetric
+   * matrix that is not negative, singular values and vectors are the characteristic ones.
+   */
+  static SingularValueDecomposition stiffness(
+      List<Observation> observations, double[] x, int holes) {
     RealMatrix n = normal(observations, x);
-    return new EigenDecompositionSymmetric(held(n, free(n, x)));
+    return new SingularValueDecomposition(held(n, free(n, x, holes)));
   }
 
   /** Misfit of one observation: read minus expected, mm. */
@@ -119,8 +126,8 @@ record Adjustment(
     for (Observation o : observations) {
       double[] g = o.gradient(x);
       for (int row = 0; row < g.length; row++) {
-        if (g[row] != 0) {
-          for (int k = 0; k < g.length; k++) {
+        for (int k = 0; g[row] != 0 && k < g.length; k++) {
+          if (g[k] != 0) {
             n.addToEntry(row, k, g[row] * g[k] / (o.sd() * o.sd()));
           }
         }
@@ -168,8 +175,8 @@ record Adjustment(
   }
 
   /** The rigid motions, orthonormal, that the readings do not resist. */
-  private static List<RealVector> free(RealMatrix n, double[] x) {
-    List<RealVector> rigid = rigid(x);
+  private static List<RealVector> free(RealMatrix n, double[] x, int holes) {
+    List<RealVector> rigid = rigid(x, holes);
     RealMatrix small = MatrixUtils.createRealMatrix(rigid.size(), rigid.size());
     for (int a = 0; a < rigid.size(); a++) {
       RealVector resisted = n.operate(rigid.get(a));
@@ -193,19 +200,18 @@ record Adjustment(
     return free;
   }
 
-  /** Forward, inboard, and a turn about the points' middle; orthonormal. */
-  private static List<RealVector> rigid(double[] x) {
-    int points = x.length / 3;
+  /** Forward, inboard, and a turn about their middle of the holes alone; orthonormal. */
+  private static List<RealVector> rigid(double[] x, int holes) {
     double cx = 0;
     double cy = 0;
-    for (int p = 0; p < points; p++) {
-      cx += x[2 * p] / points;
-      cy += x[2 * p + 1] / points;
+    for (int p = 0; p < holes; p++) {
+      cx += x[2 * p] / holes;
+      cy += x[2 * p + 1] / holes;
     }
     double[] fore = new double[x.length];
     double[] in = new double[x.length];
     double[] turn = new double[x.length];
-    for (int p = 0; p < points; p++) {
+    for (int p = 0; p < holes; p++) {
       fore[2 * p] = 1;
       in[2 * p + 1] = 1;
       turn[2 * p] = cy - x[2 * p + 1];
@@ -214,7 +220,10 @@ record Adjustment(
     List<RealVector> motions = new ArrayList<>();
     for (double[] motion : List.of(fore, in, turn)) {
       RealVector v = MatrixUtils.createRealVector(motion);
-      motions.add(v.mapDivide(v.getNorm()));
+      // One hole alone has no turn.
+      if (v.getNorm() > SETTLED_MM) {
+        motions.add(v.mapDivide(v.getNorm()));
+      }
     }
     return motions;
   }
