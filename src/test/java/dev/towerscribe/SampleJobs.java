@@ -17,6 +17,7 @@ import dev.towerscribe.model.Lean;
 import dev.towerscribe.model.Mount;
 import dev.towerscribe.model.Paper;
 import dev.towerscribe.model.Plate;
+import dev.towerscribe.model.PlusMinus;
 import dev.towerscribe.model.Print;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
@@ -126,7 +127,7 @@ public final class SampleJobs {
         Angle.ofDegrees(-0.5),
         Angle.ZERO,
         0,
-        2,
+        PlusMinus.all(2),
         Optional.empty());
   }
 
@@ -145,7 +146,7 @@ public final class SampleJobs {
         s.camber(),
         s.toe(),
         s.rideMm(),
-        s.plusMinusMm(),
+        s.plusMinus(),
         s.knuckleBolt(),
         s.limits());
   }

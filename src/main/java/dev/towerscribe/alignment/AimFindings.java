@@ -74,7 +74,7 @@ final class AimFindings {
   private static String plusMinus(SideAlignment side, boolean caster) {
     return side.strut()
         .flatMap(
-            s -> s.sureAt().map(f -> (caster ? f.caster() : f.camber()).plusMinus(s.plusMinusMm())))
+            s -> s.sureAt().map(f -> (caster ? f.caster() : f.camber()).plusMinus(s.plusMinus())))
         .map(radians -> " +/- " + Degrees.with(new Angle(radians)))
         .orElse("");
   }

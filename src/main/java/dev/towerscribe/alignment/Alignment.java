@@ -109,7 +109,7 @@ public final class Alignment {
             strut.knuckleBolt().flatMap(b -> reachable(b, t -> bay.at(chosen, b, t))),
             before.flatMap(p -> sure(() -> Sensitivity.before(job))),
             at.flatMap(p -> sure(() -> Sensitivity.at(job, job.mount().settingMm()))),
-            strut.plusMinusMm());
+            strut.plusMinus());
     found.addAll(reach.findings());
     return judged(
         new SideAlignment(

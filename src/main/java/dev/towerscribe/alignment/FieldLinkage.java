@@ -1,6 +1,5 @@
 package dev.towerscribe.alignment;
 
-import dev.towerscribe.geometry.Vec3;
 import org.hipparchus.analysis.differentiation.Gradient;
 import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
 
@@ -28,7 +27,7 @@ final class FieldLinkage {
       FieldVector3D<Gradient> armRear,
       FieldVector3D<Gradient> strutLower,
       FieldVector3D<Gradient> wheel,
-      Vec3 spin) {
+      FieldVector3D<Gradient> spin) {
     this.ball = ball;
     axisUp = top.subtract(strutLower).normalize();
     FieldVector3D<Gradient> toLower = strutLower.subtract(ball);
@@ -39,9 +38,7 @@ final class FieldLinkage {
     across = axisUp.crossProduct(toAxis);
     wheelBody = inBody(wheel.subtract(ball));
     lowerBody = inBody(toLower);
-    Gradient zero = axisDistance.getField().getZero();
-    spinBody =
-        inBody(new FieldVector3D<>(zero.add(spin.x()), zero.add(spin.y()), zero.add(spin.z())));
+    spinBody = inBody(spin);
     FieldVector3D<Gradient> axis = armFront.subtract(armRear).normalize();
     armCentre = armRear.add(axis.scalarMultiply(ball.subtract(armRear).dotProduct(axis)));
     armOut = ball.subtract(armCentre);

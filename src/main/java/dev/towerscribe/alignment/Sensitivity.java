@@ -3,17 +3,19 @@ package dev.towerscribe.alignment;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.model.Lean;
+import dev.towerscribe.model.PlusMinus;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
 import dev.towerscribe.model.StrutPoints;
 import java.util.Arrays;
+import java.util.List;
 import org.hipparchus.analysis.differentiation.Gradient;
 import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
 
 /**
  * First derivatives of what a bay reads, exact to rounding: the closed form of {@link Mechanism}
  * gone through once more in numbers that carry their gradient. With respect to the eight measured
- * points, for the +/-, and to the four choices of a placement.
+ * points and the camber, for the +/-, and to the four choices of a placement.
  *
  * <p>The arm angle is found by iteration, so its gradient comes from the implicit function theorem:
  * one Newton step from the converged angle, in gradient numbers, has the right first derivatives.
@@ -36,7 +38,11 @@ public final class Sensitivity {
     /** Outer tie rod end. */
     TIE_OUTER,
     /** Wheel centre. */
-    WHEEL_CENTRE
+    WHEEL_CENTRE;
+
+    private int at() {
+      return 3 * ordinal();
+    }
   }
 
   /** The choices, after the points. */
@@ -52,34 +58,47 @@ public final class Sensitivity {
   }
 
   private static final int POINTS = 3 * Input.values().length;
-  private static final int ALL = POINTS + Choice.values().length;
+  private static final int CAMBER = POINTS;
+  private static final int CHOICES = CAMBER + 1;
+  private static final int ALL = CHOICES + Choice.values().length;
 
   /**
    * One figure with its derivatives.
    *
    * @param value the figure, radians or mm
    * @param byCoordinate derivatives by the points' coordinates, in the order of {@link Input}
+   * @param byCamber derivative by the camber as measured
    * @param byChoice derivatives in the order of {@link Choice}
    */
-  public record Figure(double value, double[] byCoordinate, double[] byChoice) {
+  public record Figure(double value, double[] byCoordinate, double byCamber, double[] byChoice) {
     /**
-     * Standard deviation when every coordinate has the same, independent one.
+     * Standard deviation from those of the points and the camber as measured.
      *
-     * @param plusMinusMm standard deviation of each coordinate
-     * @return standard deviation of the figure
+     * @param sure how far each may be off
+     * @return standard deviation of the figure, radians or mm
      */
-    public double plusMinus(double plusMinusMm) {
-      double squares = 0.0;
-      for (double d : byCoordinate) {
-        squares += d * d;
+    public double plusMinus(PlusMinus sure) {
+      double ofCamber = byCamber * sure.camber().radians();
+      double squares = ofCamber * ofCamber;
+      List<Vec3> points = sure.points();
+      for (int i = 0; i < points.size(); i++) {
+        Vec3 p = points.get(i);
+        squares += square(byCoordinate[3 * i] * p.x());
+        squares += square(byCoordinate[3 * i + 1] * p.y());
+        squares += square(byCoordinate[3 * i + 2] * p.z());
       }
-      return plusMinusMm * Math.sqrt(squares);
+      return Math.sqrt(squares);
+    }
+
+    private static double square(double x) {
+      return x * x;
     }
 
     @Override
     public boolean equals(Object o) {
       return o instanceof Figure f
           && value == f.value
+          && byCamber == f.byCamber
           && Arrays.equals(byCoordinate, f.byCoordinate)
           && Arrays.equals(byChoice, f.byChoice);
     }
@@ -149,7 +168,7 @@ public final class Sensitivity {
             variable(h.armRear(), Input.ARM_REAR),
             variable(h.strutLower(), Input.STRUT_LOWER),
             variable(h.wheelCentre(), Input.WHEEL_CENTRE),
-            h.spin());
+            spin(strut));
     // The bay holds the measured wheel height, so that its own doubt counts.
     Gradient ride = variable(h.wheelCentre(), Input.WHEEL_CENTRE).getZ().add(strut.rideMm());
     FieldPose at =
@@ -165,11 +184,20 @@ public final class Sensitivity {
   }
 
   private static FieldVector3D<Gradient> variable(Vec3 p, Input input) {
-    int i = 3 * input.ordinal();
+    int i = input.at();
     return new FieldVector3D<>(
         Gradient.variable(ALL, i, p.x()),
         Gradient.variable(ALL, i + 1, p.y()),
         Gradient.variable(ALL, i + 2, p.z()));
+  }
+
+  /** {@link Hardpoints#spinAxis} as it depends on the camber; the bay sets the toe. */
+  private static FieldVector3D<Gradient> spin(StrutPoints strut) {
+    Gradient camber = Gradient.variable(ALL, CAMBER, strut.camber().radians());
+    return new FieldVector3D<>(
+        camber.cos().multiply(strut.toe().sin()),
+        camber.cos().multiply(strut.toe().cos()),
+        camber.sin().negate());
   }
 
   /** The top pivot's move as it depends on the choices. */
@@ -190,7 +218,7 @@ public final class Sensitivity {
   }
 
   private static Gradient choice(Choice choice, double value) {
-    return Gradient.variable(ALL, POINTS + choice.ordinal(), value);
+    return Gradient.variable(ALL, CHOICES + choice.ordinal(), value);
   }
 
   private static FieldVector3D<Gradient> scaled(Vec3 v, Gradient k) {
@@ -200,6 +228,9 @@ public final class Sensitivity {
   private static Figure figure(Gradient g) {
     double[] all = g.getGradient();
     return new Figure(
-        g.getValue(), Arrays.copyOfRange(all, 0, POINTS), Arrays.copyOfRange(all, POINTS, ALL));
+        g.getValue(),
+        Arrays.copyOfRange(all, 0, POINTS),
+        all[CAMBER],
+        Arrays.copyOfRange(all, CHOICES, ALL));
   }
 }

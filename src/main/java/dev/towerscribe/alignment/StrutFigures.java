@@ -1,5 +1,6 @@
 package dev.towerscribe.alignment;
 
+import dev.towerscribe.model.PlusMinus;
 import dev.towerscribe.quantity.Angle;
 import java.util.Optional;
 
@@ -12,7 +13,7 @@ import java.util.Optional;
  * @param reachableAt the same at the chosen setting
  * @param sureBefore figures before the work with their derivatives
  * @param sureAt figures at the chosen setting with their derivatives
- * @param plusMinusMm one standard deviation of each measured coordinate
+ * @param plusMinus how far the points and the camber may be off
  */
 public record StrutFigures(
     Optional<Curves> before,
@@ -21,7 +22,7 @@ public record StrutFigures(
     Optional<Reachable> reachableAt,
     Optional<Sensitivity.Figures> sureBefore,
     Optional<Sensitivity.Figures> sureAt,
-    double plusMinusMm) {
+    PlusMinus plusMinus) {
   /**
    * A range of camber.
    *

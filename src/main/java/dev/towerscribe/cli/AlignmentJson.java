@@ -11,6 +11,7 @@ import dev.towerscribe.alignment.SideAlignment;
 import dev.towerscribe.alignment.StrutFigures;
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.model.Job;
+import dev.towerscribe.model.PlusMinus;
 import dev.towerscribe.model.Side;
 import java.util.List;
 import java.util.Locale;
@@ -134,8 +135,8 @@ final class AlignmentJson {
     strut.reachableBefore().ifPresent(r -> reachable("before", r));
     strut.reachableAt().ifPresent(r -> reachable("at", r));
     json.endObject();
-    strut.sureAt().ifPresent(f -> plusMinus("plus_minus", f, strut.plusMinusMm()));
-    strut.sureBefore().ifPresent(f -> plusMinus("plus_minus_before", f, strut.plusMinusMm()));
+    strut.sureAt().ifPresent(f -> plusMinus("plus_minus", f, strut.plusMinus()));
+    strut.sureBefore().ifPresent(f -> plusMinus("plus_minus_before", f, strut.plusMinus()));
     strut.sureAt().ifPresent(this::per);
     json.key("change").beginObject();
     side.damperChangeMm().ifPresent(mm -> json.key("damper").value(mm));
@@ -182,9 +183,9 @@ final class AlignmentJson {
     json.key("from").value(r.from().degrees()).key("to").value(r.to().degrees()).endObject();
   }
 
-  private void plusMinus(String key, Sensitivity.Figures f, double mm) {
+  private void plusMinus(String key, Sensitivity.Figures f, PlusMinus sure) {
     json.key(key).beginObject();
-    figures(f, figure -> figure.plusMinus(mm));
+    figures(f, figure -> figure.plusMinus(sure));
     // The bay sets it.
     json.key("toe").value(0.0).endObject();
   }

@@ -9,6 +9,7 @@ import dev.towerscribe.alignment.StrutFigures;
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.model.Mount;
+import dev.towerscribe.model.PlusMinus;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Numbers;
@@ -98,11 +99,11 @@ final class AlignmentText {
     side.before().ifPresent(r -> rows.add(row("before the work", r)));
     side.strut()
         .flatMap(StrutFigures::sureBefore)
-        .ifPresent(f -> rows.add(plusMinus(f, side.strut().orElseThrow().plusMinusMm())));
+        .ifPresent(f -> rows.add(plusMinus(f, side.strut().orElseThrow().plusMinus())));
     side.at().ifPresent(r -> rows.add(row("at the chosen setting", r)));
     side.strut()
         .flatMap(StrutFigures::sureAt)
-        .ifPresent(f -> rows.add(plusMinus(f, side.strut().orElseThrow().plusMinusMm())));
+        .ifPresent(f -> rows.add(plusMinus(f, side.strut().orElseThrow().plusMinus())));
     for (SideAlignment.AtSetting setting : side.settings()) {
       String name = "setting " + length(setting.settingMm());
       rows.add(
@@ -138,16 +139,16 @@ final class AlignmentText {
     return row;
   }
 
-  private List<String> plusMinus(Sensitivity.Figures f, double mm) {
+  private List<String> plusMinus(Sensitivity.Figures f, PlusMinus sure) {
     return List.of(
         "  +/-",
-        degrees(new Angle(f.caster().plusMinus(mm))),
-        degrees(new Angle(f.camber().plusMinus(mm))),
-        degrees(new Angle(f.inclination().plusMinus(mm))),
+        degrees(new Angle(f.caster().plusMinus(sure))),
+        degrees(new Angle(f.camber().plusMinus(sure))),
+        degrees(new Angle(f.inclination().plusMinus(sure))),
         "set",
-        length(f.scrubMm().plusMinus(mm)),
-        length(f.trailMm().plusMinus(mm)),
-        length(f.damperMm().plusMinus(mm)));
+        length(f.scrubMm().plusMinus(sure)),
+        length(f.trailMm().plusMinus(sure)),
+        length(f.damperMm().plusMinus(sure)));
   }
 
   private void strut(SideAlignment side, StrutFigures strut) {

@@ -1,7 +1,10 @@
 /**
- * Drilled holes: caliper readings to their places by weighted least squares ({@link
- * dev.towerscribe.drilled.Network}), to whether the plate goes on, and to what the tower now really
- * has ({@link dev.towerscribe.drilled.Drilled}). Places are plan points (fore, in), mm; every +/-
- * is one standard deviation. Hipparchus for its matrices.
+ * Drilled holes as measured: where they lie, how they fit the plan, whether the plate goes on with
+ * its bolts, how far it can still move, and the least enlargement where it does not.
+ *
+ * <p>Points are plan points (fore, in) of one tower, mm. A turn is positive from fore toward in, as
+ * a mount's rotation is. A plate's pattern is given by its holes' planned places in plan, never in
+ * the plate's own frame, which may be of the other hand: so the move that takes the plan to what
+ * was drilled is a turn and a shift, near to none.
  */
 package dev.towerscribe.drilled;

@@ -88,6 +88,7 @@ final class Limits {
   static final Range WHEEL_TRAVEL = Range.mm(0, 200);
   static final Range STEER = Range.degrees(0, 50);
   static final Range PLUS_MINUS = Range.mm(0, 50);
+  static final Range PLUS_MINUS_ANGLE = Range.degrees(0, 5);
   static final Range CASTER = Range.degrees(-10, 20);
   static final Range INCLINATION = Range.degrees(-5, 30);
   static final Range AXIS_LENGTH = Range.mm(200, 1500);

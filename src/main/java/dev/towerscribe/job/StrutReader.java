@@ -3,6 +3,7 @@ package dev.towerscribe.job;
 import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.model.Aims;
 import dev.towerscribe.model.MeasuredAxis;
+import dev.towerscribe.model.PlusMinus;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.StrutPoints;
 import dev.towerscribe.quantity.Angle;
@@ -12,8 +13,6 @@ import java.util.stream.Stream;
 
 /** [strut], [axis] and [aims]: what the alignment is worked out from. */
 final class StrutReader {
-  private static final double DEFAULT_PLUS_MINUS_MM = 2.0;
-
   private StrutReader() {}
 
   /**
@@ -41,7 +40,7 @@ final class StrutReader {
     Optional<Angle> camber = t.angle("camber", Limits.WHEEL_ANGLE);
     Optional<Angle> toe = t.angle("toe", Limits.WHEEL_ANGLE, Angle.ZERO);
     Optional<Double> ride = t.length("ride", Limits.RIDE, 0.0);
-    Optional<Double> plusMinus = t.length("plus_minus", Limits.PLUS_MINUS, DEFAULT_PLUS_MINUS_MM);
+    Optional<PlusMinus> plusMinus = PlusMinusReader.read(t);
     StrutPoints.Limits usual = StrutPoints.Limits.USUAL;
     Optional<Double> bump = t.length("bump", Limits.WHEEL_TRAVEL, usual.bumpMm());
     Optional<Double> droop = t.length("droop", Limits.WHEEL_TRAVEL, usual.droopMm());

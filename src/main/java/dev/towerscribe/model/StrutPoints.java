@@ -21,7 +21,7 @@ import java.util.Optional;
  * @param toe as measured, per wheel, positive for toe-in
  * @param rideMm ride height asked for: how far the wheel centre is up from where it was measured,
  *     relative to the body; negative is down
- * @param plusMinusMm one standard deviation of each coordinate
+ * @param plusMinus how far the points and the camber may be off
  * @param knuckleBolt the camber bolt at the upright, if there is one
  * @param limits how far the wheel goes
  */
@@ -38,7 +38,7 @@ public record StrutPoints(
     Angle camber,
     Angle toe,
     double rideMm,
-    double plusMinusMm,
+    PlusMinus plusMinus,
     Optional<KnuckleBolt> knuckleBolt,
     Limits limits) {
   /**
@@ -84,7 +84,7 @@ public record StrutPoints(
    * @param camber as measured
    * @param toe as measured
    * @param rideMm ride height asked for
-   * @param plusMinusMm one standard deviation of each coordinate
+   * @param plusMinus how far the points and the camber may be off
    * @param knuckleBolt the camber bolt at the upright, if there is one
    */
   public StrutPoints(
@@ -100,7 +100,7 @@ public record StrutPoints(
       Angle camber,
       Angle toe,
       double rideMm,
-      double plusMinusMm,
+      PlusMinus plusMinus,
       Optional<KnuckleBolt> knuckleBolt) {
     this(
         top,
@@ -115,7 +115,7 @@ public record StrutPoints(
         camber,
         toe,
         rideMm,
-        plusMinusMm,
+        plusMinus,
         knuckleBolt,
         Limits.USUAL);
   }
@@ -139,7 +139,7 @@ public record StrutPoints(
         camber,
         toe,
         rideMm,
-        plusMinusMm,
+        plusMinus,
         knuckleBolt.map(b -> new KnuckleBolt(b.pivot().mirroredAcross(), b.from(), b.to())),
         limits);
   }
@@ -148,6 +148,5 @@ public record StrutPoints(
   public StrutPoints {
     Checks.positive("tyre radius", tyreRadiusMm);
     Checks.finite("ride", rideMm);
-    Checks.notNegative("plus_minus", plusMinusMm);
   }
 }

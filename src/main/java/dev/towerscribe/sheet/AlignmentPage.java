@@ -12,6 +12,7 @@ import dev.towerscribe.drawing.Align;
 import dev.towerscribe.drawing.Page;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.geometry.Vec2;
+import dev.towerscribe.model.PlusMinus;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Numbers;
@@ -95,7 +96,7 @@ public final class AlignmentPage {
   /** Camber has next to none: it was measured itself, and only its change is worked out. */
   private static String casterPlusMinus(SideAlignment side) {
     return side.strut()
-        .flatMap(s -> s.sureAt().map(f -> f.caster().plusMinus(s.plusMinusMm())))
+        .flatMap(s -> s.sureAt().map(f -> f.caster().plusMinus(s.plusMinus())))
         .map(radians -> " +/- " + tenth(radians))
         .orElse("");
   }
@@ -187,19 +188,19 @@ public final class AlignmentPage {
     return cells;
   }
 
-  private double plusMinusMm() {
-    return side.strut().map(StrutFigures::plusMinusMm).orElse(0.0);
+  private PlusMinus plusMinus() {
+    return side.strut().map(StrutFigures::plusMinus).orElse(PlusMinus.all(0));
   }
 
   private Cell angle(double radians, Optional<Sensitivity.Figure> sure) {
     return new Cell(
-        degrees(radians), sure.map(f -> "+/- " + degrees(f.plusMinus(plusMinusMm()))).orElse(""));
+        degrees(radians), sure.map(f -> "+/- " + degrees(f.plusMinus(plusMinus()))).orElse(""));
   }
 
   private Cell length(double mm, Optional<Sensitivity.Figure> sure) {
     return new Cell(
         lengths.figure(mm),
-        sure.map(f -> "+/- " + lengths.figure(f.plusMinus(plusMinusMm()))).orElse(""));
+        sure.map(f -> "+/- " + lengths.figure(f.plusMinus(plusMinus()))).orElse(""));
   }
 
   private void strut(StrutFigures strut) {

@@ -51,7 +51,7 @@ final class Predicted {
     Optional<Double> radians =
         side.strut()
             .flatMap(s -> s.sureAt().map(Sensitivity.Figures::caster))
-            .map(f -> f.plusMinus(side.strut().orElseThrow().plusMinusMm()));
+            .map(f -> f.plusMinus(side.strut().orElseThrow().plusMinus()));
     return radians.map(r -> PLUS_MINUS + Numbers.fixed(Math.toDegrees(r), 1) + DEGREE).orElse("");
   }
 

@@ -12,6 +12,7 @@ import dev.towerscribe.model.Aims;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.model.MeasuredAxis;
 import dev.towerscribe.model.Mount;
+import dev.towerscribe.model.PlusMinus;
 import dev.towerscribe.model.ShaftReach;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
@@ -76,7 +77,7 @@ class AlignmentTest {
         s.camber(),
         s.toe(),
         s.rideMm(),
-        s.plusMinusMm(),
+        s.plusMinus(),
         Optional.of(bolt),
         s.limits());
   }
@@ -95,7 +96,7 @@ class AlignmentTest {
         s.camber(),
         s.toe(),
         s.rideMm(),
-        s.plusMinusMm(),
+        s.plusMinus(),
         s.knuckleBolt(),
         s.limits());
   }
@@ -224,7 +225,7 @@ class AlignmentTest {
               s.camber(),
               s.toe(),
               s.rideMm(),
-              s.plusMinusMm(),
+              s.plusMinus(),
               s.knuckleBolt(),
               new StrutPoints.Limits(travel[0], travel[1], Angle.ofDegrees(35)));
       SideJob job = side(Side.LEFT, limited, Optional.empty(), Optional.empty());
@@ -424,7 +425,7 @@ class AlignmentTest {
             s.camber(),
             s.toe(),
             0,
-            2,
+            PlusMinus.all(2),
             Optional.empty(),
             new StrutPoints.Limits(150, 150, Angle.ofDegrees(35)));
     SideAlignment a =
@@ -496,7 +497,7 @@ class AlignmentTest {
             s.camber(),
             s.toe(),
             150,
-            2,
+            PlusMinus.all(2),
             Optional.empty());
     SideAlignment a =
         Alignment.of(side(Side.LEFT, shortArm, Optional.empty(), Optional.empty())).orElseThrow();
@@ -560,7 +561,7 @@ class AlignmentTest {
               Angle.ofDegrees(-10 + 20 * random.nextDouble()),
               Angle.ofDegrees(-10 + 20 * random.nextDouble()),
               -150 + 300 * random.nextDouble(),
-              2,
+              PlusMinus.all(2),
               Optional.of(BOLT),
               new StrutPoints.Limits(200, 200, Angle.ofDegrees(50)));
       SideJob job = side(Side.LEFT, odd, Optional.empty(), Optional.of(aims(Aims.Use.TRACK)));

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import dev.towerscribe.SampleJobs;
 import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.model.Mount;
+import dev.towerscribe.model.PlusMinus;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
 import dev.towerscribe.model.StrutPoints;
@@ -70,7 +71,7 @@ class SensitivityTest {
         s.camber(),
         s.toe(),
         s.rideMm(),
-        s.plusMinusMm(),
+        s.plusMinus(),
         s.knuckleBolt());
   }
 
@@ -93,6 +94,51 @@ class SensitivityTest {
       assertThat(f.trailMm().value()).isCloseTo(pose.trailMm(), within(1e-9));
       assertThat(f.damperMm().value()).isCloseTo(pose.damperMm(), within(1e-9));
     }
+  }
+
+  @Test
+  void derivativesByTheCamberAgreeWithFiniteDifferences() throws NotReached {
+    SideJob job = job(Side.LEFT);
+    double step = 1e-5;
+    for (boolean moved : new boolean[] {false, true}) {
+      Sensitivity.Figures f =
+          moved ? Sensitivity.at(job, job.mount().settingMm()) : Sensitivity.before(job);
+      // Truncation step^2 and rounding 1e-15 / step: 1e-9 holds both with room.
+      assertThat(f.camber().byCamber())
+          .isCloseTo(byCamber(job, moved, step, Pose::camber), within(1e-8));
+      assertThat(f.caster().byCamber())
+          .isCloseTo(byCamber(job, moved, step, Pose::caster), within(1e-8));
+      // The wheel's camber goes nearly whole into what the bay reads after the work.
+      assertThat(f.camber().byCamber()).isBetween(0.9, 1.1);
+      assertThat(f.camber().plusMinus(PlusMinus.all(0))).isZero();
+    }
+  }
+
+  private static double byCamber(SideJob job, boolean moved, double step, ToDoubleFunction<Pose> of)
+      throws NotReached {
+    return (figure(cambered(job, step), moved, of) - figure(cambered(job, -step), moved, of))
+        / (2 * step);
+  }
+
+  private static SideJob cambered(SideJob job, double by) {
+    StrutPoints s = job.strut().orElseThrow();
+    return with(
+        job,
+        new StrutPoints(
+            s.top(),
+            s.ballJoint(),
+            s.armFront(),
+            s.armRear(),
+            s.strutLower(),
+            s.tieInner(),
+            s.tieOuter(),
+            s.wheelCentre(),
+            s.tyreRadiusMm(),
+            new Angle(s.camber().radians() + by),
+            s.toe(),
+            s.rideMm(),
+            s.plusMinus(),
+            s.knuckleBolt()));
   }
 
   @Test
@@ -215,7 +261,9 @@ class SensitivityTest {
     for (int k = 0; k < 4; k++) {
       double mean = sum[k] / n;
       double deviation = Math.sqrt(squares[k] / n - mean * mean);
-      assertThat(figures[k].plusMinus(2) / deviation).as("figure " + k).isBetween(0.97, 1.03);
+      assertThat(figures[k].plusMinus(PlusMinus.all(2)) / deviation)
+          .as("figure " + k)
+          .isBetween(0.97, 1.03);
     }
   }
 

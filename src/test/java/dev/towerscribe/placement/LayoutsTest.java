@@ -102,7 +102,7 @@ class LayoutsTest {
                 s.camber(),
                 s.toe(),
                 s.rideMm(),
-                s.plusMinusMm(),
+                s.plusMinus(),
                 s.knuckleBolt(),
                 limits)),
         j.axis(),

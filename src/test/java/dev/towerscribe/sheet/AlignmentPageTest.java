@@ -15,6 +15,7 @@ import dev.towerscribe.model.Job;
 import dev.towerscribe.model.MeasuredAxis;
 import dev.towerscribe.model.Paper;
 import dev.towerscribe.model.Plate;
+import dev.towerscribe.model.PlusMinus;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
 import dev.towerscribe.model.StrutPoints;
@@ -120,7 +121,7 @@ class AlignmentPageTest {
             s.camber(),
             s.toe(),
             0,
-            2,
+            PlusMinus.all(2),
             Optional.empty());
     SideJob side = with(job.sides().get(Side.LEFT), Optional.of(odd), Optional.empty());
     List<Page> pages =
@@ -200,7 +201,7 @@ class AlignmentPageTest {
             s.camber(),
             s.toe(),
             0,
-            2,
+            PlusMinus.all(2),
             Optional.empty());
     SideJob side =
         with(

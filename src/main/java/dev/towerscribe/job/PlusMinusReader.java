@@ -1,0 +1,59 @@
+package dev.towerscribe.job;
+
+import dev.towerscribe.geometry.Vec3;
+import dev.towerscribe.model.PlusMinus;
+import dev.towerscribe.quantity.Angle;
+import java.util.Optional;
+
+/**
+ * strut.plus_minus: one figure for every coordinate of every point, or a table of points with a
+ * figure for each axis, as a survey gives them.
+ */
+final class PlusMinusReader {
+  /** A careful tape and plumb bob. Common practice, no source. */
+  static final double DEFAULT_MM = 2.0;
+
+  private static final String KEY = "plus_minus";
+
+  private PlusMinusReader() {}
+
+  static Optional<PlusMinus> read(TableReader strut) {
+    if (!(strut.has(KEY) && strut.node(KEY) instanceof Node.Table)) {
+      return strut.length(KEY, Limits.PLUS_MINUS, DEFAULT_MM).map(PlusMinus::all);
+    }
+    return strut.optionalTable(KEY).flatMap(PlusMinusReader::table);
+  }
+
+  private static Optional<PlusMinus> table(TableReader t) {
+    Optional<Double> other = t.length("other", Limits.PLUS_MINUS, DEFAULT_MM);
+    double mm = other.orElse(DEFAULT_MM);
+    Vec3 rest = new Vec3(mm, mm, mm);
+    Optional<Vec3> top = point(t, "top", rest);
+    Optional<Vec3> ballJoint = point(t, "ball_joint", rest);
+    Optional<Vec3> armFront = point(t, "arm_front", rest);
+    Optional<Vec3> armRear = point(t, "arm_rear", rest);
+    Optional<Vec3> strutLower = point(t, "strut_lower", rest);
+    Optional<Vec3> tieInner = point(t, "tie_inner", rest);
+    Optional<Vec3> tieOuter = point(t, "tie_outer", rest);
+    Optional<Vec3> wheel = point(t, "wheel_centre", rest);
+    Optional<Angle> camber = t.angle("camber", Limits.PLUS_MINUS_ANGLE, Angle.ZERO);
+    t.close();
+    return t.sound()
+        ? Optional.of(
+            new PlusMinus(
+                top.get(),
+                ballJoint.get(),
+                armFront.get(),
+                armRear.get(),
+                strutLower.get(),
+                tieInner.get(),
+                tieOuter.get(),
+                wheel.get(),
+                camber.get()))
+        : Optional.empty();
+  }
+
+  private static Optional<Vec3> point(TableReader t, String key, Vec3 otherwise) {
+    return t.has(key) ? t.point3(key, Limits.PLUS_MINUS) : Optional.of(otherwise);
+  }
+}
