@@ -2,6 +2,7 @@ package dev.towerscribe.drilled;
 
 import dev.towerscribe.drilled.DrilledFindings.What;
 import dev.towerscribe.drilled.DrilledSide.EdgeMetal;
+import dev.towerscribe.drilled.Network.Found;
 import dev.towerscribe.finding.Severity;
 import dev.towerscribe.layout.PlacedHole;
 import dev.towerscribe.model.Fastening;
@@ -35,8 +36,11 @@ final class HoleFitChecks {
 
   private void size(PlacedHole hole, HoleSize read) {
     Thread thread = hole.bolt().thread();
-    double mm = read.diameter().meanMm();
-    double sd = read.diameter().plusMinusMm();
+    // Readings across a hole's far and near edges say something of its size, too.
+    Optional<Found> found =
+        side.network().holes().stream().filter(f -> f.name().equals(hole.name())).findFirst();
+    double mm = found.map(Found::diameterMm).orElse(read.diameter().meanMm());
+    double sd = found.map(Found::diameterSdMm).orElse(read.diameter().plusMinusMm());
     String name = hole.name();
     String check = "size." + DrilledFindings.slug(name);
     String where = "hole " + name;

@@ -13,6 +13,7 @@ import dev.towerscribe.model.SideReadings;
 import dev.towerscribe.model.SpanReading;
 import dev.towerscribe.quantity.Numbers;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -20,7 +21,7 @@ import java.util.stream.Stream;
 /** What is to be said of the readings themselves, and of whether the pattern is the planned one. */
 final class NetworkChecks {
   private static final String BAARDA =
-      "3.29 standard deviations, one in a thousand; " + "Baarda 1968, from memory";
+      "3.29 standard deviations, one in a thousand; Baarda 1968, from memory";
 
   /**
    * A hole away from the pattern by less may be drilled badly; by more, the whole may be turned.
@@ -135,7 +136,9 @@ final class NetworkChecks {
               "",
               BAARDA),
           Severity.STOP,
-          (first.contains("job's") ? "T" + first.substring(1) : "The reading " + first)
+          (first.startsWith(NetworkSolver.OF_JOB)
+                  ? "T" + first.substring(1)
+                  : "The reading " + first)
               + " is "
               + by
               + (c.offMm() > 0 ? " more" : " less")
@@ -177,21 +180,31 @@ final class NetworkChecks {
   }
 
   private void unchecked() {
-    if (network.unchecked().isEmpty()) {
-      return;
+    List<String> ofJob =
+        network.unchecked().stream().filter(w -> w.startsWith(NetworkSolver.OF_JOB)).toList();
+    List<String> read =
+        network.unchecked().stream().filter(w -> !w.startsWith(NetworkSolver.OF_JOB)).toList();
+    if (!read.isEmpty()) {
+      findings.add(
+          unchecked("unchecked", read),
+          Severity.CAUTION,
+          "Nothing checks these, so a slip in one of them would not be seen: "
+              + String.join("; ", read)
+              + ". Read them twice, or add readings.");
     }
-    findings.add(
-        new What(
-            "unchecked",
-            String.join("; ", network.unchecked()),
-            network.unchecked().size(),
-            0,
-            "",
-            DrilledFindings.PRACTICE),
-        Severity.CAUTION,
-        "Nothing checks these: a slip in one of them would not be seen: "
-            + String.join("; ", network.unchecked())
-            + ". Read them twice, or add readings.");
+    if (!ofJob.isEmpty() && network.tied()) {
+      findings.add(
+          unchecked("unchecked-landmarks", ofJob),
+          Severity.NOTE,
+          "Nothing checks these, so an error in one of them moves all holes alike, though it does"
+              + " not change how the plate fits: "
+              + String.join("; ", ofJob)
+              + ". Readings to one more landmark would.");
+    }
+  }
+
+  private static What unchecked(String check, List<String> all) {
+    return new What(check, String.join("; ", all), all.size(), 0, "", DrilledFindings.PRACTICE);
   }
 
   private void assumed() {
@@ -265,9 +278,7 @@ final class NetworkChecks {
     }
     Found far =
         network.holes().stream()
-            .max(
-                java.util.Comparator.comparingDouble(
-                    f -> Math.abs(along.cross(f.at().minus(from)))))
+            .max(Comparator.comparingDouble(f -> Math.abs(along.cross(f.at().minus(from)))))
             .orElseThrow();
     // The way to the hole, square to the line.
     Vec2 way = along.quarterTurn().times(Math.signum(along.cross(far.at().minus(from))));

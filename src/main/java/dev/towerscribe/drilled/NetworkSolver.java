@@ -50,6 +50,9 @@ final class NetworkSolver {
   /** At most one span in so many is left out: past that, it is the doubts that are wrong. */
   private static final int SPANS_PER_LEFT_OUT = 4;
 
+  /** How words of what the job says of a landmark begin. */
+  static final String OF_JOB = "the job's ";
+
   private final SideLayout layout;
   private final SideReadings readings;
   private final Doubt doubt;
@@ -168,7 +171,7 @@ final class NetworkSolver {
       Landmark landmark = landmarks.get(l);
       int point = holes.size() + l;
       double sd = doubt.landmarkMm().value();
-      String words = "the job's " + landmark.name() + ", ";
+      String words = OF_JOB + landmark.name() + ", ";
       all.add(Observation.coordinate(words + "fore", point, 0, landmark.at().x(), sd));
       all.add(Observation.coordinate(words + "in", point, 1, landmark.at().y(), sd));
       all.add(
