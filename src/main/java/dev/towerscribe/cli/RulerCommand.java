@@ -63,7 +63,8 @@ final class RulerCommand implements Command {
     }
     if (given.hasMatchedOption("--paper")) {
       Paper paper = paper(given.matchedOptionValue("--paper", ""));
-      print = new Print(paper, print.marginMm(), print.scaleAcross(), print.scaleAlong());
+      print =
+          new Print(paper, print.marginMm(), print.scaleAcross(), print.scaleAlong(), print.skew());
     }
     String file = given.matchedOptionValue("-o", DEFAULT_FILE);
     Path path = context.path(file);
