@@ -85,4 +85,29 @@ public record PrintScale(double across, double along, Angle skew) {
   public Vec2 undo(Vec2 way) {
     return new Vec2((way.x() - way.y() * skew.tan()) / across, way.y() / (along * skew.cos()));
   }
+
+  /**
+   * What becomes of a way from one point to another.
+   *
+   * @param way as drawn, mm
+   * @return as printed, mm, but for the turn of the whole page
+   */
+  public Vec2 printed(Vec2 way) {
+    double up = along * way.y();
+    return new Vec2(across * way.x() + skew.sin() * up, skew.cos() * up);
+  }
+
+  /**
+   * Both, one after the other: where a page drawn for {@code first} comes out of a printer as this
+   * says, the printer itself is this after first. The turn that the product may hold is taken out,
+   * as it means nothing.
+   *
+   * @param first what is done before this
+   * @return the product
+   */
+  public PrintScale after(PrintScale first) {
+    Vec2 x = printed(first.printed(new Vec2(1, 0)));
+    Vec2 y = printed(first.printed(new Vec2(0, 1)));
+    return new PrintScale(x.norm(), y.norm(), new Angle(Math.atan2(x.dot(y), x.cross(y))));
+  }
 }

@@ -50,6 +50,18 @@ public record Print(
   }
 
   /**
+   * The same paper in another printer.
+   *
+   * @param across printed over nominal along the paper's short side
+   * @param along printed over nominal along the paper's long side
+   * @param lean how far the printed long side leans toward +across
+   * @return the changed print
+   */
+  public Print by(double across, double along, Angle lean) {
+    return new Print(paper, marginMm, across, along, lean);
+  }
+
+  /**
    * Whether sheets are drawn as they are to come out.
    *
    * @return true for scales of 1 and no skew

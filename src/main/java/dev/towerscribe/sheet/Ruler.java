@@ -98,6 +98,17 @@ public final class Ruler {
       return on(printable(print));
     }
 
+    /**
+     * The check bars of every 1:1 sheet: 100 mm, or 4 in for a job in inches.
+     *
+     * @param units the job's unit
+     * @return their nominal lengths
+     */
+    public static Bars ofSheets(LengthUnit units) {
+      double length = CheckBars.of(Vec2.ZERO, units).lengthMm();
+      return new Bars(length, length);
+    }
+
     private static Bars on(Box all) {
       double shorter = BAR_FROM_CORNER_MM + BAR_FROM_END_MM;
       return new Bars(whole(all.width() - shorter), whole(all.height() - shorter));
