@@ -134,6 +134,13 @@ final class TableReader extends KeyCursor {
     return has(key) ? angle(key, degrees) : Optional.of(otherwise);
   }
 
+  /** An angle with a default, and what to do if it is out of its range. */
+  Optional<Angle> angle(String key, Range degrees, Angle otherwise, String todo) {
+    return has(key)
+        ? figure(node(key), degrees, Optional.of(todo)).map(Angle::ofDegrees)
+        : Optional.of(otherwise);
+  }
+
   /** An angle that may be left out. */
   Optional<Angle> optionalAngle(String key, Range degrees) {
     return has(key) ? angle(key, degrees) : Optional.empty();

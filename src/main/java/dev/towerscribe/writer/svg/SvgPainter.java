@@ -7,6 +7,7 @@ import dev.towerscribe.drawing.Layer;
 import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.drawing.Page;
 import dev.towerscribe.drawing.Pen;
+import dev.towerscribe.drawing.TurnedBox;
 import dev.towerscribe.geometry.Arc;
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Contour;
@@ -77,12 +78,14 @@ final class SvgPainter implements Item.Visitor {
 
   private final Page page;
   private final Vec2 pageCentre;
+  private final RoundShape round;
   private final StringBuilder buffer = new StringBuilder(1 << 14);
   private final SVGGraphics2D graphics;
 
   private SvgPainter(Page page) {
     this.page = page;
     this.pageCentre = page.centre();
+    this.round = RoundShape.of(page.scale());
     graphics = new SVGGraphics2D(page.widthMm(), page.heightMm(), SVGUnits.MM, buffer);
     // The library would make this up from the clock.
     graphics.setDefsKeyPrefix("");
@@ -162,13 +165,30 @@ final class SvgPainter implements Item.Visitor {
 
   /** One clip for the whole window; the library would define one for each transform in use. */
   private void defineWindow(Box box) {
+    buffer.append("<defs><clipPath id='").append(WINDOW).append("'>");
+    if (page.scale().isSquare()) {
+      rectangle(box);
+    } else {
+      buffer.append("<polygon points='");
+      String gap = "";
+      for (Vec2 corner : TurnedBox.of(box).corners()) {
+        buffer.append(gap);
+        point(buffer, corner);
+        gap = " ";
+      }
+      buffer.append("'/>");
+    }
+    buffer.append("</clipPath></defs>\n");
+  }
+
+  private void rectangle(Box box) {
     Vec2 topLeft = drawn(new Vec2(box.minX(), box.maxY()));
     Vec2 bottomRight = drawn(new Vec2(box.maxX(), box.minY()));
-    buffer.append("<defs><clipPath id='").append(WINDOW).append("'><rect x='");
+    buffer.append("<rect x='");
     buffer.append(number(topLeft.x())).append("' y='").append(number(topLeft.y()));
     buffer.append("' width='").append(number(bottomRight.x() - topLeft.x()));
     buffer.append("' height='").append(number(bottomRight.y() - topLeft.y()));
-    buffer.append("'/></clipPath></defs>\n");
+    buffer.append("'/>");
   }
 
   @Override
@@ -264,11 +284,10 @@ final class SvgPainter implements Item.Visitor {
     double sin = text.turn().sin();
     Vec2 start = drawn(text.at().minus(new Vec2(cos, sin).times(back)));
     double unit = Lettering.emMm(text.capHeightMm()) / FONT_UNITS;
-    double across = unit / page.scale().across();
-    double along = unit / page.scale().along();
+    Vec2 ahead = page.scale().undo(new Vec2(cos, sin).times(unit));
+    Vec2 down = page.scale().undo(new Vec2(sin, -cos).times(unit));
     graphics.setTransform(
-        new AffineTransform(
-            cos * across, -sin * along, sin * across, cos * along, start.x(), start.y()));
+        new AffineTransform(ahead.x(), -ahead.y(), down.x(), -down.y(), start.x(), start.y()));
     setFill(text.ink());
     int begin = buffer.length();
     graphics.drawString(escaped(text.content()), 0f, 0f);
@@ -327,6 +346,14 @@ final class SvgPainter implements Item.Visitor {
   }
 
   private void ellipse(Vec2 centre, double radiusMm, Pen pen) {
+    if (!round.isUpright()) {
+      Arc circle = new Arc(centre, radiusMm, 0, 2 * Math.PI);
+      StringBuilder data = new StringBuilder();
+      moveTo(data, circle.start());
+      arcTo(data, circle);
+      path(data.append('Z'), pen);
+      return;
+    }
     Vec2 middle = drawn(centre);
     double across = radiusMm / page.scale().across();
     double along = radiusMm / page.scale().along();
@@ -394,11 +421,10 @@ final class SvgPainter implements Item.Visitor {
   private void arcTo(StringBuilder data, Arc arc) {
     int pieces = Math.max(1, (int) Math.ceil(Math.abs(arc.sweep()) / LONGEST_PIECE - 1e-9));
     String radii =
-        number(arc.radius() / page.scale().across())
-            + ","
-            + number(arc.radius() / page.scale().along());
+        number(arc.radius() * round.first()) + "," + number(arc.radius() * round.second());
+    String turn = " " + number(round.turnDegrees());
     // Counter-clockwise on the page is against the growing angle of an axis that points down.
-    String way = arc.sweep() > 0 ? " 0 0 0 " : " 0 0 1 ";
+    String way = turn + (arc.sweep() > 0 ? " 0 0 " : " 0 1 ");
     for (int i = 1; i <= pieces; i++) {
       data.append('A').append(radii).append(way);
       point(data, i == pieces ? arc.end() : arc.at((double) i / pieces));
