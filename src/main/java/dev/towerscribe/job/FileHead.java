@@ -1,6 +1,8 @@
 package dev.towerscribe.job;
 
 import dev.towerscribe.quantity.LengthUnit;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -65,5 +67,25 @@ final class FileHead {
       return false;
     }
     return true;
+  }
+
+  /** The date of a file, if it has one. */
+  static Optional<LocalDate> date(TableReader top) {
+    if (!top.has("date")) {
+      return Optional.empty();
+    }
+    String limit = "a date, YYYY-MM-DD";
+    Optional<String> text = top.string("date", limit);
+    try {
+      Optional<LocalDate> date = text.map(LocalDate::parse);
+      if (date.isPresent() && (date.get().getYear() < 1900 || date.get().getYear() > 2200)) {
+        top.fault("date", limit, "Check the year.");
+        return Optional.empty();
+      }
+      return date;
+    } catch (DateTimeParseException e) {
+      top.fault("date", limit, "Write the year first, then month and day.");
+      return Optional.empty();
+    }
   }
 }

@@ -18,7 +18,6 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -95,7 +94,7 @@ public final class JobReader {
     }
   }
 
-  private static byte[] bytes(Path file) throws IOException {
+  static byte[] bytes(Path file) throws IOException {
     try {
       if (Files.isDirectory(file)) {
         throw new IOException("cannot read " + file + ": it is a folder, not a file");
@@ -123,7 +122,7 @@ public final class JobReader {
     }
     FileHead.readUnits(top);
     Optional<String> title = top.label("title", Limits.TITLE);
-    Optional<LocalDate> date = date(top);
+    Optional<LocalDate> date = FileHead.date(top);
     List<Side> sides = sides(top);
     Optional<DrawingInfo> drawing = top.tableOrEmpty("drawing").map(WorkshopReader::drawing);
     Optional<JigRules> jig = top.tableOrEmpty("jig").flatMap(WorkshopReader::jig);
@@ -199,24 +198,5 @@ public final class JobReader {
     List<Side> sides = top.words("sides", all, Side::word, "one or both of \"left\" and \"right\"");
     // With none that is right, both are read all the same, so that their faults are found too.
     return sides.isEmpty() ? all : Stream.of(Side.values()).filter(sides::contains).toList();
-  }
-
-  private static Optional<LocalDate> date(TableReader top) {
-    if (!top.has("date")) {
-      return Optional.empty();
-    }
-    String limit = "a date, YYYY-MM-DD";
-    Optional<String> text = top.string("date", limit);
-    try {
-      Optional<LocalDate> date = text.map(LocalDate::parse);
-      if (date.isPresent() && (date.get().getYear() < 1900 || date.get().getYear() > 2200)) {
-        top.fault("date", limit, "Check the year.");
-        return Optional.empty();
-      }
-      return date;
-    } catch (DateTimeParseException e) {
-      top.fault("date", limit, "Write the year first, then month and day.");
-      return Optional.empty();
-    }
   }
 }
