@@ -48,6 +48,9 @@ public record SurveyTower(
         if (!end.equals(SHAFT) && !names.contains(end)) {
           throw new IllegalArgumentException("a span to " + end + ", which is no landmark");
         }
+        if (end.equals(SHAFT) && span.reach() != Reach.CENTRES && shaft.isEmpty()) {
+          throw new IllegalArgumentException("a span to the shaft's edge without its diameter");
+        }
       }
     }
   }
