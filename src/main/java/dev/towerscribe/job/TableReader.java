@@ -159,7 +159,7 @@ final class TableReader extends KeyCursor {
     return figure(node(key), range);
   }
 
-  private Optional<Double> figure(Node node, Range range) {
+  Optional<Double> figure(Node node, Range range) {
     return figure(node, range, Optional.empty());
   }
 

@@ -1,0 +1,156 @@
+package dev.towerscribe.job;
+
+import dev.towerscribe.model.SurveyReading;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Readings: one number, a list of repeated ones, or a table of them with a doubt of its own. */
+final class SurveyFigures {
+  private static final String DOUBT = "doubt";
+  private static final String READINGS = "readings";
+
+  private SurveyFigures() {}
+
+  /** The doubt of an entry that is a table, mm, or that of its kind. */
+  static double doubt(TableReader entry, double otherwiseMm) {
+    return entry.length(DOUBT, SurveyLimits.DOUBT, otherwiseMm).orElse(otherwiseMm);
+  }
+
+  /**
+   * Lengths that must be there, within an entry that has its own doubt.
+   *
+   * @param t the entry
+   * @param key its key
+   * @param range of each, mm
+   * @param doubt of each, mm
+   */
+  static Optional<SurveyReading> lengths(TableReader t, String key, Range range, double doubt) {
+    return needed(t, key, range) ? of(t, key, range, doubt) : Optional.empty();
+  }
+
+  /** Lengths that may be left out. */
+  static Optional<SurveyReading> optional(TableReader t, String key, Range range, double doubt) {
+    return t.has(key) ? of(t, key, range, doubt) : Optional.empty();
+  }
+
+  /** Angles that may be left out; a range in degrees, a doubt and a result in radians. */
+  static Optional<SurveyReading> angles(TableReader t, String key, Range range, double doubt) {
+    return t.has(key)
+        ? of(t, key, range, Math.toDegrees(doubt)).map(SurveyFigures::inRadians)
+        : Optional.empty();
+  }
+
+  private static SurveyReading inRadians(SurveyReading degrees) {
+    return new SurveyReading(
+        degrees.values().stream().map(Math::toRadians).toList(), Math.toRadians(degrees.doubt()));
+  }
+
+  private static boolean needed(TableReader t, String key, Range range) {
+    if (!t.has(key)) {
+      t.missing(key, range.words(t.unit()), "Measure it and write it down.");
+      return false;
+    }
+    return true;
+  }
+
+  private static Optional<SurveyReading> of(
+      TableReader t, String key, Range range, double otherwise) {
+    if (!(t.node(key) instanceof Node.Table)) {
+      return values(t, t.node(key), range).map(v -> new SurveyReading(v, otherwise));
+    }
+    return t.optionalTable(key)
+        .flatMap(
+            inner -> {
+              Optional<List<Double>> values =
+                  needed(inner, READINGS, range)
+                      ? values(inner, inner.node(READINGS), range)
+                      : Optional.empty();
+              boolean angle = range.kind() == Range.Kind.ANGLE;
+              double doubt =
+                  angle
+                      ? inner
+                          .optionalAngle(DOUBT, SurveyLimits.ANGLE_DOUBT)
+                          .map(a -> a.degrees())
+                          .orElse(otherwise)
+                      : doubt(inner, otherwise);
+              inner.close();
+              return inner.sound()
+                  ? values.map(v -> new SurveyReading(v, doubt))
+                  : Optional.<SurveyReading>empty();
+            });
+  }
+
+  private static Optional<List<Double>> values(TableReader t, Node node, Range range) {
+    if (!(node instanceof Node.Items list)) {
+      return t.figure(node, range).map(List::of);
+    }
+    if (!counted(t, list, range)) {
+      return Optional.empty();
+    }
+    List<Double> values = new ArrayList<>();
+    for (Node item : list.items()) {
+      t.figure(item, range).ifPresent(values::add);
+    }
+    return values.size() == list.items().size() ? Optional.of(values) : Optional.empty();
+  }
+
+  private static boolean counted(TableReader t, Node.Items list, Range range) {
+    int count = list.items().size();
+    if (count >= 1 && count <= SurveyLimits.MOST_READINGS) {
+      return true;
+    }
+    t.fault(
+        list,
+        "1 to " + SurveyLimits.MOST_READINGS + " readings, each " + range.words(t.unit()),
+        count == 0 ? "Measure it, or take the whole entry out." : "Take some out.");
+    return false;
+  }
+
+  /**
+   * A pair of figures that must be there: [a, b], or a list of such pairs.
+   *
+   * @param t the entry
+   * @param key its key
+   * @param first range of the first of each pair, mm
+   * @param second range of the second, mm
+   * @param doubt of each figure, mm
+   * @return both, or nothing after a fault
+   */
+  static Optional<List<SurveyReading>> pairs(
+      TableReader t, String key, Range first, Range second, double doubt) {
+    String limit =
+        "two numbers, "
+            + first.words(t.unit())
+            + " and "
+            + second.words(t.unit())
+            + ", or a list of such pairs";
+    if (!t.has(key)) {
+      t.missing(key, limit, "Measure it and write it down.");
+      return Optional.empty();
+    }
+    Node node = t.node(key);
+    if (!(node instanceof Node.Items list) || list.items().isEmpty()) {
+      t.fault(node, limit, "Write two numbers in square brackets.");
+      return Optional.empty();
+    }
+    boolean repeated = list.items().stream().allMatch(Node.Items.class::isInstance);
+    List<Node> pairs = repeated ? list.items() : List.of(list);
+    if (repeated && !counted(t, list, first)) {
+      return Optional.empty();
+    }
+    List<Double> firsts = new ArrayList<>();
+    List<Double> seconds = new ArrayList<>();
+    for (Node pair : pairs) {
+      if (pair instanceof Node.Items two && two.items().size() == 2) {
+        t.figure(two.items().get(0), first).ifPresent(firsts::add);
+        t.figure(two.items().get(1), second).ifPresent(seconds::add);
+      } else {
+        t.fault(pair, limit, "Write two numbers in square brackets.");
+      }
+    }
+    return firsts.size() == pairs.size() && seconds.size() == pairs.size()
+        ? Optional.of(List.of(new SurveyReading(firsts, doubt), new SurveyReading(seconds, doubt)))
+        : Optional.empty();
+  }
+}

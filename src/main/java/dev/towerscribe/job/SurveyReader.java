@@ -1,0 +1,113 @@
+package dev.towerscribe.job;
+
+import dev.towerscribe.finding.JobRejected;
+import dev.towerscribe.geometry.Vec3;
+import dev.towerscribe.model.Side;
+import dev.towerscribe.model.Survey;
+import dev.towerscribe.model.SurveySide;
+import dev.towerscribe.quantity.LengthUnit;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.IntPredicate;
+import java.util.stream.Stream;
+
+/** Reads survey files. Whatever a file holds, the answer is a survey or every fault found in it. */
+public final class SurveyReader {
+  private final IntPredicate printable;
+
+  /**
+   * A reader.
+   *
+   * @param printable whether the sheets can carry a character, by its Unicode code point
+   */
+  public SurveyReader(IntPredicate printable) {
+    this.printable = printable;
+  }
+
+  /**
+   * Reads a survey file.
+   *
+   * @param file the file
+   * @return the survey
+   * @throws IOException if it cannot be read; the message says why
+   * @throws JobRejected if it cannot be worked from, with every fault
+   */
+  public Survey read(Path file) throws IOException, JobRejected {
+    return parse(JobReader.bytes(file));
+  }
+
+  /**
+   * Reads a survey from its text.
+   *
+   * @param text TOML
+   * @return the survey
+   * @throws JobRejected if it cannot be worked from, with every fault
+   */
+  public Survey parse(String text) throws JobRejected {
+    return parse(text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  private Survey parse(byte[] bytes) throws JobRejected {
+    Faults faults = new Faults();
+    Optional<String> text = TomlText.decode(bytes, "", faults);
+    faults.throwIfAny();
+    Optional<TomlText> toml = TomlText.parse(text.orElseThrow(), "", faults);
+    faults.throwIfAny();
+    Optional<LengthUnit> unit = FileHead.unit(toml.orElseThrow());
+    TableReader top = new TableReader(toml.get().table("", unit, faults), faults, printable);
+    if (!FileHead.readFormat(top)) {
+      faults.throwIfAny();
+    }
+    FileHead.readUnits(top);
+    Optional<String> title = top.label("title", Limits.TITLE);
+    Optional<LocalDate> date = FileHead.date(top);
+    List<Side> sides = sides(top);
+    SurveyDoubts doubts =
+        top.tableOrEmpty("doubt").map(SurveyDoubts::read).orElse(SurveyDoubts.USUAL);
+    List<Survey.Station> stations = new ArrayList<>();
+    Set<String> names = new LinkedHashSet<>();
+    for (TableReader s : top.tables("station", 0, "stations")) {
+      station(s, names).ifPresent(stations::add);
+    }
+    Map<Side, SurveySide> read = new EnumMap<>(Side.class);
+    SurveyNames points = new SurveyNames(names, sides);
+    for (Side side : sides) {
+      top.table(side.word())
+          .flatMap(t -> SurveySideReader.read(t, side, doubts, points))
+          .ifPresent(s -> read.put(side, s));
+    }
+    top.leave("left", "right");
+    top.close();
+    faults.throwIfAny();
+    return new Survey(title.orElseThrow(), date, unit.orElseThrow(), stations, read);
+  }
+
+  private static List<Side> sides(TableReader top) {
+    List<Side> all = List.of(Side.values());
+    if (!top.has("sides")) {
+      return all;
+    }
+    List<Side> sides = top.words("sides", all, Side::word, "one or both of \"left\" and \"right\"");
+    return sides.isEmpty() ? all : Stream.of(Side.values()).filter(sides::contains).toList();
+  }
+
+  private static Optional<Survey.Station> station(TableReader s, Set<String> names) {
+    Optional<String> name = Names.unique(s, names).filter(n -> SurveyNames.maySay(s, n));
+    Optional<Vec3> at = s.has("at") ? s.point3("at", Limits.VEHICLE) : Optional.empty();
+    Optional<Double> doubt = Said.length(s, "doubt", SurveyLimits.DOUBT);
+    if (doubt.isPresent() && !s.has("at")) {
+      s.fault("doubt", "a doubt of the place in at", "Give at as well, or drop this key.");
+    }
+    s.close();
+    return s.sound() ? Optional.of(new Survey.Station(name.get(), at, doubt)) : Optional.empty();
+  }
+}

@@ -1,0 +1,169 @@
+package dev.towerscribe.job;
+
+import dev.towerscribe.model.SurveyReading;
+import dev.towerscribe.model.SurveyTower;
+import dev.towerscribe.model.SurveyTower.Reach;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/** [left.tower] and [right.tower] of a survey. */
+final class SurveyTowerReader {
+  private static final List<String> REACHES = Stream.of(Reach.values()).map(Reach::word).toList();
+
+  private final SurveyDoubts doubts;
+
+  private SurveyTowerReader(SurveyDoubts doubts) {
+    this.doubts = doubts;
+  }
+
+  static Optional<SurveyTower> read(TableReader t, SurveyDoubts doubts) {
+    return new SurveyTowerReader(doubts).read(t);
+  }
+
+  private Optional<SurveyTower> read(TableReader t) {
+    double caliper = doubts.caliperMm();
+    Optional<SurveyReading> sheet = SurveyFigures.optional(t, "sheet", Limits.SHEET, caliper);
+    Optional<SurveyReading> opening = SurveyFigures.optional(t, "opening", Limits.OPENING, caliper);
+    Optional<SurveyReading> mark = SurveyFigures.optional(t, "mark", Limits.MARK, doubts.ruleMm());
+    if (opening.isPresent() && mark.isPresent() && mark.get().mean() < opening.get().mean()) {
+      t.fault(
+          "mark", "at least the opening", "The old mount's ring lies round the hole: look again.");
+    }
+    Optional<TableReader> lean = t.optionalTable("lean");
+    Optional<SurveyReading> inboard = lean.flatMap(l -> angle(l, "inboard"));
+    Optional<SurveyReading> rearward = lean.flatMap(l -> angle(l, "rearward"));
+    lean.ifPresent(TableReader::close);
+    Optional<SurveyTower.Dome> crown = t.optionalTable("crown").flatMap(this::crown);
+    Optional<SurveyReading> pivot =
+        SurveyFigures.optional(t, "pivot_height", Limits.PIVOT_HEIGHT, doubts.ruleMm());
+    Optional<SurveyReading> shaft = SurveyFigures.optional(t, "shaft", SurveyLimits.SHAFT, caliper);
+    List<SurveyTower.Mark> landmarks = new ArrayList<>();
+    Set<String> names = new HashSet<>();
+    for (TableReader l : t.tables("landmark", 0, "landmarks")) {
+      landmark(l, names).ifPresent(landmarks::add);
+    }
+    List<SurveyTower.Span> spans = new ArrayList<>();
+    for (TableReader s : t.tables("span", 0, "spans")) {
+      span(s, names, t.has("shaft")).ifPresent(spans::add);
+    }
+    List<SurveyTower.Line> lines = new ArrayList<>();
+    Set<String> lineNames = new HashSet<>();
+    for (TableReader s : t.tables("straightedge", 0, "straightedges")) {
+      line(s, lineNames).ifPresent(lines::add);
+    }
+    t.close();
+    return t.sound()
+        ? Optional.of(
+            new SurveyTower(
+                sheet, opening, mark, inboard, rearward, crown, pivot, shaft, landmarks, spans,
+                lines))
+        : Optional.empty();
+  }
+
+  private Optional<SurveyReading> angle(TableReader t, String key) {
+    return SurveyFigures.angles(t, key, Limits.LEAN, doubts.angleRad());
+  }
+
+  private Optional<SurveyTower.Dome> crown(TableReader c) {
+    double doubt = SurveyFigures.doubt(c, doubts.ruleMm());
+    Optional<SurveyReading> across = SurveyFigures.lengths(c, "across", Limits.CROWN_ACROSS, doubt);
+    Optional<SurveyReading> rise = SurveyFigures.lengths(c, "rise", Limits.CROWN_RISE, doubt);
+    if (across.isPresent() && rise.isPresent() && rise.get().mean() > across.get().mean() / 2) {
+      c.fault("rise", "at most half of across", "A dome rises no further: measure both again.");
+    }
+    c.close();
+    return c.sound()
+        ? Optional.of(new SurveyTower.Dome(across.get(), rise.get()))
+        : Optional.empty();
+  }
+
+  private Optional<SurveyTower.Place> place(TableReader t, String key, double doubt) {
+    return SurveyFigures.pairs(t, key, Limits.PLAN, Limits.PLAN, doubt)
+        .map(p -> new SurveyTower.Place(p.get(0), p.get(1)));
+  }
+
+  private Optional<SurveyTower.Mark> landmark(TableReader l, Set<String> names) {
+    Optional<String> name = Names.unique(l, names);
+    if (name.isPresent() && name.get().equals(SurveyTower.SHAFT)) {
+      l.fault(
+          "name", "another name than shaft", "That is the old shaft's centre: rename the hole.");
+    }
+    // A place by rule and a diameter by calipers differ too much to share a doubt.
+    double doubt = SurveyFigures.doubt(l, doubts.ruleMm());
+    Optional<SurveyTower.Place> at = l.has("at") ? place(l, "at", doubt) : Optional.empty();
+    Optional<SurveyReading> diameter =
+        SurveyFigures.lengths(l, "diameter", Limits.LANDMARK, doubts.caliperMm());
+    l.close();
+    return l.sound()
+        ? Optional.of(new SurveyTower.Mark(name.get(), at, diameter.get()))
+        : Optional.empty();
+  }
+
+  private Optional<SurveyTower.Span> span(TableReader s, Set<String> names, boolean shaft) {
+    Optional<String> from = end(s, "from", names);
+    Optional<String> to = end(s, "to", names);
+    if (from.isPresent() && from.equals(to)) {
+      s.fault("to", "another end than from", "A span has two ends: name the other one.");
+    }
+    List<Reach> given = Stream.of(Reach.values()).filter(r -> s.has(r.word())).toList();
+    Optional<SurveyReading> length = Optional.empty();
+    if (given.size() == 1) {
+      Reach reach = given.get(0);
+      // Nobody can set calipers to a centre: that takes a rule.
+      double usual = reach == Reach.CENTRES ? doubts.ruleMm() : doubts.caliperMm();
+      double doubt = SurveyFigures.doubt(s, usual);
+      length = SurveyFigures.lengths(s, reach.word(), SurveyLimits.SPAN, doubt);
+      boolean fromShaft =
+          from.equals(Optional.of(SurveyTower.SHAFT)) || to.equals(Optional.of(SurveyTower.SHAFT));
+      if (fromShaft && reach != Reach.CENTRES && !shaft) {
+        s.fault(
+            reach.word(),
+            "with the key shaft in this tower's table",
+            "Measure the thread's diameter and give it as shaft.");
+      }
+    } else {
+      s.has("doubt");
+      String limit = "one of " + String.join(", ", REACHES);
+      if (given.isEmpty()) {
+        s.missing(REACHES.get(0), limit, "Say what the span was taken between.");
+      } else {
+        s.fault(given.get(1).word(), limit, "Write a second span for it.");
+      }
+    }
+    s.close();
+    return s.sound()
+        ? Optional.of(new SurveyTower.Span(from.get(), to.get(), given.get(0), length.get()))
+        : Optional.empty();
+  }
+
+  private static Optional<String> end(TableReader s, String key, Set<String> names) {
+    Optional<String> name = s.label(key, Limits.NAME);
+    if (name.isEmpty() || name.get().equals(SurveyTower.SHAFT) || names.contains(name.get())) {
+      return name;
+    }
+    List<String> known =
+        Stream.concat(Stream.of(SurveyTower.SHAFT), names.stream().sorted()).toList();
+    s.fault(
+        key,
+        "shaft or a landmark of this tower",
+        Spelling.nearest(name.get(), known)
+            .map(word -> "Did you mean \"" + word + "\"?")
+            .orElse("Known here: " + String.join(", ", known) + "."));
+    return Optional.empty();
+  }
+
+  private Optional<SurveyTower.Line> line(TableReader s, Set<String> names) {
+    Optional<String> name = Names.unique(s, names);
+    double doubt = SurveyFigures.doubt(s, doubts.ruleMm());
+    Optional<SurveyTower.Place> from = place(s, "from", doubt);
+    Optional<SurveyTower.Place> to = place(s, "to", doubt);
+    s.close();
+    return s.sound()
+        ? Optional.of(new SurveyTower.Line(name.get(), from.get(), to.get()))
+        : Optional.empty();
+  }
+}

@@ -1,0 +1,71 @@
+package dev.towerscribe.model;
+
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** The points that the strut table of a job is made of, and the camber bolt's pivot. */
+public enum StrutPoint {
+  /** Original top pivot. */
+  TOP("top", true),
+  /** Lower ball joint. */
+  BALL_JOINT("ball_joint", true),
+  /** Front inner pivot of the lower arm. */
+  ARM_FRONT("arm_front", false),
+  /** Rear inner pivot of the lower arm. */
+  ARM_REAR("arm_rear", false),
+  /** A point of the damper's axis, fixed in the upright. */
+  STRUT_LOWER("strut_lower", true),
+  /** Inner tie rod end. */
+  TIE_INNER("tie_inner", false),
+  /** Outer tie rod end. */
+  TIE_OUTER("tie_outer", true),
+  /** Wheel centre. */
+  WHEEL_CENTRE("wheel_centre", true),
+  /** Where a camber bolt turns the strut; few cars have one. */
+  KNUCKLE_PIVOT("knuckle_pivot", true);
+
+  private final String word;
+  private final boolean outer;
+
+  StrutPoint(String word, boolean outer) {
+    this.word = word;
+    this.outer = outer;
+  }
+
+  /**
+   * Its name in job and survey files.
+   *
+   * @return lower-case word
+   */
+  public String word() {
+    return word;
+  }
+
+  /**
+   * Whether it lies out by the wheel, never at or across the car's middle plane.
+   *
+   * @return true if so
+   */
+  public boolean isOuter() {
+    return outer;
+  }
+
+  /**
+   * Whether a job's strut table must have it.
+   *
+   * @return false for the camber bolt's pivot alone
+   */
+  public boolean isNeeded() {
+    return this != KNUCKLE_PIVOT;
+  }
+
+  /**
+   * The point of a name.
+   *
+   * @param word a name of a survey file
+   * @return the point, or empty if the name is the user's own
+   */
+  public static Optional<StrutPoint> of(String word) {
+    return Stream.of(values()).filter(p -> p.word.equals(word)).findFirst();
+  }
+}

@@ -1,0 +1,202 @@
+package dev.towerscribe.survey;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.SplittableRandom;
+import java.util.stream.IntStream;
+import org.hipparchus.linear.Array2DRowRealMatrix;
+import org.hipparchus.linear.EigenDecompositionSymmetric;
+
+/**
+ * Solves a network without a guess: points are placed one after another from those already placed,
+ * the best tied first; then all are solved for together. As distances cannot tell a place from its
+ * mirror image, every point is tried at its image too.
+ */
+final class Placing {
+  /** A place that is out of sense must fit so much better to be taken: five doubts, squared. */
+  private static final double SENSE = 25;
+
+  /** Two places fit alike if neither is this much worse: four doubts, squared. */
+  private static final double ALIKE = 16;
+
+  /** Nearer than this two solutions are one, whose +/- tells how poorly it is fixed, mm. */
+  private static final double APART_MM = 20;
+
+  /** Past chance: then the start may have been at fault. */
+  private static final double POOR_FIT = 1e-6;
+
+  private static final int TRIES = 24;
+
+  private static final double TRY_RANGE_MM = 600;
+
+  private final Network net;
+  private final List<Entry> entries;
+
+  private Placing(Network net, List<Entry> entries) {
+    this.net = net;
+    this.entries = entries;
+  }
+
+  /**
+   * A solved network.
+   *
+   * @param adjustment at the best solution found
+   * @param twins points that fit about as well elsewhere
+   */
+  record Placed(Adjustment adjustment, List<Twin> twins) {}
+
+  /**
+   * A second place of a point.
+   *
+   * @param node the point
+   * @param at where it would be
+   */
+  record Twin(int node, double[] at) {}
+
+  static Placed solve(Network net, List<Entry> entries) {
+    return new Placing(net, entries).solve();
+  }
+
+  private Placed solve() {
+    Starts starts = new Starts(net, entries);
+    Solver.Solution best = mirrored(Solver.solve(net, entries, starts.x()));
+    int freedom = Adjustment.at(net, entries, best).freedom();
+    if (!starts.loose().isEmpty() && freedom > 0) {
+      SplittableRandom random = new SplittableRandom(1);
+      for (int i = 0; i < TRIES && ChiSquare.above(best.cost(), freedom) < POOR_FIT; i++) {
+        Solver.Solution other =
+            mirrored(Solver.solve(net, entries, scattered(starts, best.x(), random)));
+        best = better(other, best) ? other : best;
+      }
+    }
+    List<Twin> twins = new ArrayList<>();
+    for (int node : reflectable()) {
+      Solver.Solution other = reflected(best, node);
+      double[] there = net.place(other.x(), node);
+      if (other.cost() - best.cost() < ALIKE
+          && distance(there, net.place(best.x(), node)) > APART_MM
+          && senseless(other.x()) <= senseless(best.x())) {
+        twins.add(new Twin(node, there));
+      }
+    }
+    return new Placed(Adjustment.at(net, entries, best), twins);
+  }
+
+  private double[] scattered(Starts starts, double[] x, SplittableRandom random) {
+    double[] other = x.clone();
+    for (int node : starts.loose()) {
+      double[] at = net.place(starts.x(), node);
+      for (int axis = 0; axis < Network.AXES; axis++) {
+        at[axis] += TRY_RANGE_MM * (2 * random.nextDouble() - 1);
+      }
+      net.put(other, node, at);
+    }
+    return other;
+  }
+
+  /** Moves points to their mirror images as long as that fits better. */
+  private Solver.Solution mirrored(Solver.Solution solution) {
+    Solver.Solution best = solution;
+    for (int node : reflectable()) {
+      Solver.Solution other = reflected(best, node);
+      best = better(other, best) ? other : best;
+    }
+    return best;
+  }
+
+  private boolean better(Solver.Solution a, Solver.Solution b) {
+    // Costs of one and the same place differ by rounding.
+    return judged(a) < judged(b) - 1e-6;
+  }
+
+  private double judged(Solver.Solution s) {
+    return s.cost() + SENSE * senseless(s.x());
+  }
+
+  private int senseless(double[] x) {
+    int count = 0;
+    for (int node = 0; node < net.nodes().size(); node++) {
+      count += net.nodes().get(node).senseless(net.place(x, node));
+    }
+    return count;
+  }
+
+  private List<Integer> reflectable() {
+    List<Integer> list = new ArrayList<>();
+    for (int node = 0; node < net.nodes().size(); node++) {
+      if (openAxes(node).length > 0 && Starts.neighbours(entries, node).size() > 0) {
+        list.add(node);
+      }
+    }
+    return list;
+  }
+
+  /** Axes in which nothing but distances places a point. */
+  private int[] openAxes(int node) {
+    boolean[] said = new boolean[Network.AXES];
+    for (int axis = 0; axis < Network.AXES; axis++) {
+      said[axis] = net.nodes().get(node).unknown()[axis] == Network.NONE;
+    }
+    for (Entry e : entries) {
+      if (e.measure() instanceof Measure.Coordinate c && c.node() == node) {
+        said[c.axis()] = true;
+      }
+    }
+    return IntStream.range(0, Network.AXES).filter(a -> !said[a]).toArray();
+  }
+
+  /** Solves again from a point's image across the plane that its neighbours lie nearest to. */
+  private Solver.Solution reflected(Solver.Solution solution, int node) {
+    int[] axes = openAxes(node);
+    List<double[]> around =
+        Starts.neighbours(entries, node).stream().map(n -> net.place(solution.x(), n)).toList();
+    double[] middle = new double[Network.AXES];
+    for (double[] p : around) {
+      for (int axis = 0; axis < Network.AXES; axis++) {
+        middle[axis] += p[axis] / around.size();
+      }
+    }
+    double[] normal = flattest(around, middle, axes);
+    double[] at = net.place(solution.x(), node);
+    double off = 0;
+    for (int axis = 0; axis < Network.AXES; axis++) {
+      off += (at[axis] - middle[axis]) * normal[axis];
+    }
+    for (int axis = 0; axis < Network.AXES; axis++) {
+      at[axis] -= 2 * off * normal[axis];
+    }
+    double[] start = solution.x().clone();
+    net.put(start, node, at);
+    return Solver.solve(net, entries, start);
+  }
+
+  /** The direction within the open axes in which the neighbours spread least. */
+  private static double[] flattest(List<double[]> around, double[] middle, int[] axes) {
+    double[][] spread = new double[axes.length][axes.length];
+    for (double[] p : around) {
+      for (int i = 0; i < axes.length; i++) {
+        for (int j = 0; j < axes.length; j++) {
+          spread[i][j] += (p[axes[i]] - middle[axes[i]]) * (p[axes[j]] - middle[axes[j]]);
+        }
+      }
+    }
+    EigenDecompositionSymmetric eigen =
+        new EigenDecompositionSymmetric(new Array2DRowRealMatrix(spread, false));
+    double[] values = eigen.getEigenvalues();
+    int least =
+        IntStream.range(0, values.length)
+            .boxed()
+            .min(Comparator.comparingDouble(k -> values[k]))
+            .orElseThrow();
+    double[] normal = new double[Network.AXES];
+    for (int i = 0; i < axes.length; i++) {
+      normal[axes[i]] = eigen.getEigenvector(least).getEntry(i);
+    }
+    return normal;
+  }
+
+  static double distance(double[] a, double[] b) {
+    return Measure.Distance.norm(new double[] {b[0] - a[0], b[1] - a[1], b[2] - a[2]});
+  }
+}

@@ -1,0 +1,197 @@
+package dev.towerscribe.survey;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Finds readings that cannot be right: data snooping (Baarda 1968). Each reading, and each entry of
+ * repeated readings as a whole, is asked how far it lies from what all the others make of it, in
+ * standard deviations of that difference. The worst past the limit is taken out, and all is solved
+ * again, until none is left.
+ */
+final class Snooping {
+  /**
+   * Standard deviations past which a reading is no chance: one good reading in a thousand lies
+   * further off. Baarda 1968, from memory; the figure is that of the normal distribution.
+   */
+  static final double LIMIT = 3.2905;
+
+  /**
+   * A slip of so many standard deviations passes {@link #LIMIT} four times in five: LIMIT + 0.8416.
+   * Baarda 1968, from memory; computed from the normal distribution.
+   */
+  static final double SHOWS = 4.1321;
+
+  /** Below this share of a reading that the others check, there is nothing to compare it with. */
+  private static final double COMPARABLE = 1e-4;
+
+  /**
+   * Readings that explain a misfit this nearly as well (squared standard deviations; odds of twenty
+   * to one) cannot be told apart, where each hides in the other.
+   */
+  private static final double RIVAL = 6;
+
+  private static final double HIDES = 0.5 + 1e-9;
+
+  private final Network net;
+  private final List<Entry> entries;
+  private final List<SetAside> out = new ArrayList<>();
+  private final List<Scattered> scattered = new ArrayList<>();
+
+  private Snooping(Network net, List<Entry> entries) {
+    this.net = net;
+    this.entries = new ArrayList<>(entries);
+  }
+
+  /**
+   * What came of a network.
+   *
+   * @param placed solved without what was set aside
+   * @param setAside readings that cannot be right, worst first
+   * @param scattered entries whose repeated readings do not agree and nothing tells which is wrong
+   */
+  record Outcome(Placing.Placed placed, List<SetAside> setAside, List<Scattered> scattered) {}
+
+  /**
+   * A reading that the others do not allow.
+   *
+   * @param entry its entry
+   * @param number which of several readings, from 1; empty for all of them
+   * @param excess how much it is more than the rest allow, mm
+   * @param limit how much would be chance, mm
+   * @param rivals other entries that may be wrong in its place
+   */
+  record SetAside(
+      Entry entry, Optional<Integer> number, double excess, double limit, List<Entry> rivals) {}
+
+  /**
+   * Repeated readings that contradict each other.
+   *
+   * @param entry with its own doubt
+   * @param widened the doubt that was taken in its place, mm
+   */
+  record Scattered(Entry entry, double widened) {}
+
+  /** A suspicion: one reading of an entry, or all of them. */
+  private record Suspect(int entry, int reading, double deviations, double excess, double sd) {
+    static final int ALL = -1;
+  }
+
+  static Outcome of(Network net, List<Entry> entries) {
+    return new Snooping(net, entries).run();
+  }
+
+  private Outcome run() {
+    while (true) {
+      Placing.Placed placed = Placing.solve(net, entries);
+      Optional<Suspect> worst = worst(placed.adjustment());
+      if (worst.isEmpty()) {
+        return new Outcome(placed, out, scattered);
+      }
+      Suspect s = worst.get();
+      Entry entry = entries.get(s.entry());
+      if (s.reading() != Suspect.ALL && contradicted(placed.adjustment(), s)) {
+        double n = entry.count();
+        double widened = entry.reading().doubt() * Math.sqrt(entry.reading().scatter() / (n - 1));
+        scattered.add(new Scattered(entry, widened));
+        entries.set(s.entry(), entry.doubted(widened));
+        continue;
+      }
+      boolean all = s.reading() == Suspect.ALL;
+      out.add(
+          new SetAside(
+              entry,
+              all ? Optional.empty() : Optional.of(entry.numbers().get(s.reading())),
+              s.excess(),
+              LIMIT * s.sd(),
+              rivals(placed.adjustment(), s)));
+      if (all) {
+        entries.remove(s.entry());
+      } else {
+        entries.set(s.entry(), entry.without(s.reading()));
+      }
+    }
+  }
+
+  private Optional<Suspect> worst(Adjustment a) {
+    Suspect worst = null;
+    for (int i = 0; i < entries.size(); i++) {
+      for (Suspect s : suspects(a, i)) {
+        // Rounding must not decide between equals: the first stays.
+        boolean worse =
+            worst == null || Math.abs(s.deviations()) > Math.abs(worst.deviations()) + 1e-6;
+        worst = worse && Math.abs(s.deviations()) > LIMIT ? s : worst;
+      }
+    }
+    return Optional.ofNullable(worst);
+  }
+
+  private List<Suspect> suspects(Adjustment a, int i) {
+    Entry entry = entries.get(i);
+    Measure.Row row = entry.measure().row(net, a.x());
+    double computed = entry.measure().value(net, a.x());
+    double leverage = a.covariance(row, row);
+    List<Suspect> suspects = new ArrayList<>();
+    double whole = 1 - entry.weight() * leverage;
+    if (whole > COMPARABLE) {
+      double excess = (entry.reading().mean() - computed) / whole;
+      double sd = 1 / Math.sqrt(entry.weight() * whole);
+      suspects.add(new Suspect(i, Suspect.ALL, excess / sd, excess, sd));
+    }
+    double doubt = entry.reading().doubt();
+    double single = 1 - leverage / (doubt * doubt);
+    for (int k = 0; entry.count() > 1 && k < entry.count(); k++) {
+      double excess = (entry.reading().values().get(k) - computed) / single;
+      double sd = doubt / Math.sqrt(single);
+      suspects.add(new Suspect(i, k, excess / sd, excess, sd));
+    }
+    return suspects;
+  }
+
+  /** Whether another reading of the same entry may as well be the wrong one. */
+  private boolean contradicted(Adjustment a, Suspect suspect) {
+    Entry entry = entries.get(suspect.entry());
+    Measure.Row row = entry.measure().row(net, a.x());
+    double share = a.covariance(row, row) / Math.pow(entry.reading().doubt(), 2);
+    boolean hides = share / (1 - share) > HIDES;
+    return hides
+        && suspects(a, suspect.entry()).stream()
+            .filter(s -> s.reading() != Suspect.ALL && s.reading() != suspect.reading())
+            .anyMatch(s -> nearly(s, suspect));
+  }
+
+  private static boolean nearly(Suspect other, Suspect worst) {
+    return Math.pow(worst.deviations(), 2) - Math.pow(other.deviations(), 2) < RIVAL;
+  }
+
+  /** Other entries that would explain the misfit nearly as well. */
+  private List<Entry> rivals(Adjustment a, Suspect worst) {
+    Entry entry = entries.get(worst.entry());
+    Measure.Row row = entry.measure().row(net, a.x());
+    boolean all = worst.reading() == Suspect.ALL;
+    double weight = all ? entry.weight() : 1 / Math.pow(entry.reading().doubt(), 2);
+    double checked = 1 - weight * a.covariance(row, row);
+    List<Entry> rivals = new ArrayList<>();
+    for (int i = 0; i < entries.size(); i++) {
+      if (i == worst.entry()) {
+        continue;
+      }
+      Entry other = entries.get(i);
+      Measure.Row otherRow = other.measure().row(net, a.x());
+      double otherChecked = 1 - other.weight() * a.covariance(otherRow, otherRow);
+      if (otherChecked < COMPARABLE) {
+        continue;
+      }
+      double hides =
+          Math.sqrt(weight * other.weight() / (checked * otherChecked))
+              * Math.abs(a.covariance(row, otherRow));
+      if (hides > HIDES
+          && suspects(a, i).stream()
+              .anyMatch(s -> s.reading() == Suspect.ALL && nearly(s, worst))) {
+        rivals.add(other);
+      }
+    }
+    return rivals;
+  }
+}
