@@ -43,6 +43,7 @@ public final class Main {
 
   static {
     COMMANDS.put("start", StartCommand::new);
+    COMMANDS.put("survey", SurveyCommand::new);
     COMMANDS.put("check", CheckCommand::new);
     COMMANDS.put("align", AlignCommand::new);
     COMMANDS.put("place", PlaceCommand::new);

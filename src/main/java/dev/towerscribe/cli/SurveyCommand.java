@@ -1,0 +1,138 @@
+package dev.towerscribe.cli;
+
+import dev.towerscribe.drawing.Lettering;
+import dev.towerscribe.finding.Fault;
+import dev.towerscribe.finding.Finding;
+import dev.towerscribe.finding.JobRejected;
+import dev.towerscribe.job.SurveyReader;
+import dev.towerscribe.model.Survey;
+import dev.towerscribe.survey.JobTables;
+import dev.towerscribe.survey.SurveyResult;
+import dev.towerscribe.survey.Surveys;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+import picocli.CommandLine.ParseResult;
+
+/** {@code survey}: from readings of tape, plumb bob and calipers to a job's tables. */
+final class SurveyCommand implements Command {
+  @Override
+  public CommandSpec spec() {
+    return Options.command(
+            "survey",
+            "Work out the strut's points and the towers' figures from readings as they were taken,"
+                + " each with its +/-. Names readings that cannot be right, readings that nothing"
+                + " checks and points that nothing fixes. Ends with 1 while a stop finding stands.",
+            "",
+            "Example: towerscribe survey wren-survey.toml -o wren-tables.toml")
+        .addOption(
+            Options.flag("--json", "Print the results as one JSON object, in mm and degrees."))
+        .addOption(
+            Options.text(
+                "FILE",
+                "Write [strut] and [tower], for pasting into a job file, to this file. Not written"
+                    + " while a stop finding stands.",
+                "-o",
+                "--output"))
+        .addOption(Options.flag("--force", "Replace a file that is there already."))
+        .addOption(
+            OptionSpec.builder("--accept")
+                .type(List.class)
+                .auxiliaryTypes(String.class)
+                .arity("1")
+                .paramLabel("ID")
+                .description(
+                    "Accept this stop finding of the survey, by its id: the reading or point stays"
+                        + " left out, and the tables say so. May be given more than once.")
+                .build())
+        .addPositional(
+            PositionalParamSpec.builder()
+                .paramLabel("FILE")
+                .type(String.class)
+                .required(true)
+                .arity("1")
+                .index("0")
+                .description("The survey file (TOML).")
+                .build());
+  }
+
+  @Override
+  public int run(ParseResult given, Context context) throws IOException, Refusal {
+    Path path = context.path(given.matchedPositionalValue(0, ""));
+    Survey survey = read(path);
+    SurveyResult result = Surveys.of(survey);
+    Set<String> accepted = new TreeSet<>(given.matchedOptionValue("--accept", List.<String>of()));
+    refuseUnknown(result, accepted);
+    List<Finding> open = result.stops().stream().filter(f -> !accepted.contains(f.id())).toList();
+    boolean write = given.hasMatchedOption("-o");
+    String name = given.matchedOptionValue("-o", "");
+    if (write) {
+      Path target = context.path(name);
+      if (Files.exists(target) && Files.isSameFile(path, target)) {
+        throw new Refusal(
+            Exit.WRONG_USE, "-o names the survey file itself, which is never replaced");
+      }
+      OutputFile.refuseWithoutFolder(target, name);
+      if (open.isEmpty()) {
+        List<Finding> told =
+            result.stops().stream().filter(f -> accepted.contains(f.id())).toList();
+        OutputFile.write(
+            context,
+            target,
+            JobTables.of(result, told).getBytes(StandardCharsets.UTF_8),
+            given.hasMatchedOption("--force"));
+      }
+    }
+    boolean json = given.hasMatchedOption("--json");
+    context
+        .console()
+        .print(json ? SurveyJson.of(result, accepted) : SurveyText.of(result, accepted));
+    if (!open.isEmpty()) {
+      if (write) {
+        context.console().warn(name + " was not written: a stop finding stands");
+      }
+      return Exit.STOPPED;
+    }
+    if (write && !json) {
+      context.console().say("");
+      context.console().say("wrote " + name + ": paste its tables into the job file");
+    }
+    return Exit.DONE;
+  }
+
+  private static Survey read(Path path) throws IOException, Refusal {
+    try {
+      return new SurveyReader(Lettering::canWrite).read(path);
+    } catch (JobRejected e) {
+      List<String> lines = new ArrayList<>();
+      lines.add("the survey file cannot be worked from:");
+      e.faults().stream().map(Fault::line).forEach(lines::add);
+      throw new Refusal(Exit.WRONG_USE, lines);
+    }
+  }
+
+  private static void refuseUnknown(SurveyResult result, Set<String> accepted) throws Refusal {
+    List<String> stops = result.stops().stream().map(Finding::id).toList();
+    List<String> lines = new ArrayList<>();
+    for (String id : accepted) {
+      if (!stops.contains(id)) {
+        lines.add("--accept " + id + ": not a stop finding of this survey");
+      }
+    }
+    if (!lines.isEmpty()) {
+      lines.add(
+          stops.isEmpty()
+              ? "this survey has no stop finding"
+              : "its stop findings are: " + String.join(", ", stops));
+      throw new Refusal(Exit.WRONG_USE, lines);
+    }
+  }
+}
