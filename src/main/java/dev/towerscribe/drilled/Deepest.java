@@ -1,5 +1,7 @@
 package dev.towerscribe.drilled;
 
+import dev.towerscribe.quantity.Tolerances;
+
 /**
  * The point that lies deepest in a set of discs: it makes the least of (radius - distance to the
  * centre) as great as it can be. Turned over, this is the smallest circle about points with
@@ -17,7 +19,7 @@ final class Deepest {
   private final double[] r;
   private final int n;
 
-  // The support found: indices, and the weights and unit vectors that prove it.
+  // The support found, and later that of the proof.
   private final int[] support = new int[3];
   private int count;
   private final int[] set = new int[4];
@@ -26,6 +28,8 @@ final class Deepest {
   private double bestDepth;
   private final int[] bestSupport = new int[3];
   private int bestCount;
+  private final int[] tight;
+  private final double[] triple = new double[3];
 
   /** The deepest point. */
   double x;
@@ -35,6 +39,9 @@ final class Deepest {
 
   /** Its depth, reckoned from the point itself: no disc is shallower there. */
   double depth;
+
+  /** Proved: no point whatever is deeper. The depth itself, but for rounding. */
+  double proof;
 
   /**
    * Of the proof: no point whatever is deeper than sum of w (r + u . c), because |c - t| is not
@@ -54,6 +61,7 @@ final class Deepest {
     cx = new double[n];
     cy = new double[n];
     weight = new double[n];
+    tight = new int[n];
     ux = new double[n];
     uy = new double[n];
   }
@@ -291,85 +299,101 @@ final class Deepest {
     best[1] = py;
   }
 
-  /** Of all proofs that the support gives, the one that allows least. */
+  /**
+   * Of all proofs that the tight discs give, the one that allows least. All tight discs, as where
+   * more than three are tight the support found may not be one that proves.
+   */
   private void prove() {
-    double best = Double.POSITIVE_INFINITY;
-    int single = -1;
-    int first = -1;
-    int second = -1;
-    for (int a = 0; a < count; a++) {
-      if (r[support[a]] < best) {
-        best = r[support[a]];
-        single = support[a];
+    int many = 0;
+    int least = 0;
+    for (int i = 0; i < n; i++) {
+      clear(i);
+      if (margin(i) <= depth + Tolerances.SAME_POINT_MM) {
+        tight[many++] = i;
       }
+      least = r[i] < r[least] ? i : least;
     }
-    for (int a = 0; a < count; a++) {
-      for (int b = a + 1; b < count; b++) {
-        int i = support[a];
-        int k = support[b];
+    proof = r[least];
+    proofOf(1, least, 0, 0);
+    for (int a = 0; a < many; a++) {
+      for (int b = a + 1; b < many; b++) {
+        int i = tight[a];
+        int k = tight[b];
         double bound = (r[i] + r[k] - Math.hypot(cx[k] - cx[i], cy[k] - cy[i])) / 2;
-        if (bound < best) {
-          best = bound;
-          first = i;
-          second = k;
+        if (bound < proof) {
+          proof = bound;
+          proofOf(2, i, k, 0);
+        }
+        for (int c = b + 1; c < many; c++) {
+          proofByThree(i, k, tight[c]);
         }
       }
     }
-    clear();
-    if (count == 3 && proveTriple(best)) {
+    write();
+  }
+
+  private void proofOf(int many, int i, int k, int l) {
+    count = many;
+    support[0] = i;
+    support[1] = k;
+    support[2] = l;
+  }
+
+  private void proofByThree(int i, int k, int l) {
+    double ix = x - cx[i];
+    double iy = y - cy[i];
+    double kx = x - cx[k];
+    double ky = y - cy[k];
+    double lx = x - cx[l];
+    double ly = y - cy[l];
+    double di = Math.hypot(ix, iy);
+    double dk = Math.hypot(kx, ky);
+    double dl = Math.hypot(lx, ly);
+    // Weights that balance the unit vectors, all multiplied by the product of the distances.
+    double wi = (kx * ly - ky * lx) * di;
+    double wk = (lx * iy - ly * ix) * dk;
+    double wl = (ix * ky - iy * kx) * dl;
+    double sum = wi + wk + wl;
+    boolean balanced = wi / sum >= 0 && wk / sum >= 0 && wl / sum >= 0;
+    double bound = (wi * (r[i] - di) + wk * (r[k] - dk) + wl * (r[l] - dl)) / sum;
+    if (balanced && di > 0 && dk > 0 && dl > 0 && bound < proof) {
+      proof = bound;
+      proofOf(3, i, k, l);
+      triple[0] = wi / sum;
+      triple[1] = wk / sum;
+      triple[2] = wl / sum;
+    }
+  }
+
+  private void write() {
+    if (count == 1) {
+      weight[support[0]] = 1;
       return;
     }
-    clear();
-    if (first < 0) {
-      weight[single] = 1;
+    if (count == 2) {
+      int i = support[0];
+      int k = support[1];
+      double d = Math.hypot(cx[k] - cx[i], cy[k] - cy[i]);
+      weight[i] = 0.5;
+      weight[k] = 0.5;
+      ux[i] = (cx[k] - cx[i]) / d;
+      uy[i] = (cy[k] - cy[i]) / d;
+      ux[k] = -ux[i];
+      uy[k] = -uy[i];
       return;
     }
-    double d = Math.hypot(cx[second] - cx[first], cy[second] - cy[first]);
-    set(first, 0.5, (cx[second] - cx[first]) / d, (cy[second] - cy[first]) / d);
-    set(second, 0.5, -ux[first], -uy[first]);
-  }
-
-  private void clear() {
-    for (int i = 0; i < n; i++) {
-      set(i, 0, 0, 0);
-    }
-  }
-
-  private void set(int i, double w, double atX, double atY) {
-    weight[i] = w;
-    ux[i] = atX;
-    uy[i] = atY;
-  }
-
-  private boolean proveTriple(double best) {
     for (int a = 0; a < 3; a++) {
       int i = support[a];
       double d = Math.hypot(x - cx[i], y - cy[i]);
-      if (d == 0) {
-        return false;
-      }
-      set(i, 0, (x - cx[i]) / d, (y - cy[i]) / d);
+      weight[i] = triple[a];
+      ux[i] = (x - cx[i]) / d;
+      uy[i] = (y - cy[i]) / d;
     }
-    double sum = 0;
-    double sign = 0;
-    for (int a = 0; a < 3; a++) {
-      int k = support[(a + 1) % 3];
-      int l = support[(a + 2) % 3];
-      double w = ux[k] * uy[l] - uy[k] * ux[l];
-      if (w == 0 || w * sign < 0) {
-        return false;
-      }
-      sign = w;
-      weight[support[a]] = w;
-      sum += w;
-    }
-    double bound = 0;
-    for (int a = 0; a < 3; a++) {
-      int i = support[a];
-      weight[i] /= sum;
-      // Reckoned from the point found: the weighted unit vectors cancel to rounding only.
-      bound += weight[i] * (r[i] + ux[i] * (cx[i] - x) + uy[i] * (cy[i] - y));
-    }
-    return bound <= best;
+  }
+
+  private void clear(int i) {
+    weight[i] = 0;
+    ux[i] = 0;
+    uy[i] = 0;
   }
 }

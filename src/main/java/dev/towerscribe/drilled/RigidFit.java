@@ -30,6 +30,9 @@ public final class RigidFit {
   /** A turn is known when the patterns pull toward it with this part of their size squared. */
   private static final double TURN_KNOWN = 1e-9;
 
+  /** Rounding leaves a reckoned covariance unsymmetric by no more than this part. */
+  private static final double UNSYMMETRIC = 1e-9;
+
   private static final int STEPS = 50;
 
   /** The last step of Gauss and Newton's, radians: a millionth of a micrometre at a metre. */
@@ -173,11 +176,22 @@ public final class RigidFit {
     throw new IllegalArgumentException("the weighted fit does not settle: the places are too far");
   }
 
-  private static DecompositionSolver solver(RealMatrix m) {
-    // Rounding leaves a product a little unsymmetric; what was given is judged as it is.
-    double unsymmetric = 1e-9;
+  private static DecompositionSolver solver(RealMatrix given) {
+    RealMatrix m = given.copy();
+    for (int i = 0; i < m.getRowDimension(); i++) {
+      for (int k = 0; k < i; k++) {
+        double one = given.getEntry(i, k);
+        double other = given.getEntry(k, i);
+        double size = Math.sqrt(Math.abs(given.getEntry(i, i) * given.getEntry(k, k)));
+        if (Math.abs(one - other) > UNSYMMETRIC * size) {
+          throw new IllegalArgumentException("the covariance is not symmetric");
+        }
+        m.setEntry(i, k, (one + other) / 2);
+        m.setEntry(k, i, (one + other) / 2);
+      }
+    }
     try {
-      return new CholeskyDecomposition(m, unsymmetric, 0.0).getSolver();
+      return new CholeskyDecomposition(m).getSolver();
     } catch (MathIllegalArgumentException e) {
       throw new IllegalArgumentException("the covariance is not positive definite", e);
     }
