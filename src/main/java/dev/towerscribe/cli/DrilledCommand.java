@@ -1,17 +1,32 @@
 package dev.towerscribe.cli;
 
 import dev.towerscribe.drawing.Lettering;
+import dev.towerscribe.drawing.Page;
 import dev.towerscribe.drilled.Drilled;
+import dev.towerscribe.drilled.DrilledSide;
 import dev.towerscribe.finding.Fault;
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.job.ReadingsReader;
+import dev.towerscribe.model.Job;
+import dev.towerscribe.model.Paper;
+import dev.towerscribe.model.Print;
 import dev.towerscribe.model.Readings;
+import dev.towerscribe.model.Side;
+import dev.towerscribe.placement.DrilledAngles;
 import dev.towerscribe.placement.Layouts;
+import dev.towerscribe.sheet.DrilledPage;
+import dev.towerscribe.sheet.JobInfo;
+import dev.towerscribe.writer.pdf.PdfProof;
+import dev.towerscribe.writer.pdf.PdfWriter;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import picocli.CommandLine.Model.CommandSpec;
@@ -31,6 +46,21 @@ final class DrilledCommand implements Command {
             "Example: towerscribe drilled wren.toml wren-drilled.toml -o wren-drilled.pdf")
         .addOption(
             Options.flag("--json", "Print the results as one JSON object, in degrees and mm."))
+        .addOption(
+            Options.text(
+                "FILE",
+                "Write the record there as well, a PDF with one page a side. Not while a stop finding"
+                    + " is open.",
+                "-o",
+                "--output"))
+        .addOption(
+            Options.text(
+                "PAPER",
+                "Paper size of the record: "
+                    + String.join(", ", RulerCommand.papers())
+                    + ". The job's if not given.",
+                "--paper"))
+        .addOption(Options.flag("--force", "Let -o replace a file that is there already."))
         .addOption(Options.accept())
         .addPositional(Options.job())
         .addPositional(
@@ -54,13 +84,91 @@ final class DrilledCommand implements Command {
     Set<String> accepted = new TreeSet<>(given.matchedOptionValue("--accept", List.of()));
     refuseUnknown(drilled, accepted);
     List<Finding> open = drilled.stops().stream().filter(f -> !accepted.contains(f.id())).toList();
+    Map<Side, DrilledAngles> angles = angles(drilled);
+    List<String> after = new ArrayList<>();
+    if (given.hasMatchedOption("-o")) {
+      after.add(write(loaded, drilled, angles, accepted, open, given, context));
+    }
+    boolean json = given.hasMatchedOption("--json");
     context
         .console()
         .print(
-            given.hasMatchedOption("--json")
-                ? DrilledJson.of(drilled, accepted)
-                : DrilledText.of(drilled, accepted));
+            json
+                ? DrilledJson.of(drilled, angles, accepted)
+                : DrilledText.of(drilled, angles, accepted));
+    if (!json && open.isEmpty()) {
+      after.forEach(context.console()::say);
+    } else if (!open.isEmpty()) {
+      after.forEach(context.console()::warn);
+    }
     return open.isEmpty() ? Exit.DONE : Exit.STOPPED;
+  }
+
+  /** What the holes do to each wheel's alignment, where the plate's place is known. */
+  private static Map<Side, DrilledAngles> angles(Drilled drilled) {
+    Map<Side, DrilledAngles> angles = new EnumMap<>(Side.class);
+    drilled
+        .sides()
+        .forEach(
+            (side, tower) ->
+                tower
+                    .asDrilled()
+                    .ifPresent(
+                        as ->
+                            angles.put(
+                                side,
+                                DrilledAngles.of(tower.planned().job(), as.mount(), as.sure()))));
+    return angles;
+  }
+
+  /** Writes the record; with a stop open, only says why not. */
+  private static String write(
+      LoadedJob loaded,
+      Drilled drilled,
+      Map<Side, DrilledAngles> angles,
+      Set<String> accepted,
+      List<Finding> open,
+      ParseResult given,
+      Context context)
+      throws IOException, Refusal {
+    String file = given.matchedOptionValue("-o", "");
+    Path path = context.path(file);
+    Optional<Paper> paper = Optional.empty();
+    if (given.hasMatchedOption("--paper")) {
+      paper = Optional.of(RulerCommand.paper(given.matchedOptionValue("--paper", "")));
+    }
+    OutputFile.refuseWithoutFolder(path, file);
+    if (!open.isEmpty()) {
+      return file
+          + " was not written: put these right, or accept each with --accept: "
+          + String.join(", ", open.stream().map(Finding::id).toList());
+    }
+    Job job = drilled.job();
+    // The job's own mark says which pack the holes were drilled from; the readings change it.
+    String mark =
+        PackMark.of(
+            Version.TEXT,
+            List.of(
+                loaded.packMark().getBytes(StandardCharsets.UTF_8),
+                drilled.readings().toString().getBytes(StandardCharsets.UTF_8)),
+            accepted);
+    List<Page> pages = new ArrayList<>();
+    for (DrilledSide side : drilled.sides().values()) {
+      Print print = side.planned().job().print();
+      if (paper.isPresent()) {
+        print = new Print(paper.get(), print.marginMm(), print.scaleAcross(), print.scaleAlong());
+      }
+      List<Finding> stops = side.findings().stream().filter(Finding::isStop).toList();
+      JobInfo info =
+          new JobInfo(
+              job.title(), drilled.readings().date().or(job::date), job.units(), mark, stops);
+      pages.addAll(
+          DrilledPage.pages(side, Optional.ofNullable(angles.get(side.side())), print, info));
+    }
+    byte[] pdf = PdfWriter.write(job.title(), pages);
+    PackCommand.refuse(PdfProof.check(pdf, pages));
+    OutputFile.write(context, path, pdf, given.hasMatchedOption("--force"));
+    return "wrote " + file;
   }
 
   private static Readings readings(LoadedJob loaded, Path path, String name)

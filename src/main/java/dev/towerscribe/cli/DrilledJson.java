@@ -13,8 +13,11 @@ import dev.towerscribe.finding.Finding;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Mount;
 import dev.towerscribe.model.Side;
+import dev.towerscribe.placement.DrilledAngles;
+import dev.towerscribe.placement.NearestSetting;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -32,16 +35,17 @@ final class DrilledJson {
    * Writes drilled towers.
    *
    * @param drilled the towers
+   * @param angles what they do to the alignment, where that is known
    * @param accepted ids of accepted stop findings
    * @return one line of JSON with its line end
    */
-  static String of(Drilled drilled, Set<String> accepted) {
+  static String of(Drilled drilled, Map<Side, DrilledAngles> angles, Set<String> accepted) {
     DrilledJson results = new DrilledJson();
-    results.all(drilled, accepted);
+    results.all(drilled, angles, accepted);
     return results.json + "\n";
   }
 
-  private void all(Drilled drilled, Set<String> accepted) {
+  private void all(Drilled drilled, Map<Side, DrilledAngles> angles, Set<String> accepted) {
     json.beginObject();
     json.key("format").value(FORMAT);
     json.key("title").value(drilled.job().title());
@@ -51,7 +55,7 @@ final class DrilledJson {
     json.key("sides").beginObject();
     for (Map.Entry<Side, DrilledSide> side : drilled.sides().entrySet()) {
       json.key(side.getKey().word());
-      side(side.getValue());
+      side(side.getValue(), Optional.ofNullable(angles.get(side.getKey())));
     }
     json.endObject();
     json.key("accepted").beginArray();
@@ -59,7 +63,7 @@ final class DrilledJson {
     json.endArray().endObject();
   }
 
-  private void side(DrilledSide side) {
+  private void side(DrilledSide side, Optional<DrilledAngles> angles) {
     json.beginObject();
     json.key("tied").value(side.network().tied());
     json.key("complete").value(side.network().complete());
@@ -82,6 +86,7 @@ final class DrilledJson {
     side.edges().forEach(this::edge);
     json.endArray();
     side.asDrilled().ifPresent(a -> mount(side, a));
+    angles.filter(a -> a.basis() != DrilledAngles.Basis.NOTHING).ifPresent(this::alignment);
     json.key("findings").beginArray();
     for (Finding finding : side.findings()) {
       ResultsJson.finding(json, finding);
@@ -203,5 +208,41 @@ final class DrilledJson {
     json.beginObject().key("rotation").value(m.rotation().degrees());
     json.key("rearward").value(m.rearwardMm());
     json.key("inboard").value(m.inboardMm()).endObject();
+  }
+
+  private void alignment(DrilledAngles a) {
+    json.key("alignment").beginObject();
+    json.key("estimate").value(a.basis() == DrilledAngles.Basis.AXIS_ESTIMATE);
+    a.caster().ifPresent(f -> figure("caster", f));
+    a.camber().ifPresent(f -> figure("camber", f));
+    a.toe().ifPresent(f -> figure("toe_not_reset", f));
+    a.nearest()
+        .ifPresent(
+            n -> {
+              setting("nearest_setting", n.anywhere());
+              n.atMark().ifPresent(m -> setting("nearest_mark", m));
+            });
+    json.endObject();
+  }
+
+  private void figure(String key, DrilledAngles.Figure f) {
+    json.key(key).beginObject();
+    json.key("planned").value(f.planned().degrees());
+    json.key("as_drilled").value(f.drilled().degrees());
+    f.doubt()
+        .ifPresent(
+            d -> {
+              json.key("plus_minus_holes").value(d.holes().degrees());
+              d.points().ifPresent(p -> json.key("plus_minus_points").value(p.degrees()));
+              d.pointsOfChange()
+                  .ifPresent(p -> json.key("change_plus_minus_points").value(p.degrees()));
+            });
+    json.endObject();
+  }
+
+  private void setting(String key, NearestSetting.Setting s) {
+    json.key(key).beginObject().key("setting").value(s.settingMm());
+    json.key("caster").value(s.caster().degrees()).key("camber").value(s.camber().degrees());
+    json.key("away").value(s.away().degrees()).endObject();
   }
 }

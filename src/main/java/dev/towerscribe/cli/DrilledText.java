@@ -10,11 +10,16 @@ import dev.towerscribe.drilled.Enlargement;
 import dev.towerscribe.drilled.PlateFit;
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.model.Mount;
+import dev.towerscribe.model.Side;
+import dev.towerscribe.placement.DrilledAngles;
+import dev.towerscribe.placement.NearestSetting;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /** Drilled towers in words. Lengths in the job's unit, angles in degrees. */
@@ -34,13 +39,17 @@ final class DrilledText {
    * Writes a report.
    *
    * @param drilled the towers
+   * @param angles what they do to the alignment, where that is known
    * @param accepted ids of accepted stop findings
    * @return lines ended by line feeds
    */
-  static String of(Drilled drilled, Set<String> accepted) {
+  static String of(Drilled drilled, Map<Side, DrilledAngles> angles, Set<String> accepted) {
     DrilledText report = new DrilledText(drilled.job().units(), accepted);
     report.head(drilled);
-    drilled.sides().values().forEach(report::side);
+    drilled
+        .sides()
+        .values()
+        .forEach(s -> report.side(s, Optional.ofNullable(angles.get(s.side()))));
     return report.text.toString();
   }
 
@@ -62,7 +71,7 @@ final class DrilledText {
             + " first.");
   }
 
-  private void side(DrilledSide side) {
+  private void side(DrilledSide side, Optional<DrilledAngles> angles) {
     text.line("");
     String title = side.side().word().toUpperCase(Locale.ROOT) + " TOWER";
     text.line(title);
@@ -79,6 +88,7 @@ final class DrilledText {
     spans(side);
     edges(side);
     side.asDrilled().ifPresent(a -> mount(side, a));
+    angles.ifPresent(a -> angles(side, a));
     text.line("");
     for (Finding f : side.findings()) {
       text.wrapped(
@@ -231,6 +241,68 @@ final class DrilledText {
 
   private List<String> row(String name, double planned, double now, double sd) {
     return List.of(name, length(planned), length(now), length(now - planned), length(sd));
+  }
+
+  private void angles(DrilledSide side, DrilledAngles a) {
+    if (a.caster().isEmpty() || a.camber().isEmpty()) {
+      text.line("");
+      text.wrapped(
+          "  ",
+          "alignment: not known, as the job gives nothing to work it out from, or no linkage.");
+      return;
+    }
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(
+        List.of(
+            "at setting " + length(side.planned().job().mount().settingMm()) + ", deg",
+            "planned",
+            "as drilled",
+            "off",
+            "+/-",
+            "+/- with the points'"));
+    rows.add(row("caster", a.caster().get()));
+    rows.add(row("camber", a.camber().get()));
+    a.toe().ifPresent(t -> rows.add(row("toe, not reset", t)));
+    text.table(rows);
+    text.wrapped(
+        "  ",
+        (a.basis() == DrilledAngles.Basis.AXIS_ESTIMATE
+                ? "An estimate from the steering axis alone. "
+                : "")
+            + "+/- of what is off, from the holes' places; with the points' own share of it beside."
+            + " Toe is what the tie rod leaves until the bay sets it.");
+    a.nearest().ifPresent(this::nearest);
+  }
+
+  private static List<String> row(String name, DrilledAngles.Figure f) {
+    return List.of(
+        name,
+        degrees(f.planned().radians()),
+        degrees(f.drilled().radians()),
+        degrees(f.change().radians()),
+        f.doubt().map(d -> degrees(d.holes().radians())).orElse("-"),
+        f.doubt()
+            .flatMap(
+                d ->
+                    d.pointsOfChange()
+                        .map(p -> degrees(Math.hypot(p.radians(), d.holes().radians()))))
+            .orElse("-"));
+  }
+
+  private void nearest(NearestSetting n) {
+    text.wrapped("  ", "nearest to the planned angles: setting " + words(n.anywhere()));
+    n.atMark().ifPresent(m -> text.wrapped("  ", "of the marks: " + words(m)));
+  }
+
+  private String words(NearestSetting.Setting s) {
+    return length(s.settingMm())
+        + ", caster "
+        + degrees(s.caster().radians())
+        + ", camber "
+        + degrees(s.camber().radians())
+        + ", "
+        + degrees(s.away().radians())
+        + " deg away";
   }
 
   private static String degrees(double radians) {

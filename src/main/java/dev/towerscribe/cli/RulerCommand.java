@@ -110,7 +110,8 @@ final class RulerCommand implements Command {
     return Exit.DONE;
   }
 
-  private static Paper paper(String word) throws Refusal {
+  /** A paper by the word for it. */
+  static Paper paper(String word) throws Refusal {
     return Arrays.stream(Paper.values())
         .filter(p -> p.word().equalsIgnoreCase(word))
         .findFirst()
@@ -121,7 +122,8 @@ final class RulerCommand implements Command {
                     "--paper " + word + ": not one of " + String.join(", ", papers())));
   }
 
-  private static List<String> papers() {
+  /** Words of all papers. */
+  static List<String> papers() {
     return Arrays.stream(Paper.values()).map(Paper::word).toList();
   }
 }
