@@ -3,24 +3,42 @@ package dev.towerscribe.record;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Numbers;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** What a cause with a figure would be, in words; never that it is so. */
 final class CauseWords {
   private final LengthUnit unit;
-  private final Map<Side, Predictor> predictors;
+  private final List<Predictor> acting;
+  private final String where;
 
-  CauseWords(LengthUnit unit, Map<Side, Predictor> predictors) {
+  /**
+   * Words for a cause.
+   *
+   * @param unit the unit that lengths are told in
+   * @param predictors of all the wheels looked at
+   * @param acting the wheels it acts on: told where they are not all
+   */
+  CauseWords(LengthUnit unit, Map<Side, Predictor> predictors, Set<Side> acting) {
     this.unit = unit;
-    this.predictors = predictors;
+    this.acting = acting.stream().map(predictors::get).toList();
+    boolean told = acting.size() < predictors.size();
+    where = told ? "on the " + acting.iterator().next().word() + ", " : "";
+  }
+
+  private String length(double mm) {
+    return length(unit, mm);
   }
 
   /** A length without its sign: "4.3 mm", "0.17 in". */
-  String length(double mm) {
-    return Numbers.fixed(unit.fromMm(Math.abs(mm)), unit == LengthUnit.MM ? 1 : 2)
-        + " "
-        + unit.symbol();
+  static String length(LengthUnit unit, double mm) {
+    int decimals = unit == LengthUnit.MM ? 1 : 2;
+    double size = unit.fromMm(Math.abs(mm));
+    boolean small = size < Math.pow(10, -decimals);
+    return Numbers.fixed(size, small ? decimals + 1 : decimals) + " " + unit.symbol();
   }
 
   static String degrees(double radians) {
@@ -28,10 +46,10 @@ final class CauseWords {
   }
 
   /** The figure with its unit and sign. */
-  String figure(Cause cause, double value) {
+  static String figure(LengthUnit unit, Cause cause, double value) {
     String sign = value < 0 ? "-" : "+";
     return switch (cause.kind()) {
-      case LENGTH -> sign + length(value);
+      case LENGTH -> sign + length(unit, value);
       case ANGLE -> sign + degrees(value);
       case RATIO -> sign + percent(value);
     };
@@ -43,6 +61,10 @@ final class CauseWords {
 
   /** "a ride height 4.0 mm higher than read when the car came". */
   String say(Cause cause, double value) {
+    return where + bare(cause, value);
+  }
+
+  private String bare(Cause cause, double value) {
     boolean more = value >= 0;
     return switch (cause) {
       case RIDE_BEFORE -> ride(value) + " when the car came";
@@ -102,13 +124,13 @@ final class CauseWords {
   }
 
   private String setting(double value) {
-    if (predictors.size() != 1) {
+    if (acting.size() != 1) {
       return "the bearings "
           + length(value)
           + (value >= 0 ? " farther on" : " farther back")
           + " in their slots than stated";
     }
-    double stated = predictors.values().iterator().next().settingMm();
+    double stated = acting.get(0).settingMm();
     return "the bearing at setting " + plain(stated + value) + ", not " + plain(stated);
   }
 
@@ -118,10 +140,10 @@ final class CauseWords {
 
   /** What a value looks like, within two of its standard deviations. */
   Optional<String> hint(Cause cause, double value, double plusMinus) {
-    if (predictors.size() != 1) {
+    if (acting.size() != 1) {
       return Optional.empty();
     }
-    Predictor predictor = predictors.values().iterator().next();
+    Predictor predictor = acting.get(0);
     double reach = Compared.MOST_SD * plusMinus;
     if (cause == Cause.TIE_RODS) {
       return predictor
@@ -135,7 +157,7 @@ final class CauseWords {
       double at = predictor.settingMm() + value;
       return predictor.marksMm().stream()
           .filter(mm -> mm != predictor.settingMm() && Math.abs(mm - at) <= reach)
-          .min(java.util.Comparator.comparingDouble(mm -> Math.abs(mm - at)))
+          .min(Comparator.comparingDouble(mm -> Math.abs(mm - at)))
           .map(mm -> "the mark at " + plain(mm) + " is as near as can be told");
     }
     return Optional.empty();

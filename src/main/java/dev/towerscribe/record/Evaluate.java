@@ -9,6 +9,7 @@ import dev.towerscribe.model.BayReading;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
+import dev.towerscribe.model.StrutPoints;
 import dev.towerscribe.model.Visit;
 import dev.towerscribe.model.WheelVisit;
 import dev.towerscribe.quantity.Angle;
@@ -38,7 +39,7 @@ public final class Evaluate {
    * With plates elsewhere than planned.
    *
    * @param job the job
-   * @param visit a visit of its car; its wheels are sides of the job
+   * @param visit a visit of its car; wheels that are no sides of the job are not predicted
    * @param elsewhere where plates went instead, with how sure that is; sides left out are as
    *     planned
    * @return the evaluation
@@ -51,12 +52,12 @@ public final class Evaluate {
     for (Map.Entry<Side, WheelVisit> wheel : visit.wheels().entrySet()) {
       Side side = wheel.getKey();
       SideJob sideJob = job.sides().get(side);
-      AsMade place = elsewhere.getOrDefault(side, AsMade.planned(sideJob));
-      made.put(side, place);
-      if (!stands(sideJob)) {
-        findings.add(RecordFindings.notPredicted(sideJob));
+      if (sideJob == null || !knowsKnuckle(sideJob, wheel.getValue()) || !stands(sideJob)) {
+        findings.add(RecordFindings.notPredicted(side));
         continue;
       }
+      AsMade place = elsewhere.getOrDefault(side, AsMade.planned(sideJob));
+      made.put(side, place);
       Predictor predictor = new Predictor(sideJob, wheel.getValue(), place);
       predictors.put(side, predictor);
       if (predictor.estimate()) {
@@ -91,6 +92,12 @@ public final class Evaluate {
   private static boolean stands(SideJob job) {
     Optional<SideAlignment> alignment = Alignment.of(job);
     return alignment.filter(a -> a.before().isPresent() || a.at().isPresent()).isPresent();
+  }
+
+  /** A bolt turned that the job has no longer cannot be reckoned with. */
+  private static boolean knowsKnuckle(SideJob job, WheelVisit wheel) {
+    return wheel.knuckle().radians() == 0.0
+        || job.strut().flatMap(StrutPoints::knuckleBolt).isPresent();
   }
 
   private static BayReading reading(WheelVisit wheel, Stage stage) {

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Asks of every cause whether it would explain what is outside, and puts the answer in words. */
 final class Explain {
@@ -25,14 +26,14 @@ final class Explain {
   private final Comparison all;
   private final List<Compared> compared;
   private final Map<Side, Predictor> predictors;
-  private final CauseWords words;
+  private final LengthUnit unit;
 
   private Explain(
       Optional<Side> side, Comparison all, Map<Side, Predictor> predictors, LengthUnit unit) {
     this.side = side;
     this.all = all;
     this.predictors = predictors;
-    this.words = new CauseWords(unit, predictors);
+    this.unit = unit;
     this.compared = all.judged().stream().map(all::compared).toList();
   }
 
@@ -51,7 +52,7 @@ final class Explain {
 
   private Explanation explanation() {
     List<Compared> outside = compared.stream().filter(c -> !c.within()).toList();
-    Fitter fitter = new Fitter(all, predictors, words);
+    Fitter fitter = new Fitter(all, predictors, unit);
     List<Compared> already = alreadyBefore();
     List<Fit> fits = outside.isEmpty() ? List.of() : fits(fitter);
     Answer answer = answer(outside, fits);
@@ -72,7 +73,12 @@ final class Explain {
       if (cause.isAcross() && side.isPresent() || isTheSameAsAnother(cause)) {
         continue;
       }
-      fitter.fit(cause).ifPresent(fits::add);
+      fitter.fit(cause, predictors.keySet()).ifPresent(fits::add);
+      if (side.isEmpty() && !cause.isAcross()) {
+        for (Side one : Side.values()) {
+          fitter.fit(cause, Set.of(one)).ifPresent(fits::add);
+        }
+      }
     }
     // Those that would do come first, then by what they leave; enum order settles ties.
     fits.sort(Comparator.comparing((Fit f) -> !f.explains()).thenComparingDouble(Fit::chiSquare));
@@ -141,16 +147,18 @@ final class Explain {
               + ". Nothing to explain.");
       return say;
     }
+    List<Compared> own = outside.stream().filter(c -> c.side().equals(side)).toList();
     say.add(
         scope
-            + ": outside 2 sd: "
-            + String.join("; ", outside.stream().map(this::told).toList())
+            + (own.isEmpty()
+                ? " together: left against right is within 2 sd"
+                : ": outside 2 sd: " + String.join("; ", own.stream().map(this::told).toList()))
             + ". Chi-square "
             + Numbers.fixed(chi, 1)
             + " of "
             + n
             + (n == 1 ? " figure." : " figures."));
-    if (!already.isEmpty()) {
+    if (side.isPresent() && !already.isEmpty()) {
       say.add(
           "Already off in the same way before the work: "
               + String.join("; ", already.stream().map(this::told).toList())
@@ -162,8 +170,10 @@ final class Explain {
   }
 
   private String told(Compared c) {
-    String name = side.isPresent() ? c.stage().word() + " " + c.figure().word() : c.name();
-    return name
+    return (side.isPresent() ? "" : "left-right ")
+        + c.stage().word()
+        + " "
+        + c.figure().word()
         + " "
         + (c.difference().radians() < 0 ? "-" : "+")
         + CauseWords.degrees(c.difference().radians())
@@ -214,7 +224,7 @@ final class Explain {
   }
 
   private String plusMinus(Fit f) {
-    return words.figure(f.cause(), f.plusMinus()).substring(1);
+    return CauseWords.figure(unit, f.cause(), f.plusMinus()).substring(1);
   }
 
   private String near(Fit f) {
@@ -222,9 +232,9 @@ final class Explain {
     if (!f.plausible()) {
       return so
           + ", but that is past what can be believed ("
-          + words.figure(f.cause(), f.from())
+          + CauseWords.figure(unit, f.cause(), f.from())
           + " to "
-          + words.figure(f.cause(), f.to())
+          + CauseWords.figure(unit, f.cause(), f.to())
           + ").";
     }
     return so + " and leave outside: " + String.join(", ", f.leaves()) + ".";

@@ -1,5 +1,6 @@
 package dev.towerscribe.record;
 
+import dev.towerscribe.model.Side;
 import java.util.List;
 import java.util.Optional;
 
@@ -7,6 +8,7 @@ import java.util.Optional;
  * One cause fitted to the differences by weighted least squares.
  *
  * @param cause the cause
+ * @param acting the wheels it acts on
  * @param value its figure: mm, radians or a share, by the cause's kind
  * @param plusMinus one standard deviation of that
  * @param from least value that may be believed
@@ -19,6 +21,7 @@ import java.util.Optional;
  */
 public record Fit(
     Cause cause,
+    List<Side> acting,
     double value,
     double plusMinus,
     double from,
@@ -28,8 +31,9 @@ public record Fit(
     List<String> leaves,
     String say,
     Optional<String> hint) {
-  /** Copies the list. */
+  /** Copies the lists. */
   public Fit {
+    acting = List.copyOf(acting);
     leaves = List.copyOf(leaves);
   }
 

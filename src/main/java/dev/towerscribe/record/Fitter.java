@@ -2,10 +2,12 @@ package dev.towerscribe.record;
 
 import dev.towerscribe.model.BayFigure;
 import dev.towerscribe.model.Side;
+import dev.towerscribe.quantity.LengthUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Fits one cause after the other to the differences of a comparison. */
 final class Fitter {
@@ -23,15 +25,15 @@ final class Fitter {
 
   private final Comparison all;
   private final Map<Side, Predictor> predictors;
-  private final CauseWords words;
+  private final LengthUnit unit;
   private final Cholesky weights;
   private final double[] differences;
   private final double chiSquare;
 
-  Fitter(Comparison all, Map<Side, Predictor> predictors, CauseWords words) {
+  Fitter(Comparison all, Map<Side, Predictor> predictors, LengthUnit unit) {
     this.all = all;
     this.predictors = predictors;
-    this.words = words;
+    this.unit = unit;
     this.weights = new Cholesky(all.covariance());
     this.differences = all.differences();
     this.chiSquare = chiSquare(differences);
@@ -47,15 +49,14 @@ final class Fitter {
   }
 
   /** How far a cause moves every prediction; empty where the linkage cannot get there. */
-  private Optional<double[]> shift(Cause cause, double value) {
+  private Optional<double[]> shift(Cause cause, Set<Side> acting, double value) {
     double[] shift = new double[differences.length];
     for (int i = 0; i < shift.length; i++) {
       Row row = all.rows().get(i);
-      if (!cause.stages().contains(row.stage())) {
-        continue;
-      }
       Predictor predictor = predictors.get(row.side());
-      if (!predictor.knows(cause.knob())) {
+      if (!cause.stages().contains(row.stage())
+          || !acting.contains(row.side())
+          || !predictor.knows(cause.knob())) {
         continue;
       }
       Optional<Map<BayFigure, Double>> there = predictor.at(row.stage(), cause.knob(), value);
@@ -67,10 +68,10 @@ final class Fitter {
     return Optional.of(shift);
   }
 
-  private Optional<double[]> slope(Cause cause, double value) {
+  private Optional<double[]> slope(Cause cause, Set<Side> acting, double value) {
     double h = cause.knob().step();
-    Optional<double[]> more = shift(cause, value + h);
-    Optional<double[]> less = shift(cause, value - h);
+    Optional<double[]> more = shift(cause, acting, value + h);
+    Optional<double[]> less = shift(cause, acting, value - h);
     if (more.isEmpty() || less.isEmpty()) {
       return Optional.empty();
     }
@@ -84,12 +85,14 @@ final class Fitter {
   /**
    * The value of a cause that leaves least of chi-square.
    *
+   * @param cause the cause
+   * @param acting the wheels it acts on, alike or, for one across the car, oppositely
    * @return empty where these figures tell nothing of it
    */
-  Optional<Fit> fit(Cause cause) {
-    double[] range = range(cause);
+  Optional<Fit> fit(Cause cause, Set<Side> acting) {
+    double[] range = range(cause, acting);
     double widest = Math.max(-range[0], range[1]);
-    Optional<double[]> slope = slope(cause, 0.0);
+    Optional<double[]> slope = slope(cause, acting, 0.0);
     if (slope.isEmpty() || Math.sqrt(Cholesky.dot(slope.get(), slope.get())) * widest < TELLS_SD) {
       return Optional.empty();
     }
@@ -102,12 +105,12 @@ final class Fitter {
         return Optional.empty();
       }
       double step = Cholesky.dot(slope.get(), weights.whitened(left)) / information;
-      Optional<double[]> there = shift(cause, value + step);
+      Optional<double[]> there = shift(cause, acting, value + step);
       for (int half = 0; half < STEPS && there.isEmpty(); half++) {
         step /= 2;
-        there = shift(cause, value + step);
+        there = shift(cause, acting, value + step);
       }
-      slope = slope(cause, value + step);
+      slope = slope(cause, acting, value + step);
       if (there.isEmpty() || slope.isEmpty() || Math.abs(value + step) > FARTHEST * widest) {
         break;
       }
@@ -115,18 +118,21 @@ final class Fitter {
       left = less(differences, there.get());
     }
     double chi = chiSquare(left);
+    double plusMinus = 1 / Math.sqrt(information);
+    CauseWords words = new CauseWords(unit, predictors, acting);
     return Optional.of(
         new Fit(
             cause,
+            List.copyOf(acting),
             value,
-            1 / Math.sqrt(information),
+            plusMinus,
             range[0],
             range[1],
             chi,
             chiSquare > 0 ? Math.max(0.0, 1 - chi / chiSquare) : 0.0,
             outside(left),
             words.say(cause, value),
-            words.hint(cause, value, 1 / Math.sqrt(information))));
+            words.hint(cause, value, plusMinus)));
   }
 
   private static double[] less(double[] a, double[] b) {
@@ -149,9 +155,10 @@ final class Fitter {
   }
 
   /** A cause's range; for the setting what every wheel's slot allows. */
-  private double[] range(Cause cause) {
+  private double[] range(Cause cause, Set<Side> acting) {
     double[] range = {Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY};
-    for (Predictor predictor : predictors.values()) {
+    for (Side side : acting) {
+      Predictor predictor = predictors.get(side);
       double[] one = cause.believed(predictor.slotBackMm(), predictor.slotOnMm());
       range[0] = Math.max(range[0], one[0]);
       range[1] = Math.min(range[1], one[1]);

@@ -30,12 +30,12 @@ final class RecordFindings {
 
   private RecordFindings() {}
 
-  static Finding notPredicted(SideJob job) {
+  static Finding notPredicted(Side side) {
     return words(
-        job.side().word() + ".record-not-predicted",
+        side.word() + ".record-not-predicted",
         Severity.CAUTION,
-        "The job gives no strut points that stand and no measured axis on this side, so that nothing"
-            + " is predicted here.");
+        "The job gives nothing on this side to predict from: strut points that stand, or a measured"
+            + " axis, and the knuckle bolt if it was turned.");
   }
 
   static Finding notReached(Side side, Stage stage) {
