@@ -91,7 +91,8 @@ final class RecordFile {
    */
   RecordText append(Next next) throws IOException, Refusal {
     Path folder = path.toAbsolutePath().getParent();
-    try (DirectoryLock lock = lock(folder)) {
+    DirectoryLock lock = lock(folder);
+    try {
       boolean isNew = !ops.exists(path);
       byte[] before = isNew ? new byte[0] : bytes();
       RecordText record = RecordText.read(text(before));
@@ -107,6 +108,8 @@ final class RecordFile {
         throw new FileSystemException(path.toString(), null, "did not read back as written");
       }
       return RecordText.read(text(now));
+    } finally {
+      lock.close();
     }
   }
 
