@@ -48,6 +48,7 @@ public final class Main {
     COMMANDS.put("place", PlaceCommand::new);
     COMMANDS.put("drawing", DrawingCommand::new);
     COMMANDS.put("pack", PackCommand::new);
+    COMMANDS.put("record", RecordCommand::new);
     COMMANDS.put("ruler", RulerCommand::new);
   }
 

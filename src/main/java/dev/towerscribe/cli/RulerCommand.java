@@ -76,7 +76,7 @@ final class RulerCommand implements Command {
     return Exit.DONE;
   }
 
-  private static Paper paper(String word) throws Refusal {
+  static Paper paper(String word) throws Refusal {
     return Arrays.stream(Paper.values())
         .filter(p -> p.word().equalsIgnoreCase(word))
         .findFirst()
