@@ -94,6 +94,10 @@ final class Limits {
   static final Range PLUS_MINUS_ANGLE = Range.degrees(0, 5);
   static final Range CASTER = Range.degrees(-10, 20);
   static final Range INCLINATION = Range.degrees(-5, 30);
+
+  /** One standard deviation of a bay's reading: none is without, and past this it says nothing. */
+  static final Range BAY_DOUBT = Range.degrees(0.001, 5);
+
   static final Range AXIS_LENGTH = Range.mm(200, 1500);
 
   /** Two ends of a part closer than this are one point measured twice. */

@@ -1,0 +1,32 @@
+package dev.towerscribe.job;
+
+import java.util.List;
+import java.util.Optional;
+
+/** Tells job files from the other files that lie beside them. */
+public final class JobFiles {
+  /** Every job has these; no plate, survey, visit or readings file has any of them at its top. */
+  private static final List<String> OF_A_JOB = List.of("tower", "mount", "plate");
+
+  /** A job may give these for each side alone; a survey knows sides, too, but not these. */
+  private static final List<String> OF_A_SIDE = List.of("mount", "plate");
+
+  private JobFiles() {}
+
+  /**
+   * Whether a file is plainly something other than a job.
+   *
+   * @param bytes its content
+   * @return true if it can be parsed and has no table that jobs have; false for a file that cannot
+   *     be parsed, which may be a broken job
+   */
+  public static boolean isOfAnotherKind(byte[] bytes) {
+    Faults faults = new Faults();
+    Optional<TomlText> toml =
+        TomlText.decode(bytes, "", faults).flatMap(text -> TomlText.parse(text, "", faults));
+    return toml.isPresent()
+        && OF_A_JOB.stream().noneMatch(toml.get()::hasTop)
+        && OF_A_SIDE.stream()
+            .noneMatch(k -> toml.get().hasTable("left", k) || toml.get().hasTable("right", k));
+  }
+}
