@@ -103,7 +103,7 @@ final class NetworkFindings {
         Severity.STOP,
         e.words(),
         Found.Size.mm(
-            e.reading().spread(), Snooping.LIMIT * Math.sqrt(2) * e.reading().doubt(), BAARDA),
+            e.reading().spread(), outcome.limit() * Math.sqrt(2) * e.reading().doubt(), BAARDA),
         "the "
             + n
             + " readings of "

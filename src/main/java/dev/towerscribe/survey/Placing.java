@@ -61,8 +61,8 @@ final class Placing {
   private Placed solve() {
     Starts starts = new Starts(net, entries);
     Solver.Solution best = mirrored(Solver.solve(net, entries, starts.x()));
-    int freedom = Adjustment.at(net, entries, best).freedom();
-    if (!starts.loose().isEmpty() && freedom > 0) {
+    int freedom = starts.loose().isEmpty() ? 0 : Adjustment.at(net, entries, best).freedom();
+    if (freedom > 0) {
       SplittableRandom random = new SplittableRandom(1);
       for (int i = 0; i < TRIES && ChiSquare.above(best.cost(), freedom) < POOR_FIT; i++) {
         Solver.Solution other =

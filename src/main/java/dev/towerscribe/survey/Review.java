@@ -12,9 +12,17 @@ final class Review {
   static final double UNLIKELY = 0.01;
 
   private final Adjustment adjustment;
+  private final double limit;
 
-  Review(Adjustment adjustment) {
+  /**
+   * A review.
+   *
+   * @param adjustment a solved network
+   * @param limit in standard deviations, past which its readings would have been taken out
+   */
+  Review(Adjustment adjustment, double limit) {
     this.adjustment = adjustment;
+    this.limit = limit;
   }
 
   /** The readings of the network, in the order of the file. */
@@ -37,7 +45,7 @@ final class Review {
               Math.max(0, Math.min(1, share)),
               checked,
               checked ? off / share / sd : 0,
-              Snooping.SHOWS * sd));
+              (limit + Snooping.SHOWS) * sd));
     }
     return results;
   }

@@ -37,7 +37,7 @@ final class Scalars {
     double doubt = r.doubt();
     if (n > 1 && ChiSquare.above(r.scatter(), n - 1) < UNLIKELY) {
       doubt = doubt * Math.sqrt(r.scatter() / (n - 1));
-      double limit = Snooping.LIMIT * Math.sqrt(2) * r.doubt();
+      double limit = Snooping.LEAST_LIMIT * Math.sqrt(2) * r.doubt();
       String spread = angle ? Found.angle(r.spread()) : found.fine(r.spread());
       String wider = angle ? Found.angle(doubt) : found.fine(doubt);
       found.add(

@@ -3,6 +3,7 @@ package dev.towerscribe.survey;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.hipparchus.special.Erf;
 
 /**
  * Finds readings that cannot be right: data snooping (Baarda 1968). Each reading, and each entry of
@@ -12,16 +13,20 @@ import java.util.Optional;
  */
 final class Snooping {
   /**
-   * Standard deviations past which a reading is no chance: one good reading in a thousand lies
-   * further off. Baarda 1968, from memory; the figure is that of the normal distribution.
+   * The least number of standard deviations past which a reading is no chance: one good reading in
+   * a thousand lies further off. Baarda 1968, from memory; the figure is that of the normal
+   * distribution.
    */
-  static final double LIMIT = 3.2905;
+  static final double LEAST_LIMIT = 3.2905;
+
+  /** With many readings the limit goes up, so that one good survey in twenty is stopped at most. */
+  private static final double GOOD_STOPPED = 0.05;
 
   /**
-   * A slip of so many standard deviations passes {@link #LIMIT} four times in five: LIMIT + 0.8416.
-   * Baarda 1968, from memory; computed from the normal distribution.
+   * So much past the limit, a slip is found four times in five. Baarda 1968, from memory; the
+   * figure is that of the normal distribution.
    */
-  static final double SHOWS = 4.1321;
+  static final double SHOWS = 0.8416;
 
   /** Below this share of a reading that the others check, there is nothing to compare it with. */
   private static final double COMPARABLE = 1e-4;
@@ -36,12 +41,25 @@ final class Snooping {
 
   private final Network net;
   private final List<Entry> entries;
+  private final double limit;
   private final List<SetAside> out = new ArrayList<>();
   private final List<Scattered> scattered = new ArrayList<>();
 
   private Snooping(Network net, List<Entry> entries) {
     this.net = net;
     this.entries = new ArrayList<>(entries);
+    this.limit = limit(entries);
+  }
+
+  /** The limit for a network's readings, in standard deviations. */
+  static double limit(List<Entry> entries) {
+    int asked = 0;
+    for (Entry e : entries) {
+      asked += e.count() > 1 ? e.count() + 1 : 1;
+    }
+    return asked == 0
+        ? LEAST_LIMIT
+        : Math.max(LEAST_LIMIT, Math.sqrt(2) * Erf.erfcInv(GOOD_STOPPED / asked));
   }
 
   /**
@@ -50,8 +68,10 @@ final class Snooping {
    * @param placed solved without what was set aside
    * @param setAside readings that cannot be right, worst first
    * @param scattered entries whose repeated readings do not agree and nothing tells which is wrong
+   * @param limit in standard deviations, past which readings were taken out
    */
-  record Outcome(Placing.Placed placed, List<SetAside> setAside, List<Scattered> scattered) {}
+  record Outcome(
+      Placing.Placed placed, List<SetAside> setAside, List<Scattered> scattered, double limit) {}
 
   /**
    * A reading that the others do not allow.
@@ -87,7 +107,7 @@ final class Snooping {
       Placing.Placed placed = Placing.solve(net, entries);
       Optional<Suspect> worst = worst(placed.adjustment());
       if (worst.isEmpty()) {
-        return new Outcome(placed, out, scattered);
+        return new Outcome(placed, out, scattered, limit);
       }
       Suspect s = worst.get();
       Entry entry = entries.get(s.entry());
@@ -104,7 +124,7 @@ final class Snooping {
               entry,
               all ? Optional.empty() : Optional.of(entry.numbers().get(s.reading())),
               s.excess(),
-              LIMIT * s.sd(),
+              limit * s.sd(),
               rivals(placed.adjustment(), s)));
       if (all) {
         entries.remove(s.entry());
@@ -121,7 +141,7 @@ final class Snooping {
         // Rounding must not decide between equals: the first stays.
         boolean worse =
             worst == null || Math.abs(s.deviations()) > Math.abs(worst.deviations()) + 1e-6;
-        worst = worse && Math.abs(s.deviations()) > LIMIT ? s : worst;
+        worst = worse && Math.abs(s.deviations()) > limit ? s : worst;
       }
     }
     return Optional.ofNullable(worst);

@@ -45,7 +45,7 @@ public final class Surveys {
     Labelled labelled = car.labelled();
     Snooping.Outcome outcome = Snooping.of(labelled.net(), labelled.entries());
     Adjustment adjustment = outcome.placed().adjustment();
-    Review review = new Review(adjustment);
+    Review review = new Review(adjustment, outcome.limit());
     Fit fit = review.fit();
     new NetworkFindings(labelled, outcome, fit, "points", found).report("both");
     readings.addAll(review.readings());
@@ -99,7 +99,7 @@ public final class Surveys {
     Labelled labelled = network.labelled();
     Snooping.Outcome outcome = Snooping.of(labelled.net(), labelled.entries());
     Adjustment a = outcome.placed().adjustment();
-    Review review = new Review(a);
+    Review review = new Review(a, outcome.limit());
     Fit fit = review.fit();
     new NetworkFindings(labelled, outcome, fit, "tower", found).report(side.word());
     readings.addAll(review.readings());

@@ -37,7 +37,7 @@ class AdjustmentTest {
       double off = e.measure().value(n.net, solved.x()) - e.reading().mean();
       assertThat(off).as(e.id()).isCloseTo(residuals[i], within(LAST_DIGIT));
     }
-    double s0 = new Review(solved).fit().ratio();
+    double s0 = new Review(solved, Snooping.LEAST_LIMIT).fit().ratio();
     assertThat(s0).isCloseTo(.098, within(LAST_DIGIT));
     assertThat(s0 * Math.sqrt(solved.covariance(0, 0))).isCloseTo(.078, within(LAST_DIGIT));
     assertThat(s0 * Math.sqrt(solved.covariance(1, 1))).isCloseTo(.154, within(LAST_DIGIT));

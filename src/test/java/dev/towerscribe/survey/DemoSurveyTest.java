@@ -1,0 +1,216 @@
+package dev.towerscribe.survey;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import dev.towerscribe.finding.Finding;
+import dev.towerscribe.geometry.Vec3;
+import dev.towerscribe.job.JobReader;
+import dev.towerscribe.job.Templates;
+import dev.towerscribe.model.Job;
+import dev.towerscribe.model.PlusMinus;
+import dev.towerscribe.model.Side;
+import dev.towerscribe.model.StrutPoints;
+import dev.towerscribe.model.Survey;
+import dev.towerscribe.model.SurveyPoint;
+import dev.towerscribe.model.SurveySide;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** The demo car's survey, and slips in it. */
+class DemoSurveyTest {
+  private static final Survey DEMO = SurveyTexts.read(SurveyTexts.demo());
+  private static final SurveyResult RESULT = Surveys.of(DEMO);
+
+  /** Of some 60 coordinates none should be off by more than so many standard deviations. */
+  private static final double SURE = 4;
+
+  @Test
+  void theDemoHasNothingToStopAtAndChecksEveryReading() {
+    assertThat(RESULT.stops()).isEmpty();
+    assertThat(RESULT.readings()).hasSizeGreaterThan(150).allMatch(ReadingResult::checked);
+    assertThat(RESULT.fit().widened()).isEqualTo(1);
+    assertThat(RESULT.fit().chance()).isBetween(.01, .99);
+  }
+
+  /** Independent: the figures that the readings were drawn about are those of wren.toml. */
+  @Test
+  void theDemoComesToTheFiguresItWasDrawnFrom() throws Exception {
+    Job wren = job(Templates.text("wren.toml"));
+    StrutPoints truth = wren.sides().get(Side.LEFT).strut().orElseThrow();
+    Map<String, Vec3> points =
+        Map.of(
+            "top", truth.top(),
+            "ball_joint", truth.ballJoint(),
+            "arm_front", truth.armFront(),
+            "arm_rear", truth.armRear(),
+            "strut_lower", truth.strutLower(),
+            "tie_inner", truth.tieInner(),
+            "tie_outer", truth.tieOuter(),
+            "wheel_centre", truth.wheelCentre());
+    for (Side side : Side.values()) {
+      points.forEach(
+          (name, at) -> {
+            PointResult r = point(RESULT, SurveyPoint.of(side, name));
+            Vec3 off = r.at().minus(at);
+            Vec3 sd = r.spread().sd();
+            assertThat(Math.abs(off.x()) / sd.x()).as(side + name + " X").isLessThan(SURE);
+            assertThat(Math.abs(off.y()) / sd.y()).as(side + name + " Y").isLessThan(SURE);
+            assertThat(Math.abs(off.z()) / sd.z()).as(side + name + " Z").isLessThan(SURE);
+          });
+      TowerResult tower = RESULT.sides().get(side).tower().orElseThrow();
+      var job = wren.sides().get(side).tower();
+      for (int i = 0; i < 2; i++) {
+        TowerResult.Hole hole = tower.landmarks().get(i);
+        assertThat(hole.name()).isEqualTo(job.landmarks().get(i).name());
+        assertThat(hole.at().x())
+            .isCloseTo(job.landmarks().get(i).at().x(), within(SURE * hole.sd().x()));
+        assertThat(hole.at().y())
+            .isCloseTo(job.landmarks().get(i).at().y(), within(SURE * hole.sd().y()));
+      }
+    }
+  }
+
+  static PointResult point(SurveyResult result, SurveyPoint point) {
+    return result.points().stream().filter(p -> p.point().equals(point)).findFirst().orElseThrow();
+  }
+
+  /** A slip that a thumb's width makes, in each tape in turn, in all its readings. */
+  @Test
+  void sixMillimetresInAnyTapeAreNamed() {
+    everyTape(-1, 6);
+    everyTape(-1, -6);
+  }
+
+  /** Nine in one of its two readings, the other of which is right. */
+  @Test
+  void aSlipInOneReadingOfAnyTapeIsNamed() {
+    everyTape(0, 9);
+  }
+
+  /** A digit that was misread: far past what is linear. */
+  @Test
+  void coarseSlipsInAnyTapeAreNamed() {
+    everyTape(-1, -100);
+  }
+
+  private static void everyTape(int reading, double slipMm) {
+    List<String> missed = new ArrayList<>();
+    for (Side side : Side.values()) {
+      List<SurveySide.Tape> tapes = DEMO.sides().get(side).tapes();
+      assertThat(tapes).hasSizeGreaterThan(40);
+      for (int i = 0; i < tapes.size(); i++) {
+        Survey slipped = SurveyTexts.withTape(DEMO, side, i, SurveyTexts.longer(slipMm, reading));
+        SurveyResult result = Surveys.of(slipped);
+        SurveySide.Tape t = tapes.get(i);
+        String id =
+            side.word()
+                + ".outlier.tape-"
+                + name(t.from(), side)
+                + "-"
+                + name(t.to(), side)
+                + (reading < 0 ? "" : "-reading-" + (reading + 1));
+        Optional<Finding> named =
+            result.stops().stream().filter(f -> f.id().equals(id)).findFirst();
+        if (named.isEmpty()
+            || result.stops().size() > 1
+            || !named.get().say().contains("Read it again;")) {
+          missed.add(id + ": " + result.stops());
+        } else {
+          // The slip itself, within four standard deviations of what the rest make of it.
+          assertThat(named.get().figure())
+              .as(id)
+              .isCloseTo(Math.abs(slipMm), within(4 * named.get().limit() / Snooping.LEAST_LIMIT));
+          assertThat(named.get().say()).contains(slipMm > 0 ? "longer" : "shorter");
+        }
+      }
+    }
+    assertThat(missed).isEmpty();
+  }
+
+  private static String name(SurveyPoint p, Side side) {
+    return Ids.slug(p.side().isEmpty() || p.side().get() == side ? p.name() : p.words());
+  }
+
+  @Test
+  void aReadingLeftOutIsTheSameAsOneNeverTaken() {
+    Survey slipped = SurveyTexts.withTape(DEMO, Side.LEFT, 3, SurveyTexts.longer(60, -1));
+    String without =
+        SurveyTexts.demo()
+            .lines()
+            .filter(l -> !l.contains("from = \"F\", to = \"top\""))
+            .reduce("", (a, b) -> a + b + "\n");
+    SurveyResult left = Surveys.of(slipped);
+    SurveyResult never = Surveys.of(SurveyTexts.read(without));
+    assertThat(SurveyTexts.ids(left.stops())).containsExactly("left.outlier.tape-F-top");
+    for (int i = 0; i < left.points().size(); i++) {
+      // Two ways to one solution, each to 1e-9 of a standard deviation.
+      assertThat(left.points().get(i).at().minus(never.points().get(i).at()).norm())
+          .isLessThan(1e-6);
+    }
+  }
+
+  /** The tables in the place of those of the job that the survey was drawn from. */
+  @Test
+  void theTablesPasteIntoTheJob() throws Exception {
+    String pasted = pasted(Templates.text("wren.toml"), JobTables.of(RESULT, List.of()));
+    Job job = job(pasted);
+    for (Side side : Side.values()) {
+      StrutPoints strut = job.sides().get(side).strut().orElseThrow();
+      Vec3 ball = side == Side.LEFT ? strut.ballJoint() : strut.ballJoint().mirroredAcross();
+      PointResult found = point(RESULT, SurveyPoint.of(side, "ball_joint"));
+      // Tenths are written; hundredths of the +/-.
+      assertThat(ball.minus(found.at()).norm()).isLessThan(.05 * Math.sqrt(3) + 1e-9);
+      PlusMinus doubts = strut.plusMinus();
+      assertThat(doubts.ballJoint().minus(found.spread().sd()).norm()).isLessThan(.01);
+      assertThat(doubts.camber().degrees()).isCloseTo(.10, within(.005));
+      assertThat(strut.limits().bumpMm()).isEqualTo(60);
+      var tower = job.sides().get(side).tower();
+      var surveyed = RESULT.sides().get(side).tower().orElseThrow();
+      assertThat(tower.sheetMm()).isCloseTo(surveyed.sheet().orElseThrow().value(), within(.005));
+      assertThat(tower.landmarks().get(0).at().distanceTo(surveyed.landmarks().get(0).at()))
+          .isLessThan(.01);
+      assertThat(tower.keepOuts()).hasSize(2);
+    }
+    // Not the figures that were there before.
+    assertThat(job.sides().get(Side.LEFT).strut().orElseThrow().ballJoint())
+        .isNotEqualTo(new Vec3(8, 655, 190));
+  }
+
+  /** What a person does with an editor: out with the surveyed lines, in with the new tables. */
+  static String pasted(String job, String tables) {
+    StringBuilder rest = new StringBuilder();
+    StringBuilder land = new StringBuilder();
+    StringBuilder travel = new StringBuilder();
+    String section = "";
+    for (String line : job.lines().toList()) {
+      section = line.startsWith("[") ? line.split("]")[0].replace("[", "") : section;
+      switch (section) {
+        case "tower" -> land.append(line.startsWith("land =") ? line + "\n" : "");
+        case "strut" -> travel.append(line.matches("(bump|droop|steer) .*") ? line + "\n" : "");
+        case "tower.landmark", "right.tower" -> {
+          // Surveyed.
+        }
+        default -> rest.append(line).append('\n');
+      }
+    }
+    int tower = tables.indexOf("[tower]\n") + "[tower]\n".length();
+    int strut = tables.indexOf("[strut]\n");
+    int keepOuts = rest.indexOf("[[tower.keepout]]");
+    return rest.substring(0, keepOuts)
+        + tables.substring(0, tower)
+        + land
+        + tables.substring(tower, strut)
+        + "[strut]\n"
+        + travel
+        + tables.substring(strut + "[strut]\n".length())
+        + rest.substring(keepOuts);
+  }
+
+  private static Job job(String text) throws Exception {
+    return new JobReader(c -> c < 0x2600).parse(text, name -> Optional.empty());
+  }
+}
