@@ -20,7 +20,7 @@ final class FileHead {
 
   /** The unit of a file's lengths: empty if its word for it is not known. */
   static Optional<LengthUnit> unit(TomlText text) {
-    if (!text.hasTop(UNITS)) {
+    if (!text.has(UNITS)) {
       return Optional.of(LengthUnit.MM);
     }
     return text.topString(UNITS)

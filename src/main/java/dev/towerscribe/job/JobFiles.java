@@ -25,8 +25,8 @@ public final class JobFiles {
     Optional<TomlText> toml =
         TomlText.decode(bytes, "", faults).flatMap(text -> TomlText.parse(text, "", faults));
     return toml.isPresent()
-        && OF_A_JOB.stream().noneMatch(toml.get()::hasTop)
+        && OF_A_JOB.stream().noneMatch(toml.get()::has)
         && OF_A_SIDE.stream()
-            .noneMatch(k -> toml.get().hasTable("left", k) || toml.get().hasTable("right", k));
+            .noneMatch(k -> toml.get().has("left", k) || toml.get().has("right", k));
   }
 }

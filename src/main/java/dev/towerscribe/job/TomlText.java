@@ -108,11 +108,6 @@ final class TomlText {
     return node != null;
   }
 
-  /** Whether the file's top has that key. */
-  boolean hasTop(String key) {
-    return root.has(key);
-  }
-
   /**
    * The file as nodes.
    *
