@@ -133,6 +133,18 @@ class PrintReadingTest {
     }
   }
 
+  /** Published: docs/conventions.md, Pages. */
+  @Test
+  void theVectorsOfTheConventions() {
+    Vec2 centre = new Vec2(105, 148.5);
+    Vec2 square = new PrintScale(0.995, 1.004).compensate(new Vec2(180, 50), centre);
+    // Nine decimals are given.
+    assertThat(square.distanceTo(new Vec2(180.376884422, 50.392430279))).isLessThan(1e-9);
+    Vec2 leaning =
+        new PrintScale(1.013, 0.994, Angle.ofDegrees(0.4)).compensate(new Vec2(180, 50), centre);
+    assertThat(leaning.distanceTo(new Vec2(179.716358240, 49.403017672))).isLessThan(1e-9);
+  }
+
   @Test
   void refusesWhatIsNoPrinter() {
     assertThatThrownBy(() -> new PrintScale(0.89, 1)).isInstanceOf(IllegalArgumentException.class);
