@@ -5,6 +5,8 @@ import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.model.Paper;
 import dev.towerscribe.model.Print;
+import dev.towerscribe.quantity.LengthUnit;
+import dev.towerscribe.quantity.Numbers;
 import dev.towerscribe.sheet.JobInfo;
 import dev.towerscribe.sheet.Ruler;
 import dev.towerscribe.writer.pdf.PdfProof;
@@ -107,6 +109,15 @@ final class RulerCommand implements Command {
     PackCommand.refuse(PdfProof.check(pdf, pages));
     OutputFile.write(context, path, pdf, given.hasMatchedOption("--force"));
     context.console().say("wrote " + file + "; print it at 100 % and measure its bars");
+    Ruler.Bars bars = Ruler.Bars.of(print);
+    LengthUnit units = info.map(JobInfo::units).orElse(LengthUnit.MM);
+    context
+        .console()
+        .say(
+            "then: towerscribe ruler --measured ACROSS,ALONG,CROSS-TO-CROSS --bars "
+                + Numbers.plain(units.fromMm(bars.acrossMm()), 3)
+                + ","
+                + Numbers.plain(units.fromMm(bars.alongMm()), 3));
     return Exit.DONE;
   }
 

@@ -215,7 +215,11 @@ public final class Ruler {
                   : " with a skew of "
                       + skew(scale)
                       + "\u00b0: the bars and the crosses must now be right. If not, give the"
-                      + " readings to: towerscribe ruler --measured, with --job. Now in the job:"));
+                      + " readings to: towerscribe ruler --measured, with --bars "
+                      + Numbers.plain(units.fromMm(across), 3)
+                      + ","
+                      + Numbers.plain(units.fromMm(along), 3)
+                      + " and --job. Now in the job:"));
     }
     y = paragraphs(items, left, y, room, lines);
     String across4 =

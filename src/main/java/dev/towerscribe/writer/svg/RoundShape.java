@@ -32,9 +32,4 @@ record RoundShape(double first, double second, double turnDegrees) {
     return new RoundShape(
         Math.sqrt(mean + spread), Math.sqrt(mean - spread), -Math.toDegrees(turn));
   }
-
-  /** Whether it is wanted with its axes along the page's. */
-  boolean isUpright() {
-    return turnDegrees == 0;
-  }
 }
