@@ -11,8 +11,10 @@ import dev.towerscribe.drilled.PlateFit;
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.finding.Severity;
 import dev.towerscribe.geometry.Vec2;
+import dev.towerscribe.layout.PlacedHole;
 import dev.towerscribe.model.Mount;
 import dev.towerscribe.model.Print;
+import dev.towerscribe.model.Repeated;
 import dev.towerscribe.placement.DrilledAngles;
 import dev.towerscribe.placement.NearestSetting;
 import dev.towerscribe.quantity.Numbers;
@@ -29,13 +31,17 @@ import java.util.Optional;
  */
 public final class DrilledPage {
   private static final double GAP = 3.0;
+  private static final double INNER_GAP = 1.2;
   private static final double GUTTER = 6.0;
   private static final double SKETCH_WIDTH = 78.0;
 
   /** Heights of the sketch, the largest first: the first that leaves one page. */
-  private static final List<Double> SKETCH_HEIGHTS = List.of(92.0, 84.0, 76.0);
+  private static final List<Double> SKETCH_HEIGHTS = List.of(92.0, 86.0, 80.0);
 
   private static final double VERDICT = 6.0;
+
+  /** Space above and below what a row of holes says. */
+  private static final double ROW_PAD = 0.5;
 
   private final DrilledSide side;
   private final Optional<DrilledAngles> angles;
@@ -84,24 +90,15 @@ public final class DrilledPage {
   private List<Page> pages() {
     verdict();
     double beside = page.columnMm() - SKETCH_WIDTH - GUTTER;
-    List<Fragment> right = new ArrayList<>();
-    right.addAll(mount(beside));
+    List<Fragment> right = new ArrayList<>(mount(beside));
     right.addAll(alignment(beside));
     page.add(
-        new Fragments.Beside(sketch(), new Fragments.Stack(right, 0), SKETCH_WIDTH + GUTTER),
+        new Fragments.Beside(
+            sketch(), new Fragments.Stack(right, INNER_GAP), SKETCH_WIDTH + GUTTER),
         GAP,
         false);
-    page.band("Holes: planned and found");
-    page.table(holes(), GAP / 2);
+    page.table(holes(), GAP);
     page.paragraph(holeWords(), Type.SMALL);
-    page.band("Metal left beside the holes");
-    page.table(edges(), GAP / 2);
-    page.paragraph(
-        "Needed: "
-            + side.planned().job().holes().edgeRule().source()
-            + ", less the hole's radius. To the planned cut: from where the hole was found; a cut"
-            + " made larger leaves less.",
-        Type.SMALL);
     said();
     String word = side.side().word();
     return page.pages(
@@ -194,7 +191,7 @@ public final class DrilledPage {
     List<Fragment> all = new ArrayList<>();
     all.add(new Fragments.Band(List.of("The plate's place"), Type.HEADING, width));
     if (side.asDrilled().isEmpty()) {
-      all.addAll(Fragments.lines("Not known from these readings.", Type.BODY, width, 0));
+      all.add(lines("Not known from these readings.", Type.BODY, width));
       return all;
     }
     AsDrilled as = side.asDrilled().get();
@@ -254,9 +251,13 @@ public final class DrilledPage {
             ? "An estimate from the steering axis alone. "
             : "";
     words += "+/- from the holes' places alone. Set toe again before driving.";
-    all.addAll(Fragments.lines(words, Type.SMALL, width, 0));
-    a.nearest().ifPresent(n -> all.addAll(Fragments.lines(nearest(n), Type.BODY, width, 0)));
+    all.add(lines(words, Type.SMALL, width));
+    a.nearest().ifPresent(n -> all.add(lines(nearest(n), Type.BODY, width)));
     return all;
+  }
+
+  private static Fragment lines(String words, double cap, double width) {
+    return new Fragments.Stack(Fragments.lines(words, cap, width, 0), 0);
   }
 
   private Mount planned() {
@@ -291,91 +292,82 @@ public final class DrilledPage {
 
   private Table holes() {
     boolean tied = side.network().tied();
-    String unit = ", " + lengths.unit().symbol();
     List<Column> columns = new ArrayList<>();
-    columns.add(new Column("Hole", 1.0, Align.START));
-    columns.add(new Column("Drawn" + unit, 1.0, Align.END));
-    columns.add(new Column("Size" + unit, 1.0, Align.END));
+    columns.add(new Column("Hole", 0.9, Align.START));
+    columns.add(new Column("Size\n(drawn)", 1.0, Align.END));
     if (tied) {
-      columns.add(new Column("Planned\nfore", 1.0, Align.END));
-      columns.add(new Column("Planned\nin", 1.0, Align.END));
-      columns.add(new Column("Found\nfore", 1.0, Align.END));
-      columns.add(new Column("Found\nin", 1.0, Align.END));
-      columns.add(new Column("OFF\nfore", 0.9, Align.END));
-      columns.add(new Column("OFF\nin", 0.9, Align.END));
-      columns.add(new Column("OFF\nby", 0.9, Align.END));
+      columns.add(new Column("FOUND fore\n(planned)", 1.25, Align.END));
+      columns.add(new Column("FOUND in\n(planned)", 1.25, Align.END));
+      columns.add(new Column("OFF\nfore", 1.05, Align.END));
+      columns.add(new Column("OFF\nin", 1.05, Align.END));
+      columns.add(new Column("OFF\nby", 0.85, Align.END));
     }
-    columns.add(new Column("Off the\npattern", 1.0, Align.END));
-    List<List<Cell>> rows = new ArrayList<>();
-    for (Hole h : side.holes()) {
-      List<Cell> row = new ArrayList<>();
-      row.add(Cell.of(h.found().name()));
-      row.add(Cell.of(lengths.figure(h.found().planned().diameterMm())));
-      row.add(sure(h.found().diameterMm(), h.found().diameterSdMm()));
-      h.error()
-          .ifPresent(
-              e -> {
-                row.add(Cell.of(lengths.figure(h.found().planned().at().x())));
-                row.add(Cell.of(lengths.figure(h.found().planned().at().y())));
-                row.add(sure(h.found().at().x(), h.found().foreSdMm()));
-                row.add(sure(h.found().at().y(), h.found().inSdMm()));
-                row.add(Cell.of(lengths.figure(e.x())));
-                row.add(Cell.of(lengths.figure(e.y())));
-                row.add(Cell.of(lengths.figure(e.norm())));
-              });
-      row.add(Cell.of(h.left().map(v -> lengths.figure(v.norm())).orElse("-")));
-      rows.add(row);
-    }
-    return new Table(columns, rows, page.columnMm(), 0);
+    columns.add(new Column("Off the\npattern", 0.95, Align.END));
+    columns.add(new Column("METAL\nneeded", 0.95, Align.END));
+    columns.add(new Column("to planned\ncut", 1.15, Align.END));
+    columns.add(new Column("to cut\nas read", 1.05, Align.END));
+    return new Table(
+        columns, side.edges().stream().map(this::row).toList(), page.columnMm(), 0, ROW_PAD);
   }
 
-  private Cell sure(double mm, double sdMm) {
-    return new Cell(lengths.figure(mm), "+/- " + lengths.figure(sdMm));
+  private List<Cell> row(EdgeMetal e) {
+    Optional<Hole> hole =
+        side.holes().stream().filter(h -> h.found().name().equals(e.hole())).findFirst();
+    List<Cell> row = new ArrayList<>();
+    row.add(Cell.of(e.hole()));
+    PlacedHole planned =
+        side.planned().holes().stream()
+            .filter(h -> h.name().equals(e.hole()))
+            .findFirst()
+            .orElseThrow();
+    row.add(
+        new Cell(
+            hole.map(h -> lengths.figure(h.found().diameterMm())).orElse("-"),
+            "(" + lengths.figure(planned.diameterMm()) + ")"));
+    if (side.network().tied()) {
+      Optional<Vec2> at = hole.map(h -> h.found().at());
+      row.add(found(at.map(Vec2::x), planned.at().x()));
+      row.add(found(at.map(Vec2::y), planned.at().y()));
+      Optional<Vec2> off = hole.flatMap(Hole::error);
+      row.add(sure(off.map(Vec2::x), hole.map(h -> h.found().foreSdMm()).orElse(0.0), false));
+      row.add(sure(off.map(Vec2::y), hole.map(h -> h.found().inSdMm()).orElse(0.0), false));
+      row.add(Cell.of(off.map(v -> lengths.figure(v.norm())).orElse("-")));
+    }
+    row.add(Cell.of(hole.flatMap(Hole::left).map(v -> lengths.figure(v.norm())).orElse("-")));
+    row.add(Cell.of(lengths.figure(e.limitMm())));
+    row.add(sure(e.toPlannedMm(), e.toPlannedSdMm(), e.toPlannedMm().orElse(0.0) < e.limitMm()));
+    row.add(
+        sure(
+            e.toCut().map(Repeated::meanMm),
+            e.toCut().map(Repeated::plusMinusMm).orElse(0.0),
+            e.toCut().map(Repeated::meanMm).orElse(0.0) < e.limitMm()));
+    return row;
+  }
+
+  private Cell found(Optional<Double> mm, double plannedMm) {
+    return new Cell(mm.map(lengths::figure).orElse("-"), "(" + lengths.figure(plannedMm) + ")");
+  }
+
+  private Cell sure(Optional<Double> mm, double sdMm, boolean tooLittle) {
+    return mm.map(
+            value ->
+                new Cell(
+                    lengths.figure(value),
+                    tooLittle ? "TOO LITTLE" : "+/- " + lengths.figure(sdMm)))
+        .orElse(Cell.of("-"));
   }
 
   private String holeWords() {
-    return "+/- is one standard deviation. Off the pattern: what is left once the planned pattern is"
-        + " laid on the holes as well as it goes."
+    return "Lengths in "
+        + lengths.unit().symbol()
+        + "; +/- is one standard deviation. "
         + (side.network().tied()
-            ? " fore is forward, in is toward the car's middle, from the original shaft centre."
-            : "");
-  }
-
-  private Table edges() {
-    String unit = ", " + lengths.unit().symbol();
-    List<Column> columns =
-        List.of(
-            new Column("Hole", 1.0, Align.START),
-            new Column("Needed" + unit, 1.0, Align.END),
-            new Column("To the planned cut" + unit, 1.4, Align.END),
-            new Column("To the cut as read" + unit, 1.4, Align.END),
-            new Column("", 1.4, Align.START));
-    List<List<Cell>> rows = new ArrayList<>();
-    for (EdgeMetal e : side.edges()) {
-      double least =
-          Math.min(
-              e.toPlannedMm().orElse(Double.POSITIVE_INFINITY),
-              e.toCut().map(r -> r.meanMm()).orElse(Double.POSITIVE_INFINITY));
-      String words = least < e.limitMm() ? "TOO LITTLE" : Double.isInfinite(least) ? "-" : "enough";
-      rows.add(
-          List.of(
-              Cell.of(e.hole()),
-              Cell.of(lengths.figure(e.limitMm())),
-              Cell.of(
-                  e.toPlannedMm()
-                      .map(mm -> lengths.figure(mm) + " +/- " + lengths.figure(e.toPlannedSdMm()))
-                      .orElse("-")),
-              Cell.of(
-                  e.toCut()
-                      .map(
-                          r ->
-                              lengths.figure(r.meanMm())
-                                  + " +/- "
-                                  + lengths.figure(r.plusMinusMm()))
-                      .orElse("-")),
-              Cell.of(words)));
-    }
-    return new Table(columns, rows, page.columnMm(), 0);
+            ? "fore is forward, in is toward the car's middle, from the original shaft centre. "
+            : "")
+        + "Off the pattern: what is left once the planned pattern is laid on the holes as well as it"
+        + " goes. Metal: from the hole's edge; needed is "
+        + side.planned().job().holes().edgeRule().source()
+        + ", less the hole's radius.";
   }
 
   /** Accepted stops and cautions, and what only looking can tell. */
@@ -388,7 +380,7 @@ public final class DrilledPage {
     if (told.isEmpty()) {
       return;
     }
-    page.band("To be known");
+    page.add(new Fragments.Band(List.of("To be known"), Type.HEADING, page.columnMm()), GAP, true);
     for (Finding f : told) {
       String word =
           f.isStop() ? accepted.contains(f.id()) ? "ACCEPTED STOP" : "STOP" : f.severity().word();

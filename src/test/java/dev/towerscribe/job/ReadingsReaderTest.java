@@ -189,7 +189,7 @@ class ReadingsReaderTest {
         // Edges.
         arguments("hole = \"A\", gap", "hole = \"hole\", gap", "left.edge[0].hole", "A, B"),
         arguments("gap = 14.2", "gap = -1", "left.edge[0].gap", "cannot be negative"),
-        arguments("gap = 14.2", "", "left.edge[0].gap", "missing"),
+        arguments(", gap = 14.2", "", "left.edge[0].gap", "missing"),
         // Sides.
         arguments("[left]", "[middle]", "middle", "unknown key"),
         arguments("edge = [{", "edges = [{", "left.edges", "Did you mean edge?"));
