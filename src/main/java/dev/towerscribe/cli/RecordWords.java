@@ -129,7 +129,7 @@ final class RecordWords {
     for (Explanation x : evaluation.explanations()) {
       x.say().forEach(s -> text.wrapped("  ", s));
     }
-    for (Finding f : evaluation.findings()) {
+    for (Finding f : evaluation.beyondFigures()) {
       text.wrapped("  ", f.severity().word() + " " + f.id() + ": " + f.say());
     }
   }

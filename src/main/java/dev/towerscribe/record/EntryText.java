@@ -58,14 +58,11 @@ public final class EntryText {
         .filter(c -> c.stage() == Stage.CHANGE || c.side().isEmpty())
         .forEach(c -> text.lines.add(c.name() + ": " + derived(c)));
     evaluation.explanations().forEach(x -> x.say().forEach(s -> text.lines.add("says: " + s)));
-    evaluation.findings().stream().filter(EntryText::isTold).forEach(text::finding);
+    evaluation.beyondFigures().stream()
+        .filter(f -> f.severity() != Severity.NOTE)
+        .forEach(text::finding);
     String body = String.join(END, text.lines);
     return body + END + RecordLines.closing(number, RecordLines.checksum(text.lines)) + END;
-  }
-
-  /** Differences stand in the figures already. */
-  private static boolean isTold(Finding f) {
-    return f.severity() != Severity.NOTE && !f.source().startsWith("2 standard deviations");
   }
 
   private void finding(Finding f) {

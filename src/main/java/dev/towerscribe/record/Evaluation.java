@@ -54,6 +54,15 @@ public record Evaluation(
   }
 
   /**
+   * Findings that the compared figures do not show by themselves.
+   *
+   * @return aims, limits, left against right, what was not predicted
+   */
+  public List<Finding> beyondFigures() {
+    return findings.stream().filter(f -> !RecordFindings.isOfAFigure(f)).toList();
+  }
+
+  /**
    * How many figures lie outside two standard deviations.
    *
    * @return a count

@@ -19,6 +19,8 @@ import java.util.Optional;
 final class RecordFindings {
   private static final String PRACTICE = "common practice, no source";
 
+  private static final String DEVIATIONS = "2 standard deviations; " + PRACTICE;
+
   /** A bay's reading is no finer. Common practice, no source. */
   private static final double CAMBER_MET_DEG = 0.25;
 
@@ -72,6 +74,11 @@ final class RecordFindings {
     return found;
   }
 
+  /** Whether it only says that a compared figure is outside. */
+  static boolean isOfAFigure(Finding f) {
+    return f.source().equals(DEVIATIONS);
+  }
+
   private static Finding outside(Compared c) {
     return new Finding(
         c.side().map(Side::word).orElse("both")
@@ -84,7 +91,7 @@ final class RecordFindings {
         Math.abs(c.difference().degrees()),
         Compared.MOST_SD * c.sd().degrees(),
         "deg",
-        "2 standard deviations; " + PRACTICE,
+        DEVIATIONS,
         "Measured "
             + with(c.measured())
             + ", predicted "
@@ -186,6 +193,10 @@ final class RecordFindings {
             CROSS_DEG,
             "deg",
             PRACTICE,
-            "Left minus right: " + with(cross) + (much ? ". " + effect : ".")));
+            "Measured "
+                + figure.word()
+                + ", left minus right: "
+                + with(cross)
+                + (much ? ". " + effect : ".")));
   }
 }

@@ -11,7 +11,6 @@ import dev.towerscribe.model.BayFigure;
 import dev.towerscribe.model.BayReading;
 import dev.towerscribe.model.Print;
 import dev.towerscribe.model.Side;
-import dev.towerscribe.model.SideJob;
 import dev.towerscribe.model.Visit;
 import dev.towerscribe.model.WheelVisit;
 import dev.towerscribe.quantity.Angle;
@@ -19,13 +18,16 @@ import dev.towerscribe.quantity.Numbers;
 import dev.towerscribe.record.AsMade;
 import dev.towerscribe.record.Compared;
 import dev.towerscribe.record.Evaluation;
+import dev.towerscribe.record.Explanation;
 import dev.towerscribe.record.Stage;
 import dev.towerscribe.sheet.Table.Cell;
 import dev.towerscribe.sheet.Table.Column;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -34,16 +36,21 @@ import java.util.Optional;
  */
 public final class RecordPage {
   private static final double GAP = 3.0;
-  private static final String PLUS_MINUS = " \u00b1";
+  private static final String PLUS_MINUS = "\u00b1";
 
-  /** Lettering of the words and space in table rows, the airiest first. */
+  /**
+   * Lettering of the words, space in table rows, and whether the table has what the work changed:
+   * the airiest first. What is outside is told in words besides, so that the short table loses
+   * nothing that counts.
+   */
   private static final List<Spacing> SPACINGS =
       List.of(
-          new Spacing(Type.BODY, Table.AIRY_MM),
-          new Spacing(Type.SMALL, 0.4),
-          new Spacing(Type.SMALL, 0.1));
+          new Spacing(Type.BODY, Table.AIRY_MM, true),
+          new Spacing(Type.SMALL, 0.4, true),
+          new Spacing(Type.SMALL, 0.1, true),
+          new Spacing(Type.SMALL, 0.1, false));
 
-  private record Spacing(double cap, double padMm) {}
+  private record Spacing(double cap, double padMm, boolean change) {}
 
   /**
    * What the page says of the entry it is made from.
@@ -108,18 +115,20 @@ public final class RecordPage {
     accepted();
     page.table(figures(), GAP);
     page.paragraph(
-        "Degrees, one standard deviation after \u00b1. sd: difference over that of both together; OUT:"
-            + " more than 2. Caster: top rearward is positive. Camber: top outward. Inclination: top"
-            + " inboard. Toe of one wheel: toe-in.",
+        "Degrees \u00b1 one standard deviation. sd: the difference over that of both together; ! if"
+            + " more than 2. Signs as in the job.",
         Type.SMALL);
-    visit.wheels().forEach(this::place);
+    places();
+    aims();
     page.band("What the differences say");
     if (record.explanations().isEmpty()) {
       page.paragraph("Nothing was both predicted and measured.", spacing.cap());
     }
-    record.explanations().forEach(x -> say(x.say()));
+    told().forEach(x -> say(x.say()));
+    page.columns(2);
     page.band("Cautions");
     cautions().forEach(c -> page.point(c, spacing.cap()));
+    page.columns(1);
     page.add(new Signatures(page.columnMm()), GAP, false);
     return page.pages("record", "Alignment record", "rec-", true);
   }
@@ -129,6 +138,20 @@ public final class RecordPage {
     for (String s : sentences) {
       page.point(s.startsWith("- ") ? s.substring(2) : s, spacing.cap());
     }
+  }
+
+  /**
+   * Both wheels together are told of where both have something to explain, or neither: where one
+   * has, its own words say it.
+   */
+  private List<Explanation> told() {
+    long wheels =
+        record.explanations().stream()
+            .filter(x -> x.side().isPresent() && !x.outside().isEmpty())
+            .count();
+    return record.explanations().stream()
+        .filter(x -> x.side().isPresent() || wheels != 1 && !x.outside().isEmpty())
+        .toList();
   }
 
   private void accepted() {
@@ -147,23 +170,26 @@ public final class RecordPage {
 
   private Table figures() {
     List<Column> columns = new ArrayList<>();
-    columns.add(new Column("", 1.25, Align.START));
+    columns.add(new Column("", 25.5, Align.START));
     for (Side side : sides()) {
       String word = side.word().toUpperCase(Locale.ROOT);
-      columns.add(new Column(word + "\npredicted", 1.25, Align.END));
-      columns.add(new Column(word + "\nmeasured", 1.25, Align.END));
-      columns.add(new Column("differ-\nence", 0.75, Align.END));
-      columns.add(new Column("sd", 0.85, Align.END));
+      columns.add(new Column(word + "\npredicted", 27.5, Align.END));
+      columns.add(new Column(word + "\nmeasured", 27.5, Align.END));
+      columns.add(new Column("differ-\nence", 15.5, Align.END));
+      columns.add(new Column("sd", 13.5, Align.END));
     }
     List<List<Cell>> rows = new ArrayList<>();
     for (Stage stage : Stage.values()) {
+      if (stage == Stage.CHANGE && !spacing.change()) {
+        continue;
+      }
       List<List<Cell>> some = new ArrayList<>();
       for (BayFigure figure : BayFigure.values()) {
         row(stage, figure).ifPresent(some::add);
       }
       if (!some.isEmpty()) {
         List<Cell> head = new ArrayList<>();
-        head.add(Cell.of(heading(stage)));
+        head.add(new Cell("", heading(stage)));
         while (head.size() < columns.size()) {
           head.add(Cell.of(""));
         }
@@ -192,7 +218,7 @@ public final class RecordPage {
         cells.add(Cell.of(with(c.predicted(), c.plusMinus())));
         cells.add(Cell.of(with(c.measured(), Optional.of(c.doubt()))));
         cells.add(Cell.of(signed(c.difference())));
-        cells.add(Cell.of((c.within() ? "" : "OUT ") + Numbers.fixed(c.sds(), 1)));
+        cells.add(Cell.of((c.within() ? "" : "!") + Numbers.fixed(c.sds(), 1)));
       } else {
         cells.add(Cell.of(""));
         cells.add(Cell.of(read.map(a -> with(a, Optional.empty())).orElse("")));
@@ -225,10 +251,23 @@ public final class RecordPage {
     return text.startsWith("-") || angle.degrees() < 0.005 ? text : "+" + text;
   }
 
-  private void place(Side side, WheelVisit wheel) {
+  /** Once if both sides are alike. */
+  private void places() {
+    List<String> all = sides().stream().map(this::place).toList();
+    if (all.size() > 1 && all.stream().distinct().count() == 1) {
+      page.paragraph("Left and right: " + all.get(0), spacing.cap());
+      return;
+    }
+    for (int i = 0; i < all.size(); i++) {
+      page.paragraph(
+          FindingsPages.titleCase(sides().get(i).word()) + ": " + all.get(i), spacing.cap());
+    }
+  }
+
+  private String place(Side side) {
+    WheelVisit wheel = record.visit().wheels().get(side);
     AsMade made = record.made().get(side);
-    StringBuilder words =
-        new StringBuilder(FindingsPages.titleCase(side.word())).append(": setting ");
+    StringBuilder words = new StringBuilder("setting ");
     words.append(lengths.size(wheel.settingMm()));
     if (made != null) {
       words.append(", rotation ").append(Numbers.fixed(made.mount().rotation().degrees(), 1));
@@ -236,52 +275,65 @@ public final class RecordPage {
       words.append(", inboard ").append(lengths.size(made.mount().inboardMm()));
       words.append(" (").append(made.source()).append(")");
     }
-    words.append(", knuckle bolt ").append(hundredths(wheel.knuckle())).append(" deg");
+    if (wheel.knuckle().radians() != 0.0) {
+      words.append(", knuckle bolt ").append(hundredths(wheel.knuckle())).append(" deg");
+    }
     words.append("; ride height ").append(ride(wheel.before())).append(" before, ");
-    words.append(ride(wheel.after())).append(" after. ").append(aims(side));
-    page.paragraph(words.toString().strip(), spacing.cap());
+    return words.append(ride(wheel.after())).append(" after.").toString();
   }
 
   private String ride(BayReading reading) {
     return reading.rideMm().map(lengths::size).orElse("not measured");
   }
 
-  private String aims(Side side) {
-    Optional<SideJob> job = Optional.ofNullable(record.job().sides().get(side));
-    return job.flatMap(SideJob::aims)
-        .map(Goals::of)
-        .map(
-            g ->
-                "Aims: caster "
-                    + g.casterWords()
-                    + ", camber "
-                    + Numbers.plain(g.camber().degrees(), 2)
-                    + " deg, never past "
-                    + Numbers.plain(g.camberLimit().degrees(), 2)
-                    + " deg.")
-        .orElse("");
+  /** Once if both sides aim at the same. */
+  private void aims() {
+    List<String> all =
+        sides().stream()
+            .map(s -> record.job().sides().get(s))
+            .filter(Objects::nonNull)
+            .flatMap(s -> s.aims().stream())
+            .map(Goals::of)
+            .map(RecordPage::words)
+            .toList();
+    for (String words : all.stream().distinct().toList()) {
+      page.paragraph(words, spacing.cap());
+    }
   }
 
+  private static String words(Goals g) {
+    return "Aims: caster "
+        + g.casterWords()
+        + ", camber "
+        + Numbers.plain(g.camber().degrees(), 2)
+        + " deg, never past "
+        + Numbers.plain(g.camberLimit().degrees(), 2)
+        + " deg.";
+  }
+
+  /** What is to be seen to on each side, in one point, then what always is. */
   private List<String> cautions() {
-    List<String> all = new ArrayList<>();
-    for (Finding f : record.findings()) {
-      boolean inTable = f.id().matches(".*\\.record-(before|after|change)-[a-z]+");
-      if (f.severity() != Severity.NOTE && !inTable) {
-        all.add(FindingsPages.titleCase(f.id().substring(0, f.id().indexOf('.'))) + ": " + f.say());
+    Map<String, String> bySide = new LinkedHashMap<>();
+    for (Finding f : record.beyondFigures()) {
+      if (f.severity() != Severity.NOTE) {
+        String side = FindingsPages.titleCase(f.id().substring(0, f.id().indexOf('.')));
+        bySide.merge(side, f.say(), (a, b) -> a + " " + b);
       }
     }
+    List<String> all = new ArrayList<>();
+    bySide.forEach((side, say) -> all.add(side + ": " + say));
     all.add(
-        "Check the torque of every fastener that was undone, to the vehicle maker's figures, and once"
-            + " more after the first short drive (common practice, no source).");
+        "Check the torque of every fastener that was undone, to the vehicle maker's figures, and again"
+            + " after the first short drive (common practice, no source).");
     all.add(
-        "Alignment is for an alignment bay, structure for a licensed shop: the maker's limits, local"
-            + " law and local inspection come first. This record certifies nothing.");
+        "Alignment is for a bay, structure for a licensed shop: the maker's limits, local law and local"
+            + " inspection come first. This record certifies nothing.");
     return all;
   }
 
   /** Two lines to sign on. */
   private record Signatures(double widthMm) implements Fragment {
-    private static final double HEIGHT = 17.0;
+    private static final double HEIGHT = 14.0;
     private static final double GUTTER = 10.0;
 
     @Override
