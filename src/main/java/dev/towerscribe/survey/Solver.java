@@ -99,10 +99,10 @@ final class Solver {
       double off = e.reading().mean() - e.measure().value(net, x);
       Measure.Row row = e.measure().row(net, x);
       for (int i = 0; i < row.at().length; i++) {
-        double weighted = weight * row.by()[i];
-        right[row.at()[i]] += weighted * off;
+        right[row.at()[i]] += weight * row.by()[i] * off;
         for (int j = 0; j < row.at().length; j++) {
-          normal[row.at()[i]][row.at()[j]] += weighted * row.by()[j];
+          // Multiplied in this order, the two halves of the matrix are the same to the last bit.
+          normal[row.at()[i]][row.at()[j]] += weight * (row.by()[i] * row.by()[j]);
         }
       }
     }
