@@ -3,7 +3,9 @@ package dev.towerscribe.survey;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.SplittableRandom;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.EigenDecompositionSymmetric;
@@ -30,8 +32,12 @@ final class Placing {
 
   private static final double TRY_RANGE_MM = 600;
 
+  /** A move to an image can call for another point's; each makes things better. */
+  private static final int MOST_PASSES = 10;
+
   private final Network net;
   private final List<Entry> entries;
+  private final Map<Integer, Solver.Solution> images = new TreeMap<>();
 
   private Placing(Network net, List<Entry> entries) {
     this.net = net;
@@ -67,17 +73,18 @@ final class Placing {
       for (int i = 0; i < TRIES && ChiSquare.above(best.cost(), freedom) < POOR_FIT; i++) {
         Solver.Solution other =
             mirrored(Solver.solve(net, entries, scattered(starts, best.x(), random)));
-        best = better(other, best) ? other : best;
+        // Once more, so that the images are those of the better one.
+        best = mirrored(better(other, best) ? other : best);
       }
     }
     List<Twin> twins = new ArrayList<>();
-    for (int node : reflectable()) {
-      Solver.Solution other = reflected(best, node);
-      double[] there = net.place(other.x(), node);
+    for (Map.Entry<Integer, Solver.Solution> image : images.entrySet()) {
+      Solver.Solution other = image.getValue();
+      double[] there = net.place(other.x(), image.getKey());
       if (other.cost() - best.cost() < ALIKE
-          && distance(there, net.place(best.x(), node)) > APART_MM
+          && distance(there, net.place(best.x(), image.getKey())) > APART_MM
           && senseless(other.x()) <= senseless(best.x())) {
-        twins.add(new Twin(node, there));
+        twins.add(new Twin(image.getKey(), there));
       }
     }
     return new Placed(Adjustment.at(net, entries, best), twins);
@@ -95,12 +102,24 @@ final class Placing {
     return other;
   }
 
-  /** Moves points to their mirror images as long as that fits better. */
+  /**
+   * Moves points to their mirror images as long as that fits better; afterwards {@link #images} has
+   * what came of each image of the solution returned.
+   */
   private Solver.Solution mirrored(Solver.Solution solution) {
     Solver.Solution best = solution;
-    for (int node : reflectable()) {
-      Solver.Solution other = reflected(best, node);
-      best = better(other, best) ? other : best;
+    boolean moved = true;
+    for (int pass = 0; moved && pass < MOST_PASSES; pass++) {
+      moved = false;
+      images.clear();
+      for (int node : reflectable()) {
+        Solver.Solution other = reflected(best, node);
+        images.put(node, other);
+        if (better(other, best)) {
+          best = other;
+          moved = true;
+        }
+      }
     }
     return best;
   }

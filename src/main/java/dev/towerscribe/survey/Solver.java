@@ -101,8 +101,7 @@ final class Solver {
       for (int i = 0; i < row.at().length; i++) {
         right[row.at()[i]] += weight * row.by()[i] * off;
         for (int j = 0; j < row.at().length; j++) {
-          // In this order the sum is the same to the last digit on both sides of the diagonal,
-          // as a decomposition of it wants.
+          // Multiplied in this order, the two halves of the matrix are the same to the last bit.
           normal[row.at()[i]][row.at()[j]] += weight * (row.by()[i] * row.by()[j]);
         }
       }
