@@ -2,7 +2,10 @@ package dev.towerscribe.drilled;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import org.hipparchus.exception.MathIllegalArgumentException;
 import org.hipparchus.linear.CholeskyDecomposition;
+import org.hipparchus.linear.DecompositionSolver;
 import org.hipparchus.linear.EigenDecompositionSymmetric;
 import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
@@ -70,14 +73,16 @@ record Adjustment(
         for (int k = 0; k < x.length; k++) {
           damped.multiplyEntry(k, k, 1 + damping);
         }
-        RealVector d = cholesky(damped).getSolver().solve(pull);
-        double[] next = d.add(MatrixUtils.createRealVector(x)).toArray();
-        moved = d.getLInfNorm();
-        double nextChi2 = chi2(observations, next);
-        better = nextChi2 <= chi2;
-        if (better) {
-          x = next;
-          chi2 = nextChi2;
+        RealVector d = solver(damped).map(s -> s.solve(pull)).orElse(null);
+        if (d != null) {
+          double[] next = d.add(MatrixUtils.createRealVector(x)).toArray();
+          moved = d.getLInfNorm();
+          double nextChi2 = chi2(observations, next);
+          better = nextChi2 <= chi2;
+          if (better) {
+            x = next;
+            chi2 = nextChi2;
+          }
         }
         damping = better ? Math.max(LEAST_DAMPING, damping / 10) : damping * 10;
       }
@@ -87,7 +92,7 @@ record Adjustment(
     }
     RealMatrix n = normal(observations, x);
     List<RealVector> free = free(n, x, holes);
-    RealMatrix covariance = cholesky(held(n, free)).getSolver().getInverse();
+    RealMatrix covariance = inverse(held(n, free));
     // Taking the hold out again leaves the variances that the readings themselves give.
     for (RealVector motion : free) {
       covariance = covariance.subtract(motion.outerProduct(motion).scalarMultiply(1 / hold(n)));
@@ -170,8 +175,26 @@ record Adjustment(
     return held;
   }
 
-  private static CholeskyDecomposition cholesky(RealMatrix m) {
-    return new CholeskyDecomposition(m, SYMMETRIC, 0.0);
+  /** Empty for a matrix that is not positive definite: something hangs in the air. */
+  private static Optional<DecompositionSolver> solver(RealMatrix m) {
+    try {
+      return Optional.of(new CholeskyDecomposition(m, SYMMETRIC, 0.0).getSolver());
+    } catch (MathIllegalArgumentException e) {
+      return Optional.empty();
+    }
+  }
+
+  /** With what hangs in the air held just firmly enough, so that its variance comes out as vast. */
+  private static RealMatrix inverse(RealMatrix m) {
+    Optional<DecompositionSolver> solver = solver(m);
+    for (double by = LEAST_DAMPING; solver.isEmpty(); by *= 10) {
+      RealMatrix held = m.copy();
+      for (int k = 0; k < m.getColumnDimension(); k++) {
+        held.addToEntry(k, k, by * m.getTrace());
+      }
+      solver = solver(held);
+    }
+    return solver.get().getInverse();
   }
 
   /** The rigid motions, orthonormal, that the readings do not resist. */

@@ -21,7 +21,7 @@ import org.hipparchus.linear.SingularValueDecomposition;
 /** Sets the equations of one tower up, solves them, and looks for readings that are off. */
 final class NetworkSolver {
   /** A hole whose centre is worse known than this is not found, mm. Our own choice, no source. */
-  private static final double HANGS_MM = 30;
+  static final double HANGS_MM = 30;
 
   /** Share of a motion's square that makes a hole part of it. */
   private static final double PART = 0.01;
@@ -70,7 +70,19 @@ final class NetworkSolver {
     holes.addAll(layout.holes());
   }
 
+  /** Found again without each hole that hangs once the readings are solved, not before. */
   Network solve() {
+    Network network = solved();
+    List<PlacedHole> loose =
+        network.holes().stream().filter(f -> f.worstSdMm() > HANGS_MM).map(Found::planned).toList();
+    if (loose.isEmpty()) {
+      return network;
+    }
+    setAside(loose);
+    return solve();
+  }
+
+  private Network solved() {
     List<Observation> observations = fixed();
     List<Contradiction> contradictions = new ArrayList<>();
     if (holes.isEmpty()) {
@@ -126,14 +138,16 @@ final class NetworkSolver {
       if (out.isEmpty()) {
         return observations;
       }
-      for (PlacedHole hole : layout.holes()) {
-        if (out.contains(hole)) {
-          hanging.add(new Hanging(hole, spansOf(hole.name())));
-        }
-      }
-      hanging.sort(Comparator.comparingInt(h -> layout.holes().indexOf(h.planned())));
-      holes.removeAll(out);
+      setAside(out);
     }
+  }
+
+  private void setAside(List<PlacedHole> out) {
+    for (PlacedHole hole : out) {
+      hanging.add(new Hanging(hole, spansOf(hole.name())));
+    }
+    hanging.sort(Comparator.comparingInt(h -> layout.holes().indexOf(h.planned())));
+    holes.removeAll(out);
   }
 
   private int spansOf(String name) {
@@ -306,8 +320,11 @@ final class NetworkSolver {
       if (a.redundancy(o) > UNCHECKED && standardised(a, o) > Math.sqrt(ALIKE)) {
         List<Observation> rest = new ArrayList<>(a.observations());
         rest.remove(o);
-        Adjustment without = Adjustment.solve(rest, a.x(), holes.size());
-        if (without.loose() == a.loose()) {
+        // A gross error may have dragged the solution to where it does not find back from.
+        Adjustment near = Adjustment.solve(rest, a.x(), holes.size());
+        Adjustment fresh = Adjustment.solve(rest, start(UnaryOperator.identity()), holes.size());
+        Adjustment without = fresh.chi2() < near.chi2() ? fresh : near;
+        if (without.loose() == a.loose() && !hangs(without)) {
           all.add(new Suspect(o, without, a.chi2() - without.chi2()));
         }
       }
@@ -319,6 +336,16 @@ final class NetworkSolver {
             .filter(s -> s.gain() > most - ALIKE)
             .sorted(Comparator.comparingDouble(Suspect::gain).reversed())
             .toList();
+  }
+
+  /** Whether leaving a reading out left a hole in the air. */
+  private boolean hangs(Adjustment a) {
+    for (int k = 0; k < 2 * holes.size(); k++) {
+      if (a.covariance().getEntry(k, k) > HANGS_MM * HANGS_MM) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static double standardised(Adjustment a, Observation o) {
