@@ -31,6 +31,9 @@ public record Fit(
     List<String> leaves,
     String say,
     Optional<String> hint) {
+  /** Share of the range that rounding may take a fitted value past its ends. */
+  private static final double ROUNDING = 1e-9;
+
   /** Copies the lists. */
   public Fit {
     acting = List.copyOf(acting);
@@ -43,7 +46,8 @@ public record Fit(
    * @return true within the range
    */
   public boolean plausible() {
-    return value >= from && value <= to;
+    double rounding = ROUNDING * (to - from);
+    return value >= from - rounding && value <= to + rounding;
   }
 
   /**
