@@ -49,6 +49,7 @@ public final class Main {
     COMMANDS.put("drawing", DrawingCommand::new);
     COMMANDS.put("pack", PackCommand::new);
     COMMANDS.put("ruler", RulerCommand::new);
+    COMMANDS.put("survey", SurveyCommand::new);
   }
 
   private Main() {}

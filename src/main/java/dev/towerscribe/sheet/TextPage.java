@@ -17,11 +17,11 @@ final class TextPage {
   private static final double HEADING_GAP = 6.0;
   private static final double GUTTER = 8.0;
 
-  private final Head head;
+  private final PageFrame head;
   private final Flow flow;
   private double columnMm;
 
-  TextPage(Head head) {
+  TextPage(PageFrame head) {
     this.head = head;
     this.flow = new Flow(head.leftMm(), head.bodyTopMm(), head.bodyBottomMm());
     columns(1);
@@ -102,6 +102,15 @@ final class TextPage {
     flow.add(new Flow.Entry(headings, gapMm, true, Optional.empty()));
     for (int i = 0; i < table.rows().size(); i++) {
       flow.add(new Flow.Entry(table.row(i), 0, false, Optional.of(headings)));
+    }
+    return this;
+  }
+
+  /** Rows under headings that come again on every page. */
+  TextPage rows(Fragment headings, List<? extends Fragment> rows, double gapMm) {
+    flow.add(new Flow.Entry(headings, gapMm, true, Optional.empty()));
+    for (Fragment row : rows) {
+      flow.add(new Flow.Entry(row, 0, false, Optional.of(headings)));
     }
     return this;
   }

@@ -1,0 +1,119 @@
+package dev.towerscribe.sheet;
+
+import dev.towerscribe.drawing.Align;
+import dev.towerscribe.drawing.Item;
+import dev.towerscribe.drawing.Layer;
+import dev.towerscribe.drawing.Pen;
+import dev.towerscribe.geometry.Vec2;
+import dev.towerscribe.model.SurveyPoint;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+
+/**
+ * Names of a figure's points in a column beside it, each with its number in a disc and a fine line
+ * to its point.
+ *
+ * @param pen the figure's pen
+ * @param place where a point stands in the figure
+ * @param keys whether the survey file's key stands under the name
+ * @param nameCap height of the names' capitals
+ */
+record Callouts(MirrorPen pen, Function<SurveyPoint, Vec2> place, boolean keys, double nameCap) {
+  private static final double PITCH = 1.38;
+  private static final double BETWEEN = 2.4;
+  private static final double OFF_TARGET = 1.5;
+
+  private List<Block.Row> rows(SurveyPoint point, double wideMm) {
+    List<Block.Row> rows = new ArrayList<>();
+    for (String line : Type.wrap(point.words(), nameCap, wideMm)) {
+      rows.add(new Block.Row(line, nameCap));
+    }
+    if (keys) {
+      rows.add(new Block.Row(point.key(), Form.WORDS));
+    }
+    return rows;
+  }
+
+  private static double heightMm(List<Block.Row> rows) {
+    double high = 0;
+    for (int i = 0; i < rows.size(); i++) {
+      high += (i == 0 ? 1 : PITCH) * rows.get(i).capMm();
+    }
+    return Math.max(high, 2 * Form.discMm());
+  }
+
+  /**
+   * Draws a column.
+   *
+   * @param points from the top; their lines do not cross in that order
+   * @param discX the discs' place, page mm
+   * @param outward which way the names run from there: -1 to the page's left, 1 to its right
+   * @param wideMm room for names
+   * @param topMm upper end of the column, page mm
+   * @param bottomMm its lower end
+   */
+  void column(
+      List<SurveyPoint> points,
+      double discX,
+      int outward,
+      double wideMm,
+      double topMm,
+      double bottomMm) {
+    List<List<Block.Row>> names = points.stream().map(p -> rows(p, wideMm)).toList();
+    double[] middles = spread(points, names, topMm, bottomMm);
+    for (int i = 0; i < middles.length; i++) {
+      Vec2 disc = new Vec2(discX, middles[i]);
+      Vec2 target = pen.at(place.apply(points.get(i)));
+      Vec2 way = target.minus(disc).unit();
+      pen.out()
+          .add(
+              new Item.Line(
+                  Layer.NOTES,
+                  disc.plus(way.times(Form.discMm())),
+                  target.minus(way.times(OFF_TARGET)),
+                  Pen.THIN));
+      Form.disc(points.get(i).sign(), disc, pen.out());
+      double x = discX + outward * (Form.discMm() + 1.5);
+      double high = 0;
+      for (int k = 0; k < names.get(i).size(); k++) {
+        high += (k == 0 ? 1 : PITCH) * names.get(i).get(k).capMm();
+      }
+      double y = middles[i] + high / 2;
+      for (int k = 0; k < names.get(i).size(); k++) {
+        Block.Row row = names.get(i).get(k);
+        y -= (k == 0 ? 1 : PITCH) * row.capMm();
+        Align align = outward > 0 ? Align.START : Align.END;
+        pen.out().add(Type.text(x, y, row.capMm(), align, row.words()));
+      }
+    }
+  }
+
+  /** As near to the height of their points as room and neighbours let them. */
+  private double[] spread(
+      List<SurveyPoint> points, List<List<Block.Row>> names, double topMm, double bottomMm) {
+    int n = points.size();
+    double[] middles = new double[n];
+    double above = topMm;
+    for (int i = 0; i < n; i++) {
+      double half = heightMm(names.get(i)) / 2;
+      middles[i] = Math.min(pen.at(place.apply(points.get(i))).y(), above - half);
+      above = middles[i] - half - BETWEEN;
+    }
+    double below = bottomMm;
+    for (int i = n - 1; i >= 0; i--) {
+      double half = heightMm(names.get(i)) / 2;
+      middles[i] = Math.max(middles[i], below + half);
+      below = middles[i] + half + BETWEEN;
+    }
+    return middles;
+  }
+
+  /** The rings and dots of all points, over everything else. */
+  void targets() {
+    for (SurveyPoint point : SurveyPoint.values()) {
+      Vec2 p = place.apply(point);
+      pen.target(p.x(), p.y());
+    }
+  }
+}

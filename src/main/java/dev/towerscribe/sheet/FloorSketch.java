@@ -1,0 +1,143 @@
+package dev.towerscribe.sheet;
+
+import dev.towerscribe.drawing.Align;
+import dev.towerscribe.drawing.Ink;
+import dev.towerscribe.drawing.Item;
+import dev.towerscribe.drawing.Pen;
+import dev.towerscribe.geometry.Vec2;
+import dev.towerscribe.model.Side;
+import dev.towerscribe.model.SurveyEnd;
+import dev.towerscribe.model.SurveyMark;
+import dev.towerscribe.model.SurveyPlan;
+import dev.towerscribe.model.SurveyPoint;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The floor under the car from above, forward up the page: the middle line, the line through the
+ * wheel centres, the marks A to D, and either both sides with the axes or one side with what is
+ * taped from the marks.
+ *
+ * @param side the side whose tapes are shown; both sides and the axes if empty
+ * @param widthMm its width
+ * @param heightMm its height
+ */
+record FloorSketch(Optional<Side> side, double widthMm, double heightMm) implements Fragment {
+  /** How far the marks lie from the line through the wheel centres, mm of the car. */
+  private static final double MARK = 560;
+
+  private static final double MARK_D = 760;
+  private static final double TO_FRONT = 900;
+  private static final double TO_REAR = 690;
+  private static final double HALF_CAR = 860;
+
+  /** How much of the other side shows beside one side, mm of the car. */
+  private static final double BEYOND = 130;
+
+  private static final double FOOT = 7.0;
+
+  private double acrossMm() {
+    return side.isPresent() ? HALF_CAR + BEYOND : 2 * HALF_CAR;
+  }
+
+  private double scale() {
+    return Math.min(widthMm / acrossMm(), (heightMm - FOOT) / (TO_FRONT + TO_REAR));
+  }
+
+  /** Where a mark stands in the sketch: out and fore, mm of the car. */
+  static Vec2 place(SurveyMark mark) {
+    double fore = mark == SurveyMark.D ? MARK_D : MARK * mark.foreSign();
+    return new Vec2(0, fore);
+  }
+
+  private static Vec2 place(SurveyEnd end) {
+    return end instanceof SurveyMark mark ? place(mark) : StrutFigure.below((SurveyPoint) end);
+  }
+
+  @Override
+  public void draw(double leftMm, double topMm, List<Item> out) {
+    double scale = scale();
+    // Seen from above with forward up the page, the car's left is the page's left.
+    int outward = side.map(s -> -MirrorPen.sign(s)).orElse(-1);
+    double middle =
+        side.isPresent()
+            ? leftMm + widthMm / 2 - outward * (HALF_CAR - BEYOND) / 2 * scale
+            : leftMm + widthMm / 2;
+    Vec2 origin = new Vec2(middle, topMm - TO_FRONT * scale);
+    for (Side each : Side.values()) {
+      if (side.isEmpty() || side.get() == each) {
+        car(new MirrorPen(origin, scale, -MirrorPen.sign(each), out));
+      }
+    }
+    MirrorPen pen = new MirrorPen(origin, scale, outward, out);
+    double beyond = side.isPresent() ? BEYOND : HALF_CAR;
+    pen.line(0, -TO_REAR, 0, TO_FRONT - 20, Pen.CENTRE);
+    pen.line(-beyond, 0, HALF_CAR, 0, Pen.CENTRE);
+    if (side.isPresent()) {
+      tapes(pen);
+    } else {
+      axes(pen);
+    }
+    for (SurveyMark mark : SurveyMark.values()) {
+      Form.disc(mark.sign(), pen.at(place(mark)), out);
+    }
+  }
+
+  private static void car(MirrorPen pen) {
+    Vec2 wheel = StrutFigure.below(SurveyPoint.WHEEL_CENTRE);
+    double half = StrutSample.HALF_TYRE_MM;
+    pen.chain(Pen.THIN, 0, 842, 420, 822, 640, 740, 790, 560, 850, 330);
+    pen.chain(Pen.THIN, 850, -330, 850, -TO_REAR);
+    pen.rounded(
+        wheel.x() - half,
+        -StrutSample.TYRE_MM,
+        wheel.x() + half,
+        StrutSample.TYRE_MM,
+        34,
+        Pen.OUTLINE,
+        Ink.PALE);
+  }
+
+  private void axes(MirrorPen pen) {
+    double s = pen.scale();
+    pen.arrow(0, 600, 0, 700, Pen.EDGE);
+    pen.words(26, 636, Form.WORDS, Align.END, "FORWARD +");
+    for (Side each : Side.values()) {
+      MirrorPen half = new MirrorPen(pen.origin(), s, -MirrorPen.sign(each), pen.out());
+      half.arrow(70, 150, 360, 150, Pen.EDGE);
+      half.words(215, 150 + 2.0 / s, Form.WORDS, Align.MIDDLE, "OUT +");
+      half.words(
+          StrutFigure.below(SurveyPoint.WHEEL_CENTRE).x(),
+          -StrutSample.TYRE_MM - 7.0 / s,
+          Form.NAME,
+          Align.MIDDLE,
+          each.word().toUpperCase(java.util.Locale.ROOT));
+    }
+    MirrorPen right = new MirrorPen(pen.origin(), s, 1, pen.out());
+    right.words(40, -TO_REAR + 2.0 / s, Form.WORDS, Align.START, "middle line: out 0");
+    right.words(70, -6.0 / s, Form.WORDS, Align.START, "wheel-centre line: fore 0");
+  }
+
+  private void tapes(MirrorPen pen) {
+    List<SurveyPlan.Tape> tapes = SurveyPlan.fromMarks();
+    for (SurveyPlan.Tape tape : tapes) {
+      Vec2 from = place(tape.from());
+      Vec2 to = place(tape.to());
+      pen.line(from.x(), from.y(), to.x(), to.y(), Pen.FINE);
+    }
+    tapes.stream()
+        .map(SurveyPlan.Tape::to)
+        .distinct()
+        .forEach(end -> Form.disc(end.sign(), pen.at(place(end)), pen.out()));
+    pen.arrow(-70, 380, -70, 520, Pen.EDGE);
+  }
+
+  /** What stands in a disc on the sketch, for the words beside it. */
+  static String tapesFrom(SurveyMark mark) {
+    return SurveyPlan.fromMarks().stream()
+        .filter(t -> t.from() == mark)
+        .map(t -> t.to().sign())
+        .reduce((a, b) -> a + ", " + b)
+        .orElse("");
+  }
+}

@@ -1,0 +1,176 @@
+package dev.towerscribe.sheet;
+
+import dev.towerscribe.drawing.Page;
+import dev.towerscribe.model.Side;
+import dev.towerscribe.model.SurveyMark;
+import dev.towerscribe.model.SurveyPlan;
+import dev.towerscribe.model.SurveyPoint;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The worksheet's pages for one strut corner: its figures, its points, its tapes. */
+final class WorksheetCorner {
+  private static final double POINT_ROW = 13.4;
+  private static final double DISC = 2 * 3.7 + 2.6;
+
+  private WorksheetCorner() {}
+
+  private static Side side(WorksheetHead head) {
+    return head.side().orElseThrow();
+  }
+
+  private static double bodyMm(WorksheetHead head) {
+    return head.bodyTopMm() - head.bodyBottomMm();
+  }
+
+  /** Which point is which. */
+  static List<Page> figures(WorksheetHead head) {
+    TextPage page = new TextPage(head);
+    page.add(new StrutFigure(side(head), page.columnMm(), bodyMm(head)), 0, false);
+    return pages(page, head, "figures", "which point is which");
+  }
+
+  private static List<Page> pages(TextPage page, WorksheetHead head, String stem, String title) {
+    String word = side(head).word();
+    return page.pages(
+        "survey-" + word + "-" + stem,
+        FindingsPages.titleCase(word) + " corner, " + title,
+        "S-" + word.charAt(0) + "-" + stem,
+        true);
+  }
+
+  /** Floor plot and height of every point, and what is read at the wheel. */
+  static List<Page> points(WorksheetHead head) {
+    TextPage page = new TextPage(head);
+    double wide = page.columnMm();
+    double box = Math.max(Form.Blank.LEAST, 0.145 * wide);
+    double name = (wide - DISC - 3 * box) * 0.53;
+    double where = wide - DISC - 3 * box - name;
+    List<Form.Cell> like =
+        List.of(
+            new Form.Gap(DISC),
+            new Form.Gap(name),
+            new Form.Gap(where),
+            new Form.Blank(box),
+            new Form.Blank(box),
+            new Form.Blank(box));
+    List<Form.Row> rows = new ArrayList<>();
+    for (SurveyPoint point : SurveyPoint.values()) {
+      rows.add(
+          new Form.Row(
+              List.of(
+                  new Form.Disc(point.sign(), DISC),
+                  Form.Says.wrapped(point.words(), Form.NAME, name).then(point.key(), Form.WORDS),
+                  Form.Says.wrapped(point.where(), Form.WORDS, where),
+                  new Form.Blank(box),
+                  new Form.Blank(box),
+                  new Form.Blank(box)),
+              Math.max(
+                  POINT_ROW, Form.Says.wrapped(point.where(), Form.WORDS, where).heightMm() + 2)));
+    }
+    for (int i = 0; i < 2; i++) {
+      rows.add(
+          new Form.Row(
+              List.of(
+                  new Form.Gap(DISC),
+                  new Form.Rule(name + where),
+                  new Form.Blank(box),
+                  new Form.Blank(box),
+                  new Form.Blank(box)),
+              Form.Row.LEAST + 1));
+    }
+    page.rows(
+        Form.headings(List.of("", "point", "held to", "fore", "out", "height"), like), rows, 0);
+    page.paragraph(
+        "Behind the wheel-centre line: minus. No tape checks point 8: plot it and take its height"
+            + " twice.",
+        Form.WORDS);
+    WorksheetStart.heading(page, "AT THE WHEEL");
+    page.chain(
+        List.of(
+            wheel("tyre radius, hub's middle to floor", wide),
+            wheel("camber, deg: top out +, top in -", wide),
+            wheel("toe of this wheel, deg: toe-in +", wide)),
+        1.0,
+        false);
+    return pages(page, head, "points", "points");
+  }
+
+  private static Fragment wheel(String words, double wide) {
+    double box = Math.max(Form.Blank.LEAST, 0.16 * wide);
+    return new Form.Row(
+        List.of(
+            Form.Says.wrapped(words, Form.NAME, wide - 3 * box),
+            new Form.Blank(box),
+            new Form.Blank(box),
+            new Form.Blank(box)),
+        Form.Row.LEAST + 0.4);
+  }
+
+  /** Distances from point to point. */
+  static List<Page> tapes(WorksheetHead head) {
+    TextPage page = new TextPage(head);
+    page.lead("Read each three times, let go between. No straight way: leave it out.", Form.WORDS);
+    List<TapeRows.Entry> entries = entries(head, SurveyPlan.between(), 0);
+    TapeRows least = new TapeRows(page.columnMm(), TapeRows.LEAST_ROW);
+    double room = bodyMm(head) - Type.lineMm(Form.WORDS) - 2.0 - least.headings().heightMm();
+    double row =
+        Math.max(TapeRows.LEAST_ROW, Math.min(15, (room - 0.1) / SurveyPlan.between().size()));
+    TapeRows rows = new TapeRows(page.columnMm(), row);
+    page.rows(rows.headings(), rows.rows(entries, 0, "", 0), 2.0);
+    return pages(page, head, "tapes", "tapes, point to point");
+  }
+
+  private static List<TapeRows.Entry> entries(
+      WorksheetHead head, List<SurveyPlan.Tape> tapes, int before) {
+    List<TapeRows.Entry> entries = new ArrayList<>();
+    for (int i = 0; i < tapes.size(); i++) {
+      entries.add(
+          new TapeRows.Entry(SurveyPlan.label(side(head), before + i), tapes.get(i), "", ""));
+    }
+    return entries;
+  }
+
+  /** Distances from the marks, with a sketch, and blank rows. */
+  static List<Page> marks(WorksheetHead head) {
+    TextPage page = new TextPage(head);
+    int before = SurveyPlan.between().size();
+    List<TapeRows.Entry> entries = entries(head, SurveyPlan.fromMarks(), before);
+    TapeRows rows = new TapeRows(page.columnMm(), TapeRows.LEAST_ROW + 0.4);
+    String prefix = SurveyPlan.label(side(head), 0).substring(0, 1);
+    page.rows(rows.headings(), rows.rows(entries, 4, prefix, before + entries.size()), 0);
+    double used = rows.headings().heightMm() + (entries.size() + 4) * rows.rowMm();
+    double left = bodyMm(head) - used - 5;
+    double half = page.columnMm() * 0.5;
+    List<Fragment> words = new ArrayList<>();
+    double room = page.columnMm() - half - 4;
+    for (SurveyMark mark : SurveyMark.values()) {
+      words.add(
+          new Form.Row(
+              List.of(
+                  new Form.Disc(mark.sign(), DISC),
+                  Form.Says.wrapped(
+                      "to " + FloorSketch.tapesFrom(mark) + ": " + mark.words(),
+                      Form.WORDS,
+                      room - DISC)),
+              11));
+    }
+    words.add(
+        new Fragments.Stack(
+            Fragments.lines(
+                "Hook the tape to the mark itself, on the floor. D is over the engine bay: from the"
+                    + " panel's middle to the top pivot.",
+                Form.WORDS,
+                room,
+                0),
+            0));
+    Fragment text = new Fragments.Stack(words, 1.0);
+    double high = Math.max(text.heightMm(), Math.min(left, 110));
+    page.add(
+        new Fragments.Beside(new FloorSketch(Optional.of(side(head)), half, high), text, half + 4),
+        4,
+        false);
+    return pages(page, head, "marks", "tapes from the marks");
+  }
+}
