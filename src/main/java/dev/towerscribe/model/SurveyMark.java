@@ -7,13 +7,13 @@ package dev.towerscribe.model;
  */
 public enum SurveyMark implements SurveyEnd {
   /** Ahead of the wheels. */
-  A("floor mark ahead", 1),
+  A("mark ahead", 1),
   /** Where the middle line crosses the line through the wheel centres. */
-  B("floor mark between the wheels", 0),
+  B("middle mark", 0),
   /** Behind the wheels. */
-  C("floor mark behind", -1),
+  C("mark behind", -1),
   /** On the body: the one that checks the top pivots fore and aft. */
-  D("mark on the front panel", 1);
+  D("front panel", 1);
 
   private final String words;
   private final int foreSign;

@@ -55,13 +55,13 @@ final class BelowView {
     pen.closed(
         Pen.THIN,
         Ink.NONE,
-        235,
+        255,
         in.y() - 17,
         in.x() - 12,
         in.y() - 17,
         in.x() - 12,
         in.y() + 17,
-        235,
+        255,
         in.y() + 17);
     pen.bar(in, out, 11, Pen.OUTLINE, Ink.WHITE);
     pen.circle(in.x(), in.y(), 13, Pen.OUTLINE, Ink.WHITE);
@@ -117,10 +117,9 @@ final class BelowView {
   }
 
   private static void lines(MirrorPen pen) {
-    pen.line(235, 0, 840, 0, Pen.CENTRE);
-    pen.words(237, 1.6 / pen.scale(), Form.WORDS, Align.START, "fore 0");
+    pen.line(255, 0, 830, 0, Pen.CENTRE);
     // The arrow says which way is forward; the words stand clear of the figure.
-    pen.arrow(470, 180, 470, 290, Pen.EDGE);
-    pen.words(486, 230, Form.WORDS, Align.START, "FORWARD");
+    pen.arrow(560, 170, 560, 285, Pen.EDGE);
+    pen.words(545, 215, Form.WORDS, Align.END, "FORWARD");
   }
 }

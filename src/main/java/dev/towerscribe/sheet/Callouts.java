@@ -18,8 +18,14 @@ import java.util.function.Function;
  * @param place where a point stands in the figure
  * @param keys whether the survey file's key stands under the name
  * @param nameCap height of the names' capitals
+ * @param raiseMm how far above their points the names had better stand, page mm
  */
-record Callouts(MirrorPen pen, Function<SurveyPoint, Vec2> place, boolean keys, double nameCap) {
+record Callouts(
+    MirrorPen pen,
+    Function<SurveyPoint, Vec2> place,
+    boolean keys,
+    double nameCap,
+    double raiseMm) {
   private static final double PITCH = 1.38;
   private static final double BETWEEN = 2.4;
   private static final double OFF_TARGET = 1.5;
@@ -89,22 +95,38 @@ record Callouts(MirrorPen pen, Function<SurveyPoint, Vec2> place, boolean keys, 
     }
   }
 
-  /** As near to the height of their points as room and neighbours let them. */
+  /**
+   * As near to the height of their points as neighbours let them: names that would overlap are
+   * pooled, each pool about the mean of its points' heights.
+   */
   private double[] spread(
       List<SurveyPoint> points, List<List<Block.Row>> names, double topMm, double bottomMm) {
     int n = points.size();
-    double[] middles = new double[n];
-    double above = topMm;
-    for (int i = 0; i < n; i++) {
-      double half = heightMm(names.get(i)) / 2;
-      middles[i] = Math.min(pen.at(place.apply(points.get(i))).y(), above - half);
-      above = middles[i] - half - BETWEEN;
+    double[] below = new double[n];
+    for (int i = 1; i < n; i++) {
+      double halves = (heightMm(names.get(i - 1)) + heightMm(names.get(i))) / 2;
+      below[i] = below[i - 1] + halves + BETWEEN;
     }
-    double below = bottomMm;
-    for (int i = n - 1; i >= 0; i--) {
-      double half = heightMm(names.get(i)) / 2;
-      middles[i] = Math.max(middles[i], below + half);
-      below = middles[i] + half + BETWEEN;
+    // Heights with the least distances taken out must not rise down the column.
+    List<double[]> pools = new ArrayList<>();
+    for (int i = 0; i < n; i++) {
+      double[] pool = {pen.at(place.apply(points.get(i))).y() + raiseMm + below[i], 1};
+      while (!pools.isEmpty() && pools.get(pools.size() - 1)[0] < pool[0]) {
+        double[] last = pools.remove(pools.size() - 1);
+        double count = last[1] + pool[1];
+        pool = new double[] {(last[0] * last[1] + pool[0] * pool[1]) / count, count};
+      }
+      pools.add(pool);
+    }
+    double most = topMm - heightMm(names.get(0)) / 2;
+    double least = bottomMm + heightMm(names.get(n - 1)) / 2 + below[n - 1];
+    double[] middles = new double[n];
+    int i = 0;
+    for (double[] pool : pools) {
+      for (int k = 0; k < pool[1]; k++) {
+        middles[i] = Math.max(least, Math.min(most, pool[0])) - below[i];
+        i++;
+      }
     }
     return middles;
   }

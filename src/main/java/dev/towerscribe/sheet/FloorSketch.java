@@ -27,14 +27,17 @@ record FloorSketch(Optional<Side> side, double widthMm, double heightMm) impleme
   private static final double MARK = 560;
 
   private static final double MARK_D = 760;
-  private static final double TO_FRONT = 900;
-  private static final double TO_REAR = 690;
+  private static final double TO_FRONT = 870;
+  private static final double TO_REAR = 650;
   private static final double HALF_CAR = 860;
 
   /** How much of the other side shows beside one side, mm of the car. */
-  private static final double BEYOND = 130;
+  private static final double BEYOND = 420;
 
-  private static final double FOOT = 7.0;
+  /** Middle of a side's name, out, mm of the car. */
+  private static final double SIDE_NAME = 680;
+
+  private static final double FOOT = 3.0;
 
   private double acrossMm() {
     return side.isPresent() ? HALF_CAR + BEYOND : 2 * HALF_CAR;
@@ -100,22 +103,22 @@ record FloorSketch(Optional<Side> side, double widthMm, double heightMm) impleme
 
   private void axes(MirrorPen pen) {
     double s = pen.scale();
-    pen.arrow(0, 600, 0, 700, Pen.EDGE);
-    pen.words(26, 636, Form.WORDS, Align.END, "FORWARD +");
+    pen.arrow(-130, 330, -130, 480, Pen.EDGE);
+    pen.words(-155, 380, Form.WORDS, Align.START, "FORE +");
     for (Side each : Side.values()) {
       MirrorPen half = new MirrorPen(pen.origin(), s, -MirrorPen.sign(each), pen.out());
       half.arrow(70, 150, 360, 150, Pen.EDGE);
       half.words(215, 150 + 2.0 / s, Form.WORDS, Align.MIDDLE, "OUT +");
       half.words(
-          StrutFigure.below(SurveyPoint.WHEEL_CENTRE).x(),
+          SIDE_NAME,
           -StrutSample.TYRE_MM - 7.0 / s,
           Form.NAME,
           Align.MIDDLE,
           each.word().toUpperCase(java.util.Locale.ROOT));
     }
     MirrorPen right = new MirrorPen(pen.origin(), s, 1, pen.out());
-    right.words(40, -TO_REAR + 2.0 / s, Form.WORDS, Align.START, "middle line: out 0");
-    right.words(70, -6.0 / s, Form.WORDS, Align.START, "wheel-centre line: fore 0");
+    right.words(80, -TO_REAR + 2.0 / s, Form.WORDS, Align.START, "middle line: out 0");
+    right.words(90, -6.0 / s, Form.WORDS, Align.START, "fore 0");
   }
 
   private void tapes(MirrorPen pen) {
@@ -125,11 +128,26 @@ record FloorSketch(Optional<Side> side, double widthMm, double heightMm) impleme
       Vec2 to = place(tape.to());
       pen.line(from.x(), from.y(), to.x(), to.y(), Pen.FINE);
     }
-    tapes.stream()
-        .map(SurveyPlan.Tape::to)
-        .distinct()
-        .forEach(end -> Form.disc(end.sign(), pen.at(place(end)), pen.out()));
-    pen.arrow(-70, 380, -70, 520, Pen.EDGE);
+    tapes.stream().map(t -> (SurveyPoint) t.to()).distinct().forEach(point -> number(point, pen));
+    pen.arrow(-130, 330, -130, 480, Pen.EDGE);
+    pen.words(-155, 380, Form.WORDS, Align.START, "FORWARD");
+  }
+
+  /** Where the points crowd, their numbers stand apart from them. */
+  private static void number(SurveyPoint point, MirrorPen pen) {
+    Vec2 p = place(point);
+    pen.target(p.x(), p.y());
+    Vec2 off =
+        switch (point) {
+          case BALL_JOINT -> new Vec2(3.6, 1.6);
+          case TIE_OUTER -> new Vec2(3.6, -4.4);
+          case TOP -> new Vec2(2.8, -5.6);
+          case ARM_FRONT -> new Vec2(-3.4, 2.4);
+          case TIE_INNER -> new Vec2(3.4, 0.6);
+          default -> new Vec2(2.4, -5.6);
+        };
+    Vec2 at = p.plus(off.times(1 / pen.scale()));
+    pen.words(at.x(), at.y(), Form.NAME, Align.MIDDLE, point.sign());
   }
 
   /** What stands in a disc on the sketch, for the words beside it. */

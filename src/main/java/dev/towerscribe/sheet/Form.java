@@ -36,6 +36,9 @@ final class Form {
   /** Base line to base line, over the height of capitals: tighter than running text. */
   private static final double PITCH = 1.38;
 
+  /** Room over and under the words of a row. */
+  private static final double AIR = 1.8;
+
   private static final double TICK = 5.5;
   private static final double DISC = 3.7;
 
@@ -181,6 +184,17 @@ final class Form {
   /** How far a disc reaches from its middle. */
   static double discMm() {
     return DISC;
+  }
+
+  /** A row as high as its words need, and no lower than asked for. */
+  static Row row(List<? extends Cell> cells, double leastMm) {
+    double high = leastMm;
+    for (Cell cell : cells) {
+      if (cell instanceof Says says) {
+        high = Math.max(high, says.heightMm() + AIR);
+      }
+    }
+    return new Row(List.copyOf(cells), high);
   }
 
   /** A row of small words over columns: as wide as the cells under them. */

@@ -25,21 +25,21 @@ final class FrontView {
     tyre(pen);
     rack(pen);
     arm(pen);
-    knuckle(pen);
     strut(pen);
+    knuckle(pen);
     tower(pen);
   }
 
   private static void floor(MirrorPen pen) {
-    pen.line(235, 0, 840, 0, Pen.FINAL_CUT);
-    pen.words(245, -6.2 / pen.scale(), Form.WORDS, Align.START, "FLOOR: height 0");
+    pen.line(255, 0, 830, 0, Pen.FINAL_CUT);
+    pen.words(265, -6.2 / pen.scale(), Form.WORDS, Align.START, "FLOOR: height 0");
     // What is read of a point: its height, and how far out it is.
     Vec2 p = at(SurveyPoint.ARM_FRONT);
     pen.arrow(p.x(), 0, p.x(), p.y() - 24, Pen.FINE);
-    pen.words(p.x() + 12, 70, Form.WORDS, Align.START, "height");
-    double level = 30;
-    pen.arrow(235, level, p.x(), level, Pen.FINE);
-    pen.words(240, level + 12, Form.WORDS, Align.START, "out");
+    pen.words(p.x() + 12, 16, Form.WORDS, Align.START, "height");
+    double level = 14;
+    pen.arrow(255, level, p.x(), level, Pen.FINE);
+    pen.words(260, level + 12, Form.WORDS, Align.START, "out");
   }
 
   private static void tyre(MirrorPen pen) {
@@ -63,13 +63,13 @@ final class FrontView {
     pen.closed(
         Pen.THIN,
         Ink.NONE,
-        235,
+        255,
         in.y() - 17,
         in.x() - 12,
         in.y() - 17,
         in.x() - 12,
         in.y() + 17,
-        235,
+        255,
         in.y() + 17);
     pen.bar(in, out, 11, Pen.OUTLINE, Ink.WHITE);
     pen.circle(in.x(), in.y(), 13, Pen.OUTLINE, Ink.WHITE);
@@ -141,7 +141,7 @@ final class FrontView {
 
   private static void strut(MirrorPen pen) {
     pen.bar(onAxis(540, 0), onAxis(838, 0), 18, Pen.OUTLINE, Ink.WHITE);
-    pen.bar(onAxis(390, 0), onAxis(560, 0), 48, Pen.OUTLINE, Ink.WHITE);
+    pen.bar(onAxis(336, 0), onAxis(560, 0), 48, Pen.OUTLINE, Ink.WHITE);
     pen.bar(onAxis(548, 0), onAxis(560, 0), 2 * SPRING + 14, Pen.OUTLINE, Ink.WHITE);
     double low = 562;
     double high = 752;

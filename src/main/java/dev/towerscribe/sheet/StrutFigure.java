@@ -26,9 +26,9 @@ import java.util.List;
  */
 final class StrutFigure implements Fragment {
   /** What shows of the front view: out, then height, mm of the car. */
-  private static final double OUT_FROM = 235;
+  private static final double OUT_FROM = 255;
 
-  private static final double OUT_TO = 840;
+  private static final double OUT_TO = 830;
   private static final double HEIGHT_TO = 850;
 
   /** What shows of the view from below: fore, mm of the car. */
@@ -38,6 +38,7 @@ final class StrutFigure implements Fragment {
 
   private static final double HEAD = 9.0;
   private static final double FLOOR = 8.0;
+  private static final double BELOW_RAISE = 6.0;
   private static final double COLUMN_SHARE = 0.27;
   private static final double COLUMN_GAP = 2.0;
 
@@ -63,7 +64,7 @@ final class StrutFigure implements Fragment {
     this.scale =
         Math.min(
             (widthMm - 2 * (columnMm + COLUMN_GAP)) / (OUT_TO - OUT_FROM),
-            (heightMm - 2 * HEAD - FLOOR) / high);
+            (heightMm - 2 * HEAD - 2 * FLOOR) / high);
   }
 
   @Override
@@ -98,7 +99,7 @@ final class StrutFigure implements Fragment {
     head("FROM THE FRONT, looking rearward", leftMm, topMm, out);
     FrontView.draw(front);
     columns(
-        new Callouts(front, StrutFigure::front, true, nameCap),
+        new Callouts(front, StrutFigure::front, true, nameCap, 0),
         List.of(TOP, TIE_INNER, ARM_REAR, ARM_FRONT, BALL_JOINT),
         List.of(STRUT_LOWER, KNUCKLE_PIVOT, WHEEL_CENTRE, TIE_OUTER),
         leftMm,
@@ -109,15 +110,22 @@ final class StrutFigure implements Fragment {
     double wheelLine = belowTop - FORE_TO * scale;
     MirrorPen below =
         new MirrorPen(new Vec2(originX(leftMm), wheelLine), scale, MirrorPen.sign(side), out);
-    head("FROM BELOW, lying under it, head forward", leftMm, floor - FLOOR, out);
+    head("FROM BELOW, lying under it", leftMm, floor - FLOOR, out);
     BelowView.draw(below);
     columns(
-        new Callouts(below, StrutFigure::below, false, nameCap),
+        new Callouts(below, StrutFigure::below, false, nameCap, BELOW_RAISE),
         List.of(ARM_FRONT, TOP, TIE_INNER, ARM_REAR),
         List.of(STRUT_LOWER, KNUCKLE_PIVOT, BALL_JOINT, WHEEL_CENTRE, TIE_OUTER),
         leftMm,
         belowTop,
-        topMm - heightMm);
+        topMm - heightMm + FLOOR);
+    out.add(
+        Type.text(
+            leftMm + widthMm / 2,
+            topMm - heightMm + 1.2,
+            Form.WORDS,
+            Align.MIDDLE,
+            "Chain line: wheel-centre line, fore 0. Dashed: the spring, above."));
   }
 
   private void columns(

@@ -8,14 +8,25 @@ import java.util.List;
  * Rows of a tape table: what it is held to, and three boxes, for each distance is read three times.
  *
  * @param widthMm width of the table
+ * @param boxMm width of a box, its gap included
  * @param rowMm height of a row
  */
-record TapeRows(double widthMm, double rowMm) {
+record TapeRows(double widthMm, double boxMm, double rowMm) {
   /** Two lines of names and the room round them. */
-  static final double LEAST_ROW = 12.2;
+  static final double LEAST_ROW = 12.6;
 
-  private static final double LABEL = 13.0;
-  private static final double BOX_SHARE = 0.165;
+  private static final double LABEL = 15.0;
+  private static final double BOX_SHARE = 0.16;
+
+  /** Boxes as wide as the names of one side's points leave room for. */
+  static TapeRows wide(double widthMm, double rowMm) {
+    return new TapeRows(widthMm, Math.max(Form.Blank.LEAST, BOX_SHARE * widthMm), rowMm);
+  }
+
+  /** The narrowest boxes, for longer names. */
+  static TapeRows narrow(double widthMm, double rowMm) {
+    return new TapeRows(widthMm, Form.Blank.LEAST, rowMm);
+  }
 
   /**
    * A distance.
@@ -26,10 +37,6 @@ record TapeRows(double widthMm, double rowMm) {
    * @param beforeTo stands before the second end's words
    */
   record Entry(String label, SurveyPlan.Tape tape, String before, String beforeTo) {}
-
-  private double boxMm() {
-    return Math.max(Form.Blank.LEAST, BOX_SHARE * widthMm);
-  }
 
   private double namesMm() {
     return widthMm - LABEL - 3 * boxMm();
@@ -67,7 +74,7 @@ record TapeRows(double widthMm, double rowMm) {
           Form.Says.wrapped(
                   entry.before() + t.from().sign() + "  " + t.from().words(), Form.NAME, namesMm())
               .then(entry.beforeTo() + t.to().sign() + "  " + t.to().words(), Form.NAME);
-      rows.add(new Form.Row(cells(label, names), rowMm));
+      rows.add(Form.row(cells(label, names), rowMm));
     }
     for (int i = 0; i < blanks; i++) {
       Form.Says label = Form.Says.wrapped(prefix + (after + i + 1), Form.NAME, LABEL);

@@ -59,6 +59,10 @@ record TowerFigure(Side side, double widthMm, double heightMm) implements Fragme
     double each = heightMm / 4;
     for (int i = 0; i < 4; i++) {
       Vec2 at = new Vec2(middle, topMm - (i + 0.5) * each);
+      if (i > 0) {
+        double y = topMm - i * each;
+        out.add(Type.line(middle - wide / 2, y, middle + wide / 2, y, Pen.FINE));
+      }
       MirrorPen small = new MirrorPen(at, 1.0, MirrorPen.sign(side), out);
       switch (i) {
         case 0 -> lean(small, wide, "from behind", "INNER end lower: inboard +", "in", "out");
@@ -92,7 +96,9 @@ record TowerFigure(Side side, double widthMm, double heightMm) implements Fragme
     pen.arrow(58, 0, 80, 0, Pen.EDGE);
     pen.words(70, 3.0 / s * 0.6, Form.WORDS, Align.MIDDLE, "in +");
     pen.words(0, -MARK - 6.0 / s, Form.WORDS, Align.MIDDLE, "mark");
-    pen.words(0, -OPENING + 1.8 / s, Form.WORDS, Align.MIDDLE, "opening");
+    pen.words(0, -(MARK + OPENING) / 2 - 1.6 / s, Form.WORDS, Align.MIDDLE, "opening");
+    pen.words(0, -27.5, Form.WORDS, Align.MIDDLE, "shaft");
+    pen.words(81, 56, Form.WORDS, Align.END, "line");
     Vec2 top = pen.at(0, HALF);
     double base = top.y() + HEAD - 1 - Form.WORDS;
     pen.out().add(Type.text(top.x(), base, Form.WORDS, Align.MIDDLE, "FROM ABOVE: FORWARD is up"));
@@ -120,7 +126,7 @@ record TowerFigure(Side side, double widthMm, double heightMm) implements Fragme
 
   private void lean(MirrorPen pen, double wide, String seen, String rule, String low, String high) {
     double half = heightMm / 8;
-    title(pen, half - 1 - Form.WORDS, "Lean, " + seen);
+    title(pen, half - 1.6 - Form.WORDS, "Lean, " + seen);
     double reach = wide * 0.3;
     double drop = Math.min(3.4, half * 0.28);
     double y = 0.6;
@@ -128,15 +134,15 @@ record TowerFigure(Side side, double widthMm, double heightMm) implements Fragme
     pen.line(-reach, y - drop - 1.2, reach - 2, y - drop - 1.2, Pen.FINE);
     pen.words(-reach - 1.5, y + drop - 1.4, Form.WORDS, Align.END, high);
     pen.words(reach + 1.5, y - drop - 1.4, Form.WORDS, Align.START, low);
-    title(pen, -half + 1.6, rule);
+    title(pen, -half + 2.0, rule);
   }
 
   private void crown(MirrorPen pen, double wide) {
     double half = heightMm / 8;
-    title(pen, half - 1 - Form.WORDS, "Crown: rock to equal gaps");
+    title(pen, half - 1.6 - Form.WORDS, "Crown: rock to equal gaps");
     double reach = wide * 0.3;
     double[] xy = new double[2 * 21];
-    double y = -half + 7.2;
+    double y = -half + 8.4;
     double rise = half - 5.6;
     for (int i = 0; i <= 20; i++) {
       double x = reach * (i - 10) / 10.0;
@@ -152,12 +158,12 @@ record TowerFigure(Side side, double widthMm, double heightMm) implements Fragme
     for (double x : new double[] {-reach, reach}) {
       pen.line(x, y - 2.6, x, y - 0.4, Pen.FINE);
     }
-    title(pen, -half + 0.7, "across");
+    title(pen, -half + 1.6, "across");
   }
 
   private void pivot(MirrorPen pen, double wide) {
     double half = heightMm / 8;
-    title(pen, half - 1 - Form.WORDS, "Pivot height, from the upper face");
+    title(pen, half - 1.6 - Form.WORDS, "Pivot height, from the upper face");
     double reach = wide * 0.3;
     double face = -half + 6.5;
     double up = face + Math.min(7.0, half - 3.5);

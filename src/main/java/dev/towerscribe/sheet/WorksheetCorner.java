@@ -12,6 +12,10 @@ import java.util.Optional;
 /** The worksheet's pages for one strut corner: its figures, its points, its tapes. */
 final class WorksheetCorner {
   private static final double POINT_ROW = 13.4;
+
+  /** Rows for distances of the user's own. */
+  private static final int BLANKS = 3;
+
   private static final double DISC = 2 * 3.7 + 2.6;
 
   private WorksheetCorner() {}
@@ -45,43 +49,27 @@ final class WorksheetCorner {
     TextPage page = new TextPage(head);
     double wide = page.columnMm();
     double box = Math.max(Form.Blank.LEAST, 0.145 * wide);
-    double name = (wide - DISC - 3 * box) * 0.53;
-    double where = wide - DISC - 3 * box - name;
-    List<Form.Cell> like =
-        List.of(
-            new Form.Gap(DISC),
-            new Form.Gap(name),
-            new Form.Gap(where),
-            new Form.Blank(box),
-            new Form.Blank(box),
-            new Form.Blank(box));
+    double name = wide - DISC - 3 * box;
+    List<Form.Cell> boxes = List.of(new Form.Blank(box), new Form.Blank(box), new Form.Blank(box));
     List<Form.Row> rows = new ArrayList<>();
     for (SurveyPoint point : SurveyPoint.values()) {
       rows.add(
-          new Form.Row(
-              List.of(
-                  new Form.Disc(point.sign(), DISC),
-                  Form.Says.wrapped(point.words(), Form.NAME, name).then(point.key(), Form.WORDS),
-                  Form.Says.wrapped(point.where(), Form.WORDS, where),
-                  new Form.Blank(box),
-                  new Form.Blank(box),
-                  new Form.Blank(box)),
-              Math.max(
-                  POINT_ROW, Form.Says.wrapped(point.where(), Form.WORDS, where).heightMm() + 2)));
+          row(
+              new Form.Disc(point.sign(), DISC),
+              Form.Says.wrapped(point.words(), Form.NAME, name)
+                  .then(point.key() + ": " + point.where(), Form.WORDS),
+              boxes,
+              POINT_ROW));
     }
     for (int i = 0; i < 2; i++) {
-      rows.add(
-          new Form.Row(
-              List.of(
-                  new Form.Gap(DISC),
-                  new Form.Rule(name + where),
-                  new Form.Blank(box),
-                  new Form.Blank(box),
-                  new Form.Blank(box)),
-              Form.Row.LEAST + 1));
+      rows.add(row(new Form.Gap(DISC), new Form.Rule(name), boxes, Form.Row.LEAST + 1));
     }
+    List<Form.Cell> like = new ArrayList<>(List.of(new Form.Gap(DISC), new Form.Gap(name)));
+    like.addAll(boxes);
     page.rows(
-        Form.headings(List.of("", "point", "held to", "fore", "out", "height"), like), rows, 0);
+        Form.headings(List.of("", "point, and what it is taken at", "fore", "out", "height"), like),
+        rows,
+        0);
     page.paragraph(
         "Behind the wheel-centre line: minus. No tape checks point 8: plot it and take its height"
             + " twice.",
@@ -95,6 +83,13 @@ final class WorksheetCorner {
         1.0,
         false);
     return pages(page, head, "points", "points");
+  }
+
+  private static Form.Row row(
+      Form.Cell first, Form.Cell name, List<Form.Cell> boxes, double leastMm) {
+    List<Form.Cell> cells = new ArrayList<>(List.of(first, name));
+    cells.addAll(boxes);
+    return Form.row(cells, leastMm);
   }
 
   private static Fragment wheel(String words, double wide) {
@@ -111,13 +106,15 @@ final class WorksheetCorner {
   /** Distances from point to point. */
   static List<Page> tapes(WorksheetHead head) {
     TextPage page = new TextPage(head);
-    page.lead("Read each three times, let go between. No straight way: leave it out.", Form.WORDS);
+    page.lead(
+        "Three times each, letting go between. No straight way: leave out. 9: camber bolt only.",
+        Form.WORDS);
     List<TapeRows.Entry> entries = entries(head, SurveyPlan.between(), 0);
-    TapeRows least = new TapeRows(page.columnMm(), TapeRows.LEAST_ROW);
-    double room = bodyMm(head) - Type.lineMm(Form.WORDS) - 2.0 - least.headings().heightMm();
+    TapeRows least = TapeRows.wide(page.columnMm(), TapeRows.LEAST_ROW);
+    double room = bodyMm(head) - Type.lineMm(Form.WORDS) - 4.0 - least.headings().heightMm();
     double row =
         Math.max(TapeRows.LEAST_ROW, Math.min(15, (room - 0.1) / SurveyPlan.between().size()));
-    TapeRows rows = new TapeRows(page.columnMm(), row);
+    TapeRows rows = TapeRows.wide(page.columnMm(), row);
     page.rows(rows.headings(), rows.rows(entries, 0, "", 0), 2.0);
     return pages(page, head, "tapes", "tapes, point to point");
   }
@@ -137,10 +134,10 @@ final class WorksheetCorner {
     TextPage page = new TextPage(head);
     int before = SurveyPlan.between().size();
     List<TapeRows.Entry> entries = entries(head, SurveyPlan.fromMarks(), before);
-    TapeRows rows = new TapeRows(page.columnMm(), TapeRows.LEAST_ROW + 0.4);
+    TapeRows rows = TapeRows.wide(page.columnMm(), TapeRows.LEAST_ROW + 0.4);
     String prefix = SurveyPlan.label(side(head), 0).substring(0, 1);
-    page.rows(rows.headings(), rows.rows(entries, 4, prefix, before + entries.size()), 0);
-    double used = rows.headings().heightMm() + (entries.size() + 4) * rows.rowMm();
+    page.rows(rows.headings(), rows.rows(entries, BLANKS, prefix, before + entries.size()), 0);
+    double used = rows.headings().heightMm() + (entries.size() + BLANKS) * rows.rowMm();
     double left = bodyMm(head) - used - 5;
     double half = page.columnMm() * 0.5;
     List<Fragment> words = new ArrayList<>();

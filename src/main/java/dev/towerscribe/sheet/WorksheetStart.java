@@ -15,7 +15,7 @@ import java.util.Optional;
 /** The worksheet's pages for the whole car: cautions, the car, setting out, distances across. */
 final class WorksheetStart {
   private static final double ROW = Form.Row.LEAST;
-  private static final double SKETCH_SHARE = 0.52;
+  private static final double SKETCH_SHARE = 0.5;
   private static final double GAP = 4.0;
 
   private static final String SOURCES =
@@ -35,8 +35,8 @@ final class WorksheetStart {
         List.of(
             pair("Fuel, load, who sits in it", wide, 0.34),
             halves("Tyre pressure, front left", "front right", wide),
-            halves("Wing lip over wheel, front left", "front right", wide),
-            halves("Wing lip over wheel, rear left", "rear right", wide)),
+            halves("Wing lip, front left", "front right", wide),
+            halves("Wing lip, rear left", "rear right", wide)),
         GAP / 2,
         false);
     page.paragraph(
@@ -134,15 +134,10 @@ final class WorksheetStart {
         List.of(
             "MIDDLE LINE. Drop the bob from like points left and right, well ahead and well behind."
                 + " Halve each distance on the floor; chalk the line through both middles.",
-            "WHEEL-CENTRE LINE. Drop the bob from both hubs' middles and chalk the line through"
-                + " both. It must cross square: tape from A to both ends.",
-            "B is where they cross. A is about a stride ahead on the middle line, C as far"
-                + " behind. D is on the body: the middle of the front panel, at its upper edge.",
-            "BOB. From each point let it hang a finger over the floor, still. Mark under its tip;"
-                + " write the number and L or R beside it.",
-            "PLOT. From each mark, square to the lines: FORE of the wheel-centre line (behind it:"
-                + " minus) and OUT from the middle line.",
-            "HEIGHT. A rule stood upright on the floor, or along the bob's string.")) {
+            "WHEEL-CENTRE LINE. Drop the bob from both hubs' middles; chalk the line through both."
+                + " It must cross square: tape from A to both ends.",
+            "B is where they cross. A, C: a stride ahead and behind, on the middle line. D: on the"
+                + " body, middle of the front panel's upper edge.")) {
       steps.add(new Fragments.Stack(Fragments.dotted(step, Form.WORDS, words), 0));
     }
     Fragment text = new Fragments.Stack(steps, 1.6);
@@ -151,13 +146,19 @@ final class WorksheetStart {
             new FloorSketch(Optional.empty(), sketch, text.heightMm()), text, sketch + GAP),
         0,
         false);
+    page.point(
+        "BOB. From each point let it hang a finger above the floor, still. Mark under its tip; write"
+            + " the number and L or R beside it.",
+        Form.WORDS);
+    page.point(
+        "PLOT. Square to the lines: FORE of the wheel-centre line (behind it: minus), OUT from the"
+            + " middle line. HEIGHT: a rule stood upright, or along the bob's string.",
+        Form.WORDS);
     heading(page, "THE MARKS: where they are");
     page.add(marks(wide, head.units()), 1.0, false);
     heading(page, "DOUBTS: how far one reading of yours may be off");
     page.lead(
-        "Two readings out of three lie nearer to the truth than this. Leave a box empty where the"
-            + " usual figure will do.",
-        Form.WORDS);
+        "Two readings of three lie nearer to the truth than this. Empty: as printed.", Form.WORDS);
     page.add(doubts(wide, head.units()), 1.0, false);
     return page.pages("survey-setting-out", "Setting out", "S-floor", true);
   }
@@ -232,7 +233,7 @@ final class WorksheetStart {
     for (int i = 0; i < tapes.size(); i++) {
       entries.add(new TapeRows.Entry(SurveyPlan.acrossLabel(i), tapes.get(i), "LEFT ", "RIGHT "));
     }
-    TapeRows rows = new TapeRows(page.columnMm(), TapeRows.LEAST_ROW);
+    TapeRows rows = TapeRows.narrow(page.columnMm(), TapeRows.LEAST_ROW);
     page.rows(rows.headings(), rows.rows(entries, 4, "X", tapes.size()), 2.0);
     heading(page, "LEFT AGAINST RIGHT: should be alike; if not, read both again");
     page.lead(

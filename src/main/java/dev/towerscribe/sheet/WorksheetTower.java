@@ -7,9 +7,9 @@ import java.util.List;
 
 /** The worksheet's pages for one tower's top. */
 final class WorksheetTower {
-  private static final double FIGURE_MM = 108.0;
+  private static final double FIGURE_MM = 116.0;
   private static final double ROW = Form.Row.LEAST;
-  private static final double GUTTER = 5.0;
+  private static final double GUTTER = 3.0;
   private static final int BLANK_SPANS = 3;
 
   private WorksheetTower() {}
@@ -53,7 +53,7 @@ final class WorksheetTower {
   }
 
   private static Fragment table(double wide, List<String> names) {
-    double box = Math.max(Form.Blank.LEAST, 0.29 * wide);
+    double box = Math.max(Form.Blank.LEAST, 0.27 * wide);
     List<Fragment> rows = new ArrayList<>();
     List<Form.Cell> like =
         List.of(new Form.Gap(wide - 2 * box), new Form.Blank(box), new Form.Blank(box));
@@ -79,7 +79,8 @@ final class WorksheetTower {
             + " the middle of the car; outboard is minus.",
         Form.WORDS);
     landmarkRows(page, wide);
-    WorksheetStart.heading(page, "SPANS: tick which way each was read");
+    WorksheetStart.heading(page, "SPANS: tick how each was read");
+    page.lead("Inside: near edges. Outside: far edges. Or rule from centre to centre.", Form.WORDS);
     spanRows(page, wide);
     WorksheetStart.heading(page, "STRAIGHT LINE: two points of it, far apart");
     lineRows(page, wide);
@@ -111,14 +112,11 @@ final class WorksheetTower {
 
   private static void spanRows(TextPage page, double wide) {
     double box = Math.max(Form.Blank.LEAST, 0.14 * wide);
-    double tick = 21.5;
-    double name = wide - 2 * box - 3 * tick;
     List<Form.Cell> after = new ArrayList<>();
-    for (String word : List.of("near", "far", "centres")) {
-      after.add(
-          new Form.Tick(
-              word, word.equals("near") ? tick - 2 : word.equals("far") ? tick - 4 : tick + 6));
+    for (String word : List.of("inside", "outside", "centres")) {
+      after.add(new Form.Tick(word, Form.tickMm(word)));
     }
+    double name = wide - 2 * box - after.stream().mapToDouble(Form.Cell::widthMm).sum();
     after.add(new Form.Blank(box));
     after.add(new Form.Blank(box));
     List<Form.Row> rows = new ArrayList<>();
@@ -162,7 +160,7 @@ final class WorksheetTower {
     }
     page.rows(
         Form.headings(List.of("what it is", "from fore", "from in", "to fore", "to in"), like),
-        List.of(new Form.Row(cells, ROW)),
+        List.of(new Form.Row(cells, ROW), new Form.Row(cells, ROW)),
         1.0);
   }
 }
