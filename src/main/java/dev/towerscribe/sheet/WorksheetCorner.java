@@ -106,12 +106,17 @@ final class WorksheetCorner {
   /** Distances from point to point. */
   static List<Page> tapes(WorksheetHead head) {
     TextPage page = new TextPage(head);
-    page.lead(
-        "Three times each, letting go between. No straight way: leave out. 9: camber bolt only.",
-        Form.WORDS);
+    String lead =
+        "Three times each, letting go of the tape between. No straight way for it: leave the row"
+            + " empty. Knuckle pivot: only with a camber bolt.";
+    page.lead(lead, Form.WORDS);
     List<TapeRows.Entry> entries = entries(head, SurveyPlan.between(), 0);
     TapeRows least = TapeRows.wide(page.columnMm(), TapeRows.LEAST_ROW);
-    double room = bodyMm(head) - Type.lineMm(Form.WORDS) - 4.0 - least.headings().heightMm();
+    double room =
+        bodyMm(head)
+            - Type.wrap(lead, Form.WORDS, page.columnMm()).size() * Type.lineMm(Form.WORDS)
+            - 4.0
+            - least.headings().heightMm();
     double row =
         Math.max(TapeRows.LEAST_ROW, Math.min(15, (room - 0.1) / SurveyPlan.between().size()));
     TapeRows rows = TapeRows.wide(page.columnMm(), row);
@@ -134,7 +139,7 @@ final class WorksheetCorner {
     TextPage page = new TextPage(head);
     int before = SurveyPlan.between().size();
     List<TapeRows.Entry> entries = entries(head, SurveyPlan.fromMarks(), before);
-    TapeRows rows = TapeRows.wide(page.columnMm(), TapeRows.LEAST_ROW + 0.4);
+    TapeRows rows = TapeRows.wide(page.columnMm(), TapeRows.LEAST_ROW);
     String prefix = SurveyPlan.label(side(head), 0).substring(0, 1);
     page.rows(rows.headings(), rows.rows(entries, BLANKS, prefix, before + entries.size()), 0);
     double used = rows.headings().heightMm() + (entries.size() + BLANKS) * rows.rowMm();
