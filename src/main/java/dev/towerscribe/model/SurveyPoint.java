@@ -6,21 +6,21 @@ package dev.towerscribe.model;
  */
 public enum SurveyPoint implements SurveyEnd {
   /** The original top pivot. */
-  TOP("top", "top pivot", "middle of the old mount's bearing or rubber"),
+  TOP("top", "top pivot", "middle of its bearing or rubber"),
   /** The lower ball joint. */
   BALL_JOINT("ball_joint", "lower ball joint", "middle of its ball"),
   /** The lower arm's front inner pivot. */
-  ARM_FRONT("arm_front", "lower arm, front bush", "middle of the bush, in its bolt's line"),
+  ARM_FRONT("arm_front", "lower arm, front bush", "middle of the bush, on its bolt"),
   /** The lower arm's rear inner pivot. */
-  ARM_REAR("arm_rear", "lower arm, rear bush", "middle of the bush, in its bolt's line"),
+  ARM_REAR("arm_rear", "lower arm, rear bush", "middle of the bush, on its bolt"),
   /** A point of the damper's axis, fixed in the upright. */
-  STRUT_LOWER("strut_lower", "strut tube, low", "tube's own centre line, just above the knuckle"),
+  STRUT_LOWER("strut_lower", "strut tube, low", "centre line, above knuckle"),
   /** The tie rod's inner end. */
-  TIE_INNER("tie_inner", "tie rod, inner ball", "middle of its ball, inside the boot"),
+  TIE_INNER("tie_inner", "tie rod, inner ball", "middle of its ball, in the boot"),
   /** The tie rod's outer end. */
   TIE_OUTER("tie_outer", "tie rod, outer ball", "middle of its ball"),
   /** The wheel's centre. */
-  WHEEL_CENTRE("wheel_centre", "wheel centre", "hub's middle, halfway across the tyre"),
+  WHEEL_CENTRE("wheel_centre", "wheel centre", "hub, halfway across the tyre"),
   /** The bolt that the strut turns about at the knuckle, where a camber bolt is fitted. */
   KNUCKLE_PIVOT("knuckle_pivot", "knuckle pivot", "only with a camber bolt: the bolt that stays");
 

@@ -26,7 +26,7 @@ record Callouts(
     boolean keys,
     double nameCap,
     double raiseMm) {
-  private static final double PITCH = 1.38;
+  private static final double PITCH = 1.39;
   private static final double BETWEEN = 2.4;
   private static final double OFF_TARGET = 1.5;
 

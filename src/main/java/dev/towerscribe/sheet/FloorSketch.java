@@ -104,7 +104,7 @@ record FloorSketch(Optional<Side> side, double widthMm, double heightMm) impleme
   private void axes(MirrorPen pen) {
     double s = pen.scale();
     pen.arrow(-130, 330, -130, 480, Pen.EDGE);
-    pen.words(-155, 380, Form.WORDS, Align.START, "FORE +");
+    pen.words(-155, 380, Form.WORDS, Align.END, "FORE +");
     for (Side each : Side.values()) {
       MirrorPen half = new MirrorPen(pen.origin(), s, -MirrorPen.sign(each), pen.out());
       half.arrow(70, 150, 360, 150, Pen.EDGE);
@@ -130,7 +130,7 @@ record FloorSketch(Optional<Side> side, double widthMm, double heightMm) impleme
     }
     tapes.stream().map(t -> (SurveyPoint) t.to()).distinct().forEach(point -> number(point, pen));
     pen.arrow(-130, 330, -130, 480, Pen.EDGE);
-    pen.words(-155, 380, Form.WORDS, Align.START, "FORWARD");
+    pen.words(-155, 380, Form.WORDS, Align.END, "FORWARD");
   }
 
   /** Where the points crowd, their numbers stand apart from them. */

@@ -13,7 +13,10 @@ import java.util.List;
  */
 record TapeRows(double widthMm, double boxMm, double rowMm) {
   /** Two lines of names and the room round them. */
-  static final double LEAST_ROW = 12.6;
+  static final double LEAST_ROW = 12.7;
+
+  /** Rows are no higher than this, however much room there is. */
+  static final double MOST_ROW = 14.5;
 
   private static final double LABEL = 15.0;
   private static final double BOX_SHARE = 0.16;

@@ -18,6 +18,10 @@ final class WorksheetCorner {
 
   private static final double DISC = 2 * 3.7 + 2.6;
 
+  private static final double SKETCH_LEAST = 72.0;
+  private static final double SKETCH_MOST = 120.0;
+  private static final double SKETCH_GAP = 4.0;
+
   private WorksheetCorner() {}
 
   private static Side side(WorksheetHead head) {
@@ -71,8 +75,8 @@ final class WorksheetCorner {
         rows,
         0);
     page.paragraph(
-        "Behind the wheel-centre line: minus. No tape checks point 8: plot it and take its height"
-            + " twice.",
+        "Behind the wheel-centre line: minus. No tape checks the fore and the height of point 8:"
+            + " take them twice.",
         Form.WORDS);
     WorksheetStart.heading(page, "AT THE WHEEL");
     page.chain(
@@ -111,17 +115,18 @@ final class WorksheetCorner {
             + " empty. Knuckle pivot: only with a camber bolt.";
     page.lead(lead, Form.WORDS);
     List<TapeRows.Entry> entries = entries(head, SurveyPlan.between(), 0);
-    TapeRows least = TapeRows.wide(page.columnMm(), TapeRows.LEAST_ROW);
-    double room =
-        bodyMm(head)
-            - Type.wrap(lead, Form.WORDS, page.columnMm()).size() * Type.lineMm(Form.WORDS)
-            - 4.0
-            - least.headings().heightMm();
-    double row =
-        Math.max(TapeRows.LEAST_ROW, Math.min(15, (room - 0.1) / SurveyPlan.between().size()));
-    TapeRows rows = TapeRows.wide(page.columnMm(), row);
+    double words = Type.wrap(lead, Form.WORDS, page.columnMm()).size() * Type.lineMm(Form.WORDS);
+    TapeRows rows = fitted(page, bodyMm(head) - words - 4.0, entries.size());
     page.rows(rows.headings(), rows.rows(entries, 0, "", 0), 2.0);
     return pages(page, head, "tapes", "tapes, point to point");
+  }
+
+  /** Rows as high as there is room for. */
+  private static TapeRows fitted(TextPage page, double roomMm, int count) {
+    TapeRows least = TapeRows.wide(page.columnMm(), TapeRows.LEAST_ROW);
+    double row = (roomMm - least.headings().heightMm()) / count;
+    return TapeRows.wide(
+        page.columnMm(), Math.max(TapeRows.LEAST_ROW, Math.min(TapeRows.MOST_ROW, row)));
   }
 
   private static List<TapeRows.Entry> entries(
@@ -139,11 +144,6 @@ final class WorksheetCorner {
     TextPage page = new TextPage(head);
     int before = SurveyPlan.between().size();
     List<TapeRows.Entry> entries = entries(head, SurveyPlan.fromMarks(), before);
-    TapeRows rows = TapeRows.wide(page.columnMm(), TapeRows.LEAST_ROW);
-    String prefix = SurveyPlan.label(side(head), 0).substring(0, 1);
-    page.rows(rows.headings(), rows.rows(entries, BLANKS, prefix, before + entries.size()), 0);
-    double used = rows.headings().heightMm() + (entries.size() + BLANKS) * rows.rowMm();
-    double left = bodyMm(head) - used - 5;
     double half = page.columnMm() * 0.5;
     List<Fragment> words = new ArrayList<>();
     double room = page.columnMm() - half - 4;
@@ -168,10 +168,17 @@ final class WorksheetCorner {
                 0),
             0));
     Fragment text = new Fragments.Stack(words, 1.0);
-    double high = Math.max(text.heightMm(), Math.min(left, 110));
+    double least = Math.max(text.heightMm(), SKETCH_LEAST);
+    int count = entries.size() + BLANKS;
+    TapeRows rows = fitted(page, bodyMm(head) - least - SKETCH_GAP, count);
+    String prefix = SurveyPlan.label(side(head), 0).substring(0, 1);
+    page.rows(rows.headings(), rows.rows(entries, BLANKS, prefix, before + entries.size()), 0);
+    double left =
+        bodyMm(head) - rows.headings().heightMm() - count * rows.rowMm() - SKETCH_GAP - 0.1;
+    double high = Math.max(least, Math.min(left, SKETCH_MOST));
     page.add(
         new Fragments.Beside(new FloorSketch(Optional.of(side(head)), half, high), text, half + 4),
-        4,
+        SKETCH_GAP,
         false);
     return pages(page, head, "marks", "tapes from the marks");
   }

@@ -40,17 +40,16 @@ final class WorksheetStart {
         GAP / 2,
         false);
     page.paragraph(
-        "Wing lip: from the floor straight up to the wing's edge over the wheel's middle, in "
-            + head.units().symbol()
-            + ". Read it again when all is done: if it moved, the car moved.",
+        "Wing lip: from the floor straight up to the wing's edge over the wheel's middle. Read it"
+            + " again when all is done: if it moved, the car moved.",
         Form.WORDS);
     heading(page, "TOOLS, each looked over");
     List<String> tools =
         List.of(
             "tape, one and the same",
             "plumb bob and string",
-            "steel rule 300, square",
-            "calipers to 0.1",
+            "steel rule and square",
+            "calipers to 0.1 mm",
             "angle finder to 0.1 deg",
             "straightedge",
             "long bar, spirit level",
@@ -156,7 +155,7 @@ final class WorksheetStart {
         Form.WORDS);
     heading(page, "THE MARKS: where they are");
     page.add(marks(wide, head.units()), 1.0, false);
-    heading(page, "DOUBTS: how far one reading of yours may be off");
+    heading(page, "DOUBTS, " + head.units().symbol() + ": how far one reading may be off");
     page.lead(
         "Two readings of three lie nearer to the truth than this. Empty: as printed.", Form.WORDS);
     page.add(doubts(wide, head.units()), 1.0, false);
@@ -225,15 +224,14 @@ final class WorksheetStart {
     TextPage page = new TextPage(head);
     page.lead(
         "From the LEFT point to the RIGHT one. Two like points may be taped on the floor, between"
-            + " the bob's two marks. The two crossing ones show a side that is further"
-            + " forward.",
+            + " the bob's marks. The two that cross show a side that is further forward.",
         Form.WORDS);
     List<SurveyPlan.Tape> tapes = SurveyPlan.across();
     List<TapeRows.Entry> entries = new ArrayList<>();
     for (int i = 0; i < tapes.size(); i++) {
       entries.add(new TapeRows.Entry(SurveyPlan.acrossLabel(i), tapes.get(i), "LEFT ", "RIGHT "));
     }
-    TapeRows rows = TapeRows.narrow(page.columnMm(), TapeRows.LEAST_ROW);
+    TapeRows rows = TapeRows.narrow(page.columnMm(), TapeRows.LEAST_ROW + 0.6);
     page.rows(rows.headings(), rows.rows(entries, 4, "X", tapes.size()), 2.0);
     heading(page, "LEFT AGAINST RIGHT: should be alike; if not, read both again");
     page.lead(
