@@ -31,8 +31,14 @@ record FloorSketch(Optional<Side> side, double widthMm, double heightMm) impleme
   private static final double TO_REAR = 650;
   private static final double HALF_CAR = 860;
 
+  /** Where numbers of crowded points stand, out, mm of the car. */
+  private static final double NUMBERS_OUT = 915;
+
+  /** How far out one side reaches with its numbers. */
+  private static final double HALF_WITH_NUMBERS = 960;
+
   /** How much of the other side shows beside one side, mm of the car. */
-  private static final double BEYOND = 420;
+  private static final double BEYOND = 500;
 
   /** Middle of a side's name, out, mm of the car. */
   private static final double SIDE_NAME = 680;
@@ -40,7 +46,7 @@ record FloorSketch(Optional<Side> side, double widthMm, double heightMm) impleme
   private static final double FOOT = 3.0;
 
   private double acrossMm() {
-    return side.isPresent() ? HALF_CAR + BEYOND : 2 * HALF_CAR;
+    return side.isPresent() ? HALF_WITH_NUMBERS + BEYOND : 2 * HALF_CAR;
   }
 
   private double scale() {
@@ -64,7 +70,7 @@ record FloorSketch(Optional<Side> side, double widthMm, double heightMm) impleme
     int outward = side.map(s -> -MirrorPen.sign(s)).orElse(-1);
     double middle =
         side.isPresent()
-            ? leftMm + widthMm / 2 - outward * (HALF_CAR - BEYOND) / 2 * scale
+            ? leftMm + widthMm / 2 - outward * (HALF_WITH_NUMBERS - BEYOND) / 2 * scale
             : leftMm + widthMm / 2;
     Vec2 origin = new Vec2(middle, topMm - TO_FRONT * scale);
     for (Side each : Side.values()) {
@@ -133,21 +139,27 @@ record FloorSketch(Optional<Side> side, double widthMm, double heightMm) impleme
     pen.words(-155, 380, Form.WORDS, Align.END, "FORWARD");
   }
 
-  /** Where the points crowd, their numbers stand apart from them. */
+  /** Where points crowd, their numbers stand apart, at the end of a fine line. */
   private static void number(SurveyPoint point, MirrorPen pen) {
     Vec2 p = place(point);
     pen.target(p.x(), p.y());
-    Vec2 off =
+    double mm = 1 / pen.scale();
+    Vec2 at =
         switch (point) {
-          case BALL_JOINT -> new Vec2(3.6, 1.6);
-          case TIE_OUTER -> new Vec2(3.6, -4.4);
-          case TOP -> new Vec2(2.8, -5.6);
-          case ARM_FRONT -> new Vec2(-3.4, 2.4);
-          case TIE_INNER -> new Vec2(3.4, 0.6);
-          default -> new Vec2(2.4, -5.6);
+          case BALL_JOINT -> new Vec2(NUMBERS_OUT, 80);
+          case TOP -> new Vec2(NUMBERS_OUT, -62);
+          case TIE_OUTER -> new Vec2(NUMBERS_OUT, -195);
+          case ARM_REAR -> new Vec2(480, -400);
+          case ARM_FRONT -> p.plus(new Vec2(2.6, 4.0).times(mm));
+          default -> p.plus(new Vec2(-3.6, 1.0).times(mm));
         };
-    Vec2 at = p.plus(off.times(1 / pen.scale()));
-    pen.words(at.x(), at.y(), Form.NAME, Align.MIDDLE, point.sign());
+    pen.words(at.x(), at.y() - Form.NAME / 2 * mm, Form.NAME, Align.MIDDLE, point.sign());
+    Vec2 way = p.minus(at);
+    if (way.norm() > 8 * mm) {
+      Vec2 from = at.plus(way.unit().times(3.4 * mm));
+      Vec2 to = p.minus(way.unit().times(1.5 * mm));
+      pen.line(from.x(), from.y(), to.x(), to.y(), Pen.THIN);
+    }
   }
 
   /** What stands in a disc on the sketch, for the words beside it. */

@@ -36,6 +36,16 @@ record Head(Print print, JobInfo info, Optional<Side> side, String title, boolea
           + " practice come first.";
 
   @Override
+  public double paperWidthMm() {
+    return print.paper().widthMm();
+  }
+
+  @Override
+  public double paperHeightMm() {
+    return print.paper().heightMm();
+  }
+
+  @Override
   public double leftMm() {
     return print.marginMm();
   }

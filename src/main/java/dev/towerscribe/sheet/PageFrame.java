@@ -1,13 +1,15 @@
 package dev.towerscribe.sheet;
 
 import dev.towerscribe.drawing.Item;
-import dev.towerscribe.model.Print;
 import java.util.List;
 
 /** What stands round a page's body: its head and its foot. */
 interface PageFrame {
-  /** Paper and margin. */
-  Print print();
+  /** Width of the paper, mm. */
+  double paperWidthMm();
+
+  /** Height of the paper, mm. */
+  double paperHeightMm();
 
   /** Left edge of the body, page mm. */
   double leftMm();

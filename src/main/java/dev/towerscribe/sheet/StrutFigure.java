@@ -42,16 +42,10 @@ final class StrutFigure implements Fragment {
   private static final double COLUMN_SHARE = 0.27;
   private static final double COLUMN_GAP = 2.0;
 
-  /** Width of the body on A4, on which names have their least size. */
-  private static final double SMALL_PAPER_MM = 184.0;
-
-  private static final double LARGEST_NAME = 5.4;
-
   private final Side side;
   private final double widthMm;
   private final double heightMm;
   private final double columnMm;
-  private final double nameCap;
   private final double scale;
 
   StrutFigure(Side side, double widthMm, double heightMm) {
@@ -59,7 +53,6 @@ final class StrutFigure implements Fragment {
     this.widthMm = widthMm;
     this.heightMm = heightMm;
     this.columnMm = COLUMN_SHARE * widthMm;
-    this.nameCap = Math.min(LARGEST_NAME, Form.NAME * Math.max(1, widthMm / SMALL_PAPER_MM));
     double high = HEIGHT_TO + FORE_TO - FORE_FROM;
     this.scale =
         Math.min(
@@ -99,7 +92,7 @@ final class StrutFigure implements Fragment {
     head("FROM THE FRONT, looking rearward", leftMm, topMm, out);
     FrontView.draw(front);
     columns(
-        new Callouts(front, StrutFigure::front, true, nameCap, 0),
+        new Callouts(front, StrutFigure::front, true, Form.NAME, 0),
         List.of(TOP, TIE_INNER, ARM_REAR, ARM_FRONT, BALL_JOINT),
         List.of(STRUT_LOWER, KNUCKLE_PIVOT, WHEEL_CENTRE, TIE_OUTER),
         leftMm,
@@ -113,7 +106,7 @@ final class StrutFigure implements Fragment {
     head("FROM BELOW, lying under it", leftMm, floor - FLOOR, out);
     BelowView.draw(below);
     columns(
-        new Callouts(below, StrutFigure::below, false, nameCap, BELOW_RAISE),
+        new Callouts(below, StrutFigure::below, false, Form.NAME, BELOW_RAISE),
         List.of(ARM_FRONT, TOP, TIE_INNER, ARM_REAR),
         List.of(STRUT_LOWER, KNUCKLE_PIVOT, BALL_JOINT, WHEEL_CENTRE, TIE_OUTER),
         leftMm,
@@ -122,7 +115,7 @@ final class StrutFigure implements Fragment {
     out.add(
         Type.text(
             leftMm + widthMm / 2,
-            topMm - heightMm + 1.2,
+            wheelLine + FORE_FROM * scale - FLOOR + 1.2,
             Form.WORDS,
             Align.MIDDLE,
             "Chain line: wheel-centre line, fore 0. Dashed: the spring, above."));

@@ -1,6 +1,7 @@
 package dev.towerscribe.sheet;
 
 import dev.towerscribe.drawing.Page;
+import dev.towerscribe.model.Paper;
 import dev.towerscribe.model.Print;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.quantity.LengthUnit;
@@ -21,8 +22,9 @@ public final class Worksheet {
   private Worksheet() {}
 
   /**
-   * All pages: cautions and setting out, then one side wholly, then the other, then what runs
-   * across the car.
+   * All pages, laid out for small paper and enlarged on larger paper, letters, boxes and all, so
+   * that they are read from further away: cautions and setting out, then one side wholly, then the
+   * other, then what runs across the car.
    *
    * @param print paper and margin; a print scale plays no part, as nothing is to scale
    * @param units the unit that lengths are to be written in
@@ -34,11 +36,23 @@ public final class Worksheet {
   }
 
   private static List<Page> numbered(Print print, LengthUnit units, int total) {
+    Paper paper = print.paper();
+    double factor = Math.max(1, paper.widthMm() / Paper.LETTER.widthMm());
     List<Page> pages = new ArrayList<>();
     for (Part part : parts()) {
       WorksheetHead head =
-          new WorksheetHead(print, units, part.side(), part.title(), pages.size(), total);
-      pages.addAll(part.pages().apply(head));
+          new WorksheetHead(
+              paper.widthMm() / factor,
+              paper.heightMm() / factor,
+              print.marginMm() / factor,
+              units,
+              part.side(),
+              part.title(),
+              pages.size(),
+              total);
+      for (Page page : part.pages().apply(head)) {
+        pages.add(Enlarged.page(page, factor));
+      }
     }
     return pages;
   }

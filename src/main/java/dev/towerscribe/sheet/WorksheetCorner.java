@@ -14,11 +14,11 @@ final class WorksheetCorner {
   private static final double POINT_ROW = 13.4;
 
   /** Rows for distances of the user's own. */
-  private static final int BLANKS = 3;
+  private static final int BLANKS = 2;
 
   private static final double DISC = 2 * 3.7 + 2.6;
 
-  private static final double SKETCH_LEAST = 72.0;
+  private static final double SKETCH_LEAST = 84.0;
   private static final double SKETCH_MOST = 120.0;
   private static final double SKETCH_GAP = 4.0;
 

@@ -5,7 +5,6 @@ import dev.towerscribe.drawing.Ink;
 import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.drawing.Pen;
-import dev.towerscribe.model.Print;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.quantity.LengthUnit;
 import java.util.List;
@@ -17,7 +16,9 @@ import java.util.Optional;
  * letters in that corner of the paper and a black bar all along that edge: left pages at the left,
  * right pages at the right.
  *
- * @param print paper and margin
+ * @param paperWidthMm width of the paper
+ * @param paperHeightMm its height
+ * @param marginMm what stays blank at its edges
  * @param units the unit that lengths are written in
  * @param side the side the page is for, if it is for one
  * @param title the page's title
@@ -25,7 +26,14 @@ import java.util.Optional;
  * @param total how many pages the worksheet has
  */
 record WorksheetHead(
-    Print print, LengthUnit units, Optional<Side> side, String title, int before, int total)
+    double paperWidthMm,
+    double paperHeightMm,
+    double marginMm,
+    LengthUnit units,
+    Optional<Side> side,
+    String title,
+    int before,
+    int total)
     implements PageFrame {
   private static final double SIDE = 12.0;
   private static final double SIDE_PAD = 3.0;
@@ -45,16 +53,16 @@ record WorksheetHead(
 
   @Override
   public double leftMm() {
-    return print.marginMm() + (isLeft() ? edgeMm() : 0);
+    return marginMm + (isLeft() ? edgeMm() : 0);
   }
 
   @Override
   public double widthMm() {
-    return print.paper().widthMm() - 2 * print.marginMm() - edgeMm();
+    return paperWidthMm - 2 * marginMm - edgeMm();
   }
 
   private double topMm() {
-    return print.paper().heightMm() - print.marginMm();
+    return paperHeightMm - marginMm;
   }
 
   @Override
@@ -74,7 +82,7 @@ record WorksheetHead(
 
   @Override
   public double bodyBottomMm() {
-    return print.marginMm() + footLines().size() * Type.lineMm(Form.WORDS) + 1.5;
+    return marginMm + footLines().size() * Type.lineMm(Form.WORDS) + 1.5;
   }
 
   @Override
@@ -84,11 +92,11 @@ record WorksheetHead(
     if (side.isPresent()) {
       String word = side.get().word().toUpperCase(Locale.ROOT);
       double wide = Lettering.width(word, SIDE) + 2 * SIDE_PAD;
-      double from = isLeft() ? print.marginMm() : right + edgeMm() - wide;
+      double from = isLeft() ? marginMm : right + edgeMm() - wide;
       out.add(Type.box(from, topMm() - BAND, from + wide, topMm(), Pen.NONE, Ink.BLACK));
       out.add(Type.white(from + wide / 2, topMm() - BAND / 2 - SIDE / 2, SIDE, Align.MIDDLE, word));
-      double bar = isLeft() ? print.marginMm() : right + EDGE_GAP;
-      out.add(Type.box(bar, print.marginMm(), bar + EDGE_BAR, topMm(), Pen.NONE, Ink.BLACK));
+      double bar = isLeft() ? marginMm : right + EDGE_GAP;
+      out.add(Type.box(bar, marginMm, bar + EDGE_BAR, topMm(), Pen.NONE, Ink.BLACK));
       if (isLeft()) {
         left = from + wide + EDGE_GAP;
       } else {
@@ -104,7 +112,7 @@ record WorksheetHead(
     writeIn(left, right, topMm() - BAND + 0.8, out);
     double rule = topMm() - BAND - 1.0;
     out.add(Type.line(leftMm(), rule, leftMm() + widthMm(), rule, Pen.FINAL_CUT));
-    double y = print.marginMm() + footLines().size() * Type.lineMm(Form.WORDS);
+    double y = marginMm + footLines().size() * Type.lineMm(Form.WORDS);
     for (String line : footLines()) {
       out.add(Type.text(leftMm(), Type.baseMm(y, Form.WORDS), Form.WORDS, Align.START, line));
       y -= Type.lineMm(Form.WORDS);

@@ -27,10 +27,7 @@ final class WorksheetTower {
   static List<Page> top(WorksheetHead head) {
     TextPage page = new TextPage(head);
     double wide = page.columnMm();
-    page.add(
-        new TowerFigure(head.side().orElseThrow(), wide, FIGURE_MM * Math.min(1.4, wide / 184)),
-        0,
-        false);
+    page.add(new TowerFigure(head.side().orElseThrow(), wide, FIGURE_MM), 0, false);
     double half = (wide - GUTTER) / 2;
     page.add(
         new Fragments.Beside(
