@@ -1,10 +1,10 @@
 package dev.towerscribe.cli;
 
 import dev.towerscribe.model.Side;
-import dev.towerscribe.model.SurveyDoubt;
-import dev.towerscribe.model.SurveyMark;
-import dev.towerscribe.model.SurveyPlan;
-import dev.towerscribe.model.SurveyPoint;
+import dev.towerscribe.model.WorksheetDoubt;
+import dev.towerscribe.model.WorksheetMark;
+import dev.towerscribe.model.WorksheetPlan;
+import dev.towerscribe.model.WorksheetPoint;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Numbers;
 import java.util.List;
@@ -68,7 +68,7 @@ final class SurveyStartText {
         "",
         "# Marks on the middle line: [fore, left, up]. B is where the lines cross.",
         "station = [");
-    for (SurveyMark mark : SurveyMark.values()) {
+    for (WorksheetMark mark : WorksheetMark.values()) {
       String fore = mark.foreSign() == 0 ? "0.0" : (mark.foreSign() < 0 ? "-" : "") + GAP;
       String up = mark.isOnFloor() ? "0.0" : GAP;
       reading(
@@ -82,12 +82,12 @@ final class SurveyStartText {
         "",
         "# How far one reading may be off, one standard deviation. Put your own in.",
         "[doubt]");
-    for (SurveyDoubt doubt : SurveyDoubt.values()) {
+    for (WorksheetDoubt doubt : WorksheetDoubt.values()) {
       line(doubt.key() + " = " + figure(doubt) + "   # " + doubt.words());
     }
   }
 
-  private String figure(SurveyDoubt doubt) {
+  private String figure(WorksheetDoubt doubt) {
     double value = doubt.isAngle() ? doubt.usual() : units.fromMm(doubt.usual());
     String plain = Numbers.plain(value, units == LengthUnit.MM ? 2 : 3);
     return plain.contains(".") ? plain : plain + ".0";
@@ -101,26 +101,27 @@ final class SurveyStartText {
     line(
         "# Plumb-bob plot: [fore of the wheel-centre line, out from the middle line].",
         "floor = [");
-    for (SurveyPoint point : SurveyPoint.values()) {
+    for (WorksheetPoint point : WorksheetPoint.values()) {
       reading(
           "{ point = \"" + point.key() + "\", at = [" + GAP + ", " + GAP + "] },", named(point));
     }
     line("]", "# Above the level floor.", "height = [");
-    for (SurveyPoint point : SurveyPoint.values()) {
+    for (WorksheetPoint point : WorksheetPoint.values()) {
       reading("{ point = \"" + point.key() + "\", up = " + GAP + " },", named(point));
     }
     line("]", "# Tape, each read three times.", "tape = [");
     int row = 0;
-    for (List<SurveyPlan.Tape> some : List.of(SurveyPlan.between(), SurveyPlan.fromMarks())) {
-      for (SurveyPlan.Tape tape : some) {
-        reading(tape(tape, ""), SurveyPlan.label(side, row++));
+    for (List<WorksheetPlan.Tape> some :
+        List.of(WorksheetPlan.between(), WorksheetPlan.fromMarks())) {
+      for (WorksheetPlan.Tape tape : some) {
+        reading(tape(tape, ""), WorksheetPlan.label(side, row++));
       }
     }
     if (side == Side.LEFT) {
       line("  # Across the car, from a left point to a right one:");
-      List<SurveyPlan.Tape> across = SurveyPlan.across();
+      List<WorksheetPlan.Tape> across = WorksheetPlan.across();
       for (int i = 0; i < across.size(); i++) {
-        reading(tape(across.get(i), Side.RIGHT.word() + "."), SurveyPlan.acrossLabel(i));
+        reading(tape(across.get(i), Side.RIGHT.word() + "."), WorksheetPlan.acrossLabel(i));
       }
     }
     line("]", "# At the wheel.");
@@ -129,11 +130,11 @@ final class SurveyStartText {
     reading("toe = " + THRICE, "degrees, this wheel, toe-in positive");
   }
 
-  private static String named(SurveyPoint point) {
+  private static String named(WorksheetPoint point) {
     return point.sign() + " " + point.words();
   }
 
-  private static String tape(SurveyPlan.Tape tape, String other) {
+  private static String tape(WorksheetPlan.Tape tape, String other) {
     return "{ from = \""
         + tape.from().key()
         + "\", to = \""
@@ -149,7 +150,7 @@ final class SurveyStartText {
     reading("sheet = " + TWICE, "its thickness");
     reading("opening = " + TWICE, "diameters");
     reading("mark = " + TWICE, "inner edge of the ring");
-    reading("shaft = " + GAP, "the old shaft's thread, if a span from it is near or far");
+    reading("shaft = " + GAP, "the old shaft's thread, for spans from it, inside or outside");
     reading("pivot_height = " + TWICE, "above the upper face");
     reading(
         "lean = { inboard = " + TWICE + ", rearward = " + TWICE + " }",
@@ -157,14 +158,14 @@ final class SurveyStartText {
     reading("crown = { across = " + GAP + ", rise = " + TWICE + " }", "not for a flat top");
     line("# Round holes: [fore, in] from the old shaft's centre. Give them names of your own.");
     line("landmark = [");
-    for (String name : SurveyPlan.landmarks()) {
+    for (String name : WorksheetPlan.landmarks()) {
       reading(
           "{ name = \"" + name + "\", at = [" + GAP + ", " + GAP + "], diameter = " + TWICE + " },",
           "");
     }
     line("]", "# inside: near edges; outside: far edges; centres. Keep the one that you ticked.");
     line("span = [");
-    for (SurveyPlan.Span span : SurveyPlan.spans()) {
+    for (WorksheetPlan.Span span : WorksheetPlan.spans()) {
       reading(
           "{ from = \"" + span.from() + "\", to = \"" + span.to() + "\", inside = " + TWICE + " },",
           "or outside, or centres");

@@ -4,7 +4,7 @@ import dev.towerscribe.drawing.Align;
 import dev.towerscribe.drawing.Ink;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.geometry.Vec2;
-import dev.towerscribe.model.SurveyPoint;
+import dev.towerscribe.model.WorksheetPoint;
 
 /**
  * The sample strut corner from below, forward up the page: x outward from the car's middle plane, y
@@ -14,7 +14,7 @@ import dev.towerscribe.model.SurveyPoint;
 final class BelowView {
   private BelowView() {}
 
-  private static Vec2 at(SurveyPoint point) {
+  private static Vec2 at(WorksheetPoint point) {
     return StrutFigure.below(point);
   }
 
@@ -28,7 +28,7 @@ final class BelowView {
   }
 
   private static void tyre(MirrorPen pen) {
-    Vec2 w = at(SurveyPoint.WHEEL_CENTRE);
+    Vec2 w = at(WorksheetPoint.WHEEL_CENTRE);
     double half = StrutSample.HALF_TYRE_MM;
     pen.rounded(
         w.x() - half,
@@ -43,15 +43,15 @@ final class BelowView {
 
   /** What lies above: spring and tower opening, dashed. */
   private static void hidden(MirrorPen pen) {
-    Vec2 top = at(SurveyPoint.TOP);
+    Vec2 top = at(WorksheetPoint.TOP);
     pen.circle(top.x(), top.y(), 62, Pen.HIDDEN, Ink.NONE);
-    Vec2 low = at(SurveyPoint.STRUT_LOWER);
+    Vec2 low = at(WorksheetPoint.STRUT_LOWER);
     pen.circle(low.x(), low.y(), 25, Pen.OUTLINE, Ink.WHITE);
   }
 
   private static void rack(MirrorPen pen) {
-    Vec2 in = at(SurveyPoint.TIE_INNER);
-    Vec2 out = at(SurveyPoint.TIE_OUTER);
+    Vec2 in = at(WorksheetPoint.TIE_INNER);
+    Vec2 out = at(WorksheetPoint.TIE_OUTER);
     pen.closed(
         Pen.THIN,
         Ink.NONE,
@@ -68,7 +68,7 @@ final class BelowView {
   }
 
   private static void knuckle(MirrorPen pen) {
-    Vec2 out = at(SurveyPoint.TIE_OUTER);
+    Vec2 out = at(WorksheetPoint.TIE_OUTER);
     pen.closed(
         Pen.OUTLINE,
         Ink.WHITE,
@@ -90,14 +90,14 @@ final class BelowView {
         -40);
     pen.closed(Pen.OUTLINE, Ink.WHITE, 690, -58, 742, -58, 742, 58, 690, 58);
     pen.circle(out.x(), out.y(), 15, Pen.OUTLINE, Ink.WHITE);
-    Vec2 pivot = at(SurveyPoint.KNUCKLE_PIVOT);
+    Vec2 pivot = at(WorksheetPoint.KNUCKLE_PIVOT);
     pen.line(pivot.x(), pivot.y() - 30, pivot.x(), pivot.y() + 36, Pen.HIDDEN);
   }
 
   private static void arm(MirrorPen pen) {
-    Vec2 ball = at(SurveyPoint.BALL_JOINT);
-    Vec2 front = at(SurveyPoint.ARM_FRONT);
-    Vec2 rear = at(SurveyPoint.ARM_REAR);
+    Vec2 ball = at(WorksheetPoint.BALL_JOINT);
+    Vec2 front = at(WorksheetPoint.ARM_FRONT);
+    Vec2 rear = at(WorksheetPoint.ARM_REAR);
     // The rear leg runs back from the front one.
     pen.bar(new Vec2(500, 14), rear, 40, Pen.OUTLINE, Ink.WHITE);
     pen.bar(front, ball, 34, Pen.OUTLINE, Ink.WHITE);

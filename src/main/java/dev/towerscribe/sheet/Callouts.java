@@ -5,7 +5,7 @@ import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.Layer;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.geometry.Vec2;
-import dev.towerscribe.model.SurveyPoint;
+import dev.towerscribe.model.WorksheetPoint;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -22,15 +22,14 @@ import java.util.function.Function;
  */
 record Callouts(
     MirrorPen pen,
-    Function<SurveyPoint, Vec2> place,
+    Function<WorksheetPoint, Vec2> place,
     boolean keys,
     double nameCap,
     double raiseMm) {
-  private static final double PITCH = 1.39;
   private static final double BETWEEN = 2.4;
   private static final double OFF_TARGET = 1.5;
 
-  private List<Block.Row> rows(SurveyPoint point, double wideMm) {
+  private List<Block.Row> rows(WorksheetPoint point, double wideMm) {
     List<Block.Row> rows = new ArrayList<>();
     for (String line : Type.wrap(point.words(), nameCap, wideMm)) {
       rows.add(new Block.Row(line, nameCap));
@@ -42,11 +41,7 @@ record Callouts(
   }
 
   private static double heightMm(List<Block.Row> rows) {
-    double high = 0;
-    for (int i = 0; i < rows.size(); i++) {
-      high += (i == 0 ? 1 : PITCH) * rows.get(i).capMm();
-    }
-    return Math.max(high, 2 * Form.discMm());
+    return Math.max(Form.stackMm(rows), 2 * Form.discMm());
   }
 
   /**
@@ -60,7 +55,7 @@ record Callouts(
    * @param bottomMm its lower end
    */
   void column(
-      List<SurveyPoint> points,
+      List<WorksheetPoint> points,
       double discX,
       int outward,
       double wideMm,
@@ -76,19 +71,16 @@ record Callouts(
           .add(
               new Item.Line(
                   Layer.NOTES,
-                  disc.plus(way.times(Form.discMm())),
+                  disc.plus(way.times(Form.discMm() + 0.3)),
                   target.minus(way.times(OFF_TARGET)),
                   Pen.THIN));
       Form.disc(points.get(i).sign(), disc, pen.out());
       double x = discX + outward * (Form.discMm() + 1.5);
-      double high = 0;
-      for (int k = 0; k < names.get(i).size(); k++) {
-        high += (k == 0 ? 1 : PITCH) * names.get(i).get(k).capMm();
-      }
-      double y = middles[i] + high / 2;
-      for (int k = 0; k < names.get(i).size(); k++) {
-        Block.Row row = names.get(i).get(k);
-        y -= (k == 0 ? 1 : PITCH) * row.capMm();
+      List<Block.Row> rows = names.get(i);
+      double y = middles[i] + Form.stackMm(rows) / 2;
+      for (int k = 0; k < rows.size(); k++) {
+        Block.Row row = rows.get(k);
+        y -= k == 0 ? row.capMm() : Form.stepMm(rows.get(k - 1), row);
         Align align = outward > 0 ? Align.START : Align.END;
         pen.out().add(Type.text(x, y, row.capMm(), align, row.words()));
       }
@@ -100,7 +92,7 @@ record Callouts(
    * pooled, each pool about the mean of its points' heights.
    */
   private double[] spread(
-      List<SurveyPoint> points, List<List<Block.Row>> names, double topMm, double bottomMm) {
+      List<WorksheetPoint> points, List<List<Block.Row>> names, double topMm, double bottomMm) {
     int n = points.size();
     double[] below = new double[n];
     for (int i = 1; i < n; i++) {
@@ -133,7 +125,7 @@ record Callouts(
 
   /** The rings and dots of all points, over everything else. */
   void targets() {
-    for (SurveyPoint point : SurveyPoint.values()) {
+    for (WorksheetPoint point : WorksheetPoint.values()) {
       Vec2 p = place.apply(point);
       pen.target(p.x(), p.y());
     }

@@ -6,10 +6,10 @@ import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Side;
-import dev.towerscribe.model.SurveyEnd;
-import dev.towerscribe.model.SurveyMark;
-import dev.towerscribe.model.SurveyPlan;
-import dev.towerscribe.model.SurveyPoint;
+import dev.towerscribe.model.WorksheetEnd;
+import dev.towerscribe.model.WorksheetMark;
+import dev.towerscribe.model.WorksheetPlan;
+import dev.towerscribe.model.WorksheetPoint;
 import java.util.List;
 import java.util.Optional;
 
@@ -54,13 +54,15 @@ record FloorSketch(Optional<Side> side, double widthMm, double heightMm) impleme
   }
 
   /** Where a mark stands in the sketch: out and fore, mm of the car. */
-  static Vec2 place(SurveyMark mark) {
-    double fore = mark == SurveyMark.D ? MARK_D : MARK * mark.foreSign();
+  static Vec2 place(WorksheetMark mark) {
+    double fore = mark == WorksheetMark.D ? MARK_D : MARK * mark.foreSign();
     return new Vec2(0, fore);
   }
 
-  private static Vec2 place(SurveyEnd end) {
-    return end instanceof SurveyMark mark ? place(mark) : StrutFigure.below((SurveyPoint) end);
+  private static Vec2 place(WorksheetEnd end) {
+    return end instanceof WorksheetMark mark
+        ? place(mark)
+        : StrutFigure.below((WorksheetPoint) end);
   }
 
   @Override
@@ -79,21 +81,34 @@ record FloorSketch(Optional<Side> side, double widthMm, double heightMm) impleme
       }
     }
     MirrorPen pen = new MirrorPen(origin, scale, outward, out);
-    double beyond = side.isPresent() ? BEYOND : HALF_CAR;
-    pen.line(0, -TO_REAR, 0, TO_FRONT - 20, Pen.CENTRE);
-    pen.line(-beyond, 0, HALF_CAR, 0, Pen.CENTRE);
+    lines(pen, side.isPresent() ? BEYOND : HALF_CAR);
     if (side.isPresent()) {
       tapes(pen);
     } else {
       axes(pen);
     }
-    for (SurveyMark mark : SurveyMark.values()) {
+    for (WorksheetMark mark : WorksheetMark.values()) {
       Form.disc(mark.sign(), pen.at(place(mark)), out);
     }
   }
 
+  /** The two chain lines, broken at the marks' discs. */
+  private static void lines(MirrorPen pen, double beyond) {
+    double clear = (Form.discMm() + 0.3) / pen.scale();
+    double from = -TO_REAR;
+    for (WorksheetMark mark :
+        List.of(WorksheetMark.C, WorksheetMark.B, WorksheetMark.A, WorksheetMark.D)) {
+      double fore = place(mark).y();
+      pen.line(0, from, 0, fore - clear, Pen.CENTRE);
+      from = fore + clear;
+    }
+    pen.line(0, from, 0, TO_FRONT - 20, Pen.CENTRE);
+    pen.line(-beyond, 0, -clear, 0, Pen.CENTRE);
+    pen.line(clear, 0, HALF_CAR, 0, Pen.CENTRE);
+  }
+
   private static void car(MirrorPen pen) {
-    Vec2 wheel = StrutFigure.below(SurveyPoint.WHEEL_CENTRE);
+    Vec2 wheel = StrutFigure.below(WorksheetPoint.WHEEL_CENTRE);
     double half = StrutSample.HALF_TYRE_MM;
     pen.chain(Pen.THIN, 0, 842, 420, 822, 640, 740, 790, 560, 850, 330);
     pen.chain(Pen.THIN, 850, -330, 850, -TO_REAR);
@@ -128,19 +143,23 @@ record FloorSketch(Optional<Side> side, double widthMm, double heightMm) impleme
   }
 
   private void tapes(MirrorPen pen) {
-    List<SurveyPlan.Tape> tapes = SurveyPlan.fromMarks();
-    for (SurveyPlan.Tape tape : tapes) {
+    List<WorksheetPlan.Tape> tapes = WorksheetPlan.fromMarks();
+    for (WorksheetPlan.Tape tape : tapes) {
       Vec2 from = place(tape.from());
       Vec2 to = place(tape.to());
-      pen.line(from.x(), from.y(), to.x(), to.y(), Pen.FINE);
+      Vec2 start = from.plus(to.minus(from).unit().times((Form.discMm() + 0.3) / pen.scale()));
+      pen.line(start.x(), start.y(), to.x(), to.y(), Pen.FINE);
     }
-    tapes.stream().map(t -> (SurveyPoint) t.to()).distinct().forEach(point -> number(point, pen));
+    tapes.stream()
+        .map(t -> (WorksheetPoint) t.to())
+        .distinct()
+        .forEach(point -> number(point, pen));
     pen.arrow(-130, 330, -130, 480, Pen.EDGE);
     pen.words(-155, 380, Form.WORDS, Align.END, "FORWARD");
   }
 
   /** Where points crowd, their numbers stand apart, at the end of a fine line. */
-  private static void number(SurveyPoint point, MirrorPen pen) {
+  private static void number(WorksheetPoint point, MirrorPen pen) {
     Vec2 p = place(point);
     pen.target(p.x(), p.y());
     double mm = 1 / pen.scale();
@@ -163,8 +182,8 @@ record FloorSketch(Optional<Side> side, double widthMm, double heightMm) impleme
   }
 
   /** What stands in a disc on the sketch, for the words beside it. */
-  static String tapesFrom(SurveyMark mark) {
-    return SurveyPlan.fromMarks().stream()
+  static String tapesFrom(WorksheetMark mark) {
+    return WorksheetPlan.fromMarks().stream()
         .filter(t -> t.from() == mark)
         .map(t -> t.to().sign())
         .reduce((a, b) -> a + ", " + b)

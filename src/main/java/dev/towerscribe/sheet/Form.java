@@ -33,8 +33,8 @@ final class Form {
   /** Empty space between two boxes. */
   private static final double GAP = 1.6;
 
-  /** Base line to base line, over the height of capitals: tails just clear the line under them. */
-  private static final double PITCH = 1.39;
+  /** What letters reach above the base line, in heights of a capital, and a hair. */
+  private static final double ABOVE = 1.09;
 
   /** Room over and under the words of a row. */
   private static final double AIR = 1.9;
@@ -79,11 +79,7 @@ final class Form {
     }
 
     double heightMm() {
-      double high = 0;
-      for (int i = 0; i < lines.size(); i++) {
-        high += (i == 0 ? 1.0 : PITCH) * lines.get(i).capMm();
-      }
-      return high;
+      return stackMm(lines);
     }
   }
 
@@ -153,11 +149,25 @@ final class Form {
     double y = middle + says.heightMm() / 2;
     for (int i = 0; i < says.lines().size(); i++) {
       Block.Row line = says.lines().get(i);
-      y -= (i == 0 ? 1.0 : PITCH) * line.capMm();
+      y -= i == 0 ? line.capMm() : stepMm(says.lines().get(i - 1), line);
       if (!line.words().isEmpty()) {
         out.add(Type.text(at, y, line.capMm(), says.align(), line.words()));
       }
     }
+  }
+
+  /** From one base line to the next: the upper line's tails just clear the lower line's letters. */
+  static double stepMm(Block.Row upper, Block.Row lower) {
+    return Lettering.descentMm(upper.capMm()) + ABOVE * lower.capMm();
+  }
+
+  /** From the top of the first line's capitals to the last base line. */
+  static double stackMm(List<Block.Row> lines) {
+    double high = 0;
+    for (int i = 0; i < lines.size(); i++) {
+      high += i == 0 ? lines.get(i).capMm() : stepMm(lines.get(i - 1), lines.get(i));
+    }
+    return high;
   }
 
   /** A square to tick; x is its left edge. */

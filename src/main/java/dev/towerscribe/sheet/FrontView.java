@@ -4,7 +4,7 @@ import dev.towerscribe.drawing.Align;
 import dev.towerscribe.drawing.Ink;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.geometry.Vec2;
-import dev.towerscribe.model.SurveyPoint;
+import dev.towerscribe.model.WorksheetPoint;
 
 /**
  * The sample strut corner from the front: x outward from the car's middle plane, y up from the
@@ -16,7 +16,7 @@ final class FrontView {
 
   private FrontView() {}
 
-  private static Vec2 at(SurveyPoint point) {
+  private static Vec2 at(WorksheetPoint point) {
     return StrutFigure.front(point);
   }
 
@@ -34,7 +34,7 @@ final class FrontView {
     pen.line(255, 0, 830, 0, Pen.FINAL_CUT);
     pen.words(265, -6.2 / pen.scale(), Form.WORDS, Align.START, "FLOOR: height 0");
     // What is read of a point: its height, and how far out it is.
-    Vec2 p = at(SurveyPoint.ARM_FRONT);
+    Vec2 p = at(WorksheetPoint.ARM_FRONT);
     pen.arrow(p.x(), 0, p.x(), p.y() - 24, Pen.FINE);
     pen.words(p.x() + 12, 16, Form.WORDS, Align.START, "height");
     double level = 14;
@@ -43,7 +43,7 @@ final class FrontView {
   }
 
   private static void tyre(MirrorPen pen) {
-    Vec2 w = at(SurveyPoint.WHEEL_CENTRE);
+    Vec2 w = at(WorksheetPoint.WHEEL_CENTRE);
     double in = w.x() - StrutSample.HALF_TYRE_MM;
     double out = w.x() + StrutSample.HALF_TYRE_MM;
     double top = w.y() + StrutSample.TYRE_MM;
@@ -58,8 +58,8 @@ final class FrontView {
   }
 
   private static void rack(MirrorPen pen) {
-    Vec2 in = at(SurveyPoint.TIE_INNER);
-    Vec2 out = at(SurveyPoint.TIE_OUTER);
+    Vec2 in = at(WorksheetPoint.TIE_INNER);
+    Vec2 out = at(WorksheetPoint.TIE_OUTER);
     pen.closed(
         Pen.THIN,
         Ink.NONE,
@@ -77,9 +77,9 @@ final class FrontView {
   }
 
   private static void arm(MirrorPen pen) {
-    Vec2 ball = at(SurveyPoint.BALL_JOINT);
-    Vec2 rear = at(SurveyPoint.ARM_REAR);
-    Vec2 front = at(SurveyPoint.ARM_FRONT);
+    Vec2 ball = at(WorksheetPoint.BALL_JOINT);
+    Vec2 rear = at(WorksheetPoint.ARM_REAR);
+    Vec2 front = at(WorksheetPoint.ARM_FRONT);
     pen.bar(rear, ball, 16, Pen.THIN, Ink.WHITE);
     pen.circle(rear.x(), rear.y(), 19, Pen.THIN, Ink.WHITE);
     pen.bar(front, ball, 22, Pen.OUTLINE, Ink.WHITE);
@@ -87,8 +87,8 @@ final class FrontView {
   }
 
   private static void knuckle(MirrorPen pen) {
-    Vec2 ball = at(SurveyPoint.BALL_JOINT);
-    Vec2 hub = at(SurveyPoint.WHEEL_CENTRE);
+    Vec2 ball = at(WorksheetPoint.BALL_JOINT);
+    Vec2 hub = at(WorksheetPoint.WHEEL_CENTRE);
     pen.closed(
         Pen.OUTLINE,
         Ink.WHITE,
@@ -124,17 +124,17 @@ final class FrontView {
         690,
         hub.y() + 38);
     pen.circle(ball.x(), ball.y(), 17, Pen.OUTLINE, Ink.WHITE);
-    Vec2 out = at(SurveyPoint.TIE_OUTER);
+    Vec2 out = at(WorksheetPoint.TIE_OUTER);
     pen.circle(out.x(), out.y(), 14, Pen.OUTLINE, Ink.WHITE);
-    Vec2 pivot = at(SurveyPoint.KNUCKLE_PIVOT);
+    Vec2 pivot = at(WorksheetPoint.KNUCKLE_PIVOT);
     pen.circle(pivot.x(), pivot.y(), 11, Pen.OUTLINE, Ink.WHITE);
     pen.circle(pivot.x() - 6, pivot.y() + 42, 9, Pen.THIN, Ink.WHITE);
   }
 
   /** A place on the damper's axis, so high, and so far across it. */
   private static Vec2 onAxis(double height, double across) {
-    Vec2 top = at(SurveyPoint.TOP);
-    Vec2 way = top.minus(at(SurveyPoint.STRUT_LOWER)).unit();
+    Vec2 top = at(WorksheetPoint.TOP);
+    Vec2 way = top.minus(at(WorksheetPoint.STRUT_LOWER)).unit();
     Vec2 p = top.plus(way.times((height - top.y()) / way.y()));
     return p.plus(way.quarterTurn().times(-across));
   }

@@ -1,14 +1,14 @@
 package dev.towerscribe.sheet;
 
-import static dev.towerscribe.model.SurveyPoint.ARM_FRONT;
-import static dev.towerscribe.model.SurveyPoint.ARM_REAR;
-import static dev.towerscribe.model.SurveyPoint.BALL_JOINT;
-import static dev.towerscribe.model.SurveyPoint.KNUCKLE_PIVOT;
-import static dev.towerscribe.model.SurveyPoint.STRUT_LOWER;
-import static dev.towerscribe.model.SurveyPoint.TIE_INNER;
-import static dev.towerscribe.model.SurveyPoint.TIE_OUTER;
-import static dev.towerscribe.model.SurveyPoint.TOP;
-import static dev.towerscribe.model.SurveyPoint.WHEEL_CENTRE;
+import static dev.towerscribe.model.WorksheetPoint.ARM_FRONT;
+import static dev.towerscribe.model.WorksheetPoint.ARM_REAR;
+import static dev.towerscribe.model.WorksheetPoint.BALL_JOINT;
+import static dev.towerscribe.model.WorksheetPoint.KNUCKLE_PIVOT;
+import static dev.towerscribe.model.WorksheetPoint.STRUT_LOWER;
+import static dev.towerscribe.model.WorksheetPoint.TIE_INNER;
+import static dev.towerscribe.model.WorksheetPoint.TIE_OUTER;
+import static dev.towerscribe.model.WorksheetPoint.TOP;
+import static dev.towerscribe.model.WorksheetPoint.WHEEL_CENTRE;
 
 import dev.towerscribe.drawing.Align;
 import dev.towerscribe.drawing.Item;
@@ -16,7 +16,7 @@ import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.model.Side;
-import dev.towerscribe.model.SurveyPoint;
+import dev.towerscribe.model.WorksheetPoint;
 import java.util.List;
 
 /**
@@ -66,13 +66,13 @@ final class StrutFigure implements Fragment {
   }
 
   /** Where a point stands in the front view, figure mm: out and height. */
-  static Vec2 front(SurveyPoint point) {
+  static Vec2 front(WorksheetPoint point) {
     Vec3 p = StrutSample.at(point);
     return new Vec2(p.y(), p.z());
   }
 
   /** Where a point stands in the view from below, figure mm: out and fore. */
-  static Vec2 below(SurveyPoint point) {
+  static Vec2 below(WorksheetPoint point) {
     Vec3 p = StrutSample.at(point);
     return new Vec2(p.y(), p.x());
   }
@@ -123,8 +123,8 @@ final class StrutFigure implements Fragment {
 
   private void columns(
       Callouts names,
-      List<SurveyPoint> inboard,
-      List<SurveyPoint> outboard,
+      List<WorksheetPoint> inboard,
+      List<WorksheetPoint> outboard,
       double leftMm,
       double topMm,
       double bottomMm) {
@@ -147,7 +147,7 @@ final class StrutFigure implements Fragment {
     String in = "INBOARD";
     String outward = "OUTBOARD";
     double arrow = 9.0;
-    for (int way : new int[] {-1, 1}) {
+    for (int way : new int[] {-sign, sign}) {
       double edge = middle + way * widthMm / 2;
       MirrorPen.arrow(new Vec2(edge - way * arrow, y), new Vec2(edge, y), Pen.EDGE, out);
       String word = way == sign ? outward : in;

@@ -1,7 +1,7 @@
 package dev.towerscribe.sheet;
 
 import dev.towerscribe.geometry.Vec3;
-import dev.towerscribe.model.SurveyPoint;
+import dev.towerscribe.model.WorksheetPoint;
 
 /** The strut corner that the worksheet's figures show: plausible, and of no car. */
 final class StrutSample {
@@ -14,7 +14,7 @@ final class StrutSample {
   private StrutSample() {}
 
   /** A point of the left side, vehicle axes (X forward, Y left, Z up), mm. */
-  static Vec3 at(SurveyPoint point) {
+  static Vec3 at(WorksheetPoint point) {
     return switch (point) {
       case TOP -> new Vec3(-20, 545, 790);
       case BALL_JOINT -> new Vec3(8, 662, 178);

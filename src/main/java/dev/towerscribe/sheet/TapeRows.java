@@ -1,6 +1,6 @@
 package dev.towerscribe.sheet;
 
-import dev.towerscribe.model.SurveyPlan;
+import dev.towerscribe.model.WorksheetPlan;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -39,7 +39,7 @@ record TapeRows(double widthMm, double boxMm, double rowMm) {
    * @param before stands before the first end's words
    * @param beforeTo stands before the second end's words
    */
-  record Entry(String label, SurveyPlan.Tape tape, String before, String beforeTo) {}
+  record Entry(String label, WorksheetPlan.Tape tape, String before, String beforeTo) {}
 
   private double namesMm() {
     return widthMm - LABEL - 3 * boxMm();
@@ -72,11 +72,11 @@ record TapeRows(double widthMm, double boxMm, double rowMm) {
     List<Form.Row> rows = new ArrayList<>();
     for (Entry entry : entries) {
       Form.Says label = Form.Says.wrapped(entry.label(), Form.NAME, LABEL);
-      SurveyPlan.Tape t = entry.tape();
+      WorksheetPlan.Tape t = entry.tape();
       Form.Says names =
           Form.Says.wrapped(
-                  entry.before() + t.from().sign() + "  " + t.from().words(), Form.NAME, namesMm())
-              .then(entry.beforeTo() + t.to().sign() + "  " + t.to().words(), Form.NAME);
+                  entry.before() + t.from().sign() + " " + t.from().words(), Form.NAME, namesMm())
+              .then(entry.beforeTo() + t.to().sign() + " " + t.to().words(), Form.NAME);
       rows.add(Form.row(cells(label, names), rowMm));
     }
     for (int i = 0; i < blanks; i++) {

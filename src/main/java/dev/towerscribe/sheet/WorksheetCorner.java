@@ -2,9 +2,9 @@ package dev.towerscribe.sheet;
 
 import dev.towerscribe.drawing.Page;
 import dev.towerscribe.model.Side;
-import dev.towerscribe.model.SurveyMark;
-import dev.towerscribe.model.SurveyPlan;
-import dev.towerscribe.model.SurveyPoint;
+import dev.towerscribe.model.WorksheetMark;
+import dev.towerscribe.model.WorksheetPlan;
+import dev.towerscribe.model.WorksheetPoint;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -56,7 +56,7 @@ final class WorksheetCorner {
     double name = wide - DISC - 3 * box;
     List<Form.Cell> boxes = List.of(new Form.Blank(box), new Form.Blank(box), new Form.Blank(box));
     List<Form.Row> rows = new ArrayList<>();
-    for (SurveyPoint point : SurveyPoint.values()) {
+    for (WorksheetPoint point : WorksheetPoint.values()) {
       rows.add(
           row(
               new Form.Disc(point.sign(), DISC),
@@ -114,7 +114,7 @@ final class WorksheetCorner {
         "Three times each, letting go of the tape between. No straight way for it: leave the row"
             + " empty. Knuckle pivot: only with a camber bolt.";
     page.lead(lead, Form.WORDS);
-    List<TapeRows.Entry> entries = entries(head, SurveyPlan.between(), 0);
+    List<TapeRows.Entry> entries = entries(head, WorksheetPlan.between(), 0);
     double words = Type.wrap(lead, Form.WORDS, page.columnMm()).size() * Type.lineMm(Form.WORDS);
     TapeRows rows = fitted(page, bodyMm(head) - words - 4.0, entries.size());
     page.rows(rows.headings(), rows.rows(entries, 0, "", 0), 2.0);
@@ -130,11 +130,11 @@ final class WorksheetCorner {
   }
 
   private static List<TapeRows.Entry> entries(
-      WorksheetHead head, List<SurveyPlan.Tape> tapes, int before) {
+      WorksheetHead head, List<WorksheetPlan.Tape> tapes, int before) {
     List<TapeRows.Entry> entries = new ArrayList<>();
     for (int i = 0; i < tapes.size(); i++) {
       entries.add(
-          new TapeRows.Entry(SurveyPlan.label(side(head), before + i), tapes.get(i), "", ""));
+          new TapeRows.Entry(WorksheetPlan.label(side(head), before + i), tapes.get(i), "", ""));
     }
     return entries;
   }
@@ -142,12 +142,12 @@ final class WorksheetCorner {
   /** Distances from the marks, with a sketch, and blank rows. */
   static List<Page> marks(WorksheetHead head) {
     TextPage page = new TextPage(head);
-    int before = SurveyPlan.between().size();
-    List<TapeRows.Entry> entries = entries(head, SurveyPlan.fromMarks(), before);
+    int before = WorksheetPlan.between().size();
+    List<TapeRows.Entry> entries = entries(head, WorksheetPlan.fromMarks(), before);
     double half = page.columnMm() * 0.5;
     List<Fragment> words = new ArrayList<>();
     double room = page.columnMm() - half - 4;
-    for (SurveyMark mark : SurveyMark.values()) {
+    for (WorksheetMark mark : WorksheetMark.values()) {
       words.add(
           new Form.Row(
               List.of(
@@ -171,7 +171,7 @@ final class WorksheetCorner {
     double least = Math.max(text.heightMm(), SKETCH_LEAST);
     int count = entries.size() + BLANKS;
     TapeRows rows = fitted(page, bodyMm(head) - least - SKETCH_GAP, count);
-    String prefix = SurveyPlan.label(side(head), 0).substring(0, 1);
+    String prefix = WorksheetPlan.label(side(head), 0).substring(0, 1);
     page.rows(rows.headings(), rows.rows(entries, BLANKS, prefix, before + entries.size()), 0);
     double left =
         bodyMm(head) - rows.headings().heightMm() - count * rows.rowMm() - SKETCH_GAP - 0.1;

@@ -111,7 +111,7 @@ record WorksheetHead(
     out.add(Type.text(right, base, Form.WORDS, Align.END, page));
     writeIn(left, right, topMm() - BAND + 0.8, out);
     double rule = topMm() - BAND - 1.0;
-    out.add(Type.line(leftMm(), rule, leftMm() + widthMm(), rule, Pen.FINAL_CUT));
+    out.add(Type.line(left, rule, right, rule, Pen.FINAL_CUT));
     double y = marginMm + footLines().size() * Type.lineMm(Form.WORDS);
     for (String line : footLines()) {
       out.add(Type.text(leftMm(), Type.baseMm(y, Form.WORDS), Form.WORDS, Align.START, line));

@@ -2,10 +2,10 @@ package dev.towerscribe.sheet;
 
 import dev.towerscribe.drawing.Align;
 import dev.towerscribe.drawing.Page;
-import dev.towerscribe.model.SurveyDoubt;
-import dev.towerscribe.model.SurveyMark;
-import dev.towerscribe.model.SurveyPlan;
-import dev.towerscribe.model.SurveyPoint;
+import dev.towerscribe.model.WorksheetDoubt;
+import dev.towerscribe.model.WorksheetMark;
+import dev.towerscribe.model.WorksheetPlan;
+import dev.towerscribe.model.WorksheetPoint;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Numbers;
 import java.util.ArrayList;
@@ -166,7 +166,7 @@ final class WorksheetStart {
     List<Fragment> rows = new ArrayList<>();
     double label = 0.34 * wide;
     double box = (wide - 2 * Form.discMm() - 3 - label) / 2 - 22;
-    for (SurveyMark mark : SurveyMark.values()) {
+    for (WorksheetMark mark : WorksheetMark.values()) {
       if (mark.foreSign() == 0) {
         continue;
       }
@@ -189,7 +189,7 @@ final class WorksheetStart {
   }
 
   /** A doubt in the unit of the sheet: an inch's to a hundredth, as tapes are read. */
-  static String usual(SurveyDoubt doubt, LengthUnit units) {
+  static String usual(WorksheetDoubt doubt, LengthUnit units) {
     if (doubt.isAngle()) {
       return Numbers.plain(doubt.usual(), 2);
     }
@@ -199,7 +199,7 @@ final class WorksheetStart {
   }
 
   private static Fragment doubts(double wide, LengthUnit units) {
-    SurveyDoubt[] all = SurveyDoubt.values();
+    WorksheetDoubt[] all = WorksheetDoubt.values();
     List<Fragment> rows = new ArrayList<>();
     double half = (wide - GAP) / 2;
     double box = Form.Blank.LEAST + 2;
@@ -226,10 +226,11 @@ final class WorksheetStart {
         "From the LEFT point to the RIGHT one. Two like points may be taped on the floor, between"
             + " the bob's marks. The two that cross show a side that is further forward.",
         Form.WORDS);
-    List<SurveyPlan.Tape> tapes = SurveyPlan.across();
+    List<WorksheetPlan.Tape> tapes = WorksheetPlan.across();
     List<TapeRows.Entry> entries = new ArrayList<>();
     for (int i = 0; i < tapes.size(); i++) {
-      entries.add(new TapeRows.Entry(SurveyPlan.acrossLabel(i), tapes.get(i), "LEFT ", "RIGHT "));
+      entries.add(
+          new TapeRows.Entry(WorksheetPlan.acrossLabel(i), tapes.get(i), "LEFT ", "RIGHT "));
     }
     TapeRows rows = TapeRows.narrow(page.columnMm(), TapeRows.LEAST_ROW + 0.6);
     page.rows(rows.headings(), rows.rows(entries, 4, "X", tapes.size()), 2.0);
@@ -240,8 +241,8 @@ final class WorksheetStart {
             + " apart: measure again, then ask whether the car has been hit.",
         Form.WORDS);
     List<Form.Cell> ticks = new ArrayList<>();
-    for (SurveyPoint point : SurveyPoint.values()) {
-      ticks.add(new Form.Tick(point.sign(), page.columnMm() / SurveyPoint.values().length));
+    for (WorksheetPoint point : WorksheetPoint.values()) {
+      ticks.add(new Form.Tick(point.sign(), page.columnMm() / WorksheetPoint.values().length));
     }
     page.add(new Form.Row(ticks, 9), 1.0, false);
     return page.pages("survey-across", "Across the car", "S-across", true);

@@ -1,7 +1,7 @@
 package dev.towerscribe.sheet;
 
 import dev.towerscribe.drawing.Page;
-import dev.towerscribe.model.SurveyPlan;
+import dev.towerscribe.model.WorksheetPlan;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -95,7 +95,7 @@ final class WorksheetTower {
     List<Form.Cell> like = new ArrayList<>(List.of(new Form.Gap(disc), new Form.Gap(name)));
     like.addAll(boxes);
     List<Form.Row> rows = new ArrayList<>();
-    for (int i = 1; i <= SurveyPlan.landmarks().size() + 1; i++) {
+    for (int i = 1; i <= WorksheetPlan.landmarks().size() + 1; i++) {
       List<Form.Cell> cells =
           new ArrayList<>(List.of(new Form.Disc(Integer.toString(i), disc), new Form.Rule(name)));
       cells.addAll(boxes);
@@ -117,7 +117,7 @@ final class WorksheetTower {
     after.add(new Form.Blank(box));
     after.add(new Form.Blank(box));
     List<Form.Row> rows = new ArrayList<>();
-    for (SurveyPlan.Span span : SurveyPlan.spans()) {
+    for (WorksheetPlan.Span span : WorksheetPlan.spans()) {
       rows.add(row(Form.Says.wrapped(words(span), Form.NAME, name), after));
     }
     for (int i = 0; i < BLANK_SPANS; i++) {
@@ -136,7 +136,7 @@ final class WorksheetTower {
   }
 
   /** A span by the numbers in the figure's discs. */
-  static String words(SurveyPlan.Span span) {
+  static String words(WorksheetPlan.Span span) {
     return end(span.from()) + " - " + end(span.to());
   }
 

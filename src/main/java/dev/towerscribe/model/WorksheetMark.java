@@ -5,7 +5,7 @@ package dev.towerscribe.model;
  * middle line they read the same from either side, and only one or two figures of their place have
  * to be measured.
  */
-public enum SurveyMark implements SurveyEnd {
+public enum WorksheetMark implements WorksheetEnd {
   /** Ahead of the wheels. */
   A("mark ahead", 1),
   /** Where the middle line crosses the line through the wheel centres. */
@@ -18,7 +18,7 @@ public enum SurveyMark implements SurveyEnd {
   private final String words;
   private final int foreSign;
 
-  SurveyMark(String words, int foreSign) {
+  WorksheetMark(String words, int foreSign) {
     this.words = words;
     this.foreSign = foreSign;
   }

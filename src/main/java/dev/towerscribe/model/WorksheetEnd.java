@@ -1,7 +1,7 @@
 package dev.towerscribe.model;
 
 /** What a tape is held to: a point of the strut corner or a mark on floor or body. */
-public sealed interface SurveyEnd permits SurveyPoint, SurveyMark {
+public sealed interface WorksheetEnd permits WorksheetPoint, WorksheetMark {
   /**
    * Its name in the survey file.
    *

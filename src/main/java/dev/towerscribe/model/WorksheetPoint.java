@@ -4,7 +4,7 @@ package dev.towerscribe.model;
  * A point of a strut corner that a survey takes, in the order of the worksheet and of the survey
  * file.
  */
-public enum SurveyPoint implements SurveyEnd {
+public enum WorksheetPoint implements WorksheetEnd {
   /** The original top pivot. */
   TOP("top", "top pivot", "middle of its bearing or rubber"),
   /** The lower ball joint. */
@@ -28,7 +28,7 @@ public enum SurveyPoint implements SurveyEnd {
   private final String words;
   private final String where;
 
-  SurveyPoint(String key, String words, String where) {
+  WorksheetPoint(String key, String words, String where) {
     this.key = key;
     this.words = words;
     this.where = where;

@@ -1,14 +1,14 @@
 package dev.towerscribe.model;
 
-import static dev.towerscribe.model.SurveyPoint.ARM_FRONT;
-import static dev.towerscribe.model.SurveyPoint.ARM_REAR;
-import static dev.towerscribe.model.SurveyPoint.BALL_JOINT;
-import static dev.towerscribe.model.SurveyPoint.KNUCKLE_PIVOT;
-import static dev.towerscribe.model.SurveyPoint.STRUT_LOWER;
-import static dev.towerscribe.model.SurveyPoint.TIE_INNER;
-import static dev.towerscribe.model.SurveyPoint.TIE_OUTER;
-import static dev.towerscribe.model.SurveyPoint.TOP;
-import static dev.towerscribe.model.SurveyPoint.WHEEL_CENTRE;
+import static dev.towerscribe.model.WorksheetPoint.ARM_FRONT;
+import static dev.towerscribe.model.WorksheetPoint.ARM_REAR;
+import static dev.towerscribe.model.WorksheetPoint.BALL_JOINT;
+import static dev.towerscribe.model.WorksheetPoint.KNUCKLE_PIVOT;
+import static dev.towerscribe.model.WorksheetPoint.STRUT_LOWER;
+import static dev.towerscribe.model.WorksheetPoint.TIE_INNER;
+import static dev.towerscribe.model.WorksheetPoint.TIE_OUTER;
+import static dev.towerscribe.model.WorksheetPoint.TOP;
+import static dev.towerscribe.model.WorksheetPoint.WHEEL_CENTRE;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -21,7 +21,7 @@ import java.util.List;
  * mistake in any one reading shows in others: the share of each reading that the others check is at
  * least a tenth, the wheel centres' own fore and height apart, which no tape reaches.
  */
-public final class SurveyPlan {
+public final class WorksheetPlan {
   /** What the old strut-shaft centre is called in spans of a tower. */
   public static final String SHAFT = "shaft";
 
@@ -31,7 +31,7 @@ public final class SurveyPlan {
    * @param from one end
    * @param to other end; on the other side of the car for the distances across
    */
-  public record Tape(SurveyEnd from, SurveyEnd to) {
+  public record Tape(WorksheetEnd from, WorksheetEnd to) {
     /**
      * Whether it is needed only on cars with a camber bolt at the knuckle.
      *
@@ -71,14 +71,14 @@ public final class SurveyPlan {
 
   private static final List<Tape> FROM_MARKS =
       List.of(
-          new Tape(SurveyMark.A, BALL_JOINT),
-          new Tape(SurveyMark.A, ARM_FRONT),
-          new Tape(SurveyMark.B, BALL_JOINT),
-          new Tape(SurveyMark.C, BALL_JOINT),
-          new Tape(SurveyMark.C, ARM_REAR),
-          new Tape(SurveyMark.C, TIE_OUTER),
-          new Tape(SurveyMark.C, TIE_INNER),
-          new Tape(SurveyMark.D, TOP));
+          new Tape(WorksheetMark.A, BALL_JOINT),
+          new Tape(WorksheetMark.A, ARM_FRONT),
+          new Tape(WorksheetMark.B, BALL_JOINT),
+          new Tape(WorksheetMark.C, BALL_JOINT),
+          new Tape(WorksheetMark.C, ARM_REAR),
+          new Tape(WorksheetMark.C, TIE_OUTER),
+          new Tape(WorksheetMark.C, TIE_INNER),
+          new Tape(WorksheetMark.D, TOP));
 
   private static final List<Tape> ACROSS =
       List.of(
@@ -93,7 +93,7 @@ public final class SurveyPlan {
 
   private static final int LANDMARKS = 3;
 
-  private SurveyPlan() {}
+  private WorksheetPlan() {}
 
   /**
    * Distances from point to point of one side.
