@@ -56,7 +56,7 @@ import org.junit.jupiter.api.Test;
 class WholeFlowSimulationTest {
   private static final int CARS = 2000;
 
-  /** Between any two marks of a sheet, mm: a tenth of the clearance of a bolt in its hole. */
+  /** How far a mark of a sheet may be off, mm: a tenth of the clearance of a bolt in its hole. */
   private static final double AT_THE_SHEET_MM = 0.1;
 
   private static final double ACROSS = 1.013;
@@ -160,12 +160,11 @@ class WholeFlowSimulationTest {
       cover("landmark in", hole.at().y(), truth.at().y(), hole.sd().y());
       landmarks.add(new Landmark(hole.name(), hole.at(), hole.diameter().value()));
     }
-    landmarkSd =
-        Math.sqrt(holes.stream().mapToDouble(h -> h.sd().dot(h.sd()) / 2).average().orElseThrow());
+    datum = side.tower().orElseThrow().datum().orElseThrow();
     return side(SimulatedCar.strut(at, camber, sure), landmarks);
   }
 
-  private double landmarkSd;
+  private TowerResult.Datum datum;
 
   private static SideJob side(StrutPoints strut, List<Landmark> landmarks) {
     SideJob s = SampleJobs.side(Side.LEFT, SimulatedCar.tower(landmarks), SampleJobs.plate(true));
@@ -229,19 +228,15 @@ class WholeFlowSimulationTest {
     return plan;
   }
 
-  /** The worst way between two marks, paper against plan, however the paper lies turned. */
+  /** How far the worst mark is from its place with the paper laid as well as it goes. */
   private static double off(SideLayout layout, Map<String, Vec2> page) {
     Map<String, Vec2> plan = plan(layout);
     List<String> names = List.copyOf(plan.keySet());
-    Turned turned = Turned.best(names, n -> page(plan.get(n)), page::get);
-    double worst = 0;
-    for (String a : names) {
-      for (String b : names) {
-        Vec2 wanted = turned.turn(page(plan.get(a)).minus(page(plan.get(b))));
-        worst = Math.max(worst, page.get(a).minus(page.get(b)).distanceTo(wanted));
-      }
-    }
-    return worst;
+    Turned laid = Turned.best(names, n -> page(plan.get(n)), page::get);
+    return names.stream()
+        .mapToDouble(n -> page.get(n).distanceTo(laid.of(page(plan.get(n)))))
+        .max()
+        .orElseThrow();
   }
 
   private static Vec2 page(Vec2 plan) {
@@ -303,7 +298,10 @@ class WholeFlowSimulationTest {
             layout,
             new SideReadings(Side.LEFT, sizes, spans, List.of()),
             new Readings.Doubt(
-                Stated.given(HOLE_DOUBT), Stated.given(landmarkSd), Stated.given(0.2)));
+                Stated.given(HOLE_DOUBT),
+                Stated.given(datum.landmarkSdMm()),
+                Stated.given(0.2),
+                Stated.given(new Angle(datum.turnSd()))));
     List<Vec2> places = new ArrayList<>();
     for (Network.Found hole : found.holes()) {
       Vec2 truth = drilled.get(hole.name());

@@ -57,7 +57,7 @@ final class DrilledCommand implements Command {
             Options.text(
                 "PAPER",
                 "Paper size of the record: "
-                    + String.join(", ", RulerCommand.papers())
+                    + String.join(", ", PaperOption.words())
                     + ". The job's if not given.",
                 "--paper"))
         .addOption(Options.flag("--force", "Let -o replace a file that is there already."))
@@ -135,7 +135,7 @@ final class DrilledCommand implements Command {
     Path path = context.path(file);
     Optional<Paper> paper = Optional.empty();
     if (given.hasMatchedOption("--paper")) {
-      paper = Optional.of(RulerCommand.paper(given.matchedOptionValue("--paper", "")));
+      paper = Optional.of(PaperOption.paper(given.matchedOptionValue("--paper", "")));
     }
     OutputFile.refuseWithoutFolder(path, file);
     if (!open.isEmpty()) {

@@ -226,7 +226,7 @@ final class RecordCommand implements Command {
     if (given.hasMatchedOption("--paper")) {
       print =
           new Print(
-              RulerCommand.paper(given.matchedOptionValue("--paper", "")),
+              PaperOption.paper(given.matchedOptionValue("--paper", "")),
               print.marginMm(),
               print.scaleAcross(),
               print.scaleAlong());

@@ -13,7 +13,6 @@ import dev.towerscribe.writer.pdf.PdfProof;
 import dev.towerscribe.writer.pdf.PdfWriter;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
@@ -41,7 +40,7 @@ final class RulerCommand implements Command {
             Options.text(
                 "PAPER",
                 "Paper size: "
-                    + String.join(", ", papers())
+                    + String.join(", ", PaperOption.words())
                     + ". The job's, or A4 without a job, if not given.",
                 "--paper"))
         .addOption(
@@ -97,7 +96,7 @@ final class RulerCommand implements Command {
               new JobInfo(job.title(), job.date(), job.units(), loaded.packMark(), List.of()));
     }
     if (given.hasMatchedOption("--paper")) {
-      Paper paper = paper(given.matchedOptionValue("--paper", ""));
+      Paper paper = PaperOption.paper(given.matchedOptionValue("--paper", ""));
       print =
           new Print(paper, print.marginMm(), print.scaleAcross(), print.scaleAlong(), print.skew());
     }
@@ -119,22 +118,5 @@ final class RulerCommand implements Command {
                 + ","
                 + Numbers.plain(units.fromMm(bars.alongMm()), 3));
     return Exit.DONE;
-  }
-
-  /** A paper by the word for it. */
-  static Paper paper(String word) throws Refusal {
-    return Arrays.stream(Paper.values())
-        .filter(p -> p.word().equalsIgnoreCase(word))
-        .findFirst()
-        .orElseThrow(
-            () ->
-                new Refusal(
-                    Exit.WRONG_USE,
-                    "--paper " + word + ": not one of " + String.join(", ", papers())));
-  }
-
-  /** Words of all papers. */
-  static List<String> papers() {
-    return Arrays.stream(Paper.values()).map(Paper::word).toList();
   }
 }

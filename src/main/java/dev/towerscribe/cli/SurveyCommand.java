@@ -99,8 +99,8 @@ final class SurveyCommand implements Command {
   }
 
   /** One of three things at a time, and no option that says nothing to it. */
-  private static void refuseMixed(
-      ParseResult given, boolean file, boolean worksheet, boolean start) throws Refusal {
+  private static void refuseMixed(ParseResult given, boolean file, boolean worksheet, boolean start)
+      throws Refusal {
     List<String> asked = new ArrayList<>();
     if (file) {
       asked.add("a survey file");

@@ -215,6 +215,9 @@ final class NetworkChecks {
     if (doubt.landmarkMm().assumed()) {
       words.add("landmarks " + findings.length(doubt.landmarkMm().value()));
     }
+    if (doubt.line().assumed()) {
+      words.add("the fore-aft line " + Numbers.fixed(doubt.line().value().degrees(), 2) + " deg");
+    }
     if (!words.isEmpty()) {
       findings.add(
           What.words("doubt", "all readings", DrilledFindings.PRACTICE),

@@ -370,6 +370,9 @@ final class NetworkSolver {
         mine[row][column] = by * covariance.getEntry(from, to);
       }
     }
+    if (a.loose() == 0) {
+      turnTogether(mine, a.x());
+    }
     List<Found> found = new ArrayList<>();
     for (int h = 0; h < n; h++) {
       double ff = mine[2 * h][2 * h];
@@ -387,6 +390,25 @@ final class NetworkSolver {
     }
     return new Network(
         found, hanging, mine, a.loose(), contradictions, unchecked(a), spare, scatter, widened);
+  }
+
+  /**
+   * Adds what the line's own doubt does. It turns landmarks and holes about the old shaft's centre
+   * together, so that no distance shows it: it comes on top of what the readings leave, and is the
+   * same for every hole.
+   */
+  private void turnTogether(double[][] covariance, double[] x) {
+    double turn = doubt.line().value().radians();
+    double[] by = new double[covariance.length];
+    for (int h = 0; h < holes.size(); h++) {
+      by[2 * h] = -turn * x[2 * h + 1];
+      by[2 * h + 1] = turn * x[2 * h];
+    }
+    for (int row = 0; row < by.length; row++) {
+      for (int column = 0; column < by.length; column++) {
+        covariance[row][column] += by[row] * by[column];
+      }
+    }
   }
 
   private static double root(double variance) {

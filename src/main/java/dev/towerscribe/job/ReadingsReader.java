@@ -14,6 +14,7 @@ import dev.towerscribe.model.SideReadings.EdgeGap;
 import dev.towerscribe.model.SideReadings.HoleSize;
 import dev.towerscribe.model.SpanReading;
 import dev.towerscribe.model.SpanReading.Between;
+import dev.towerscribe.model.Stated;
 import dev.towerscribe.quantity.LengthUnit;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -116,8 +117,12 @@ public final class ReadingsReader {
     var caliper = Said.length(t, "caliper", Limits.CALIPER_DOUBT, Doubt.ASSUMED.caliperMm());
     var landmark = Said.length(t, "landmark", Limits.LANDMARK_DOUBT, Doubt.ASSUMED.landmarkMm());
     var edge = Said.length(t, "edge", Limits.EDGE_DOUBT, Doubt.ASSUMED.edgeMm());
+    var line =
+        Stated.or(
+            t.has("line") ? t.angle("line", Limits.LINE_DOUBT) : Optional.empty(),
+            Doubt.ASSUMED.line().value());
     t.close();
-    return t.sound() ? Optional.of(new Doubt(caliper, landmark, edge)) : Optional.empty();
+    return t.sound() ? Optional.of(new Doubt(caliper, landmark, edge, line)) : Optional.empty();
   }
 
   /** The readings of one tower. */

@@ -1,5 +1,6 @@
 package dev.towerscribe.model;
 
+import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.LengthUnit;
 import java.time.LocalDate;
 import java.util.Collections;
@@ -34,19 +35,33 @@ public record Readings(
    * One standard deviation of one reading; an entry of the file may have its own.
    *
    * @param caliperMm between two edges, or across a hole
-   * @param landmarkMm of each coordinate of a landmark in the job
+   * @param landmarkMm of each coordinate of a landmark in the job, each landmark by itself
    * @param edgeMm from a hole's edge to the edge as cut
+   * @param line of the fore-aft line drawn on the tower, that all its places were measured by: it
+   *     turns all landmarks of the job about the old shaft's centre together
    */
-  public record Doubt(Stated<Double> caliperMm, Stated<Double> landmarkMm, Stated<Double> edgeMm) {
-    /** Common practice, no source: vernier calipers, a landmark by tape, an edge by rule. */
+  public record Doubt(
+      Stated<Double> caliperMm,
+      Stated<Double> landmarkMm,
+      Stated<Double> edgeMm,
+      Stated<Angle> line) {
+    /**
+     * Common practice, no source: vernier calipers, a landmark by tape, an edge by rule, a line by
+     * a straightedge that is off by a millimetre in three hundred.
+     */
     public static final Doubt ASSUMED =
-        new Doubt(Stated.assumed(0.05), Stated.assumed(0.3), Stated.assumed(0.2));
+        new Doubt(
+            Stated.assumed(0.05),
+            Stated.assumed(0.3),
+            Stated.assumed(0.2),
+            Stated.assumed(Angle.ofDegrees(0.2)));
 
     /** Checks the figures. */
     public Doubt {
       Checks.positive("caliper doubt", caliperMm.value());
       Checks.positive("landmark doubt", landmarkMm.value());
       Checks.positive("edge doubt", edgeMm.value());
+      Checks.notNegative("line doubt", line.value().radians());
     }
   }
 }

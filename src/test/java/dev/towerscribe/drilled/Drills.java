@@ -18,6 +18,7 @@ import dev.towerscribe.model.SpanReading;
 import dev.towerscribe.model.SpanReading.Between;
 import dev.towerscribe.model.Stated;
 import dev.towerscribe.model.Tower;
+import dev.towerscribe.quantity.Angle;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -28,7 +29,7 @@ import java.util.function.UnaryOperator;
 /** A tower with holes somewhere, and what calipers would read there. */
 final class Drills {
   static final double CALIPER = 0.05;
-  static final Doubt DOUBT = Doubt.ASSUMED;
+  static final Doubt DOUBT = doubt(CALIPER, 0.3);
 
   final SideLayout layout;
 
@@ -89,7 +90,12 @@ final class Drills {
   }
 
   static Doubt doubt(double caliper, double landmark) {
-    return new Doubt(Stated.given(caliper), Stated.given(landmark), Stated.given(0.2));
+    return doubt(caliper, landmark, Angle.ZERO);
+  }
+
+  static Doubt doubt(double caliper, double landmark, Angle line) {
+    return new Doubt(
+        Stated.given(caliper), Stated.given(landmark), Stated.given(0.2), Stated.given(line));
   }
 
   /** Every reading from now on is off by a normal error of so many standard deviations. */
