@@ -82,7 +82,8 @@ final class SimulatedCar {
       points.add(p.plus(new Vec3(off(12), off(12), off(12))));
     }
     camber = Angle.ofDegrees(-0.5 + off(0.5));
-    double[] bearings = {-55, 75, 160};
+    // All round, as the manual asks: landmarks on one side make the +/- of a shift too large.
+    double[] bearings = {-60, 60, 180};
     double[] diameters = {9, 7, 6};
     for (int i = 0; i < HOLES.size(); i++) {
       double bearing = Math.toRadians(bearings[i] + 30 * (random.nextDouble() - 0.5));

@@ -301,7 +301,8 @@ class WholeFlowSimulationTest {
                 Stated.given(HOLE_DOUBT),
                 Stated.given(datum.landmarkSdMm()),
                 Stated.given(0.2),
-                Stated.given(new Angle(datum.turnSd()))));
+                Stated.given(new Angle(datum.turnSd())),
+                Stated.given(datum.shiftSdMm())));
     List<Vec2> places = new ArrayList<>();
     for (Network.Found hole : found.holes()) {
       Vec2 truth = drilled.get(hole.name());

@@ -126,6 +126,7 @@ final class SurveyJson {
             d -> {
               json.key("landmarks_together").beginObject();
               json.key("turned").value(Math.toDegrees(d.turnSd()));
+              json.key("shifted").value(d.shiftSdMm());
               json.key("each").value(d.landmarkSdMm()).endObject();
             });
     json.key("straightedges").beginArray();

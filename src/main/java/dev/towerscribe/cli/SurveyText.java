@@ -192,7 +192,9 @@ final class SurveyText {
                 text.line(
                     "  of these +/-, all landmarks turned together: "
                         + Numbers.fixed(Math.toDegrees(d.turnSd()), 2)
-                        + " deg; each by itself: "
+                        + " deg, shifted together: "
+                        + fine(d.shiftSdMm())
+                        + "; each by itself: "
                         + fine(d.landmarkSdMm())));
   }
 

@@ -218,6 +218,9 @@ final class NetworkChecks {
     if (doubt.line().assumed()) {
       words.add("the fore-aft line " + Numbers.fixed(doubt.line().value().degrees(), 2) + " deg");
     }
+    if (doubt.centreMm().assumed()) {
+      words.add("the old shaft's centre " + findings.length(doubt.centreMm().value()));
+    }
     if (!words.isEmpty()) {
       findings.add(
           What.words("doubt", "all readings", DrilledFindings.PRACTICE),

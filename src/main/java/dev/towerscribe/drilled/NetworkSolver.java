@@ -371,7 +371,7 @@ final class NetworkSolver {
       }
     }
     if (a.loose() == 0) {
-      turnTogether(mine, a.x());
+      moveTogether(mine, a.x());
     }
     List<Found> found = new ArrayList<>();
     for (int h = 0; h < n; h++) {
@@ -393,20 +393,25 @@ final class NetworkSolver {
   }
 
   /**
-   * Adds what the line's own doubt does. It turns landmarks and holes about the old shaft's centre
-   * together, so that no distance shows it: it comes on top of what the readings leave, and is the
-   * same for every hole.
+   * Adds what the doubts of the line and of the old shaft's centre do. They move landmarks and
+   * holes together, so that no distance shows it: it comes on top of what the readings leave, and
+   * is the same for every hole.
    */
-  private void turnTogether(double[][] covariance, double[] x) {
+  private void moveTogether(double[][] covariance, double[] x) {
     double turn = doubt.line().value().radians();
-    double[] by = new double[covariance.length];
+    double shift = doubt.centreMm().value();
+    double[][] by = new double[3][covariance.length];
     for (int h = 0; h < holes.size(); h++) {
-      by[2 * h] = -turn * x[2 * h + 1];
-      by[2 * h + 1] = turn * x[2 * h];
+      by[0][2 * h] = -turn * x[2 * h + 1];
+      by[0][2 * h + 1] = turn * x[2 * h];
+      by[1][2 * h] = shift;
+      by[2][2 * h + 1] = shift;
     }
-    for (int row = 0; row < by.length; row++) {
-      for (int column = 0; column < by.length; column++) {
-        covariance[row][column] += by[row] * by[column];
+    for (double[] way : by) {
+      for (int row = 0; row < way.length; row++) {
+        for (int column = 0; column < way.length; column++) {
+          covariance[row][column] += way[row] * way[column];
+        }
       }
     }
   }

@@ -108,6 +108,7 @@ final class Limits {
 
   static final Range LANDMARK_DOUBT = Range.mm(0.001, 10);
   static final Range EDGE_DOUBT = Range.mm(0.001, 5);
+  static final Range CENTRE_DOUBT = Range.mm(0, 10);
   static final Range LINE_DOUBT = Range.degrees(0, 5);
 
   /** Between the edges of two holes of a tower; touching holes would be one hole. */

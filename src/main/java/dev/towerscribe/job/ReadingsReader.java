@@ -121,8 +121,11 @@ public final class ReadingsReader {
         Stated.or(
             t.has("line") ? t.angle("line", Limits.LINE_DOUBT) : Optional.empty(),
             Doubt.ASSUMED.line().value());
+    var centre = Said.length(t, "centre", Limits.CENTRE_DOUBT, Doubt.ASSUMED.centreMm());
     t.close();
-    return t.sound() ? Optional.of(new Doubt(caliper, landmark, edge, line)) : Optional.empty();
+    return t.sound()
+        ? Optional.of(new Doubt(caliper, landmark, edge, line, centre))
+        : Optional.empty();
   }
 
   /** The readings of one tower. */

@@ -39,22 +39,25 @@ public record Readings(
    * @param edgeMm from a hole's edge to the edge as cut
    * @param line of the fore-aft line drawn on the tower, that all its places were measured by: it
    *     turns all landmarks of the job about the old shaft's centre together
+   * @param centreMm of each coordinate of that centre: it shifts all of them together
    */
   public record Doubt(
       Stated<Double> caliperMm,
       Stated<Double> landmarkMm,
       Stated<Double> edgeMm,
-      Stated<Angle> line) {
+      Stated<Angle> line,
+      Stated<Double> centreMm) {
     /**
      * Common practice, no source: vernier calipers, a landmark by tape, an edge by rule, a line by
-     * a straightedge that is off by a millimetre in three hundred.
+     * a straightedge that is off by a millimetre in three hundred, a centre by dividers.
      */
     public static final Doubt ASSUMED =
         new Doubt(
             Stated.assumed(0.05),
             Stated.assumed(0.3),
             Stated.assumed(0.2),
-            Stated.assumed(Angle.ofDegrees(0.2)));
+            Stated.assumed(Angle.ofDegrees(0.2)),
+            Stated.assumed(0.3));
 
     /** Checks the figures. */
     public Doubt {
@@ -62,6 +65,7 @@ public record Readings(
       Checks.positive("landmark doubt", landmarkMm.value());
       Checks.positive("edge doubt", edgeMm.value());
       Checks.notNegative("line doubt", line.value().radians());
+      Checks.notNegative("centre doubt", centreMm.value());
     }
   }
 }

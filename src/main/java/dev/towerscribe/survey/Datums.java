@@ -4,20 +4,28 @@ import dev.towerscribe.geometry.Vec2;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.hipparchus.linear.Array2DRowRealMatrix;
+import org.hipparchus.linear.CholeskyDecomposition;
+import org.hipparchus.linear.RealMatrix;
 
 /** Parts what all landmarks of a tower are off together from what each is off by itself. */
 final class Datums {
+  /** A turn and two shifts. */
+  private static final int WAYS = 3;
+
   private Datums() {}
 
   /**
-   * The common turn is the least-squares one, sum of p x e over sum of p^2 for places p and errors
-   * e. What is left of the variances once its share is taken out counts as each landmark's own.
+   * The turn and shift that all landmarks share are those that fit their errors best by least
+   * squares; what is left of the variances without their share is each landmark's own. The two ways
+   * of shifting count alike, and what little ties them to the turn is left out.
    *
    * @param holes landmarks
    * @param unknown a landmark's unknowns: fore, in
    * @param a the network of their tower
    * @param widened what deviations are multiplied by
-   * @return both parts, or nothing where a landmark was not found or there is none
+   * @return the parts; everything as its own where there is one landmark; nothing where a landmark
+   *     was not found or there is none
    */
   static Optional<TowerResult.Datum> of(
       List<TowerResult.Hole> holes, Function<String, int[]> unknown, Adjustment a, double widened) {
@@ -26,28 +34,39 @@ final class Datums {
     }
     int n = holes.size();
     int[] at = new int[2 * n];
-    double[] by = new double[2 * n];
-    double arms = 0;
-    double variances = 0;
+    RealMatrix ways = new Array2DRowRealMatrix(2 * n, WAYS);
     for (int i = 0; i < n; i++) {
       int[] u = unknown.apply(holes.get(i).name());
       Vec2 p = holes.get(i).at();
       at[2 * i] = u[0];
       at[2 * i + 1] = u[1];
-      by[2 * i] = -p.y();
-      by[2 * i + 1] = p.x();
-      arms += p.dot(p);
-      variances += a.covariance(u[0], u[0]) + a.covariance(u[1], u[1]);
+      ways.setRow(2 * i, new double[] {-p.y(), 1, 0});
+      ways.setRow(2 * i + 1, new double[] {p.x(), 0, 1});
     }
-    double turn = 0;
+    RealMatrix errors = new Array2DRowRealMatrix(2 * n, 2 * n);
     for (int i = 0; i < 2 * n; i++) {
       for (int j = 0; j < 2 * n; j++) {
-        turn += by[i] * by[j] * a.covariance(at[i], at[j]) / (arms * arms);
+        errors.setEntry(i, j, a.covariance(at[i], at[j]));
       }
     }
-    // Of the 2n ways in which the landmarks can be off, the turn is one.
-    double own = Math.max(0, variances - turn * arms) / (2 * n - 1);
+    if (n == 1) {
+      return Optional.of(new TowerResult.Datum(0, 0, widened * Math.sqrt(errors.getTrace() / 2)));
+    }
+    RealMatrix fit =
+        new CholeskyDecomposition(ways.transposeMultiply(ways))
+            .getSolver()
+            .getInverse()
+            .multiplyTransposed(ways);
+    RealMatrix shared = fit.multiply(errors).multiplyTransposed(fit);
+    double left = errors.getTrace() - ways.multiply(fit).multiply(errors).getTrace();
     return Optional.of(
-        new TowerResult.Datum(widened * Math.sqrt(Math.max(0, turn)), widened * Math.sqrt(own)));
+        new TowerResult.Datum(
+            widened * root(shared.getEntry(0, 0)),
+            widened * root((shared.getEntry(1, 1) + shared.getEntry(2, 2)) / 2),
+            widened * root(left / (2 * n - WAYS))));
+  }
+
+  private static double root(double variance) {
+    return Math.sqrt(Math.max(0, variance));
   }
 }

@@ -182,6 +182,8 @@ public final class JobTables {
                         + fine(d.landmarkSdMm())
                         + ", line = "
                         + degrees(d.turnSd())
+                        + ", centre = "
+                        + fine(d.shiftSdMm())
                         + " in [doubt] of the readings of the drilled holes")
             .orElse("");
     list(lines, "landmark", holes, doubt);

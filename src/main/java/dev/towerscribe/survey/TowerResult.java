@@ -40,12 +40,14 @@ public record TowerResult(
   }
 
   /**
-   * The landmarks' doubt in two parts, as a line drawn askew turns all of them together.
+   * The landmarks' doubt in three parts, as a line drawn askew turns all of them together and a
+   * centre beside the true one shifts them.
    *
    * @param turnSd of their common turn about the old shaft's centre, radians
+   * @param shiftSdMm of each coordinate of their common shift, mm
    * @param landmarkSdMm of each coordinate of each by itself, mm
    */
-  public record Datum(double turnSd, double landmarkSdMm) {}
+  public record Datum(double turnSd, double shiftSdMm, double landmarkSdMm) {}
 
   /**
    * A landmark.

@@ -90,12 +90,16 @@ final class Drills {
   }
 
   static Doubt doubt(double caliper, double landmark) {
-    return doubt(caliper, landmark, Angle.ZERO);
+    return doubt(caliper, landmark, Angle.ZERO, 0);
   }
 
-  static Doubt doubt(double caliper, double landmark, Angle line) {
+  static Doubt doubt(double caliper, double landmark, Angle line, double centre) {
     return new Doubt(
-        Stated.given(caliper), Stated.given(landmark), Stated.given(0.2), Stated.given(line));
+        Stated.given(caliper),
+        Stated.given(landmark),
+        Stated.given(0.2),
+        Stated.given(line),
+        Stated.given(centre));
   }
 
   /** Every reading from now on is off by a normal error of so many standard deviations. */
