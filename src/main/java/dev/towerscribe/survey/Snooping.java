@@ -144,7 +144,16 @@ final class Snooping {
         worst = worse && Math.abs(s.deviations()) > limit ? s : worst;
       }
     }
-    return Optional.ofNullable(worst);
+    return Optional.ofNullable(worst).map(w -> allOf(a, w));
+  }
+
+  /** The whole entry in place of one reading, where that is nearly as likely: safer left out. */
+  private Suspect allOf(Adjustment a, Suspect worst) {
+    return suspects(a, worst.entry()).stream()
+        .filter(s -> s.reading() == Suspect.ALL && Math.abs(s.deviations()) > limit)
+        .filter(s -> nearly(s, worst))
+        .findFirst()
+        .orElse(worst);
   }
 
   private List<Suspect> suspects(Adjustment a, int i) {
