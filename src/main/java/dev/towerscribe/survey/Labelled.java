@@ -24,7 +24,7 @@ record Labelled(Network net, List<Entry> entries, List<Label> labels, Axes axes)
    * Words for coordinates.
    *
    * @param places each after "its": "place forward", "place outward", "height"
-   * @param ways each after a number: "forward", "out", "up"
+   * @param ways each after a number, as many as count: "forward", "out", "up"
    * @param outward the vehicle's second axis has the outward sense on the left only
    */
   record Axes(List<String> places, List<String> ways, boolean outward) {
@@ -34,6 +34,6 @@ record Labelled(Network net, List<Entry> entries, List<Label> labels, Axes axes)
             List.of("forward", "out", "up"),
             true);
     static final Axes TOWER =
-        new Axes(List.of("place fore", "place in", "height"), List.of("fore", "in", "up"), false);
+        new Axes(List.of("place fore", "place in", "height"), List.of("fore", "in"), false);
   }
 }

@@ -39,8 +39,12 @@ final class NetworkFindings {
   void report(String side) {
     outcome.setAside().forEach(this::slip);
     outcome.scattered().forEach(this::contradiction);
-    outcome.placed().twins().forEach(this::twin);
-    new OpenPoints(labelled, outcome.placed().adjustment(), fit.widened(), found).report();
+    Adjustment a = outcome.placed().adjustment();
+    outcome.placed().twins().stream()
+        // A point that is open has more than two places.
+        .filter(t -> OpenPoints.isFound(a, t.node(), fit.widened()))
+        .forEach(this::twin);
+    new OpenPoints(labelled, a, fit.widened(), found).report();
     fit(side);
   }
 

@@ -159,7 +159,7 @@ final class OpenPoints {
     return "("
         + String.join(
             ", ",
-            IntStream.range(0, Network.AXES)
+            IntStream.range(0, labelled.axes().ways().size())
                 .mapToObj(a -> Numbers.fixed(sign * d[a], 2) + " " + labelled.axes().ways().get(a))
                 .toList())
         + ")";

@@ -107,7 +107,8 @@ final class Snooping {
       Placing.Placed placed = Placing.solve(net, entries);
       Optional<Suspect> worst = worst(placed.adjustment());
       if (worst.isEmpty()) {
-        return new Outcome(placed, out, scattered, limit);
+        return new Outcome(
+            placed, out.stream().map(o -> told(o, placed.adjustment())).toList(), scattered, limit);
       }
       Suspect s = worst.get();
       Entry entry = entries.get(s.entry());
@@ -134,6 +135,24 @@ final class Snooping {
     }
   }
 
+  /** What was set aside, against what the readings that are left make of it. */
+  private SetAside told(SetAside o, Adjustment a) {
+    Measure.Row row = o.entry().measure().row(net, a.x());
+    double doubt = o.entry().reading().doubt();
+    int count = o.number().isPresent() ? 1 : o.entry().count();
+    double read =
+        o.number().isPresent()
+            ? o.entry().reading().values().get(o.entry().numbers().indexOf(o.number().get()))
+            : o.entry().reading().mean();
+    double sd = Math.sqrt(doubt * doubt / count + a.covariance(row, row));
+    return new SetAside(
+        o.entry(),
+        o.number(),
+        read - o.entry().measure().value(net, a.x()),
+        limit * sd,
+        o.rivals());
+  }
+
   private Optional<Suspect> worst(Adjustment a) {
     Suspect worst = null;
     for (int i = 0; i < entries.size(); i++) {
@@ -144,7 +163,16 @@ final class Snooping {
         worst = worse && Math.abs(s.deviations()) > limit ? s : worst;
       }
     }
-    return Optional.ofNullable(worst);
+    return Optional.ofNullable(worst).map(w -> allOf(a, w));
+  }
+
+  /** The whole entry in place of one reading, where that is nearly as likely: safer left out. */
+  private Suspect allOf(Adjustment a, Suspect worst) {
+    return suspects(a, worst.entry()).stream()
+        .filter(s -> s.reading() == Suspect.ALL && Math.abs(s.deviations()) > limit)
+        .filter(s -> nearly(s, worst))
+        .findFirst()
+        .orElse(worst);
   }
 
   private List<Suspect> suspects(Adjustment a, int i) {
