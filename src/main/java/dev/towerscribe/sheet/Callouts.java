@@ -71,7 +71,7 @@ record Callouts(
           .add(
               new Item.Line(
                   Layer.NOTES,
-                  disc.plus(way.times(Form.discMm() + 0.3)),
+                  disc.plus(way.times(Form.discClearMm())),
                   target.minus(way.times(OFF_TARGET)),
                   Pen.THIN));
       Form.disc(points.get(i).sign(), disc, pen.out());

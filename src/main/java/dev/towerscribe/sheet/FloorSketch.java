@@ -41,7 +41,7 @@ record FloorSketch(Optional<Side> side, double widthMm, double heightMm) impleme
   private static final double BEYOND = 500;
 
   /** Middle of a side's name, out, mm of the car. */
-  private static final double SIDE_NAME = 680;
+  private static final double SIDE_NAME = 640;
 
   private static final double FOOT = 3.0;
 
@@ -94,7 +94,7 @@ record FloorSketch(Optional<Side> side, double widthMm, double heightMm) impleme
 
   /** The two chain lines, broken at the marks' discs. */
   private static void lines(MirrorPen pen, double beyond) {
-    double clear = (Form.discMm() + 0.3) / pen.scale();
+    double clear = Form.discClearMm() / pen.scale();
     double from = -TO_REAR;
     for (WorksheetMark mark :
         List.of(WorksheetMark.C, WorksheetMark.B, WorksheetMark.A, WorksheetMark.D)) {
@@ -147,15 +147,15 @@ record FloorSketch(Optional<Side> side, double widthMm, double heightMm) impleme
     for (WorksheetPlan.Tape tape : tapes) {
       Vec2 from = place(tape.from());
       Vec2 to = place(tape.to());
-      Vec2 start = from.plus(to.minus(from).unit().times((Form.discMm() + 0.3) / pen.scale()));
+      Vec2 start = from.plus(to.minus(from).unit().times(Form.discClearMm() / pen.scale()));
       pen.line(start.x(), start.y(), to.x(), to.y(), Pen.FINE);
     }
     tapes.stream()
         .map(t -> (WorksheetPoint) t.to())
         .distinct()
         .forEach(point -> number(point, pen));
-    pen.arrow(-130, 330, -130, 480, Pen.EDGE);
-    pen.words(-155, 380, Form.WORDS, Align.END, "FORWARD");
+    pen.arrow(-270, 330, -270, 480, Pen.EDGE);
+    pen.words(-270, 330 - 5.5 / pen.scale(), Form.WORDS, Align.MIDDLE, "FORWARD");
   }
 
   /** Where points crowd, their numbers stand apart, at the end of a fine line. */
@@ -170,7 +170,7 @@ record FloorSketch(Optional<Side> side, double widthMm, double heightMm) impleme
           case TIE_OUTER -> new Vec2(NUMBERS_OUT, -195);
           case ARM_REAR -> new Vec2(480, -400);
           case ARM_FRONT -> p.plus(new Vec2(2.6, 4.0).times(mm));
-          default -> p.plus(new Vec2(-3.6, 1.0).times(mm));
+          default -> p.plus(new Vec2(-3.6, 2.6).times(mm));
         };
     pen.words(at.x(), at.y() - Form.NAME / 2 * mm, Form.NAME, Align.MIDDLE, point.sign());
     Vec2 way = p.minus(at);

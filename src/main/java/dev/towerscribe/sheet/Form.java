@@ -191,6 +191,11 @@ final class Form {
     out.add(Type.white(at.x(), at.y() - NAME / 2, NAME, Align.MIDDLE, sign));
   }
 
+  /** How far from a disc's middle a line keeps clear of what stands in it. */
+  static double discClearMm() {
+    return DISC + 0.8;
+  }
+
   /** How far a disc reaches from its middle. */
   static double discMm() {
     return DISC;

@@ -121,6 +121,11 @@ final class WorksheetCorner {
     return pages(page, head, "tapes", "tapes, point to point");
   }
 
+  private static String label(WorksheetHead head, WorksheetMark from, WorksheetPoint to) {
+    int index = WorksheetPlan.fromMarks().indexOf(new WorksheetPlan.Tape(from, to));
+    return WorksheetPlan.label(side(head), WorksheetPlan.between().size() + index);
+  }
+
   /** Rows as high as there is room for. */
   private static TapeRows fitted(TextPage page, double roomMm, int count) {
     TapeRows least = TapeRows.wide(page.columnMm(), TapeRows.LEAST_ROW);
@@ -161,8 +166,11 @@ final class WorksheetCorner {
     words.add(
         new Fragments.Stack(
             Fragments.lines(
-                "Hook the tape to the mark itself, on the floor. D is over the engine bay: from the"
-                    + " panel's middle to the top pivot.",
+                "Hook the tape to the mark itself. D is over the engine bay. No straight way for "
+                    + label(head, WorksheetMark.D, WorksheetPoint.TOP)
+                    + ": plot the fore of 1 twice. For "
+                    + label(head, WorksheetMark.C, WorksheetPoint.ARM_REAR)
+                    + ": take the height of 4 twice.",
                 Form.WORDS,
                 room,
                 0),
