@@ -40,6 +40,9 @@ public final class DrilledPage {
 
   private static final double VERDICT = 6.0;
 
+  /** Stands by metal that is too little. */
+  private static final String SHORT = "SHORT";
+
   /** Space above and below what a row of holes says. */
   private static final double ROW_PAD = 0.5;
 
@@ -314,7 +317,7 @@ public final class DrilledPage {
     Optional<Hole> hole =
         side.holes().stream().filter(h -> h.found().name().equals(e.hole())).findFirst();
     List<Cell> row = new ArrayList<>();
-    row.add(Cell.of(e.hole()));
+    row.add(Cell.of(name(e.hole())));
     PlacedHole planned =
         side.planned().holes().stream()
             .filter(h -> h.name().equals(e.hole()))
@@ -344,6 +347,13 @@ public final class DrilledPage {
     return row;
   }
 
+  /** A hole's name, after the number that stands for it in the sketch if it is long. */
+  private String name(String hole) {
+    List<String> names = side.planned().holes().stream().map(PlacedHole::name).toList();
+    String key = KeyDiagram.keys(side.planned().holes()).get(names.indexOf(hole));
+    return key.equals(hole) ? hole : key + "  " + hole;
+  }
+
   private Cell found(Optional<Double> mm, double plannedMm) {
     return new Cell(mm.map(lengths::figure).orElse("-"), "(" + lengths.figure(plannedMm) + ")");
   }
@@ -351,9 +361,7 @@ public final class DrilledPage {
   private Cell sure(Optional<Double> mm, double sdMm, boolean tooLittle) {
     return mm.map(
             value ->
-                new Cell(
-                    lengths.figure(value),
-                    tooLittle ? "TOO LITTLE" : "+/- " + lengths.figure(sdMm)))
+                new Cell(lengths.figure(value), tooLittle ? SHORT : "+/- " + lengths.figure(sdMm)))
         .orElse(Cell.of("-"));
   }
 
@@ -367,7 +375,9 @@ public final class DrilledPage {
         + "Off the pattern: what is left once the planned pattern is laid on the holes as well as it"
         + " goes. Metal: from the hole's edge; needed is "
         + side.planned().job().holes().edgeRule().source()
-        + ", less the hole's radius.";
+        + ", less the hole's radius; "
+        + SHORT
+        + " is less than that.";
   }
 
   /** Accepted stops and cautions, and what only looking can tell. */
