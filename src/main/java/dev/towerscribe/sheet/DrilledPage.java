@@ -17,6 +17,7 @@ import dev.towerscribe.model.Print;
 import dev.towerscribe.model.Repeated;
 import dev.towerscribe.placement.DrilledAngles;
 import dev.towerscribe.placement.NearestSetting;
+import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Numbers;
 import dev.towerscribe.sheet.Table.Cell;
 import dev.towerscribe.sheet.Table.Column;
@@ -317,7 +318,7 @@ public final class DrilledPage {
     Optional<Hole> hole =
         side.holes().stream().filter(h -> h.found().name().equals(e.hole())).findFirst();
     List<Cell> row = new ArrayList<>();
-    row.add(Cell.of(name(e.hole())));
+    row.add(Cell.of(key(e.hole())));
     PlacedHole planned =
         side.planned().holes().stream()
             .filter(h -> h.name().equals(e.hole()))
@@ -347,11 +348,18 @@ public final class DrilledPage {
     return row;
   }
 
-  /** A hole's name, after the number that stands for it in the sketch if it is long. */
-  private String name(String hole) {
+  /** What stands for a hole in sketch and table. */
+  private String key(String hole) {
     List<String> names = side.planned().holes().stream().map(PlacedHole::name).toList();
-    String key = KeyDiagram.keys(side.planned().holes()).get(names.indexOf(hole));
-    return key.equals(hole) ? hole : key + "  " + hole;
+    return KeyDiagram.keys(side.planned().holes()).get(names.indexOf(hole));
+  }
+
+  /** Names too long for the sketch, each after its number. */
+  private String longNames() {
+    List<String> names = side.planned().holes().stream().map(PlacedHole::name).toList();
+    List<String> numbered =
+        names.stream().filter(n -> !key(n).equals(n)).map(n -> key(n) + " = " + n).toList();
+    return numbered.isEmpty() ? "" : "Holes: " + String.join(", ", numbered) + ". ";
   }
 
   private Cell found(Optional<Double> mm, double plannedMm) {
@@ -366,9 +374,10 @@ public final class DrilledPage {
   }
 
   private String holeWords() {
-    return "Lengths in "
-        + lengths.unit().symbol()
-        + "; +/- is one standard deviation. "
+    return longNames()
+        + "Lengths in "
+        + (lengths.unit() == LengthUnit.MM ? "mm" : "inches")
+        + "; \u00B1 is one standard deviation. "
         + (side.network().tied()
             ? "fore is forward, in is toward the car's middle, from the original shaft centre. "
             : "")

@@ -29,6 +29,9 @@ import dev.towerscribe.placement.DrilledAngles;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.writer.pdf.PdfProof;
 import dev.towerscribe.writer.pdf.PdfWriter;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -188,5 +191,24 @@ class DrilledPageTest {
     DrilledSide side = drilled(layout, new Vec2(0.1, 0.1), true);
     JobInfo info = TextPageSamples.info(LengthUnit.MM, List.of());
     assertThat(pages(side, info)).isEqualTo(pages(drilled(layout, new Vec2(0.1, 0.1), true), info));
+  }
+
+  /** Writes pages to {@code target/sheets}, to be looked at by eye. */
+  @Test
+  void writesPagesToLookAt() throws IOException {
+    for (Paper paper : List.of(Paper.A4, Paper.LETTER)) {
+      List<Page> all = new ArrayList<>();
+      DrilledSide full =
+          drilled(
+              TextPageSamples.full(Side.RIGHT, paper, LengthUnit.INCH), new Vec2(0.3, 0.2), true);
+      all.addAll(pages(full, accepted(full, LengthUnit.INCH)));
+      DrilledSide eight =
+          drilled(TextPageSamples.eight(Side.LEFT, paper, true), new Vec2(0.1, 0.1), true);
+      all.addAll(pages(eight, accepted(eight, LengthUnit.MM)));
+      Path file = Path.of("target", "sheets", "drilled-" + paper.word() + ".pdf");
+      Files.createDirectories(file.getParent());
+      Files.write(file, PdfWriter.write("drilled", all));
+      assertThat(Files.size(file)).isPositive();
+    }
   }
 }
