@@ -141,7 +141,8 @@ final class HoleFitChecks {
           + one.get().name()
           + " to "
           + findings.length(one.get().diameterMm().orElseThrow())
-          + " at the very least, and a little more for the doubt of the readings.";
+          + " at the very least, and a little more for the doubt of the readings."
+          + afterwards(one.get());
     }
     return fit.enlargement()
         .flatMap(Enlargement::allByMm)
@@ -151,6 +152,30 @@ final class HoleFitChecks {
                     + findings.length(mm)
                     + " more, and a little for the doubt of the readings.")
         .orElse(" The plate's own holes are too small for its bolts.");
+  }
+
+  /** A hole that is opened comes nearer to the edge, and the rule may want more. */
+  private String afterwards(Enlargement.One one) {
+    double mm = one.diameterMm().orElseThrow();
+    Optional<EdgeMetal> edge =
+        side.edges().stream().filter(e -> e.hole().equals(one.name())).findFirst();
+    Optional<PlacedHole> hole =
+        side.planned().holes().stream().filter(h -> h.name().equals(one.name())).findFirst();
+    Optional<Double> now = edge.flatMap(e -> e.toCut().map(Repeated::meanMm).or(e::toPlannedMm));
+    if (now.isEmpty() || hole.isEmpty()) {
+      return "";
+    }
+    double left = now.get() - one.byMm().orElseThrow() / 2;
+    double needed =
+        side.planned().job().holes().edgeRule().edgeMm(hole.get().bolt().thread().nominalMm(), mm)
+            - mm / 2;
+    return left < needed
+        ? " But that leaves "
+            + findings.length(left)
+            + " of metal to the cut, less than the "
+            + findings.length(needed)
+            + " that the edge rule needs."
+        : "";
   }
 
   /** What was read of the edge as cut; the planned edge is judged with the plan's own checks. */

@@ -249,7 +249,10 @@ final class NetworkChecks {
                       + " move, so ")
               + "where they lie is not known, and rotation and offset are NOT assumed to be as"
               + " planned. The pattern's shape and the plate's fit are. Its mirror image would read"
-              + " alike. Add readings from the holes to two landmarks.");
+              + " alike. "
+              + (side.planned().job().tower().landmarks().size() < 2
+                  ? "The job has one landmark only: measure a second one into it, and read to both."
+                  : "Add readings from the holes to two landmarks."));
       return;
     }
     mirror();

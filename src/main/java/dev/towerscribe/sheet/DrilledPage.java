@@ -17,6 +17,7 @@ import dev.towerscribe.model.Print;
 import dev.towerscribe.model.Repeated;
 import dev.towerscribe.placement.DrilledAngles;
 import dev.towerscribe.placement.NearestSetting;
+import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Numbers;
 import dev.towerscribe.sheet.Table.Cell;
 import dev.towerscribe.sheet.Table.Column;
@@ -39,6 +40,9 @@ public final class DrilledPage {
   private static final List<Double> SKETCH_HEIGHTS = List.of(92.0, 86.0, 80.0);
 
   private static final double VERDICT = 6.0;
+
+  /** Stands by metal that is too little. */
+  private static final String SHORT = "SHORT";
 
   /** Space above and below what a row of holes says. */
   private static final double ROW_PAD = 0.5;
@@ -314,7 +318,7 @@ public final class DrilledPage {
     Optional<Hole> hole =
         side.holes().stream().filter(h -> h.found().name().equals(e.hole())).findFirst();
     List<Cell> row = new ArrayList<>();
-    row.add(Cell.of(e.hole()));
+    row.add(Cell.of(key(e.hole())));
     PlacedHole planned =
         side.planned().holes().stream()
             .filter(h -> h.name().equals(e.hole()))
@@ -344,6 +348,20 @@ public final class DrilledPage {
     return row;
   }
 
+  /** What stands for a hole in sketch and table. */
+  private String key(String hole) {
+    List<String> names = side.planned().holes().stream().map(PlacedHole::name).toList();
+    return KeyDiagram.keys(side.planned().holes()).get(names.indexOf(hole));
+  }
+
+  /** Names too long for the sketch, each after its number. */
+  private String longNames() {
+    List<String> names = side.planned().holes().stream().map(PlacedHole::name).toList();
+    List<String> numbered =
+        names.stream().filter(n -> !key(n).equals(n)).map(n -> key(n) + " = " + n).toList();
+    return numbered.isEmpty() ? "" : "Holes: " + String.join(", ", numbered) + ". ";
+  }
+
   private Cell found(Optional<Double> mm, double plannedMm) {
     return new Cell(mm.map(lengths::figure).orElse("-"), "(" + lengths.figure(plannedMm) + ")");
   }
@@ -351,23 +369,24 @@ public final class DrilledPage {
   private Cell sure(Optional<Double> mm, double sdMm, boolean tooLittle) {
     return mm.map(
             value ->
-                new Cell(
-                    lengths.figure(value),
-                    tooLittle ? "TOO LITTLE" : "+/- " + lengths.figure(sdMm)))
+                new Cell(lengths.figure(value), tooLittle ? SHORT : "+/- " + lengths.figure(sdMm)))
         .orElse(Cell.of("-"));
   }
 
   private String holeWords() {
-    return "Lengths in "
-        + lengths.unit().symbol()
-        + "; +/- is one standard deviation. "
+    return longNames()
+        + "Lengths in "
+        + (lengths.unit() == LengthUnit.MM ? "mm" : "inches")
+        + "; \u00B1 is one standard deviation. "
         + (side.network().tied()
             ? "fore is forward, in is toward the car's middle, from the original shaft centre. "
             : "")
         + "Off the pattern: what is left once the planned pattern is laid on the holes as well as it"
         + " goes. Metal: from the hole's edge; needed is "
         + side.planned().job().holes().edgeRule().source()
-        + ", less the hole's radius.";
+        + ", less the hole's radius; "
+        + SHORT
+        + " is less than that.";
   }
 
   /** Accepted stops and cautions, and what only looking can tell. */

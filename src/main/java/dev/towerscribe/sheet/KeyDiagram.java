@@ -85,10 +85,11 @@ final class KeyDiagram implements Fragment {
     times = TIMES.stream().filter(t -> t * most <= LONGEST_ARROW_MM).findFirst().orElse(0);
     foot = new ArrayList<>(FOOT);
     if (!errors.isEmpty()) {
-      foot.add(
+      String words =
           times == 0
               ? "Errors are too large to draw."
-              : "Arrows: " + what + ", drawn " + times + " TIMES full size.");
+              : "Arrows: " + what + ", drawn " + times + " TIMES full size.";
+      foot.addAll(Type.wrap(words, WORDS, widthMm));
     }
     this.width = widthMm;
     this.height = heightMm;

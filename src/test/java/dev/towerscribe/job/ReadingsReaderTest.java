@@ -14,6 +14,9 @@ import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideReadings;
 import dev.towerscribe.model.SpanReading;
 import dev.towerscribe.model.SpanReading.Between;
+import dev.towerscribe.quantity.LengthUnit;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -274,6 +277,32 @@ class ReadingsReaderTest {
       for (String key : List.of("9.3", "64.1", "70.0", "14.2", "0.04", "0.2", "[9.05, 9.15]")) {
         assertThat(faults(WHOLE.replace(key, figure))).as(key + " " + figure).isNotNull();
       }
+    }
+  }
+
+  @Test
+  void everyKeyIsDocumentedWithItsRange() throws Exception {
+    String docs = Files.readString(Path.of("docs", "drilled.md"));
+    assertThat(docs)
+        .contains("`format`", "`title`", "`date`", "`units`", "`hole`", "`span`", "`edge`")
+        .contains("`doubt.caliper`", "`doubt.landmark`", "`doubt.edge`", "`from` and `to`")
+        .contains("`inside`", "`outside`", "`centres`", "gap", "diameter");
+    for (Range range :
+        List.of(
+            Limits.CALIPER_DOUBT,
+            Limits.LANDMARK_DOUBT,
+            Limits.EDGE_DOUBT,
+            Limits.HOLE,
+            Limits.SPAN,
+            Limits.EDGE_GAP)) {
+      assertThat(docs).contains(range.words(LengthUnit.MM));
+    }
+    for (double mm :
+        List.of(
+            Doubt.ASSUMED.caliperMm().value(),
+            Doubt.ASSUMED.landmarkMm().value(),
+            Doubt.ASSUMED.edgeMm().value())) {
+      assertThat(docs).contains("| " + mm + " mm |");
     }
   }
 }
