@@ -90,8 +90,6 @@ class WholeFlowSimulationTest {
     for (int i = 0; i < CARS; i++) {
       car(random);
     }
-    System.out.println(worstAtTheSheet + " " + worstAsPrinted + " " + stopped);
-    covered.forEach((w, c) -> System.out.println(w + " " + (double) c[0] / c[1]));
     covered.forEach(
         (what, count) ->
             assertThat((double) count[0] / count[1])

@@ -66,9 +66,16 @@ final class StartCommand implements Command {
     }
     console.say(
         Templates.readings().contains(name)
-            ? "put your readings in, then: towerscribe drilled JOB " + file
+            ? "put your readings in, then: towerscribe " + reads(name) + file
             : "put your measurements in, then: towerscribe check " + file);
     return Exit.DONE;
+  }
+
+  /** The command that takes a file of readings, up to the file's name. */
+  private static String reads(String name) {
+    return name.contains("survey")
+        ? "survey "
+        : (name.contains("drilled") ? "drilled JOB " : "record JOB ");
   }
 
   /** A plate file of that name may serve other jobs already, so it is never replaced. */

@@ -16,8 +16,9 @@ public final class Templates {
           "plates/three-bolt.toml",
           "plates/four-bolt.toml");
 
-  /** Files of readings, each for a job of the same name before the hyphen. */
-  private static final List<String> READINGS = List.of("wren-drilled.toml");
+  /** Files of readings, each of the car of the same name before the hyphen. */
+  private static final List<String> READINGS =
+      List.of("wren-survey.toml", "wren-drilled.toml", "wren-visit.toml");
 
   private Templates() {}
 
@@ -31,7 +32,7 @@ public final class Templates {
   }
 
   /**
-   * Files of caliper readings that go with the job files.
+   * Files of readings that go with the job files: a survey, drilled holes, a visit to the bay.
    *
    * @return paths beside the job files
    */

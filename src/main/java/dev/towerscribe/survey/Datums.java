@@ -52,18 +52,20 @@ final class Datums {
     if (n == 1) {
       return Optional.of(new TowerResult.Datum(0, 0, widened * Math.sqrt(errors.getTrace() / 2)));
     }
-    RealMatrix fit =
-        new CholeskyDecomposition(ways.transposeMultiply(ways))
-            .getSolver()
-            .getInverse()
-            .multiplyTransposed(ways);
+    RealMatrix inverse =
+        new CholeskyDecomposition(ways.transposeMultiply(ways)).getSolver().getInverse();
+    RealMatrix fit = inverse.multiplyTransposed(ways);
     RealMatrix shared = fit.multiply(errors).multiplyTransposed(fit);
     double left = errors.getTrace() - ways.multiply(fit).multiply(errors).getTrace();
+    double own = Math.max(0, left / (2 * n - WAYS));
+    // Landmarks that are off each by itself are on the average off together, too: that much of the
+    // shared variances is not stated twice.
+    RealMatrix more = shared.subtract(inverse.scalarMultiply(own));
     return Optional.of(
         new TowerResult.Datum(
-            widened * root(shared.getEntry(0, 0)),
-            widened * root((shared.getEntry(1, 1) + shared.getEntry(2, 2)) / 2),
-            widened * root(left / (2 * n - WAYS))));
+            widened * root(more.getEntry(0, 0)),
+            widened * root((more.getEntry(1, 1) + more.getEntry(2, 2)) / 2),
+            widened * Math.sqrt(own)));
   }
 
   private static double root(double variance) {
