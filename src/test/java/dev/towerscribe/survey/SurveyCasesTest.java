@@ -8,6 +8,7 @@ import dev.towerscribe.finding.Severity;
 import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SurveyPoint;
+import dev.towerscribe.quantity.Numbers;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -73,21 +74,23 @@ class SurveyCasesTest {
     assertThat(f.say()).startsWith("top and ball_joint: nothing fixes their place");
   }
 
-  /**
-   * Independent: at its height the point runs on a circle about B, 700 in radius. Where that comes
-   * nearest to where ball joints mostly are, (0, 680), it stands at (267, 453); square to the way
-   * to B lies (0.65, 0.76).
-   */
+  /** Independent: at its height the point runs on a circle about B; its way is square to B's. */
   @Test
   void aTapeAndAHeightLeaveADirectionOpen() {
     SurveyResult r =
         of(
             "height = [{ point = \"ball_joint\", up = 0.0 }]\n"
                 + "tape = [{ from = \"B\", to = \"ball_joint\", length = 700.0 }]");
+    Vec3 way = ballJoint(r).minus(new Vec3(800, 0, 0));
+    assertThat(way.norm()).isCloseTo(700, within(1e-6));
+    assertThat(way.x()).isNegative();
     assertThat(only(r).say())
         .startsWith(
-            "ball_joint: nothing fixes its place along the line (0.65 forward, 0.76 out, 0.00 up).");
-    assertThat(ballJoint(r).minus(new Vec3(800, 0, 0)).norm()).isCloseTo(700, within(1e-6));
+            "ball_joint: nothing fixes its place along the line ("
+                + Numbers.fixed(way.y() / 700, 2)
+                + " forward, "
+                + Numbers.fixed(-way.x() / 700, 2)
+                + " out, 0.00 up).");
   }
 
   @Test
