@@ -92,6 +92,17 @@ final class Form {
   /** Empty room. */
   record Gap(double widthMm) implements Cell {}
 
+  /**
+   * A pale ground under the cells that follow, to tell a row of two lines from the next; takes no
+   * room itself.
+   */
+  record Shade(double reachMm) implements Cell {
+    @Override
+    public double widthMm() {
+      return 0;
+    }
+  }
+
   /** A square to tick, with a word after it. */
   record Tick(String word, double widthMm) implements Cell {}
 
@@ -126,6 +137,8 @@ final class Form {
                   topMm - GAP / 2,
                   Pen.OUTLINE,
                   Ink.NONE));
+        } else if (cell instanceof Shade shade) {
+          out.add(Type.box(x, topMm - heightMm, x + shade.reachMm(), topMm, Pen.NONE, Ink.PALE));
         } else if (cell instanceof Tick tick) {
           tick(tick.word(), x, middle, out);
         } else if (cell instanceof Disc disc) {

@@ -77,7 +77,11 @@ record TapeRows(double widthMm, double boxMm, double rowMm) {
           Form.Says.wrapped(
                   entry.before() + t.from().sign() + " " + t.from().words(), Form.NAME, namesMm())
               .then(entry.beforeTo() + t.to().sign() + " " + t.to().words(), Form.NAME);
-      rows.add(Form.row(cells(label, names), rowMm));
+      List<Form.Cell> cells = cells(label, names);
+      if (rows.size() % 2 == 0) {
+        cells.add(0, new Form.Shade(LABEL + namesMm() - 1.0));
+      }
+      rows.add(Form.row(cells, rowMm));
     }
     for (int i = 0; i < blanks; i++) {
       Form.Says label = Form.Says.wrapped(prefix + (after + i + 1), Form.NAME, LABEL);

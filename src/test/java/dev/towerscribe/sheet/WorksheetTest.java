@@ -75,6 +75,9 @@ class WorksheetTest {
     for (Item.Text text : PageRules.texts(page)) {
       TurnedBox room = Lettering.room(text).grown(-0.05);
       for (Item item : page.items()) {
+        if (!PageRules.bounds(item).meets(room.bounds())) {
+          continue;
+        }
         if (item instanceof Item.Polyline p && p.pen() != Pen.NONE) {
           int n = p.points().size();
           for (int i = 0; i < (p.closed() ? n : n - 1); i++) {
