@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.quantity.Angle;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.SplittableRandom;
 import net.jqwik.api.ForAll;
@@ -36,7 +37,7 @@ class MatingProperties {
         .isCloseTo(slack, within(PROVED));
     assertThat(slack(Patterns.mirrored(pegs))).isCloseTo(slack, within(PROVED));
     List<Peg> back = new ArrayList<>(pegs);
-    java.util.Collections.reverse(back);
+    Collections.reverse(back);
     assertThat(slack(back)).isCloseTo(slack, within(PROVED));
     // Plate and tower change places.
     List<Peg> swapped =

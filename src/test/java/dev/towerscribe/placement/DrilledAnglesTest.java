@@ -13,6 +13,7 @@ import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.model.MeasuredAxis;
 import dev.towerscribe.model.Mount;
 import dev.towerscribe.model.MountCovariance;
+import dev.towerscribe.model.Plate;
 import dev.towerscribe.model.PlusMinus;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
@@ -200,18 +201,45 @@ class DrilledAnglesTest {
 
   @Test
   void aStrutThatDidNotMoveKeepsItsToe() {
+    // The bearing, 12 along the slot, over the shaft and as high as the old pivot; a toe-in of 0.1.
     SideJob job = side(Side.LEFT);
-    // The plate turned and shifted so that the bearing, 12 along the slot, is over the shaft, and
-    // its height that of the old pivot: the tower's is 12, the plate's 18.
-    SideJob level =
-        SampleJobs.with(job.with(new Mount(Angle.ZERO, 0, -12, 4)), SampleJobs.plainTower());
-    StrutPoints s = level.strut().orElseThrow();
-    double rise = level.plate().bearingHeightMm() - level.tower().pivotHeightMm();
-    assertThat(rise).isEqualTo(6);
-    Mount there = level.mount();
-    double toe = DrilledAngles.of(level, there, SURE).toe().orElseThrow().drilled().degrees();
-    // Only the rise is left: straight up the damper, nearly, by 6 of 600 mm.
-    assertThat(toe).isCloseTo(s.toe().degrees(), within(0.05));
+    Plate p = job.plate();
+    Plate low =
+        new Plate(
+            p.name(),
+            p.thicknessMm(),
+            p.outline(),
+            p.handed(),
+            p.slot(),
+            8,
+            job.tower().pivotHeightMm(),
+            p.movingDiameterMm(),
+            p.movingClearanceMm(),
+            p.coverMm(),
+            p.wallGapMm(),
+            p.bolts());
+    StrutPoints s = job.strut().orElseThrow();
+    StrutPoints in =
+        new StrutPoints(
+            s.top(),
+            s.ballJoint(),
+            s.armFront(),
+            s.armRear(),
+            s.strutLower(),
+            s.tieInner(),
+            s.tieOuter(),
+            s.wheelCentre(),
+            s.tyreRadiusMm(),
+            s.camber(),
+            Angle.ofDegrees(0.1),
+            25,
+            s.plusMinus(),
+            s.knuckleBolt());
+    SideJob there =
+        with(SampleJobs.with(job, low), Optional.of(in), Optional.empty())
+            .with(new Mount(Angle.ZERO, 0, -12, 4));
+    DrilledAngles.Figure toe = DrilledAngles.of(there, there.mount(), SURE).toe().orElseThrow();
+    assertThat(toe.drilled().degrees()).isCloseTo(0.1, within(1e-9));
   }
 
   @Test
@@ -306,7 +334,7 @@ class DrilledAnglesTest {
     NearestSetting nearest = DrilledAngles.of(job, drilled, SURE).nearest().orElseThrow();
     var plan = Alignment.of(job).orElseThrow().at().orElseThrow();
     SideJob now = job.with(drilled);
-    for (double s = -8; s <= 16; s += 0.05) {
+    for (double s = -8; s <= 16; s += 0.25) {
       Mount m = drilled;
       SideJob there = now.with(new Mount(m.rotation(), m.rearwardMm(), m.inboardMm(), s));
       var r = Alignment.of(there).orElseThrow().at().orElseThrow();
