@@ -424,7 +424,10 @@ class MainTest {
     for (String name : out.lines().toList()) {
       String file = "start-" + name + ".toml";
       assertThat(run("start", "--template", name, "-o", file)).as(name).isEqualTo(Exit.DONE);
-      assertThat(run("check", file)).as(name).isIn(Exit.DONE, Exit.STOPPED);
+      // Readings are no job: their own tests read them.
+      if (!Templates.readings().contains(name + ".toml")) {
+        assertThat(run("check", file)).as(name).isIn(Exit.DONE, Exit.STOPPED);
+      }
     }
   }
 
