@@ -108,7 +108,7 @@ class VisitReaderTest {
         arguments("inclination = 11.4", "inclination = 31", "left.after.inclination", "-5 to 30"),
         arguments("setting = 16.0  ", "setting = 17.0  ", "left.after.setting", "-8 to 16 mm"),
         arguments("knuckle = 0.0", "knuckle = 0.6", "left.after.knuckle", "-2 to 0.5 deg"),
-        arguments("[left.after]", "[left.later]", "left.later", "Did you mean after?"),
+        arguments("[left.after]", "[left.aftr]", "left.aftr", "Did you mean after?"),
         arguments("[right.before]", "[rear.before]", "rear", "unknown key"));
   }
 
