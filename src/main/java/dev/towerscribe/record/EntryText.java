@@ -8,12 +8,12 @@ import dev.towerscribe.model.Side;
 import dev.towerscribe.model.Visit;
 import dev.towerscribe.model.WheelVisit;
 import dev.towerscribe.quantity.Angle;
-import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** Writes an entry: what was given, as given; what was predicted beside it; what it says. */
 public final class EntryText {
@@ -34,11 +34,15 @@ public final class EntryText {
     }
   }
 
-  private final LengthUnit unit;
+  private final Function<Double, String> length;
   private final List<String> lines = new ArrayList<>();
 
-  private EntryText(LengthUnit unit) {
-    this.unit = unit;
+  private EntryText(Function<Double, String> length) {
+    this.length = length;
+  }
+
+  private String length(double mm) {
+    return length.apply(mm);
   }
 
   /**
@@ -50,7 +54,7 @@ public final class EntryText {
    * @return lines ended by line feeds: title, keys, closing
    */
   public static String of(int number, Evaluation evaluation, About about) {
-    EntryText text = new EntryText(evaluation.job().units());
+    EntryText text = new EntryText(mm -> RecordLines.length(mm, evaluation.job().units()));
     text.lines.add(RecordLines.title(number, evaluation.visit().date()));
     text.about(about);
     text.given(evaluation);
@@ -85,7 +89,7 @@ public final class EntryText {
     for (BayFigure figure : BayFigure.values()) {
       lines.add("doubt " + figure.word() + ": " + degrees(visit.doubt().of(figure)) + " deg");
     }
-    lines.add("doubt ride: " + RecordLines.length(visit.doubt().rideMm(), unit));
+    lines.add("doubt ride: " + length(visit.doubt().rideMm()));
     visit
         .wheels()
         .forEach(
@@ -101,9 +105,9 @@ public final class EntryText {
             + " plate: rotation "
             + degrees(made.mount().rotation())
             + " deg, rearward "
-            + RecordLines.length(made.mount().rearwardMm(), unit)
+            + length(made.mount().rearwardMm())
             + ", inboard "
-            + RecordLines.length(made.mount().inboardMm(), unit)
+            + length(made.mount().inboardMm())
             + ", "
             + made.source());
   }
@@ -111,7 +115,7 @@ public final class EntryText {
   private List<String> wheel(Side side, WheelVisit wheel, Optional<Evaluation> e) {
     List<String> all = new ArrayList<>();
     String word = side.word();
-    all.add(word + " setting: " + RecordLines.length(wheel.settingMm(), unit));
+    all.add(word + " setting: " + length(wheel.settingMm()));
     all.add(word + " knuckle: " + degrees(wheel.knuckle()) + " deg");
     all.addAll(reading(side, Stage.BEFORE, wheel.before(), e));
     all.addAll(reading(side, Stage.AFTER, wheel.after(), e));
@@ -121,7 +125,7 @@ public final class EntryText {
   private List<String> reading(Side side, Stage stage, BayReading r, Optional<Evaluation> e) {
     List<String> all = new ArrayList<>();
     String head = side.word() + " " + stage.word() + " ";
-    r.rideMm().ifPresent(mm -> all.add(head + "ride: " + RecordLines.length(mm, unit)));
+    r.rideMm().ifPresent(mm -> all.add(head + "ride: " + length(mm)));
     for (Map.Entry<BayFigure, Angle> read : r.figures().entrySet()) {
       String line = head + read.getKey().word() + ": measured " + degrees(read.getValue()) + " deg";
       if (e.isPresent()) {
@@ -177,7 +181,8 @@ public final class EntryText {
    * @return a text that is equal for equal visits
    */
   public static String identity(Visit visit) {
-    EntryText text = new EntryText(LengthUnit.MM);
+    // Coarser than what a record keeps, so that the way through the other unit makes no difference.
+    EntryText text = new EntryText(RecordLines::given);
     text.lines.add(visit.date().toString());
     text.lines.add(visit.words());
     text.lines.add(visit.bay().orElse(""));

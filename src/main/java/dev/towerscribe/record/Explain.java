@@ -20,6 +20,9 @@ final class Explain {
   /** Two standard deviations, squared: causes nearer in chi-square cannot be told apart. */
   private static final double TOLD_APART = Compared.MOST_SD * Compared.MOST_SD;
 
+  /** Far above the rounding of a sum of squares, far below what tells causes apart. */
+  private static final double SAME_CHI_SQUARE = 1e-6;
+
   private static final int MOST_TOLD = 4;
 
   private final Optional<Side> side;
@@ -80,8 +83,11 @@ final class Explain {
         }
       }
     }
-    // Those that would do come first, then by what they leave; enum order settles ties.
-    fits.sort(Comparator.comparing((Fit f) -> !f.explains()).thenComparingDouble(Fit::chiSquare));
+    // Those that would do come first, then by what they leave. Causes that leave the same but for
+    // rounding stay in the order they are asked in, on every machine.
+    fits.sort(
+        Comparator.comparing((Fit f) -> !f.explains())
+            .thenComparingDouble(f -> Math.rint(f.chiSquare() / SAME_CHI_SQUARE)));
     return fits;
   }
 

@@ -72,6 +72,9 @@ final class RecordLines {
   /** As a person gave it: enough digits to read back as the same figure. */
   private static final int GIVEN_DECIMALS = 6;
 
+  /** A length may be given in the other unit than the job's: then it takes more digits. */
+  private static final int LENGTH_DECIMALS = 9;
+
   private RecordLines() {}
 
   static String title(int number, java.time.LocalDate date) {
@@ -87,7 +90,7 @@ final class RecordLines {
   }
 
   static String length(double mm, LengthUnit unit) {
-    return given(unit.fromMm(mm)) + " " + unit.symbol();
+    return Numbers.plain(unit.fromMm(mm), LENGTH_DECIMALS) + " " + unit.symbol();
   }
 
   /**

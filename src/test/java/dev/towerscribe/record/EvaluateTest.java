@@ -293,6 +293,25 @@ class EvaluateTest {
             .orElseThrow()
             .from()
             .radians();
+    // The +/- is taken without the bolt's turn: it must not make much of a difference.
+    Predictor turned =
+        new Predictor(
+            job.sides().get(Side.LEFT),
+            visit.wheels().get(Side.LEFT),
+            AsMade.planned(job.sides().get(Side.LEFT)));
+    Sensitivity.Figures sure = turned.sure(Stage.AFTER).orElseThrow();
+    for (BayFigure figure : List.of(BayFigure.CASTER, BayFigure.INCLINATION)) {
+      Knob knob = figure == BayFigure.CASTER ? Knob.TOP_FORWARD : Knob.TOP_INBOARD;
+      double slope =
+          (turned.at(Stage.AFTER, knob, 0.1).orElseThrow().get(figure)
+                  - turned.at(Stage.AFTER, knob, -0.1).orElseThrow().get(figure))
+              / 0.2;
+      double stated =
+          figure == BayFigure.CASTER
+              ? sure.caster().byCoordinate()[0]
+              : -sure.inclination().byCoordinate()[1];
+      assertThat(slope / stated).isCloseTo(1, within(0.05));
+    }
     Compared c = Evaluate.of(job, visit).of(LEFT, Stage.AFTER, BayFigure.CAMBER).orElseThrow();
     assertThat(c.predicted().radians()).isCloseTo(end, within(SAME_RAD));
     // A record may be older than the job: then the bolt is gone, and nothing is predicted.
