@@ -114,7 +114,7 @@ final class SurveyStartText {
     for (List<WorksheetPlan.Tape> some :
         List.of(WorksheetPlan.between(), WorksheetPlan.fromMarks())) {
       for (WorksheetPlan.Tape tape : some) {
-        reading(tape(tape, ""), WorksheetPlan.label(side, row++));
+        reading(tape(tape, ""), WorksheetPlan.label(side, row++) + optional(tape.isOptional()));
       }
     }
     if (side == Side.LEFT) {
@@ -130,8 +130,12 @@ final class SurveyStartText {
     reading("toe = " + THRICE, "degrees, this wheel, toe-in positive");
   }
 
+  private static String optional(boolean optional) {
+    return optional ? ", only with a camber bolt" : "";
+  }
+
   private static String named(WorksheetPoint point) {
-    return point.sign() + " " + point.words();
+    return point.sign() + " " + point.words() + optional(point.isOptional());
   }
 
   private static String tape(WorksheetPlan.Tape tape, String other) {

@@ -27,7 +27,6 @@ final class WorksheetStart {
   static List<Page> cautions(WorksheetHead head) {
     TextPage page = new TextPage(head);
     page.add(caution(page.columnMm()), 0, false);
-    page.add(new Form.Row(List.of(), 1), 0, false);
     heading(page, "THE CAR AS IT STANDS");
     double wide = page.columnMm();
     double quarter = wide / 4;

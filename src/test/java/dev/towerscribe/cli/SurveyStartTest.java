@@ -149,7 +149,7 @@ class SurveyStartTest {
     }
     List<String> inFile = new ArrayList<>();
     Matcher rows =
-        Pattern.compile("(?m)length = .*# ([LRX][0-9]+)$")
+        Pattern.compile("(?m)length = .*# ([LRX][0-9]+)(?:, .*)?$")
             .matcher(SurveyStartText.of(LengthUnit.MM));
     while (rows.find()) {
       inFile.add(rows.group(1));
