@@ -369,7 +369,8 @@ public final class DrilledPage {
   private Cell sure(Optional<Double> mm, double sdMm, boolean tooLittle) {
     return mm.map(
             value ->
-                new Cell(lengths.figure(value), tooLittle ? SHORT : "+/- " + lengths.figure(sdMm)))
+                new Cell(
+                    lengths.figure(value), tooLittle ? SHORT : "\u00B1 " + lengths.figure(sdMm)))
         .orElse(Cell.of("-"));
   }
 
