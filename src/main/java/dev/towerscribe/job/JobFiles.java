@@ -5,11 +5,11 @@ import java.util.Optional;
 
 /** Tells job files from the other files that lie beside them. */
 public final class JobFiles {
-  /** Every job has these; no plate, survey, visit or readings file has any of them at its top. */
-  private static final List<String> OF_A_JOB = List.of("tower", "mount", "plate");
-
-  /** A job may give these for each side alone; a survey knows sides, too, but not these. */
-  private static final List<String> OF_A_SIDE = List.of("mount", "plate");
+  /**
+   * Every job has these, for both sides or for each; no plate, survey, visit or readings file has
+   * them, nor have the tables that a survey makes for a job.
+   */
+  private static final List<String> OF_A_JOB = List.of("mount", "plate");
 
   private JobFiles() {}
 
@@ -26,7 +26,7 @@ public final class JobFiles {
         TomlText.decode(bytes, "", faults).flatMap(text -> TomlText.parse(text, "", faults));
     return toml.isPresent()
         && OF_A_JOB.stream().noneMatch(toml.get()::has)
-        && OF_A_SIDE.stream()
+        && OF_A_JOB.stream()
             .noneMatch(k -> toml.get().has("left", k) || toml.get().has("right", k));
   }
 }

@@ -22,7 +22,9 @@ import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The walk-through shows pages as they are made today, and tells of commands that the samples run. */
+/**
+ * The walk-through shows pages as they are made today, and tells of commands that the samples run.
+ */
 class WalkthroughTest {
   private static final Path TEXT = Path.of("docs/walkthrough.md");
   private static final Path PICTURES = Path.of("docs/figures/walkthrough");
@@ -57,8 +59,8 @@ class WalkthroughTest {
   }
 
   /**
-   * Runs what stands in blocks of commands, in order, in one empty folder; every line shown in a block
-   * of text must be a line of what the commands since the last such block said.
+   * Runs what stands in blocks of commands, in order, in one empty folder; every line shown in a
+   * block of text must be a line of what the commands since the last such block said.
    */
   @Test
   void commandsRunAndSayWhatIsShown() throws IOException {

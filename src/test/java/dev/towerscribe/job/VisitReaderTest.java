@@ -180,6 +180,12 @@ class VisitReaderTest {
           .as(name)
           .isEqualTo(name.startsWith("plates/"));
     }
+    for (String name : Templates.readings()) {
+      assertThat(JobFiles.isOfAnotherKind(Templates.text(name).getBytes(UTF_8))).as(name).isTrue();
+    }
+    // What a survey writes has a job's tables, but not those of the work.
+    assertThat(JobFiles.isOfAnotherKind("[tower]\nsheet = 1.4\n[strut]\n".getBytes(UTF_8)))
+        .isTrue();
     assertThat(JobFiles.isOfAnotherKind("= = =".getBytes(UTF_8))).isFalse();
   }
 }
