@@ -1,6 +1,7 @@
 package dev.towerscribe.survey;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.hipparchus.special.Erf;
@@ -38,6 +39,12 @@ final class Snooping {
   private static final double RIVAL = 6;
 
   private static final double HIDES = 0.5 + 1e-9;
+
+  /** Past so many standard deviations straight lines may mislead. */
+  private static final double COARSE = 10;
+
+  /** So many suspects of a coarse slip are tried. */
+  private static final int MOST_TRIED = 12;
 
   private final Network net;
   private final List<Entry> entries;
@@ -111,6 +118,14 @@ final class Snooping {
             placed, out.stream().map(o -> told(o, placed.adjustment())).toList(), scattered, limit);
       }
       Suspect s = worst.get();
+      List<Entry> rivals;
+      if (Math.abs(s.deviations()) > COARSE) {
+        Tried tried = tried(placed.adjustment());
+        s = tried.suspect();
+        rivals = tried.rivals();
+      } else {
+        rivals = rivals(placed.adjustment(), s);
+      }
       Entry entry = entries.get(s.entry());
       if (s.reading() != Suspect.ALL && contradicted(placed.adjustment(), s)) {
         double n = entry.count();
@@ -126,13 +141,63 @@ final class Snooping {
               all ? Optional.empty() : Optional.of(entry.numbers().get(s.reading())),
               s.excess(),
               limit * s.sd(),
-              rivals(placed.adjustment(), s)));
-      if (all) {
-        entries.remove(s.entry());
-      } else {
-        entries.set(s.entry(), entry.without(s.reading()));
+              rivals));
+      List<Entry> left = without(s);
+      entries.clear();
+      entries.addAll(left);
+    }
+  }
+
+  private List<Entry> without(Suspect s) {
+    List<Entry> left = new ArrayList<>(entries);
+    if (s.reading() == Suspect.ALL) {
+      left.remove(s.entry());
+    } else {
+      left.set(s.entry(), left.get(s.entry()).without(s.reading()));
+    }
+    return left;
+  }
+
+  /** What came of trying. */
+  private record Tried(Suspect suspect, List<Entry> rivals) {}
+
+  /**
+   * A coarse slip bends the whole network, and what is reckoned along straight lines may point at a
+   * neighbour. So the worst suspects are left out in turn and all is solved again: the one whose
+   * absence makes the rest agree best is wrong.
+   */
+  private Tried tried(Adjustment a) {
+    List<Suspect> suspects = new ArrayList<>();
+    for (int i = 0; i < entries.size(); i++) {
+      suspects.addAll(suspects(a, i));
+    }
+    suspects.sort(Comparator.comparingDouble(s -> -Math.abs(s.deviations())));
+    List<Suspect> worst = suspects.subList(0, Math.min(MOST_TRIED, suspects.size()));
+    double[] misfit = new double[worst.size()];
+    int best = 0;
+    for (int i = 0; i < misfit.length; i++) {
+      Suspect s = worst.get(i);
+      Adjustment left = Placing.solve(net, without(s)).adjustment();
+      boolean all = s.reading() == Suspect.ALL;
+      // Readings that agree with each other must not make their entry the better one to leave out.
+      misfit[i] = left.squares() + (all ? entries.get(s.entry()).reading().scatter() : 0);
+      if (left.unfixed().size() > a.unfixed().size()) {
+        misfit[i] = Double.POSITIVE_INFINITY;
+      }
+      best = misfit[i] < misfit[best] ? i : best;
+    }
+    List<Entry> rivals = new ArrayList<>();
+    Suspect chosen = worst.get(best);
+    for (int i = 0; i < misfit.length; i++) {
+      Suspect other = worst.get(i);
+      boolean near = misfit[i] - misfit[best] < RIVAL;
+      if (near && other.entry() == chosen.entry() && other.reading() == Suspect.ALL) {
+        chosen = other;
+      } else if (near && other.entry() != chosen.entry() && other.reading() == Suspect.ALL) {
+        rivals.add(entries.get(other.entry()));
       }
     }
+    return new Tried(chosen, rivals);
   }
 
   /** What was set aside, against what the readings that are left make of it. */
