@@ -12,9 +12,7 @@ import dev.towerscribe.model.StrutPoints;
 import dev.towerscribe.model.Visit;
 import dev.towerscribe.model.WheelVisit;
 import dev.towerscribe.quantity.Angle;
-import dev.towerscribe.quantity.LengthUnit;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -51,18 +49,9 @@ public final class VisitReader {
    */
   public Visit parse(byte[] bytes, Job job) throws JobRejected {
     Faults faults = new Faults();
-    Optional<String> text = TomlText.decode(bytes, "", faults);
-    faults.throwIfAny();
-    Optional<TomlText> toml = TomlText.parse(text.orElseThrow(), "", faults);
-    faults.throwIfAny();
-    Optional<LengthUnit> unit = FileHead.unit(toml.orElseThrow());
-    Node.Table root = toml.get().table("", unit, faults);
-    TableReader top = new TableReader(root, faults, printable);
-    if (!FileHead.readFormat(top)) {
-      faults.throwIfAny();
-    }
+    TableReader top = FileHead.open(bytes, faults, printable);
     FileHead.readUnits(top);
-    Optional<LocalDate> date = date(top);
+    Optional<LocalDate> date = FileHead.neededDate(top);
     Optional<String> words = top.label("visit", Limits.PHRASE, "");
     Optional<String> bay = Said.label(top, "bay", Limits.PHRASE);
     Optional<BayDoubt> doubt = top.tableOrEmpty("doubt").flatMap(VisitReader::doubt);
@@ -82,22 +71,6 @@ public final class VisitReader {
     faults.throwIfAny();
     return new Visit(
         date.orElseThrow(), words.orElseThrow(), bay, doubt.orElseThrow(), Map.copyOf(wheels));
-  }
-
-  private static Optional<LocalDate> date(TableReader top) {
-    String limit = "a date, YYYY-MM-DD";
-    Optional<String> text = top.string("date", limit);
-    try {
-      Optional<LocalDate> date = text.map(LocalDate::parse);
-      if (date.isPresent() && (date.get().getYear() < 1900 || date.get().getYear() > 2200)) {
-        top.fault("date", limit, "Check the year.");
-        return Optional.empty();
-      }
-      return date;
-    } catch (DateTimeParseException e) {
-      top.fault("date", limit, "Write the year first, then month and day.");
-      return Optional.empty();
-    }
   }
 
   private static Optional<BayDoubt> doubt(TableReader d) {
