@@ -187,12 +187,14 @@ public final class Ruler {
     lines.add(
         "2  From cross to cross, corner to corner: "
             + Measures.length(diagonal, units)
-            + ". Off by more than 1 mm while both bars are right: the print is skewed; do not use it.");
+            + ". Off by more than 1 mm while both bars are right: the print is skewed.");
     lines.add("3  The circle: 100.0 mm both ways, between the middles of its line.");
     if (scale.isTrue()) {
       double printed = across - EXAMPLE_SHORT_MM;
       lines.add(
-          "4  Not right? Write printed / nominal into the job file and make the pack again."
+          "4  Not right? Give all three to the program: towerscribe ruler --measured, with --bars "
+              + bars(across, along, units)
+              + ", --job and --write; then print again. By hand, without skew: printed / nominal."
               + " If the bar across measures "
               + Numbers.fixed(printed, 1)
               + " mm: "
@@ -216,9 +218,7 @@ public final class Ruler {
                       + skew(scale)
                       + "\u00b0: the bars and the crosses must now be right. If not, give the"
                       + " readings to: towerscribe ruler --measured, with --bars "
-                      + Numbers.plain(units.fromMm(across), 3)
-                      + ","
-                      + Numbers.plain(units.fromMm(along), 3)
+                      + bars(across, along, units)
                       + " and --job. Now in the job:"));
     }
     y = paragraphs(items, left, y, room, lines);
@@ -280,6 +280,11 @@ public final class Ruler {
 
   private static String skew(PrintScale scale) {
     return Numbers.plain(scale.skew().degrees(), 3);
+  }
+
+  /** The bars' lengths as the program wants them. */
+  private static String bars(double across, double along, LengthUnit units) {
+    return Numbers.plain(units.fromMm(across), 3) + "," + Numbers.plain(units.fromMm(along), 3);
   }
 
   private static void label(List<Item> items, Vec2 middle) {
