@@ -76,6 +76,9 @@ final class DrilledCommand implements Command {
 
   @Override
   public int run(ParseResult given, Context context) throws IOException, JobRejected, Refusal {
+    if (given.hasMatchedOption("--paper") && !given.hasMatchedOption("-o")) {
+      throw new Refusal(Exit.WRONG_USE, "--paper goes with -o only");
+    }
     Path path = context.path(given.matchedPositionalValue(0, ""));
     String readingsFile = given.matchedPositionalValue(1, "");
     LoadedJob loaded = LoadedJob.load(path, List.of());

@@ -104,9 +104,13 @@ final class DrilledText {
   private void fit(PlateFit fit) {
     text.line(fit.verdict().words());
     double slack = fit.mating().slackMm();
+    List<String> blocked = fit.mating().blocked();
     text.wrapped(
         "",
-        (slack < 0 ? "too little play by " : "to spare ")
+        (blocked.isEmpty()
+                ? ""
+                : "does not enter its hole: " + String.join(", ", blocked) + "; else ")
+            + (slack < 0 ? "too little play by " : "to spare ")
             + length(Math.abs(slack))
             + " +/- "
             + length(fit.slackSdMm())

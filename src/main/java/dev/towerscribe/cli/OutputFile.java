@@ -37,6 +37,27 @@ final class OutputFile {
   }
 
   /**
+   * Refuses, whatever was forced, to put a page over somebody's readings: a PDF takes the place of
+   * a PDF only, and nothing takes that of a record, which only grows.
+   */
+  private static void refuseAnotherKind(Path path, byte[] there, byte[] bytes) throws Refusal {
+    boolean record = path.getFileName().toString().endsWith(RecordFile.SUFFIX);
+    if (record || isPdf(bytes) && !isPdf(there)) {
+      throw new Refusal(
+          Exit.WRONG_USE,
+          path
+              + (record ? " is a record, which only grows" : " is no PDF")
+              + ": it was left alone, --force or not; name another file");
+    }
+  }
+
+  private static boolean isPdf(byte[] bytes) {
+    byte[] mark = {'%', 'P', 'D', 'F', '-'};
+    return bytes.length >= mark.length
+        && Arrays.equals(mark, 0, mark.length, bytes, 0, mark.length);
+  }
+
+  /**
    * Writes a file beside its place, reads it back, and moves it there.
    *
    * @param context how files are written
@@ -44,7 +65,7 @@ final class OutputFile {
    * @param bytes its content
    * @param force whether a different file there may be replaced
    * @throws IOException if it cannot be written
-   * @throws Refusal if a different file is there
+   * @throws Refusal if a different file is there, or one that is never replaced
    */
   static void write(Context context, Path path, byte[] bytes, boolean force)
       throws IOException, Refusal {
@@ -60,6 +81,7 @@ final class OutputFile {
         throw new Refusal(
             Exit.FILES, path + " is there already and was left alone; --force replaces it");
       }
+      refuseAnotherKind(path, ops.read(path), bytes);
     }
     Path part = path.resolveSibling("." + path.getFileName() + HALF_WRITTEN);
     try {

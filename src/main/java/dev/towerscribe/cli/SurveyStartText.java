@@ -66,13 +66,19 @@ final class SurveyStartText {
         "units = \"" + units.symbol() + "\"",
         "sides = [\"left\", \"right\"]",
         "",
-        "# Marks on the middle line: [fore, left, up]. B is where the lines cross.",
+        "# Marks on the middle line: [fore, left, up]. B is where the lines cross. A mark left behind",
+        "# its hash is no known place: tapes from it then count for nothing.",
         "station = [");
     for (WorksheetMark mark : WorksheetMark.values()) {
       String fore = mark.foreSign() == 0 ? "0.0" : (mark.foreSign() < 0 ? "-" : "") + GAP;
       String up = mark.isOnFloor() ? "0.0" : GAP;
-      reading(
-          "{ name = \"" + mark.key() + "\", at = [" + fore + ", 0.0, " + up + "] },", mark.words());
+      String line = "{ name = \"" + mark.key() + "\", at = [" + fore + ", 0.0, " + up + "] },";
+      // Where the lines cross there is nothing to read.
+      if (line.contains(GAP)) {
+        reading(line, mark.words());
+      } else {
+        line("  " + line + "   # " + mark.words());
+      }
     }
     line("]");
   }

@@ -29,13 +29,16 @@ import java.util.Set;
 
 /** Puts one drilled tower together: network, fit, mount, edges, and what is to be said of them. */
 final class DrilledSolver {
+  /** A check of the plate's own holes, which no drilling of the tower changes. */
+  private static final String OF_PLATE = "edge-plate";
+
   /** Checks of the plan about holes: these are made of the drilled ones instead. */
   private static final Set<String> OF_HOLES =
       Set.of(
           "edge-cut",
           "edge-land",
           "edge-landmark",
-          "edge-plate",
+          OF_PLATE,
           "seat-land",
           "seat-cut",
           "keep-out",
@@ -214,7 +217,7 @@ final class DrilledSolver {
                         f.planned().bolt(), f.at(), f.diameterMm(), f.planned().drillsMm()))
             .toList();
     Layout.holeChecks(planned, drilled, asDrilled.get().mount(), job.job().units()).stream()
-        .filter(f -> f.severity() != Severity.NOTE)
+        .filter(f -> f.severity() != Severity.NOTE && !check(f).equals(OF_PLATE))
         .filter(f -> worse(f) || OF_HOLES.contains(check(f)) && f.isStop())
         .forEach(findings::again);
     SideLayout moved =

@@ -18,6 +18,9 @@ final class HoleFitChecks {
   private final DrilledSide side;
   private final DrilledFindings findings;
 
+  /** A difference that figures of two decimals show as none. */
+  private static final double AS_DRAWN_MM = 0.005;
+
   HoleFitChecks(DrilledSide side, DrilledFindings findings) {
     this.side = side;
     this.findings = findings;
@@ -79,9 +82,11 @@ final class HoleFitChecks {
               + " is "
               + findings.length(mm)
               + " wide, "
-              + findings.length(Math.abs(off))
-              + (off < 0 ? " less" : " more")
-              + " than drawn.");
+              + (Math.abs(off) < AS_DRAWN_MM
+                  ? "as drawn."
+                  : findings.length(Math.abs(off))
+                      + (off < 0 ? " less" : " more")
+                      + " than drawn."));
     }
   }
 

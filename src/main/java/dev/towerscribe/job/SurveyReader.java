@@ -1,5 +1,6 @@
 package dev.towerscribe.job;
 
+import dev.towerscribe.finding.Fault;
 import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.model.Side;
@@ -80,7 +81,26 @@ public final class SurveyReader {
     top.leave("left", "right");
     top.close();
     faults.throwIfAny();
+    if (read.values().stream().allMatch(SurveyReader::isEmpty)) {
+      faults.add(
+          new Fault(
+              "",
+              "no reading at all",
+              "at least one reading",
+              "Take the hashes off the lines that were read, and put the figures in."));
+      faults.throwIfAny();
+    }
     return new Survey(title.orElseThrow(), date, unit.orElseThrow(), stations, read);
+  }
+
+  private static boolean isEmpty(SurveySide s) {
+    return s.plots().isEmpty()
+        && s.heights().isEmpty()
+        && s.tapes().isEmpty()
+        && s.tyreRadius().isEmpty()
+        && s.camber().isEmpty()
+        && s.toe().isEmpty()
+        && s.tower().isEmpty();
   }
 
   private static List<Side> sides(TableReader top) {

@@ -164,7 +164,9 @@ final class Explain {
             + " of "
             + n
             + (n == 1 ? " figure." : " figures."));
-    if (side.isPresent() && !already.isEmpty()) {
+    // Where what the work changed is off as well, it is not cleared by what was off before.
+    boolean changed = own.stream().anyMatch(c -> c.stage() == Stage.CHANGE);
+    if (side.isPresent() && !already.isEmpty() && !changed) {
       say.add(
           "Already off in the same way before the work: "
               + String.join("; ", already.stream().map(this::told).toList())

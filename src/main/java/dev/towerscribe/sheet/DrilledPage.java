@@ -123,6 +123,15 @@ public final class DrilledPage {
       PlateFit fit = side.fit().get();
       title = fit.verdict().words();
       double slack = fit.mating().slackMm();
+      List<String> blocked = fit.mating().blocked();
+      if (!blocked.isEmpty()) {
+        lines.addAll(
+            Fragments.lines(
+                "Does not enter its hole: " + String.join(", ", blocked) + ".",
+                Type.HEADING,
+                inside,
+                0));
+      }
       lines.addAll(
           Fragments.lines(
               (slack < 0 ? "Too little play by " : "To spare: ")

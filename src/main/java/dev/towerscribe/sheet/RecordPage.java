@@ -106,11 +106,10 @@ public final class RecordPage {
 
   private List<Page> pages() {
     Visit visit = record.visit();
-    String words =
-        visit.words() + visit.bay().map(b -> (visit.words().isEmpty() ? "" : "; ") + b).orElse("");
-    if (!words.isEmpty()) {
-      page.paragraph(words, Type.HEADING);
+    if (!visit.words().isEmpty()) {
+      page.paragraph(visit.words(), Type.HEADING);
     }
+    visit.bay().ifPresent(b -> page.paragraph("Bay: " + b, spacing.cap()));
     source.remarks().forEach(r -> page.paragraph("NOTE: " + r + ".", spacing.cap()));
     accepted();
     page.table(figures(), GAP);
@@ -118,6 +117,12 @@ public final class RecordPage {
         "Degrees \u00b1 one standard deviation. sd: the difference over that of both together; ! if"
             + " more than 2. Signs as in the job.",
         Type.SMALL);
+    if (record.findings().stream().anyMatch(f -> f.id().endsWith(".record-estimate"))) {
+      page.paragraph(
+          "Predicted without \u00b1: an ESTIMATE from the measured axis. What is outside may be the"
+              + " estimate's.",
+          spacing.cap());
+    }
     places();
     aims();
     page.band("What the differences say");

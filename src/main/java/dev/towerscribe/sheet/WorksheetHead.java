@@ -72,7 +72,7 @@ record WorksheetHead(
 
   private String foot() {
     return "Lengths in "
-        + units.symbol()
+        + (units == LengthUnit.INCH ? "inches" : units.symbol())
         + ". Certifies nothing: law and vehicle maker come first. Not to scale.";
   }
 

@@ -49,7 +49,7 @@ public final class JobTables {
     result.survey().date().ifPresent(d -> comment("of " + d));
     comment(
         "These tables take the place of [tower] and [strut] of a job file in "
-            + unit.symbol()
+            + (unit == LengthUnit.INCH ? "inches" : unit.symbol())
             + ",");
     comment(
         "[[tower.landmark]] and plus_minus among them. Leave what is not surveyed as it is there:");

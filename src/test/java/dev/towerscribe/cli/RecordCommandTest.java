@@ -249,7 +249,7 @@ class RecordCommandTest {
         .startsWith("b.toml,\"'=Wren \"\"B\"\", road and track days\",1,2026-12-03,whole,")
         .contains(",-0.85,-1.46,");
 
-    write("jobs/c.toml", "title = \"broken\"\n[tower]\nopening = 3\n");
+    write("jobs/c.toml", "title = \"broken\"\n[tower]\nopening = 3\n[mount]\n");
     write("jobs/d.toml", "not toml at all");
     write("jobs/orphan.record.txt", Files.readString(directory.resolve("jobs/b.record.txt")));
     assertThat(run("--list", "jobs", "--csv", "-o", "list.csv")).isEqualTo(Exit.FILES);

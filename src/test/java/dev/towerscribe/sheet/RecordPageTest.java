@@ -95,7 +95,8 @@ class RecordPageTest {
       List<Page> pages = demo(paper);
       assertThat(pages).hasSize(1);
       assertThat(PageRules.words(pages))
-          .contains("Alignment record, visit 1", "first alignment after fitting; Invented Bay")
+          .contains(
+              "Alignment record, visit 1", "first alignment after fitting", "Bay: Invented Bay")
           .contains("LEFT predicted", "RIGHT measured", "5.28\u00b10.27", "!6.9")
           .contains("setting 16 mm, rotation 55.0 deg", "Aims: caster 5.5 to 6 deg")
           .contains("Would explain it", "Check the torque")
