@@ -43,11 +43,21 @@ class ArchitectureTest {
     MAY_IMPORT.put("part", plus(base, "layout"));
     MAY_IMPORT.put("survey", base);
     MAY_IMPORT.put("drilled", plus(base, "layout"));
+    MAY_IMPORT.put("record", plus(base, "alignment"));
     MAY_IMPORT.put("strength", plus(base, "layout"));
     MAY_IMPORT.put("drawing", Set.of("geometry", "quantity"));
     MAY_IMPORT.put(
         "sheet",
-        plus(base, "layout", "alignment", "placement", "part", "drilled", "strength", "drawing"));
+        plus(
+            base,
+            "layout",
+            "alignment",
+            "placement",
+            "part",
+            "drilled",
+            "record",
+            "strength",
+            "drawing"));
     for (String format : Set.of("pdf", "svg", "dxf", "step")) {
       MAY_IMPORT.put("writer." + format, Set.of("drawing", "geometry", "quantity"));
     }

@@ -42,6 +42,15 @@ final class Console {
   }
 
   /**
+   * Data for other programs, byte for byte.
+   *
+   * @param text free of what a terminal would obey, lines ended as their format wants
+   */
+  void data(String text) {
+    out.print(text);
+  }
+
+  /**
    * A message about what went on or went wrong.
    *
    * @param line words without line end

@@ -5,7 +5,10 @@ final class Exit {
   /** The command did what it was asked. */
   static final int DONE = 0;
 
-  /** The job was understood and has a stop finding that was not accepted. */
+  /**
+   * The job was understood and has a stop finding that was not accepted; or readings of a print
+   * were understood, and no printer can be so far off.
+   */
   static final int STOPPED = 1;
 
   /** Wrong use or bad input; nothing was written. */

@@ -33,6 +33,12 @@ interface FileOps {
   /** Writes a file anew and sends it to the disk. Not atomic: an end half-way leaves part of it. */
   void write(Path path, byte[] bytes) throws IOException;
 
+  /**
+   * Adds bytes at a file's end, making the file if there is none, and sends it to the disk. Not
+   * atomic: an end half-way leaves part of them there; what was there before is never touched.
+   */
+  void append(Path path, byte[] bytes) throws IOException;
+
   byte[] read(Path path) throws IOException;
 
   /** Moves a file within one file system, replacing the target, wholly or not at all. */
@@ -79,6 +85,22 @@ interface FileOps {
               StandardOpenOption.CREATE,
               StandardOpenOption.TRUNCATE_EXISTING,
               StandardOpenOption.WRITE)) {
+        ByteBuffer rest = ByteBuffer.wrap(bytes);
+        while (rest.hasRemaining()) {
+          channel.write(rest);
+        }
+        channel.force(true);
+      }
+    }
+
+    @Override
+    public void append(Path path, byte[] bytes) throws IOException {
+      try (FileChannel channel =
+          FileChannel.open(
+              path,
+              StandardOpenOption.CREATE,
+              StandardOpenOption.APPEND,
+              LinkOption.NOFOLLOW_LINKS)) {
         ByteBuffer rest = ByteBuffer.wrap(bytes);
         while (rest.hasRemaining()) {
           channel.write(rest);

@@ -17,6 +17,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -118,6 +119,15 @@ record LoadedJob(JobLayout layout, JobAlignment alignment, Set<String> accepted,
       throw e;
     } catch (IOException e) {
       throw new IOException(path + ": cannot be read: " + e.getMessage(), e);
+    }
+  }
+
+  /** The text of a plate file; empty if it cannot be read, which the job's reader then reports. */
+  static Optional<String> plateFile(Path path) {
+    try {
+      return Optional.of(Files.readString(path, StandardCharsets.UTF_8));
+    } catch (IOException e) {
+      return Optional.empty();
     }
   }
 }

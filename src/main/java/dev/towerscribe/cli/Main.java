@@ -49,6 +49,8 @@ public final class Main {
     COMMANDS.put("place", PlaceCommand::new);
     COMMANDS.put("drawing", DrawingCommand::new);
     COMMANDS.put("pack", PackCommand::new);
+    COMMANDS.put("drilled", DrilledCommand::new);
+    COMMANDS.put("record", RecordCommand::new);
     COMMANDS.put("ruler", RulerCommand::new);
   }
 

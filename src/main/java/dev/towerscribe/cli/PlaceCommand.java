@@ -212,7 +212,7 @@ final class PlaceCommand implements Command {
           new JobReader(Lettering::canWrite)
               .parse(
                   new String(text, StandardCharsets.UTF_8),
-                  name -> plateFile(target.resolveSibling(name)));
+                  name -> LoadedJob.plateFile(target.resolveSibling(name)));
       if (again.equals(job.with(offer.mount())) && Layouts.of(again).layout().stops().isEmpty()) {
         return;
       }
@@ -227,14 +227,6 @@ final class PlaceCommand implements Command {
         List.of(
             "nothing was written: the job did not read back as the offer that was chosen",
             Main.PLEASE_REPORT));
-  }
-
-  private static Optional<String> plateFile(Path path) {
-    try {
-      return Optional.of(Files.readString(path, StandardCharsets.UTF_8));
-    } catch (IOException e) {
-      return Optional.empty();
-    }
   }
 
   private static void map(LoadedJob loaded, Placements.Found found, Context context, Path directory)

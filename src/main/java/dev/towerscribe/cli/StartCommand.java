@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 
@@ -31,7 +32,10 @@ final class StartCommand implements Command {
 
   @Override
   public int run(ParseResult given, Context context) throws IOException, Refusal {
-    List<String> jobs = Templates.names().stream().filter(n -> !isPlate(n)).toList();
+    List<String> jobs =
+        Stream.concat(Templates.names().stream(), Templates.readings().stream())
+            .filter(n -> !isPlate(n))
+            .toList();
     if (given.hasMatchedOption("--list")) {
       jobs.forEach(name -> context.console().say(bare(name)));
       return Exit.DONE;
@@ -60,8 +64,18 @@ final class StartCommand implements Command {
         writePlate(context, path.resolveSibling(plate), plate);
       }
     }
-    console.say("put your measurements in, then: towerscribe check " + file);
+    console.say(
+        Templates.readings().contains(name)
+            ? "put your readings in, then: towerscribe " + reads(name) + file
+            : "put your measurements in, then: towerscribe check " + file);
     return Exit.DONE;
+  }
+
+  /** The command that takes a file of readings, up to the file's name. */
+  private static String reads(String name) {
+    return name.contains("survey")
+        ? "survey "
+        : (name.contains("drilled") ? "drilled JOB " : "record JOB ");
   }
 
   /** A plate file of that name may serve other jobs already, so it is never replaced. */

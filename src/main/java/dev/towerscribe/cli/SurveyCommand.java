@@ -15,6 +15,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import picocli.CommandLine.Model.CommandSpec;
@@ -32,16 +33,37 @@ final class SurveyCommand implements Command {
                 + " each with its +/-. Names readings that cannot be right, readings that nothing"
                 + " checks and points that nothing fixes. Ends with 1 while a stop finding stands.",
             "",
+            "Without FILE: --worksheet writes the page to measure a car by, --start the empty file.",
+            "",
             "Example: towerscribe survey wren-survey.toml -o wren-tables.toml")
+        .addOption(Options.flag("--worksheet", "Write the worksheet as a PDF, to fill in by hand."))
+        .addOption(
+            Options.flag("--start", "Write an empty survey file, its lines as on the worksheet."))
         .addOption(
             Options.flag("--json", "Print the results as one JSON object, in mm and degrees."))
         .addOption(
             Options.text(
                 "FILE",
                 "Write [strut] and [tower], for pasting into a job file, to this file. Not written"
-                    + " while a stop finding stands.",
+                    + " while a stop finding stands. Of the worksheet and the empty file: where to; "
+                    + SurveyWorksheet.DEFAULT_FILE
+                    + " or "
+                    + SurveyStart.DEFAULT_FILE
+                    + " if not given.",
                 "-o",
                 "--output"))
+        .addOption(
+            Options.text(
+                "PAPER",
+                "Paper size of the worksheet: "
+                    + String.join(", ", PaperOption.words())
+                    + ". A4 if not given.",
+                "--paper"))
+        .addOption(
+            Options.text(
+                "UNITS",
+                "Unit of all lengths of the worksheet or the empty file, mm or in; mm if not given.",
+                "--units"))
         .addOption(Options.flag("--force", "Replace a file that is there already."))
         .addOption(
             OptionSpec.builder("--accept")
@@ -57,8 +79,8 @@ final class SurveyCommand implements Command {
             PositionalParamSpec.builder()
                 .paramLabel("FILE")
                 .type(String.class)
-                .required(true)
-                .arity("1")
+                .required(false)
+                .arity("0..1")
                 .index("0")
                 .description("The survey file (TOML).")
                 .build());
@@ -66,7 +88,53 @@ final class SurveyCommand implements Command {
 
   @Override
   public int run(ParseResult given, Context context) throws IOException, Refusal {
-    Path path = context.path(given.matchedPositionalValue(0, ""));
+    Optional<String> file = Optional.ofNullable(given.matchedPositionalValue(0, null));
+    boolean worksheet = given.hasMatchedOption("--worksheet");
+    boolean start = given.hasMatchedOption("--start");
+    refuseMixed(given, file.isPresent(), worksheet, start);
+    if (worksheet) {
+      return SurveyWorksheet.run(given, context);
+    }
+    return start ? SurveyStart.run(given, context) : survey(file.orElseThrow(), given, context);
+  }
+
+  /** One of three things at a time, and no option that says nothing to it. */
+  private static void refuseMixed(ParseResult given, boolean file, boolean worksheet, boolean start)
+      throws Refusal {
+    List<String> asked = new ArrayList<>();
+    if (file) {
+      asked.add("a survey file");
+    }
+    if (worksheet) {
+      asked.add("--worksheet");
+    }
+    if (start) {
+      asked.add("--start");
+    }
+    List<String> lines = new ArrayList<>();
+    if (asked.size() != 1) {
+      lines.add("give one of a survey file, --worksheet and --start");
+    }
+    if (!worksheet && given.hasMatchedOption("--paper")) {
+      lines.add("--paper goes with --worksheet only");
+    }
+    if (file && given.hasMatchedOption("--units")) {
+      lines.add("--units goes with --worksheet and --start; a survey file says its own");
+    }
+    for (String option : List.of("--json", "--accept")) {
+      if (!file && given.hasMatchedOption(option)) {
+        lines.add(option + " goes with a survey file only");
+      }
+    }
+    if (!lines.isEmpty()) {
+      lines.add("see: towerscribe survey --help");
+      throw new Refusal(Exit.WRONG_USE, lines);
+    }
+  }
+
+  private static int survey(String file, ParseResult given, Context context)
+      throws IOException, Refusal {
+    Path path = context.path(file);
     Survey survey = read(path);
     SurveyResult result = Surveys.of(survey);
     Set<String> accepted = new TreeSet<>(given.matchedOptionValue("--accept", List.<String>of()));

@@ -121,6 +121,14 @@ final class SurveyJson {
       json.endObject();
     }
     json.endArray();
+    t.datum()
+        .ifPresent(
+            d -> {
+              json.key("landmarks_together").beginObject();
+              json.key("turned").value(Math.toDegrees(d.turnSd()));
+              json.key("shifted").value(d.shiftSdMm());
+              json.key("each").value(d.landmarkSdMm()).endObject();
+            });
     json.key("straightedges").beginArray();
     for (TowerResult.Line l : t.lines()) {
       json.beginObject().key("name").value(l.name());

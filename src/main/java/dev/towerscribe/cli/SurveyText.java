@@ -186,6 +186,16 @@ final class SurveyText {
               fine(h.diameter().sd())));
     }
     text.table(rows);
+    t.datum()
+        .ifPresent(
+            d ->
+                text.line(
+                    "  of these +/-, all landmarks turned together: "
+                        + Numbers.fixed(Math.toDegrees(d.turnSd()), 2)
+                        + " deg, shifted together: "
+                        + fine(d.shiftSdMm())
+                        + "; each by itself: "
+                        + fine(d.landmarkSdMm())));
   }
 
   private void readings() {

@@ -22,7 +22,24 @@ public final class ReadBack {
   /** Decimals of lengths in messages: a tenth of the tolerance shows. */
   private static final int DECIMALS = 3;
 
-  private record Round(Vec2 centre, double acrossMm, double alongMm) {}
+  /** The ellipse of all c + q with q' S^-1 q = 1, S being (xx, xy; xy, yy) in mm2. */
+  private record Round(Vec2 centre, double xx, double xy, double yy) {
+    double longestMm() {
+      return Math.sqrt((xx + yy) / 2 + Math.hypot((xx - yy) / 2, xy));
+    }
+
+    double shortestMm() {
+      // By the product of both, as a difference would lose digits where one is far the smaller.
+      return Math.sqrt(xx * yy - xy * xy) / longestMm();
+    }
+
+    /** How many times as far from the centre a point is as the ellipse in its direction. */
+    double times(Vec2 p) {
+      double x = p.x() - centre.x();
+      double y = p.y() - centre.y();
+      return Math.sqrt((yy * x * x - 2 * xy * x * y + xx * y * y) / (xx * yy - xy * xy));
+    }
+  }
 
   private record Straight(Vec2 from, Vec2 to) {}
 
@@ -30,22 +47,24 @@ public final class ReadBack {
   private final List<Straight> straights = new ArrayList<>();
 
   /**
-   * Takes in a closed curved outline. Counts as a circle, or as an ellipse upright on the page, if
-   * all its points lie on one and go round it once; else it is passed over.
+   * Takes in a closed curved outline. Counts as a circle or an ellipse if all its points lie on one
+   * and go round it once; else it is passed over.
    *
    * @param points points along the outline, at least eight; the first need not be repeated
    * @param visible what shows of the page there; an outline wholly outside is passed over
    */
-  public void outline(List<Vec2> points, Box visible) {
+  public void outline(List<Vec2> points, Seen visible) {
     Round round = fit(points);
     if (round != null && isOn(points, round) && goesRoundOnce(points, round.centre)) {
+      double across = Math.sqrt(round.xx);
+      double along = Math.sqrt(round.yy);
       Box around =
           new Box(
-              round.centre.x() - round.acrossMm,
-              round.centre.y() - round.alongMm,
-              round.centre.x() + round.acrossMm,
-              round.centre.y() + round.alongMm);
-      if (around.meets(visible)) {
+              round.centre.x() - across,
+              round.centre.y() - along,
+              round.centre.x() + across,
+              round.centre.y() + along);
+      if (visible.meets(around)) {
         rounds.add(round);
       }
     }
@@ -58,33 +77,38 @@ public final class ReadBack {
    * @param to other end
    * @param visible what shows of the page there; a line wholly outside is passed over
    */
-  public void line(Vec2 from, Vec2 to, Box visible) {
+  public void line(Vec2 from, Vec2 to, Seen visible) {
     Box around =
         new Box(
             Math.min(from.x(), to.x()),
             Math.min(from.y(), to.y()),
             Math.max(from.x(), to.x()),
             Math.max(from.y(), to.y()));
-    if (around.meets(visible)) {
+    if (visible.meets(around)) {
       straights.add(new Straight(from, to));
     }
   }
 
   /**
-   * Compares with what a page must show. Where a print scale is undone, a circle must have been
-   * written as the ellipse that the printer will make round.
+   * Compares with what a page must show. What was found is printed first, by the printer that the
+   * page is drawn for, and must come out as the proofs say: there an ellipse must become round.
    *
    * @param page the page and its proofs
    * @return one line for each thing missing or out of place by more than {@link
    *     Tolerances#READ_BACK_MM}; empty if all is there
    */
   public List<String> compare(Page page) {
+    List<Round> circles = rounds.stream().map(r -> printed(page, r)).toList();
+    List<Straight> lines =
+        straights.stream()
+            .map(s -> new Straight(printed(page, s.from), printed(page, s.to)))
+            .toList();
     List<String> mismatches = new ArrayList<>();
     for (Proof proof : page.proofs()) {
       if (proof instanceof Proof.RoundHole hole) {
-        compareHole(page, hole, mismatches);
+        compareHole(page, hole, circles, mismatches);
       } else if (proof instanceof Proof.Bar bar) {
-        compareBar(page, bar, mismatches);
+        compareBar(page, bar, lines, mismatches);
       } else {
         throw new IllegalStateException("no way to prove " + proof);
       }
@@ -92,26 +116,49 @@ public final class ReadBack {
     return mismatches;
   }
 
-  /** Where a printed point lies in the file: the printer stretches about the paper's middle. */
-  private static Vec2 beforePrinting(Page page, Vec2 printed) {
-    double middleX = page.widthMm() / 2;
-    double middleY = page.heightMm() / 2;
-    return new Vec2(
-        middleX + (printed.x() - middleX) / page.scale().across(),
-        middleY + (printed.y() - middleY) / page.scale().along());
+  /**
+   * Where a point of the file comes out: the printer stretches both ways about the paper's middle,
+   * and a way along the paper leans over toward +x by the skew. The writers go the other way, so
+   * this shares nothing with them.
+   */
+  private static Vec2 printed(Page page, Vec2 drawn) {
+    Vec2 middle = new Vec2(page.widthMm() / 2, page.heightMm() / 2);
+    return middle.plus(printedWay(page, drawn.minus(middle)));
   }
 
-  private void compareHole(Page page, Proof.RoundHole hole, List<String> mismatches) {
-    Vec2 centre = beforePrinting(page, hole.centre());
-    double across = hole.radiusMm() / page.scale().across();
-    double along = hole.radiusMm() / page.scale().along();
+  private static Vec2 printedWay(Page page, Vec2 way) {
+    double along = way.y() * page.scale().along();
+    double lean = page.scale().skew().radians();
+    return new Vec2(
+        way.x() * page.scale().across() + along * Math.sin(lean), along * Math.cos(lean));
+  }
+
+  /** An ellipse S printed by the map A is A S A'. */
+  private static Round printed(Page page, Round drawn) {
+    Vec2 a = printedWay(page, new Vec2(1, 0));
+    Vec2 b = printedWay(page, new Vec2(0, 1));
+    return new Round(
+        printed(page, drawn.centre),
+        quadratic(drawn, a.x(), b.x(), a.x(), b.x()),
+        quadratic(drawn, a.x(), b.x(), a.y(), b.y()),
+        quadratic(drawn, a.y(), b.y(), a.y(), b.y()));
+  }
+
+  private static double quadratic(Round s, double x1, double y1, double x2, double y2) {
+    return s.xx * x1 * x2 + s.xy * (x1 * y2 + y1 * x2) + s.yy * y1 * y2;
+  }
+
+  private static void compareHole(
+      Page page, Proof.RoundHole hole, List<Round> circles, List<String> mismatches) {
     Round best = null;
     double least = Double.POSITIVE_INFINITY;
-    for (Round round : rounds) {
+    for (Round round : circles) {
       double off =
           Math.max(
-              round.centre.distanceTo(centre),
-              Math.max(Math.abs(round.acrossMm - across), Math.abs(round.alongMm - along)));
+              round.centre.distanceTo(hole.centre()),
+              Math.max(
+                  Math.abs(round.longestMm() - hole.radiusMm()),
+                  Math.abs(round.shortestMm() - hole.radiusMm())));
       if (off < least) {
         least = off;
         best = round;
@@ -122,25 +169,26 @@ public final class ReadBack {
       mismatches.add(
           where(page, hole.name())
               + "circle of radius "
-              + radii(across, along)
+              + radii(hole.radiusMm(), hole.radiusMm())
               + " about "
-              + text(centre)
-              + " not found; "
+              + text(hole.centre())
+              + " would not come out; "
               + (best == null
                   ? "there is no circle"
                   : "the likest has radius "
-                      + radii(best.acrossMm, best.alongMm)
+                      + radii(best.longestMm(), best.shortestMm())
                       + " about "
                       + text(best.centre)));
     }
   }
 
-  private void compareBar(Page page, Proof.Bar bar, List<String> mismatches) {
-    Vec2 from = beforePrinting(page, bar.from());
-    Vec2 to = beforePrinting(page, bar.to());
+  private static void compareBar(
+      Page page, Proof.Bar bar, List<Straight> lines, List<String> mismatches) {
+    Vec2 from = bar.from();
+    Vec2 to = bar.to();
     Straight best = null;
     double least = Double.POSITIVE_INFINITY;
-    for (Straight line : straights) {
+    for (Straight line : lines) {
       double forward = Math.max(line.from.distanceTo(from), line.to.distanceTo(to));
       double backward = Math.max(line.to.distanceTo(from), line.from.distanceTo(to));
       double off = Math.min(forward, backward);
@@ -156,7 +204,7 @@ public final class ReadBack {
               + text(from)
               + " to "
               + text(to)
-              + " not found; "
+              + " would not come out; "
               + (best == null
                   ? "there is no line"
                   : "the likest runs from " + text(best.from) + " to " + text(best.to)));
@@ -171,14 +219,14 @@ public final class ReadBack {
     return "(" + Numbers.fixed(p.x(), DECIMALS) + ", " + Numbers.fixed(p.y(), DECIMALS) + ") mm";
   }
 
-  private static String radii(double across, double along) {
-    String x = Numbers.fixed(across, DECIMALS);
-    String y = Numbers.fixed(along, DECIMALS);
-    return x.equals(y) ? x + " mm" : x + " mm across and " + y + " mm along";
+  private static String radii(double longest, double shortest) {
+    String most = Numbers.fixed(longest, DECIMALS);
+    String least = Numbers.fixed(shortest, DECIMALS);
+    return most.equals(least) ? most + " mm" : most + " mm one way and " + least + " mm the other";
   }
 
   /**
-   * The upright ellipse through points, by least squares on a x^2 + b y^2 + c x + d y = 1 about
+   * The ellipse through points, by least squares on a x^2 + b x y + c y^2 + d x + e y = 1 about
    * their mean: linear, and exact for points that are on one.
    */
   private static Round fit(List<Vec2> points) {
@@ -197,28 +245,32 @@ public final class ReadBack {
     if (size == 0) {
       return null;
     }
-    double[][] normal = new double[4][5];
+    double[][] normal = new double[5][6];
     for (Vec2 p : points) {
       double x = (p.x() - mean.x()) / size;
       double y = (p.y() - mean.y()) / size;
-      double[] row = {x * x, y * y, x, y, 1};
-      for (int i = 0; i < 4; i++) {
-        for (int j = 0; j < 5; j++) {
+      double[] row = {x * x, x * y, y * y, x, y, 1};
+      for (int i = 0; i < 5; i++) {
+        for (int j = 0; j < 6; j++) {
           normal[i][j] += row[i] * row[j];
         }
       }
     }
     double[] s = solve(normal);
-    if (s == null || !(s[0] > 0 && s[1] > 0)) {
+    double det = s == null ? 0 : s[0] * s[2] - s[1] * s[1] / 4;
+    if (s == null || !(s[0] > 0 && det > 0)) {
       return null;
     }
-    double x = -s[2] / (2 * s[0]);
-    double y = -s[3] / (2 * s[1]);
-    double k = 1 + s[0] * x * x + s[1] * y * y;
+    // The centre is where both derivatives are nothing.
+    double x = (s[1] * s[4] / 2 - s[2] * s[3]) / (2 * det);
+    double y = (s[1] * s[3] / 2 - s[0] * s[4]) / (2 * det);
+    double k = 1 + s[0] * x * x + s[1] * x * y + s[2] * y * y;
+    double scale = k * size * size / det;
     return new Round(
         new Vec2(mean.x() + x * size, mean.y() + y * size),
-        Math.sqrt(k / s[0]) * size,
-        Math.sqrt(k / s[1]) * size);
+        s[2] * scale,
+        -s[1] / 2 * scale,
+        s[0] * scale);
   }
 
   /** Gaussian elimination with row exchange; null if the rows depend on each other. */
@@ -254,11 +306,9 @@ public final class ReadBack {
   }
 
   private static boolean isOn(List<Vec2> points, Round round) {
-    double smaller = Math.min(round.acrossMm, round.alongMm);
+    double smaller = round.shortestMm();
     for (Vec2 p : points) {
-      double x = (p.x() - round.centre.x()) / round.acrossMm;
-      double y = (p.y() - round.centre.y()) / round.alongMm;
-      if (!(Math.abs(Math.hypot(x, y) - 1) * smaller <= ROUND_MM)) {
+      if (!(Math.abs(round.times(p) - 1) * smaller <= ROUND_MM)) {
         return false;
       }
     }

@@ -59,6 +59,21 @@ public final class Contour {
   }
 
   /**
+   * A box's edge.
+   *
+   * @param b the box
+   * @return its four sides, counterclockwise from the lower left corner
+   */
+  public static Contour rectangle(Box b) {
+    return polygon(
+        List.of(
+            new Vec2(b.minX(), b.minY()),
+            new Vec2(b.maxX(), b.minY()),
+            new Vec2(b.maxX(), b.maxY()),
+            new Vec2(b.minX(), b.maxY())));
+  }
+
+  /**
    * A polygon, turned counter-clockwise if it was given clockwise.
    *
    * @param points at least three, no two neighbours alike, the first not repeated at the end

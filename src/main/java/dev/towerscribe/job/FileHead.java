@@ -1,14 +1,16 @@
 package dev.towerscribe.job;
 
+import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.quantity.LengthUnit;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.IntPredicate;
 import java.util.stream.Stream;
 
-/** What stands at the top of a job file and of a plate file alike: the format and the unit. */
+/** What stands at the top of every file alike: the format and the unit. */
 final class FileHead {
   static final String FORMAT = "format";
   static final String UNITS = "units";
@@ -18,9 +20,31 @@ final class FileHead {
 
   private FileHead() {}
 
+  /**
+   * Opens a file that stands by itself, up to its format.
+   *
+   * @param bytes its content
+   * @param faults where faults go
+   * @param printable which characters sheets can carry
+   * @return a reader of its top, the format read
+   * @throws JobRejected if it is no TOML or of a format that this program cannot know
+   */
+  static TableReader open(byte[] bytes, Faults faults, IntPredicate printable) throws JobRejected {
+    Optional<String> text = TomlText.decode(bytes, "", faults);
+    faults.throwIfAny();
+    Optional<TomlText> toml = TomlText.parse(text.orElseThrow(), "", faults);
+    faults.throwIfAny();
+    Optional<LengthUnit> unit = unit(toml.orElseThrow());
+    TableReader top = new TableReader(toml.get().table("", unit, faults), faults, printable);
+    if (!readFormat(top)) {
+      faults.throwIfAny();
+    }
+    return top;
+  }
+
   /** The unit of a file's lengths: empty if its word for it is not known. */
   static Optional<LengthUnit> unit(TomlText text) {
-    if (!text.hasTop(UNITS)) {
+    if (!text.has(UNITS)) {
       return Optional.of(LengthUnit.MM);
     }
     return text.topString(UNITS)
@@ -71,9 +95,11 @@ final class FileHead {
 
   /** The date of a file, if it has one. */
   static Optional<LocalDate> date(TableReader top) {
-    if (!top.has("date")) {
-      return Optional.empty();
-    }
+    return top.has("date") ? neededDate(top) : Optional.empty();
+  }
+
+  /** The date of a file that must have one. */
+  static Optional<LocalDate> neededDate(TableReader top) {
     String limit = "a date, YYYY-MM-DD";
     Optional<String> text = top.string("date", limit);
     try {

@@ -81,6 +81,9 @@ final class Limits {
   /** Printers are off by some tenths of a per cent to two; past three something else is wrong. */
   static final Range PRINT_SCALE = Range.ratio(0.97, 1.03);
 
+  /** Common practice, no source: paper fed askew leans by tenths of a degree, whole and square. */
+  static final Range PRINT_SKEW = Range.degrees(-3, 3);
+
   static final Range VEHICLE = Range.mm(-6000, 6000);
   static final Range TYRE_RADIUS = Range.mm(150, 600);
   static final Range WHEEL_ANGLE = Range.degrees(-10, 10);
@@ -91,10 +94,27 @@ final class Limits {
   static final Range PLUS_MINUS_ANGLE = Range.degrees(0, 5);
   static final Range CASTER = Range.degrees(-10, 20);
   static final Range INCLINATION = Range.degrees(-5, 30);
+
+  /** One standard deviation of a bay's reading: none is without, and past this it says nothing. */
+  static final Range BAY_DOUBT = Range.degrees(0.001, 5);
+
   static final Range AXIS_LENGTH = Range.mm(200, 1500);
 
   /** Two ends of a part closer than this are one point measured twice. */
   static final double LEAST_PART_MM = 20;
+
+  /** Calipers that are off by more than this are no calipers. */
+  static final Range CALIPER_DOUBT = Range.mm(0.001, 2);
+
+  static final Range LANDMARK_DOUBT = Range.mm(0.001, 10);
+  static final Range EDGE_DOUBT = Range.mm(0.001, 5);
+  static final Range CENTRE_DOUBT = Range.mm(0, 10);
+  static final Range LINE_DOUBT = Range.degrees(0, 5);
+
+  /** Between the edges of two holes of a tower; touching holes would be one hole. */
+  static final Range SPAN = Range.mm(1, 800);
+
+  static final Range EDGE_GAP = Range.mm(0, 300);
 
   static final int TITLE = 60;
   static final int NAME = 40;

@@ -17,8 +17,6 @@ import java.util.regex.Pattern;
  * table with one key to a line; whoever uses this reads the text again and compares.
  */
 public final class MountText {
-  private static final Pattern TABLE = Pattern.compile("\\s*\\[\\s*([^\\[\\]]+?)\\s*\\]\\s*(#.*)?");
-
   private static final Pattern KEY =
       Pattern.compile("(\\s*(rotation|rearward|inboard|setting)\\s*=\\s*)([^\\s#]+)(.*)");
 
@@ -43,31 +41,18 @@ public final class MountText {
     values.put("inboard", number(unit.fromMm(mount.inboardMm())));
     values.put("setting", number(unit.fromMm(mount.settingMm())));
     List<String> missing = new ArrayList<>(values.keySet());
-    StringBuilder out = new StringBuilder(text.length() + 16);
-    boolean inMount = false;
-    int from = 0;
-    while (from < text.length()) {
-      int end = text.indexOf('\n', from);
-      int to = end < 0 ? text.length() : end;
-      int stop = to > from && text.charAt(to - 1) == '\r' ? to - 1 : to;
-      String line = text.substring(from, stop);
-      Matcher table = TABLE.matcher(line);
-      if (line.strip().startsWith("[")) {
-        inMount = table.matches() && table.group(1).equals("mount");
-      }
-      Matcher key = KEY.matcher(line);
-      if (inMount && key.matches()) {
-        if (!missing.remove(key.group(2))) {
-          return Optional.empty();
-        }
-        out.append(key.group(1)).append(values.get(key.group(2))).append(key.group(4));
+    List<TableLines.Line> lines = new ArrayList<>();
+    for (TableLines.Line line : TableLines.of(text, "mount")) {
+      Matcher key = KEY.matcher(line.words());
+      if (line.kind() != TableLines.Kind.INSIDE || !key.matches()) {
+        lines.add(line);
+      } else if (missing.remove(key.group(2))) {
+        lines.add(line.with(key.group(1) + values.get(key.group(2)) + key.group(4)));
       } else {
-        out.append(line);
+        return Optional.empty();
       }
-      out.append(text, stop, end < 0 ? to : end + 1);
-      from = end < 0 ? to : end + 1;
     }
-    return missing.isEmpty() ? Optional.of(out.toString()) : Optional.empty();
+    return missing.isEmpty() ? Optional.of(TableLines.text(lines)) : Optional.empty();
   }
 
   /**
@@ -79,7 +64,7 @@ public final class MountText {
   public static boolean differsBySide(String text) {
     Faults faults = new Faults();
     return TomlText.parse(text, "", faults)
-        .map(t -> t.hasTable("left", "mount") || t.hasTable("right", "mount"))
+        .map(t -> t.has("left", "mount") || t.has("right", "mount"))
         .orElse(false);
   }
 

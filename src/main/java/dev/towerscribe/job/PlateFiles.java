@@ -95,7 +95,7 @@ final class PlateFiles {
     if (text.isEmpty()) {
       return Optional.empty();
     }
-    boolean ownUnit = text.get().hasTop(FileHead.UNITS);
+    boolean ownUnit = text.get().has(FileHead.UNITS);
     Optional<LengthUnit> unit = ownUnit ? FileHead.unit(text.get()) : jobUnit;
     Node.Table table = text.get().table(name + ": ", unit, faults);
     TableReader head = new TableReader(table, faults, c -> true);

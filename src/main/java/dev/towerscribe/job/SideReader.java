@@ -183,9 +183,15 @@ final class SideReader {
       along = scale.flatMap(s -> scale(s, "along"));
       scale.ifPresent(TableReader::close);
     }
+    Optional<Angle> skew =
+        p.angle(
+            "skew",
+            Limits.PRINT_SKEW,
+            Angle.ZERO,
+            "A printer further out of square is not fit for this: use another.");
     p.close();
     return p.sound()
-        ? Optional.of(new Print(paper.get(), margin.get(), across.get(), along.get()))
+        ? Optional.of(new Print(paper.get(), margin.get(), across.get(), along.get(), skew.get()))
         : Optional.empty();
   }
 

@@ -58,16 +58,8 @@ public final class SurveyReader {
 
   private Survey parse(byte[] bytes) throws JobRejected {
     Faults faults = new Faults();
-    Optional<String> text = TomlText.decode(bytes, "", faults);
-    faults.throwIfAny();
-    Optional<TomlText> toml = TomlText.parse(text.orElseThrow(), "", faults);
-    faults.throwIfAny();
-    Optional<LengthUnit> unit = FileHead.unit(toml.orElseThrow());
-    TableReader top = new TableReader(toml.get().table("", unit, faults), faults, printable);
-    if (!FileHead.readFormat(top)) {
-      faults.throwIfAny();
-    }
-    FileHead.readUnits(top);
+    TableReader top = FileHead.open(bytes, faults, printable);
+    Optional<LengthUnit> unit = FileHead.readUnits(top);
     Optional<String> title = top.label("title", Limits.TITLE);
     Optional<LocalDate> date = FileHead.date(top);
     List<Side> sides = sides(top);

@@ -22,6 +22,9 @@ final class TableReader extends KeyCursor {
   /** A traced outline: more than anybody marks by hand, few enough to compare side with side. */
   static final int MOST_POINTS = 500;
 
+  /** Nobody reads one length oftener. */
+  private static final int MOST_READINGS = 20;
+
   private final IntPredicate printable;
 
   /**
@@ -129,6 +132,13 @@ final class TableReader extends KeyCursor {
   /** An angle with a default. */
   Optional<Angle> angle(String key, Range degrees, Angle otherwise) {
     return has(key) ? angle(key, degrees) : Optional.of(otherwise);
+  }
+
+  /** An angle with a default, and what to do if it is out of its range. */
+  Optional<Angle> angle(String key, Range degrees, Angle otherwise, String todo) {
+    return has(key)
+        ? figure(node(key), degrees, Optional.of(todo)).map(Angle::ofDegrees)
+        : Optional.of(otherwise);
   }
 
   /** An angle that may be left out. */
@@ -265,6 +275,13 @@ final class TableReader extends KeyCursor {
     }
     boolean all = values.size() == items.size() && (least == 0 || !values.isEmpty());
     return all ? Optional.of(values) : Optional.empty();
+  }
+
+  /** One length or a list of readings of it, which must be there, mm. */
+  Optional<List<Double>> oneOrMore(String key, Range mm) {
+    return node(key) instanceof Node.Items && has(key)
+        ? lengths(key, 1, MOST_READINGS, mm)
+        : length(key, mm).map(List::of);
   }
 
   /** A ring of points, mm. */

@@ -16,6 +16,10 @@ public final class Templates {
           "plates/three-bolt.toml",
           "plates/four-bolt.toml");
 
+  /** Files of readings, each of the car of the same name before the hyphen. */
+  private static final List<String> READINGS =
+      List.of("wren-survey.toml", "wren-drilled.toml", "wren-visit.toml");
+
   private Templates() {}
 
   /**
@@ -28,14 +32,23 @@ public final class Templates {
   }
 
   /**
+   * Files of readings that go with the job files: a survey, drilled holes, a visit to the bay.
+   *
+   * @return paths beside the job files
+   */
+  public static List<String> readings() {
+    return READINGS;
+  }
+
+  /**
    * A file's text.
    *
-   * @param name one of {@link #names}
+   * @param name one of {@link #names} or {@link #readings}
    * @return the text, as it is to be written
    * @throws IllegalArgumentException if there is no such file
    */
   public static String text(String name) {
-    if (!NAMES.contains(name)) {
+    if (!NAMES.contains(name) && !READINGS.contains(name)) {
       throw new IllegalArgumentException("no template " + name);
     }
     try (InputStream in = Templates.class.getResourceAsStream("/templates/" + name)) {

@@ -99,15 +99,13 @@ final class TomlText {
     return node != null && node.isTextual() ? Optional.of(node.textValue()) : Optional.empty();
   }
 
-  /** Whether the file has that table within another. */
-  boolean hasTable(String outer, String inner) {
-    JsonNode node = root.get(outer);
-    return node != null && node.has(inner);
-  }
-
-  /** Whether the file's top has that key. */
-  boolean hasTop(String key) {
-    return root.has(key);
+  /** Whether the file has that key, within tables of those names, outermost first. */
+  boolean has(String... path) {
+    JsonNode node = root;
+    for (String key : path) {
+      node = node == null ? null : node.get(key);
+    }
+    return node != null;
   }
 
   /**

@@ -1,6 +1,7 @@
 package dev.towerscribe.layout;
 
 import dev.towerscribe.finding.Fault;
+import dev.towerscribe.finding.Finding;
 import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.Region;
@@ -69,6 +70,52 @@ public final class Layout {
     SocketChecks.run(bare, findings);
     TowerChecks.run(bare, whole, findings);
     return bare.with(findings.gravestFirst());
+  }
+
+  /**
+   * Checks holes that lie elsewhere than planned: metal round each, washers, keep-outs and
+   * distances between them.
+   *
+   * @param planned the tower as planned
+   * @param holes its holes as they are, sizes too
+   * @param plate where the plate went
+   * @param units unit of lengths in sentences
+   * @return findings with the ids of the plan's own, gravest first
+   */
+  public static List<Finding> holeChecks(
+      SideLayout planned, List<PlacedHole> holes, Mount plate, LengthUnit units) {
+    SideJob job = planned.job().with(plate);
+    Findings findings = new Findings(job.side(), units);
+    SideLayout there =
+        new SideLayout(
+            job,
+            PlateFrames.toPlan(job),
+            Region.inside(job.plate().outline()).mapped(PlateFrames.toPlan(job)),
+            holes,
+            planned.bearing(),
+            planned.slotFrom(),
+            planned.slotTo(),
+            planned.opening(),
+            planned.mark(),
+            planned.finalCut(),
+            planned.roughCut(),
+            planned.starters(),
+            planned.sweep(),
+            planned.notches(),
+            Spans.of(holes),
+            List.of());
+    HoleChecks.run(there, cuts(job).finished(), findings);
+    return findings.gravestFirst();
+  }
+
+  /**
+   * The opening once it is cut: the final cut, with the old opening where that reaches further.
+   *
+   * @param job a side
+   * @return plan region
+   */
+  public static Region finished(SideJob job) {
+    return cuts(job).finished();
   }
 
   /** The cuts of a side, wherever its plate goes. */

@@ -27,6 +27,9 @@ final class TowerChecks {
 
   private static final double DIFFERENCE_DEG = 1.0;
 
+  /** Most printers leave 4 to 6.4 mm of the paper blank; also the least margin of a job. */
+  private static final double PRINTED_EDGE_MM = 4.0;
+
   private TowerChecks() {}
 
   static void run(SideLayout layout, Job whole, Findings findings) {
@@ -80,23 +83,47 @@ final class TowerChecks {
   }
 
   private static void printing(Print print, Findings findings) {
-    if (print.scaleAcross() == 1.0 && print.scaleAlong() == 1.0) {
+    if (print.isTrue()) {
       return;
     }
     double worst = Math.max(Math.abs(print.scaleAcross() - 1), Math.abs(print.scaleAlong() - 1));
-    findings.add(
-        "print-scale",
-        Severity.NOTE,
-        "printer",
-        100 * worst,
-        3,
-        "%",
-        "job: print.scale",
-        "Sheets are drawn to undo this printer's scale ("
-            + Numbers.fixed(print.scaleAcross(), 4)
-            + " across, "
-            + Numbers.fixed(print.scaleAlong(), 4)
-            + " along): print them on no other.");
+    if (worst > 0) {
+      findings.add(
+          "print-scale",
+          Severity.NOTE,
+          "printer",
+          100 * worst,
+          3,
+          "%",
+          "job: print.scale",
+          "Sheets are drawn to undo this printer's scale ("
+              + Numbers.fixed(print.scaleAcross(), 4)
+              + " across, "
+              + Numbers.fixed(print.scaleAlong(), 4)
+              + " along): print them on no other.");
+    }
+    double skew = print.skew().degrees();
+    if (skew != 0) {
+      findings.add(
+          "print-skew",
+          Severity.NOTE,
+          "printer",
+          Math.abs(skew),
+          3,
+          "deg",
+          "job: print.skew",
+          "Sheets are drawn to undo this printer's skew ("
+              + Numbers.fixed(skew, 2)
+              + " deg): print them on no other.");
+    }
+    double edge = print.drawnEdgeMm();
+    if (!Findings.passes(edge, PRINTED_EDGE_MM)) {
+      findings.atLeast(
+          new Figure("print-edge", "printer", edge, PRINTED_EDGE_MM, Findings.PRACTICE),
+          edge < 0 ? Severity.STOP : Severity.CAUTION,
+          "from the paper's edge to the corner of the sheets as they are drawn for this printer",
+          "It may cut them off there: give print.margin more.");
+    }
   }
 
   private static void difference(SideLayout layout, SideJob other, Findings findings) {

@@ -1,11 +1,13 @@
 package dev.towerscribe.model;
 
+import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.LengthUnit;
 import java.time.LocalDate;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * One car's work.
@@ -53,8 +55,24 @@ public record Job(
    * @return the changed job
    */
   public Job with(Mount mount) {
-    Map<Side, SideJob> moved = new EnumMap<>(Side.class);
-    sides.forEach((side, job) -> moved.put(side, job.with(mount)));
-    return new Job(title, date, units, moved, drawing, jig, load);
+    return withSides(side -> side.with(mount));
+  }
+
+  /**
+   * The same job from another printer.
+   *
+   * @param across printed over nominal along the paper's short side
+   * @param along printed over nominal along the paper's long side
+   * @param skew how far the printed long side leans toward +across
+   * @return the changed job
+   */
+  public Job printedBy(double across, double along, Angle skew) {
+    return withSides(side -> side.with(side.print().by(across, along, skew)));
+  }
+
+  private Job withSides(UnaryOperator<SideJob> change) {
+    Map<Side, SideJob> changed = new EnumMap<>(Side.class);
+    sides.forEach((side, job) -> changed.put(side, change.apply(job)));
+    return new Job(title, date, units, changed, drawing, jig, load);
   }
 }

@@ -41,6 +41,16 @@ public record SideJob(
   }
 
   /**
+   * The same side printed otherwise.
+   *
+   * @param otherwise how
+   * @return the changed side
+   */
+  public SideJob with(Print otherwise) {
+    return new SideJob(side, tower, plate, mount, holes, cut, tools, otherwise, strut, axis, aims);
+  }
+
+  /**
    * The bearing's centre at a setting: the plate's centre and (s0 + setting) along the slot.
    *
    * @param settingMm where along the slot

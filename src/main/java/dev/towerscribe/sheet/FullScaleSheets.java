@@ -344,7 +344,7 @@ public final class FullScaleSheets {
     double x = origin.x() + sheet.lineOffsetMm();
     Optional<Double> lineX =
         x > window.minX() && x < window.maxX() ? Optional.of(x) : Optional.empty();
-    PrintScale scale = new PrintScale(print.scaleAcross(), print.scaleAlong());
+    PrintScale scale = new PrintScale(print.scaleAcross(), print.scaleAlong(), print.skew());
     CheckBars bars =
         CheckBars.of(new Vec2(zones.strip().maxX() - 3, zones.foot().maxY() - 5), info.units());
     Surround.Says says = sheet.says();

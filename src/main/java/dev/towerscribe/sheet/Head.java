@@ -23,7 +23,8 @@ import java.util.stream.Stream;
  * @param bar whether a black bar tells of accepted stops; only a page that tells of them itself may
  *     go without
  */
-record Head(Print print, JobInfo info, Optional<Side> side, String title, boolean bar) {
+record Head(Print print, JobInfo info, Optional<Side> side, String title, boolean bar)
+    implements PageFrame {
   private static final double GAP = 2.0;
   private static final double BODY_GAP = 4.0;
   private static final double LINE = 2.9;
@@ -34,8 +35,18 @@ record Head(Print print, JobInfo info, Optional<Side> side, String title, boolea
       "A marking-out aid, not a certification. Local law, the vehicle maker's limits and licensed"
           + " practice come first.";
 
-  /** Left edge of what may be printed. */
-  double leftMm() {
+  @Override
+  public double paperWidthMm() {
+    return print.paper().widthMm();
+  }
+
+  @Override
+  public double paperHeightMm() {
+    return print.paper().heightMm();
+  }
+
+  @Override
+  public double leftMm() {
     return print.marginMm();
   }
 
@@ -44,8 +55,8 @@ record Head(Print print, JobInfo info, Optional<Side> side, String title, boolea
     return print.paper().widthMm() - print.marginMm();
   }
 
-  /** Its width. */
-  double widthMm() {
+  @Override
+  public double widthMm() {
     return rightMm() - leftMm();
   }
 
@@ -93,8 +104,8 @@ record Head(Print print, JobInfo info, Optional<Side> side, String title, boolea
     return Type.wrap(FOOT, Type.SMALL, widthMm());
   }
 
-  /** Upper edge of the page's body. */
-  double bodyTopMm() {
+  @Override
+  public double bodyTopMm() {
     return print.paper().heightMm()
         - print.marginMm()
         - titleHeightMm()
@@ -105,13 +116,13 @@ record Head(Print print, JobInfo info, Optional<Side> side, String title, boolea
         - BODY_GAP;
   }
 
-  /** Lower edge of the page's body. */
-  double bodyBottomMm() {
+  @Override
+  public double bodyBottomMm() {
     return print.marginMm() + foot().size() * Type.lineMm(Type.SMALL) + GAP + BODY_GAP;
   }
 
-  /** Draws band and foot. */
-  void draw(int number, int count, List<Item> out) {
+  @Override
+  public void draw(int number, int count, List<Item> out) {
     double top = print.paper().heightMm() - print.marginMm();
     double y = top;
     if (side.isPresent()) {

@@ -40,14 +40,57 @@ final class KeyDiagram implements Fragment {
   /** Where names may stand, what is already there, and lines they had better keep clear of. */
   private record Places(Box room, List<Box> taken, List<Vec2> lines) {}
 
+  /** Longest arrow of an error: short enough to stay beside its hole. */
+  private static final double LONGEST_ARROW_MM = 9.0;
+
+  /** Shorter arrows would be all head. */
+  private static final double LEAST_ARROW_MM = 0.8;
+
+  /** What errors may be drawn times their size. */
+  private static final List<Integer> TIMES = List.of(50, 20, 10, 5, 2, 1);
+
+  private static final List<String> FOOT =
+      List.of(
+          "NOT TO SCALE: do not mark from it.",
+          "Seen from the underside. Dashed: the plate.",
+          "Cross: the original strut-shaft centre.");
+
   private final SideLayout layout;
+  private final List<Vec2> errors;
+  private final int times;
+  private final List<String> foot;
   private final double width;
   private final double height;
   private final double scale;
   private final Vec2 planCentre;
 
   KeyDiagram(SideLayout layout, double widthMm, double heightMm) {
+    this(layout, List.of(), "", widthMm, heightMm);
+  }
+
+  /**
+   * The same with an arrow from each hole's planned place to where it was drilled, errors many
+   * times their size.
+   *
+   * @param layout the tower as planned
+   * @param errors found less planned of each hole, plan; none for no arrows
+   * @param what the errors are, to be read after "Arrows: "
+   * @param widthMm its width
+   * @param heightMm its height
+   */
+  KeyDiagram(SideLayout layout, List<Vec2> errors, String what, double widthMm, double heightMm) {
     this.layout = layout;
+    this.errors = List.copyOf(errors);
+    double most = errors.stream().mapToDouble(Vec2::norm).max().orElse(0);
+    times = TIMES.stream().filter(t -> t * most <= LONGEST_ARROW_MM).findFirst().orElse(0);
+    foot = new ArrayList<>(FOOT);
+    if (!errors.isEmpty()) {
+      String words =
+          times == 0
+              ? "Errors are too large to draw."
+              : "Arrows: " + what + ", drawn " + times + " TIMES full size.";
+      foot.addAll(Type.wrap(words, WORDS, widthMm));
+    }
     this.width = widthMm;
     this.height = heightMm;
     Box all = layout.plateOutline().bounds();
@@ -77,8 +120,8 @@ final class KeyDiagram implements Fragment {
     return 2 * Type.lineMm(WORDS) + 9.0;
   }
 
-  private static double footMm() {
-    return 3 * Type.lineMm(WORDS) + 2.0;
+  private double footMm() {
+    return foot.size() * Type.lineMm(WORDS) + 2.0;
   }
 
   private static double sideMm() {
@@ -110,6 +153,9 @@ final class KeyDiagram implements Fragment {
       out.add(new Item.Circle(Layer.HOLES, at, r, Pen.OUTLINE, Ink.NONE));
       taken.add(Box.around(at, r + AIR));
     }
+    for (int i = 0; i < errors.size() && times > 0; i++) {
+      error(layout.holes().get(i), errors.get(i), middle, taken, out);
+    }
     Box room = new Box(leftMm, topMm - height + footMm(), leftMm + width, topMm - topMm() + NAME);
     Places places = new Places(room, taken, lines(middle));
     List<String> keys = keys(layout.holes());
@@ -120,9 +166,26 @@ final class KeyDiagram implements Fragment {
   }
 
   private Vec2 onPage(Vec2 plan, Vec2 middle) {
-    Vec2 p = plan.minus(planCentre);
-    double across = SheetFrame.inboardSign(layout.side(), Face.UNDERSIDE);
-    return middle.plus(new Vec2(across * p.y(), p.x()).times(scale));
+    return middle.plus(way(plan.minus(planCentre)).times(scale));
+  }
+
+  /** A plan vector's direction on the page, its length kept. */
+  private Vec2 way(Vec2 plan) {
+    return new Vec2(SheetFrame.inboardSign(layout.side(), Face.UNDERSIDE) * plan.y(), plan.x());
+  }
+
+  /** An arrow from where a hole was to be, many times as long as the error; names keep clear. */
+  private void error(PlacedHole hole, Vec2 error, Vec2 middle, List<Box> taken, List<Item> out) {
+    Vec2 from = onPage(hole.at(), middle);
+    Vec2 arrow = way(error).times(times);
+    if (arrow.norm() < LEAST_ARROW_MM) {
+      return;
+    }
+    arrow(from, arrow.unit(), arrow.norm(), out);
+    int boxes = (int) Math.ceil(arrow.norm());
+    for (int i = 0; i <= boxes; i++) {
+      taken.add(Box.around(from.plus(arrow.times((double) i / boxes)), AIR));
+    }
   }
 
   private void outline(Region region, Vec2 middle, Pen pen, List<Item> out) {
@@ -227,21 +290,18 @@ final class KeyDiagram implements Fragment {
             outboardRight ? Align.END : Align.START,
             "OUTBOARD"));
     arrow(new Vec2(outer - sign * 10, tip - 2), new Vec2(sign, 0), 10, out);
-    double foot = topMm - height + footMm() - 2.0;
-    for (String line :
-        List.of(
-            "NOT TO SCALE: do not mark from it.",
-            "Seen from the underside. Dashed: the plate.",
-            "Cross: the original strut-shaft centre.")) {
-      out.add(Type.text(centre, Type.baseMm(foot, WORDS), WORDS, Align.MIDDLE, line));
-      foot -= Type.lineMm(WORDS);
+    double low = topMm - height + footMm() - 2.0;
+    for (String line : foot) {
+      out.add(Type.text(centre, Type.baseMm(low, WORDS), WORDS, Align.MIDDLE, line));
+      low -= Type.lineMm(WORDS);
     }
   }
 
   private static void arrow(Vec2 from, Vec2 way, double length, List<Item> out) {
     Vec2 tip = from.plus(way.times(length));
-    Vec2 back = tip.minus(way.times(3));
-    Vec2 side = way.quarterTurn().times(1.1);
+    double head = Math.min(3, 0.6 * length);
+    Vec2 back = tip.minus(way.times(head));
+    Vec2 side = way.quarterTurn().times(1.1 * head / 3);
     out.add(new Item.Line(Layer.NOTES, from, back, Pen.OUTLINE));
     out.add(
         new Item.Polyline(

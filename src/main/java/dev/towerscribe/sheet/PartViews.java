@@ -149,15 +149,7 @@ final class PartViews {
 
     @Override
     public List<Contour> outlines(Placing at) {
-      Box b = bounds();
-      return List.of(
-          at.contour(
-              Contour.polygon(
-                  List.of(
-                      new Vec2(b.minX(), b.minY()),
-                      new Vec2(b.maxX(), b.minY()),
-                      new Vec2(b.maxX(), b.maxY()),
-                      new Vec2(b.minX(), b.maxY())))));
+      return List.of(at.contour(Contour.rectangle(bounds())));
     }
 
     @Override

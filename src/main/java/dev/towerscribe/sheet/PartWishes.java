@@ -29,29 +29,41 @@ final class PartWishes {
 
   static List<DimensionRequest> above(Part part, Sizes sizes, Placing at) {
     List<DimensionRequest> wishes = new ArrayList<>();
-    outline(part.solid().outline(), sizes, at, wishes);
+    contour(part.solid().outline(), Optional.of(new Vec2(1, 1)), "", sizes, at, wishes);
     holeSizes(part.features(), sizes, at, wishes);
     for (Feature f : part.features()) {
-      f.edge().ifPresent(edge -> cutout(f, edge, sizes, at, wishes));
+      String tolerance = (" " + sizes.tolerance(f.size())).stripTrailing();
+      f.edge().ifPresent(edge -> contour(edge, Optional.empty(), tolerance, sizes, at, wishes));
     }
     ordinates(part, sizes, at, wishes);
     return wishes;
   }
 
-  private static void outline(
-      Contour outline, Sizes sizes, Placing at, List<DimensionRequest> wishes) {
-    Optional<Arc> circle = outline.asCircle();
+  /**
+   * A contour's sizes: a circle's diameter, or else height and width over all and the radii.
+   *
+   * @param toward which way a circle's figure stands out, if it matters
+   * @param after what follows the last figure: a tolerance, or nothing
+   */
+  private static void contour(
+      Contour contour,
+      Optional<Vec2> toward,
+      String after,
+      Sizes sizes,
+      Placing at,
+      List<DimensionRequest> wishes) {
+    Optional<Arc> circle = contour.asCircle();
     if (circle.isPresent()) {
       Arc c = circle.get();
       wishes.add(
           new DimensionRequest.Diameter(
               at.point(c.centre()),
               at.length(c.radius()),
-              Optional.of(new Vec2(1, 1)),
+              toward,
               sizes.lines("\u2300", 2 * c.radius(), "")));
       return;
     }
-    Box b = outline.bounds();
+    Box b = contour.bounds();
     wishes.add(
         DimensionRequest.Linear.horizontal(
             at.point(new Vec2(b.minX(), b.maxY())),
@@ -63,8 +75,8 @@ final class PartWishes {
             at.point(new Vec2(b.maxX(), b.minY())),
             at.point(new Vec2(b.maxX(), b.maxY())),
             true,
-            sizes.lines(b.height())));
-    radii(outline, sizes, at, wishes);
+            sizes.lines("", b.height(), after)));
+    radii(contour, sizes, at, wishes);
   }
 
   /** Each radius once, with how often it comes. */
@@ -104,34 +116,6 @@ final class PartWishes {
               Optional.empty(),
               sizes.lines(count + "\u2300", f.diameterMm(), " " + sizes.tolerance(f.size()))));
     }
-  }
-
-  private static void cutout(
-      Feature f, Contour edge, Sizes sizes, Placing at, List<DimensionRequest> wishes) {
-    Optional<Arc> circle = edge.asCircle();
-    if (circle.isPresent()) {
-      wishes.add(
-          new DimensionRequest.Diameter(
-              at.point(circle.get().centre()),
-              at.length(circle.get().radius()),
-              Optional.empty(),
-              sizes.lines("\u2300", 2 * circle.get().radius(), "")));
-      return;
-    }
-    Box b = edge.bounds();
-    wishes.add(
-        DimensionRequest.Linear.horizontal(
-            at.point(new Vec2(b.minX(), b.maxY())),
-            at.point(new Vec2(b.maxX(), b.maxY())),
-            true,
-            sizes.lines(b.width())));
-    wishes.add(
-        DimensionRequest.Linear.vertical(
-            at.point(new Vec2(b.maxX(), b.minY())),
-            at.point(new Vec2(b.maxX(), b.maxY())),
-            true,
-            sizes.lines("", b.height(), (" " + sizes.tolerance(f.size())).stripTrailing())));
-    radii(edge, sizes, at, wishes);
   }
 
   private static void ordinates(Part part, Sizes sizes, Placing at, List<DimensionRequest> wishes) {

@@ -24,6 +24,7 @@ import java.util.Optional;
  */
 public final class Ruler {
   private static final double BAR_FROM_CORNER_MM = 12;
+  private static final double BAR_FROM_END_MM = 5;
   private static final double CIRCLE_RADIUS_MM = 50;
   private static final double TICK_EVERY_MM = 10;
 
@@ -47,14 +48,14 @@ public final class Ruler {
    * @return one full-scale page, file stem "print-check"
    */
   public static Page page(Print print, Optional<JobInfo> info) {
-    Box all =
-        new Box(0, 0, print.paper().widthMm(), print.paper().heightMm()).grown(-print.marginMm());
-    PrintScale scale = new PrintScale(print.scaleAcross(), print.scaleAlong());
+    Box all = printable(print);
+    PrintScale scale = new PrintScale(print.scaleAcross(), print.scaleAlong(), print.skew());
     List<Item> items = new ArrayList<>();
     List<Proof> proofs = new ArrayList<>();
     Vec2 corner = new Vec2(all.minX() + BAR_FROM_CORNER_MM, all.minY() + BAR_FROM_CORNER_MM);
-    double across = whole(all.maxX() - corner.x() - 5);
-    double along = whole(all.maxY() - corner.y() - 5);
+    Bars bars = Bars.on(all);
+    double across = bars.acrossMm();
+    double along = bars.alongMm();
     Vec2 right = corner.plus(new Vec2(across, 0));
     Vec2 top = corner.plus(new Vec2(0, along));
     bar(items, corner, right, false);
@@ -78,6 +79,45 @@ public final class Ruler {
         items,
         Optional.empty(),
         proofs);
+  }
+
+  /**
+   * How long its two bars are.
+   *
+   * @param acrossMm along the paper's short side
+   * @param alongMm along its long side
+   */
+  public record Bars(double acrossMm, double alongMm) {
+    /**
+     * The bars of the page for a paper.
+     *
+     * @param print paper and margin
+     * @return their nominal lengths, whole tens of mm
+     */
+    public static Bars of(Print print) {
+      return on(printable(print));
+    }
+
+    /**
+     * The check bars of every 1:1 sheet: 100 mm, or 4 in for a job in inches.
+     *
+     * @param units the job's unit
+     * @return their nominal lengths
+     */
+    public static Bars ofSheets(LengthUnit units) {
+      double length = CheckBars.of(Vec2.ZERO, units).lengthMm();
+      return new Bars(length, length);
+    }
+
+    private static Bars on(Box all) {
+      double shorter = BAR_FROM_CORNER_MM + BAR_FROM_END_MM;
+      return new Bars(whole(all.width() - shorter), whole(all.height() - shorter));
+    }
+  }
+
+  private static Box printable(Print print) {
+    return new Box(0, 0, print.paper().widthMm(), print.paper().heightMm())
+        .grown(-print.marginMm());
   }
 
   private static double whole(double room) {
@@ -168,8 +208,18 @@ public final class Ruler {
               + Numbers.plain(scale.across(), 4)
               + " across and "
               + Numbers.plain(scale.along(), 4)
-              + " along: the bars must now be right. If not, multiply each figure by"
-              + " printed / nominal and write it into the job file:");
+              + " along"
+              + (scale.isSquare()
+                  ? ": the bars must now be right. If not, multiply each figure by"
+                      + " printed / nominal and write it into the job file:"
+                  : " with a skew of "
+                      + skew(scale)
+                      + "\u00b0: the bars and the crosses must now be right. If not, give the"
+                      + " readings to: towerscribe ruler --measured, with --bars "
+                      + Numbers.plain(units.fromMm(across), 3)
+                      + ","
+                      + Numbers.plain(units.fromMm(along), 3)
+                      + " and --job. Now in the job:"));
     }
     y = paragraphs(items, left, y, room, lines);
     String across4 =
@@ -177,8 +227,13 @@ public final class Ruler {
             ? Numbers.fixed((across - EXAMPLE_SHORT_MM) / across, 4)
             : Numbers.plain(scale.across(), 4);
     String along4 = scale.isTrue() ? Numbers.fixed(1.0, 4) : Numbers.plain(scale.along(), 4);
-    for (String line :
-        List.of("[print]", "scale = { across = " + across4 + ", along = " + along4 + " }")) {
+    List<String> table = new ArrayList<>();
+    table.add("[print]");
+    table.add("scale = { across = " + across4 + ", along = " + along4 + " }");
+    if (!scale.isSquare()) {
+      table.add("skew = " + skew(scale));
+    }
+    for (String line : table) {
       y -= 6.6;
       items.add(Surround.text(left + 8, y, 4, Align.START, line, Ink.BLACK));
     }
@@ -221,6 +276,10 @@ public final class Ruler {
                   Measures.shortened(about, small, room),
                   Ink.BLACK));
         });
+  }
+
+  private static String skew(PrintScale scale) {
+    return Numbers.plain(scale.skew().degrees(), 3);
   }
 
   private static void label(List<Item> items, Vec2 middle) {

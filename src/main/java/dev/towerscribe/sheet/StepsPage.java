@@ -120,7 +120,7 @@ public final class StepsPage {
   private String checkBars() {
     Print print = layout.job().print();
     String stop = "A bar that is not as long as it says: do not use the sheet. Print again.";
-    if (print.scaleAcross() == 1.0 && print.scaleAlong() == 1.0) {
+    if (print.isTrue()) {
       return stop;
     }
     return stop
@@ -128,7 +128,11 @@ public final class StepsPage {
         + Numbers.fixed(print.scaleAcross(), 4)
         + " across and "
         + Numbers.fixed(print.scaleAlong(), 4)
-        + " along: use no other.";
+        + " along"
+        + (print.skew().radians() == 0
+            ? ""
+            : " and " + Numbers.fixed(print.skew().degrees(), 2) + "\u00b0 out of square")
+        + ": use no other.";
   }
 
   private String landmarks() {

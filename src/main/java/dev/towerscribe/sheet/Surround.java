@@ -316,7 +316,10 @@ final class Surround {
               + Numbers.plain(scale.across(), 4)
               + " across, "
               + Numbers.plain(scale.along(), 4)
-              + " along");
+              + " along"
+              + (scale.isSquare()
+                  ? ""
+                  : ", skew " + Numbers.plain(scale.skew().degrees(), 2) + "\u00b0"));
     }
     about.add("Cutting is final. Read the caution page first.");
     column(about, new Box(f.minX(), f.minY(), infoRight, top), 3.2, 2.5);

@@ -17,11 +17,11 @@ final class TextPage {
   private static final double HEADING_GAP = 6.0;
   private static final double GUTTER = 8.0;
 
-  private final Head head;
+  private final PageFrame head;
   private final Flow flow;
   private double columnMm;
 
-  TextPage(Head head) {
+  TextPage(PageFrame head) {
     this.head = head;
     this.flow = new Flow(head.leftMm(), head.bodyTopMm(), head.bodyBottomMm());
     columns(1);
@@ -106,6 +106,15 @@ final class TextPage {
     return this;
   }
 
+  /** Rows under headings that come again on every page. */
+  TextPage rows(Fragment headings, List<? extends Fragment> rows, double gapMm) {
+    flow.add(new Flow.Entry(headings, gapMm, true, Optional.empty()));
+    for (Fragment row : rows) {
+      flow.add(new Flow.Entry(row, 0, false, Optional.of(headings)));
+    }
+    return this;
+  }
+
   /** Any block. */
   TextPage add(Fragment block, double gapMm, boolean keep) {
     flow.add(new Flow.Entry(block, gapMm, keep, Optional.empty()));
@@ -143,8 +152,8 @@ final class TextPage {
               plain ? fileStem : fileStem + "-" + number,
               bodies.size() == 1 ? outline : outline + " " + number,
               plain ? label : label + number,
-              head.print().paper().widthMm(),
-              head.print().paper().heightMm(),
+              head.paperWidthMm(),
+              head.paperHeightMm(),
               false,
               PrintScale.TRUE,
               items,

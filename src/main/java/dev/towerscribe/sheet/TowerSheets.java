@@ -167,15 +167,7 @@ public final class TowerSheets {
     /** The plate's edge as it will lie: dimensions keep clear of it. */
     @Override
     public List<Contour> outlines(Placing at) {
-      Box b = bounds();
-      return List.of(
-          at.contour(
-              Contour.polygon(
-                  List.of(
-                      new Vec2(b.minX(), b.minY()),
-                      new Vec2(b.maxX(), b.minY()),
-                      new Vec2(b.maxX(), b.maxY()),
-                      new Vec2(b.minX(), b.maxY())))));
+      return List.of(at.contour(Contour.rectangle(bounds())));
     }
 
     @Override

@@ -174,7 +174,19 @@ public final class JobTables {
                 + fine(h.diameter().sd()));
       }
     }
-    list(lines, "landmark", holes);
+    String doubt =
+        t.datum()
+            .map(
+                d ->
+                    "together: landmark = "
+                        + fine(d.landmarkSdMm())
+                        + ", line = "
+                        + degrees(d.turnSd())
+                        + ", centre = "
+                        + fine(d.shiftSdMm())
+                        + " in [doubt] of the readings of the drilled holes")
+            .orElse("");
+    list(lines, "landmark", holes, doubt);
     List<String> edges = new ArrayList<>();
     for (TowerResult.Line l : t.lines()) {
       edges.add(
@@ -187,13 +199,14 @@ public final class JobTables {
               + " },  # +/- "
               + fine(l.sd()));
     }
-    list(lines, "straightedge", edges);
+    list(lines, "straightedge", edges, "");
     return lines;
   }
 
-  private static void list(Map<String, Line> lines, String key, List<String> items) {
+  private static void list(
+      Map<String, Line> lines, String key, List<String> items, String comment) {
     if (!items.isEmpty()) {
-      lines.put(key, new Line("[\n" + String.join("\n", items) + "\n]", ""));
+      lines.put(key, new Line("[\n" + String.join("\n", items) + "\n]", comment));
     }
   }
 

@@ -116,6 +116,7 @@ public final class Surveys {
         scalars.length(t.pivotHeight(), "pivot height", ""),
         holes,
         t.lines().stream().map(l -> line(l, scalars)).toList(),
+        Datums.of(holes, h -> a.net().nodes().get(network.node(h)).unknown(), a, fit.widened()),
         fit);
   }
 

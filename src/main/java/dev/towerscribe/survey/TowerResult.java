@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param pivotHeight above the plane
  * @param landmarks round holes
  * @param lines straight lines
+ * @param datum how sure the landmarks are as readings of drilled holes want it, if there are any
  * @param fit how its readings of places agree
  */
 public record TowerResult(
@@ -30,12 +31,23 @@ public record TowerResult(
     Optional<Figure> pivotHeight,
     List<Hole> landmarks,
     List<Line> lines,
+    Optional<Datum> datum,
     Fit fit) {
   /** Copies the lists. */
   public TowerResult {
     landmarks = List.copyOf(landmarks);
     lines = List.copyOf(lines);
   }
+
+  /**
+   * The landmarks' doubt in three parts, as a line drawn askew turns all of them together and a
+   * centre beside the true one shifts them.
+   *
+   * @param turnSd of their common turn about the old shaft's centre, radians
+   * @param shiftSdMm of each coordinate of their common shift, mm
+   * @param landmarkSdMm of each coordinate of each by itself, mm
+   */
+  public record Datum(double turnSd, double shiftSdMm, double landmarkSdMm) {}
 
   /**
    * A landmark.

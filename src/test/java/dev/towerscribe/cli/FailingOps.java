@@ -3,6 +3,7 @@ package dev.towerscribe.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.Arrays;
 import java.util.List;
 
@@ -28,11 +29,22 @@ final class FailingOps implements FileOps {
 
   private final Way way;
   private final int at;
+  private final int keptBytes;
   private int count;
 
   FailingOps(Way way, int at) {
+    this(way, at, -1);
+  }
+
+  /**
+   * Fails at an append after a number of bytes.
+   *
+   * @param keptBytes bytes that get there; negative for half of them
+   */
+  FailingOps(Way way, int at, int keptBytes) {
     this.way = way;
     this.at = at;
+    this.keptBytes = keptBytes;
   }
 
   /** Whether the failing operation was reached. */
@@ -99,6 +111,24 @@ final class FailingOps implements FileOps {
       throw e;
     }
     Files.write(path, bytes);
+  }
+
+  @Override
+  public void append(Path path, byte[] bytes) throws IOException {
+    try {
+      step(true);
+    } catch (IOException | Killed e) {
+      if (count == at) {
+        int kept = keptBytes < 0 ? bytes.length / 2 : Math.min(keptBytes, bytes.length);
+        appended(path, Arrays.copyOf(bytes, kept));
+      }
+      throw e;
+    }
+    appended(path, bytes);
+  }
+
+  private static void appended(Path path, byte[] bytes) throws IOException {
+    Files.write(path, bytes, StandardOpenOption.CREATE, StandardOpenOption.APPEND);
   }
 
   @Override

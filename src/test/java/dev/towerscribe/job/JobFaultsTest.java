@@ -87,6 +87,11 @@ class JobFaultsTest {
                 "tyre_radius = 290.0", "tyre_radius = 29.0", "strut.tyre_radius", "150 to 600"),
             arguments(
                 "across = 1.0", "across = 0.94", "print.scale.across", "0.97 to 1.03", "scaling"),
+            arguments("margin = 10.0", "skew = 3.1", "print.skew", "-3 to 3 deg", "out of square"),
+            arguments("margin = 10.0", "skew = -3.1", "print.skew", "-3 to 3 deg"),
+            arguments("margin = 10.0", "skew = 1e9", "print.skew", "-3 to 3 deg"),
+            arguments("margin = 10.0", "skew = nan", "print.skew", "-3 to 3 deg"),
+            arguments("margin = 10.0", "skew = \"0.4\"", "print.skew", "-3 to 3 deg", "quotes"),
             arguments("margin = 10.0", "margin = 3.9", "print.margin", "4 to 20 mm"),
             arguments("margin = 10.0", "margin = 20.1", "print.margin", "4 to 20 mm"),
             arguments(

@@ -114,6 +114,7 @@ class JobFileDocsTest {
         Arguments.of("`socket.depth`", Limits.SOCKET_DEPTH),
         Arguments.of("`room`", Limits.ROOM),
         Arguments.of("`scale.across`", Limits.PRINT_SCALE),
+        Arguments.of("`skew`", Limits.PRINT_SKEW),
         Arguments.of("`tyre_radius`", Limits.TYRE_RADIUS),
         Arguments.of("`camber`", Limits.WHEEL_ANGLE),
         Arguments.of("`bump`, `droop`", Limits.WHEEL_TRAVEL),

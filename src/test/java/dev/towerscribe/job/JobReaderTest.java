@@ -95,6 +95,7 @@ class JobReaderTest {
     assertThat(left.print().marginMm()).isEqualTo(10.0);
     assertThat(left.print().scaleAcross()).isEqualTo(1.0);
     assertThat(left.print().scaleAlong()).isEqualTo(1.0);
+    assertThat(left.print().skew().radians()).isZero();
     assertThat(left.strut()).isEmpty();
     assertThat(left.axis()).isEmpty();
     assertThat(left.aims()).isEmpty();

@@ -24,6 +24,7 @@ import dev.towerscribe.model.Landmark;
 import dev.towerscribe.model.Paper;
 import dev.towerscribe.model.Print;
 import dev.towerscribe.model.Side;
+import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Tolerances;
 import java.time.LocalDate;
@@ -446,6 +447,19 @@ class FullScaleSheetsTest {
       assertThat(words(page).replace('\n', ' ')).contains("Printer: 0.985 across, 1.0123 along");
       assertThat(page.scale().across()).isEqualTo(0.985);
       assertThat(page.scale().along()).isEqualTo(1.0123);
+    }
+  }
+
+  @Test
+  void aPrintThatUndoesASkewSaysSo() {
+    Print print = new Print(Paper.A4, 10, 0.985, 1.0123, Angle.ofDegrees(-0.4));
+    for (Page page :
+        FullScaleSheets.pages(
+            SheetFixtures.layout(SheetFixtures.plain(Side.LEFT).with(print)),
+            SheetFixtures.info())) {
+      assertThat(words(page).replace('\n', ' '))
+          .contains("Printer: 0.985 across, 1.0123 along, skew -0.4\u00b0");
+      assertThat(page.scale().skew()).isEqualTo(Angle.ofDegrees(-0.4));
     }
   }
 

@@ -11,6 +11,7 @@ import dev.towerscribe.model.Landmark;
 import dev.towerscribe.model.Paper;
 import dev.towerscribe.model.Print;
 import dev.towerscribe.model.Side;
+import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.writer.pdf.PdfProof;
 import dev.towerscribe.writer.pdf.PdfWriter;
@@ -75,6 +76,14 @@ class SheetPicturesTest {
                 SheetFixtures.accepted(3).acceptedStops())));
     pages.add(Ruler.page(print, Optional.empty()));
     pages.add(Ruler.page(new Print(paper, 10, 0.985, 1.0123), Optional.of(SheetFixtures.info())));
+    for (double skew : new double[] {0.4, 2}) {
+      Print leaning = new Print(paper, 10, 1.013, 0.994, Angle.ofDegrees(skew));
+      pages.addAll(
+          FullScaleSheets.pages(
+              SheetFixtures.layout(SheetFixtures.plain(Side.LEFT).with(leaning)),
+              SheetFixtures.info()));
+      pages.add(Ruler.page(leaning, Optional.of(SheetFixtures.info())));
+    }
     return pages;
   }
 

@@ -18,6 +18,7 @@ import dev.towerscribe.model.CutRules;
 import dev.towerscribe.model.Paper;
 import dev.towerscribe.model.Print;
 import dev.towerscribe.model.Side;
+import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.LengthUnit;
 import java.util.ArrayList;
 import java.util.List;
@@ -507,6 +508,14 @@ class TextPagesTest {
             StepsPage.pages(
                 TextPageSamples.laidOut(scaled, LengthUnit.MM),
                 TextPageSamples.info(LengthUnit.MM, List.of())));
-    assertThat(all).contains("0.9980 across and 1.0025 along");
+    assertThat(all).contains("0.9980 across and 1.0025 along: use no other");
+    String leaning =
+        PageRules.words(
+            StepsPage.pages(
+                TextPageSamples.laidOut(
+                    scaled.with(new Print(Paper.A4, 10, 0.998, 1, Angle.ofDegrees(0.4))),
+                    LengthUnit.MM),
+                TextPageSamples.info(LengthUnit.MM, List.of())));
+    assertThat(leaning.replace('\n', ' ')).contains("1.0000 along and 0.40\u00b0 out of square");
   }
 }

@@ -21,9 +21,14 @@ import java.util.Random;
 
 /** Pages for the writers' tests: one with every kind of shape, and random ones. */
 public final class SamplePages {
-  /** Printer scales to test with: true, and the two ways of being wrong. */
+  /** Printers to test with: true, and the ways of being wrong. */
   public static final List<PrintScale> SCALES =
-      List.of(PrintScale.TRUE, new PrintScale(1.013, 0.994), new PrintScale(0.97, 0.97));
+      List.of(
+          PrintScale.TRUE,
+          new PrintScale(1.013, 0.994),
+          new PrintScale(0.97, 0.97),
+          new PrintScale(1.013, 0.994, Angle.ofDegrees(0.4)),
+          new PrintScale(1, 1, Angle.ofDegrees(-3)));
 
   private SamplePages() {}
 

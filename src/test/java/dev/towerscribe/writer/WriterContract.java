@@ -61,19 +61,17 @@ public abstract class WriterContract {
     }
   }
 
-  /** Proofs moved so that in the file each is off by the distance: 0-3 by place, 4-5 by radius. */
+  /** Proofs moved so that in print each is off by the distance: 0-3 by place, 4-5 by radius. */
   private static Page moved(Page page, int direction, double mm) {
-    double across = mm * page.scale().across();
-    double along = mm * page.scale().along();
     Vec2 by =
         switch (direction) {
-          case 0 -> new Vec2(across, 0);
-          case 1 -> new Vec2(-across, 0);
-          case 2 -> new Vec2(0, along);
-          case 3 -> new Vec2(0, -along);
+          case 0 -> new Vec2(mm, 0);
+          case 1 -> new Vec2(-mm, 0);
+          case 2 -> new Vec2(0, mm);
+          case 3 -> new Vec2(0, -mm);
           default -> Vec2.ZERO;
         };
-    double wider = direction == 4 ? Math.min(across, along) : -Math.min(across, along);
+    double wider = direction == 4 ? mm : -mm;
     List<Proof> proofs = new ArrayList<>();
     for (Proof proof : page.proofs()) {
       if (proof instanceof Proof.RoundHole hole) {
@@ -83,7 +81,7 @@ public abstract class WriterContract {
                 hole.centre().plus(by),
                 direction < 4 ? hole.radiusMm() : hole.radiusMm() + wider));
       } else if (proof instanceof Proof.Bar bar) {
-        Vec2 shift = direction < 4 ? by : new Vec2(direction == 4 ? across : -across, 0);
+        Vec2 shift = direction < 4 ? by : new Vec2(wider, 0);
         proofs.add(new Proof.Bar(bar.name(), bar.from(), bar.to().plus(shift)));
       }
     }
@@ -106,6 +104,33 @@ public abstract class WriterContract {
     // it by 0.059 mm.
     assertThat(mismatches(scaled, page)).hasSize(page.proofs().size());
     assertThat(mismatches(page, scaled)).hasSize(page.proofs().size());
+  }
+
+  @Example
+  void catchesASkewedPage() {
+    Page page = SamplePages.everything(PrintScale.TRUE);
+    Page leaning = SamplePages.everything(new PrintScale(1, 1, Angle.ofDegrees(0.1)));
+    Page other = SamplePages.everything(new PrintScale(1, 1, Angle.ofDegrees(-0.1)));
+    // Independent: hole A stands 21.5 mm above the page's middle; a tenth of a degree moves it by
+    // 0.038 mm and the ends of every bar by more.
+    for (Page written : List.of(leaning, other)) {
+      assertThat(mismatches(written, page)).hasSize(page.proofs().size());
+      assertThat(mismatches(page, written)).hasSize(page.proofs().size());
+    }
+    assertThat(mismatches(leaning, other)).hasSize(page.proofs().size());
+  }
+
+  @Example
+  void catchesAHoleOutsideALeaningWindow() {
+    // Independent: at 200 mm above the middle's height a lean of 3 degrees moves the window's left
+    // edge from 60 by 200 tan 3 = 10.48 mm; the hole is moved by as much, and stays cut off.
+    PrintScale leaning = new PrintScale(1, 1, Angle.ofDegrees(-3));
+    Item hole = new Item.Circle(Layer.HOLES, new Vec2(54, 280), 5, Pen.OUTLINE, Ink.NONE);
+    List<Proof> proofs = List.of(new Proof.RoundHole("hole A", new Vec2(54, 280), 5));
+    Page seen = tile(new Box(50, 20, 100, 290), hole, proofs, leaning);
+    Page cutOff = tile(new Box(60, 20, 100, 290), hole, proofs, leaning);
+    assertThat(mismatches(seen, seen)).isEmpty();
+    assertThat(mismatches(cutOff, cutOff)).hasSize(1);
   }
 
   @Example
@@ -165,6 +190,10 @@ public abstract class WriterContract {
   }
 
   private static Page tile(Box box, Item item, List<Proof> proofs) {
+    return tile(box, item, proofs, PrintScale.TRUE);
+  }
+
+  private static Page tile(Box box, Item item, List<Proof> proofs, PrintScale scale) {
     return new Page(
         "tile",
         "Tile",
@@ -172,7 +201,7 @@ public abstract class WriterContract {
         210,
         297,
         true,
-        PrintScale.TRUE,
+        scale,
         List.of(),
         Optional.of(new Page.Window(box, List.of(item))),
         proofs);

@@ -229,12 +229,12 @@ final class PdfPainter implements Item.Visitor {
       fontSize = size;
     }
     // Letters are compensated for the printer like everything else, so that columns stay columns.
-    double across = page.scale().across();
-    double along = page.scale().along();
-    matrixEntry(cos / across);
-    matrixEntry(sin / along);
-    matrixEntry(-sin / across);
-    matrixEntry(cos / along);
+    Vec2 ahead = page.scale().undo(new Vec2(cos, sin));
+    Vec2 up = page.scale().undo(new Vec2(-sin, cos));
+    matrixEntry(ahead.x());
+    matrixEntry(ahead.y());
+    matrixEntry(up.x());
+    matrixEntry(up.y());
     point(start);
     out.append("Tm <").append(font.encode(text.content())).append("> Tj ET\n");
   }

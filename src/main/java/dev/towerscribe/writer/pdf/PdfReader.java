@@ -1,6 +1,7 @@
 package dev.towerscribe.writer.pdf;
 
 import dev.towerscribe.drawing.ReadBack;
+import dev.towerscribe.drawing.Seen;
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Vec2;
 import java.io.IOException;
@@ -28,7 +29,7 @@ final class PdfReader {
   private static final int SAMPLES = 8;
 
   /** What {@code q} saves and {@code Q} brings back: the map to paper mm, and what shows. */
-  private record State(double a, double b, double c, double d, double e, double f, Box visible) {
+  private record State(double a, double b, double c, double d, double e, double f, Seen visible) {
     Vec2 map(double x, double y) {
       return new Vec2(a * x + c * y + e, b * x + d * y + f);
     }
@@ -44,8 +45,8 @@ final class PdfReader {
           visible);
     }
 
-    State showing(Box box) {
-      return new State(a, b, c, d, e, f, box);
+    State showing(Seen seen) {
+      return new State(a, b, c, d, e, f, seen);
     }
   }
 
@@ -89,11 +90,12 @@ final class PdfReader {
             MM_PER_UNIT,
             0,
             0,
-            new Box(
-                shown.getLowerLeftX() * MM_PER_UNIT,
-                shown.getLowerLeftY() * MM_PER_UNIT,
-                shown.getUpperRightX() * MM_PER_UNIT,
-                shown.getUpperRightY() * MM_PER_UNIT));
+            Seen.of(
+                new Box(
+                    shown.getLowerLeftX() * MM_PER_UNIT,
+                    shown.getLowerLeftY() * MM_PER_UNIT,
+                    shown.getUpperRightX() * MM_PER_UNIT,
+                    shown.getUpperRightY() * MM_PER_UNIT)));
   }
 
   /**
@@ -254,7 +256,7 @@ final class PdfReader {
     currentY = startY;
   }
 
-  private void endPath(boolean stroked, boolean filled) {
+  private void endPath(boolean stroked, boolean filled) throws IOException {
     for (Run run : path) {
       boolean ends = run.closed || run.last().equals(run.points.get(0));
       if ((stroked || filled) && run.curved && run.straightFrom.isEmpty() && ends) {
@@ -268,32 +270,12 @@ final class PdfReader {
       }
     }
     if (clipping) {
-      state = state.showing(common(state.visible));
+      if (path.size() != 1 || path.get(0).curved) {
+        throw new IOException("a clip that is not one polygon");
+      }
+      state = state.showing(state.visible.within(path.get(0).points));
     }
     clipping = false;
     path.clear();
-  }
-
-  /** The box of what a clipping path leaves; a box will do, as windows are boxes. */
-  private Box common(Box visible) {
-    double minX = Double.POSITIVE_INFINITY;
-    double minY = Double.POSITIVE_INFINITY;
-    double maxX = Double.NEGATIVE_INFINITY;
-    double maxY = Double.NEGATIVE_INFINITY;
-    for (Run run : path) {
-      for (Vec2 p : run.points) {
-        minX = Math.min(minX, p.x());
-        minY = Math.min(minY, p.y());
-        maxX = Math.max(maxX, p.x());
-        maxY = Math.max(maxY, p.y());
-      }
-    }
-    double left = Math.max(minX, visible.minX());
-    double bottom = Math.max(minY, visible.minY());
-    double right = Math.min(maxX, visible.maxX());
-    double top = Math.min(maxY, visible.maxY());
-    return left <= right && bottom <= top
-        ? new Box(left, bottom, right, top)
-        : new Box(visible.minX(), visible.minY(), visible.minX(), visible.minY());
   }
 }

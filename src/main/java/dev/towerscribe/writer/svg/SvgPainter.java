@@ -7,10 +7,10 @@ import dev.towerscribe.drawing.Layer;
 import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.drawing.Page;
 import dev.towerscribe.drawing.Pen;
+import dev.towerscribe.drawing.TurnedBox;
 import dev.towerscribe.geometry.Arc;
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Contour;
-import dev.towerscribe.geometry.Edge;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.quantity.Numbers;
 import java.awt.BasicStroke;
@@ -35,9 +35,6 @@ import org.jfree.svg.ViewBox;
  * too, 0.13 becomes 0.12999999523162842) and a clip on a whole group.
  */
 final class SvgPainter implements Item.Visitor {
-  /** Decimals of coordinates: half of 1e-6 mm. */
-  private static final int DECIMALS = 6;
-
   /** Decimals of a text's transform: letters 1e4 font units along stay within 1e-5 mm. */
   private static final int MATRIX_DECIMALS = 9;
 
@@ -52,12 +49,6 @@ final class SvgPainter implements Item.Visitor {
 
   private static final String FAMILIES = "Liberation Sans, Arial, Helvetica, sans-serif";
   private static final String WINDOW = "window";
-
-  /**
-   * An arc is written in pieces of a quarter turn at most. SVG gives ends and radius but not the
-   * centre: for a half turn a last digit in the ends would move the centre by the root of it.
-   */
-  private static final double LONGEST_PIECE = Math.PI / 2;
 
   private static final Path2D EVEN_ODD = new Path2D.Double(Path2D.WIND_EVEN_ODD);
 
@@ -76,17 +67,17 @@ final class SvgPainter implements Item.Visitor {
   }
 
   private final Page page;
-  private final Vec2 pageCentre;
+  private final SvgPaths paths;
   private final StringBuilder buffer = new StringBuilder(1 << 14);
   private final SVGGraphics2D graphics;
 
   private SvgPainter(Page page) {
     this.page = page;
-    this.pageCentre = page.centre();
+    this.paths = new SvgPaths(page);
     graphics = new SVGGraphics2D(page.widthMm(), page.heightMm(), SVGUnits.MM, buffer);
     // The library would make this up from the clock.
     graphics.setDefsKeyPrefix("");
-    graphics.setGeomDoubleConverter(value -> Numbers.plain(value, DECIMALS));
+    graphics.setGeomDoubleConverter(SvgPaths::number);
     graphics.setTransformDoubleConverter(value -> Numbers.plain(value, MATRIX_DECIMALS));
     graphics.setCheckStrokeControlHint(false);
     graphics.setFontFunction(family -> FAMILIES);
@@ -162,13 +153,33 @@ final class SvgPainter implements Item.Visitor {
 
   /** One clip for the whole window; the library would define one for each transform in use. */
   private void defineWindow(Box box) {
-    Vec2 topLeft = drawn(new Vec2(box.minX(), box.maxY()));
-    Vec2 bottomRight = drawn(new Vec2(box.maxX(), box.minY()));
-    buffer.append("<defs><clipPath id='").append(WINDOW).append("'><rect x='");
-    buffer.append(number(topLeft.x())).append("' y='").append(number(topLeft.y()));
-    buffer.append("' width='").append(number(bottomRight.x() - topLeft.x()));
-    buffer.append("' height='").append(number(bottomRight.y() - topLeft.y()));
-    buffer.append("'/></clipPath></defs>\n");
+    buffer.append("<defs><clipPath id='").append(WINDOW).append("'>");
+    if (page.scale().isSquare()) {
+      rectangle(box);
+    } else {
+      buffer.append("<polygon points='");
+      String gap = "";
+      for (Vec2 corner : TurnedBox.of(box).corners()) {
+        buffer.append(gap);
+        paths.point(buffer, corner);
+        gap = " ";
+      }
+      buffer.append("'/>");
+    }
+    buffer.append("</clipPath></defs>\n");
+  }
+
+  private void rectangle(Box box) {
+    Vec2 topLeft = paths.drawn(new Vec2(box.minX(), box.maxY()));
+    Vec2 bottomRight = paths.drawn(new Vec2(box.maxX(), box.minY()));
+    buffer.append("<rect x='");
+    buffer
+        .append(SvgPaths.number(topLeft.x()))
+        .append("' y='")
+        .append(SvgPaths.number(topLeft.y()));
+    buffer.append("' width='").append(SvgPaths.number(bottomRight.x() - topLeft.x()));
+    buffer.append("' height='").append(SvgPaths.number(bottomRight.y() - topLeft.y()));
+    buffer.append("'/>");
   }
 
   @Override
@@ -188,8 +199,8 @@ final class SvgPainter implements Item.Visitor {
         ellipse(line.arc().centre(), line.arc().radius(), line.pen());
       } else {
         StringBuilder data = new StringBuilder();
-        moveTo(data, line.arc().start());
-        arcTo(data, line.arc());
+        paths.moveTo(data, line.arc().start());
+        paths.arcTo(data, line.arc());
         path(data, line.pen());
       }
     }
@@ -198,8 +209,8 @@ final class SvgPainter implements Item.Visitor {
   @Override
   public void line(Item.Line line) {
     if (setPen(line.pen())) {
-      Vec2 from = drawn(line.from());
-      Vec2 to = drawn(line.to());
+      Vec2 from = paths.drawn(line.from());
+      Vec2 to = paths.drawn(line.to());
       draw(new Line2D.Double(from.x(), from.y(), to.x(), to.y()), line.pen());
       endLine();
     }
@@ -208,9 +219,9 @@ final class SvgPainter implements Item.Visitor {
   @Override
   public void polyline(Item.Polyline polyline) {
     StringBuilder data = new StringBuilder();
-    moveTo(data, polyline.points().get(0));
+    paths.moveTo(data, polyline.points().get(0));
     for (Vec2 p : polyline.points().subList(1, polyline.points().size())) {
-      lineTo(data, p);
+      paths.lineTo(data, p);
     }
     if (polyline.closed()) {
       data.append('Z');
@@ -229,7 +240,7 @@ final class SvgPainter implements Item.Visitor {
       // One path, so that inner contours are left out of the fill.
       StringBuilder all = new StringBuilder();
       for (Contour contour : figure.contours()) {
-        contour(all, contour);
+        paths.contour(all, contour);
       }
       path(all, Pen.NONE);
     }
@@ -240,7 +251,7 @@ final class SvgPainter implements Item.Visitor {
           ellipse(circle.centre(), circle.radius(), figure.pen());
         } else {
           StringBuilder data = new StringBuilder();
-          contour(data, contour);
+          paths.contour(data, contour);
           path(data, figure.pen());
         }
       }
@@ -262,13 +273,12 @@ final class SvgPainter implements Item.Visitor {
     double back = text.align() == Align.START ? 0 : text.align() == Align.END ? width : width / 2;
     double cos = text.turn().cos();
     double sin = text.turn().sin();
-    Vec2 start = drawn(text.at().minus(new Vec2(cos, sin).times(back)));
+    Vec2 start = paths.drawn(text.at().minus(new Vec2(cos, sin).times(back)));
     double unit = Lettering.emMm(text.capHeightMm()) / FONT_UNITS;
-    double across = unit / page.scale().across();
-    double along = unit / page.scale().along();
+    Vec2 ahead = page.scale().undo(new Vec2(cos, sin).times(unit));
+    Vec2 down = page.scale().undo(new Vec2(sin, -cos).times(unit));
     graphics.setTransform(
-        new AffineTransform(
-            cos * across, -sin * along, sin * across, cos * along, start.x(), start.y()));
+        new AffineTransform(ahead.x(), -ahead.y(), down.x(), -down.y(), start.x(), start.y()));
     setFill(text.ink());
     int begin = buffer.length();
     graphics.drawString(escaped(text.content()), 0f, 0f);
@@ -277,7 +287,7 @@ final class SvgPainter implements Item.Visitor {
     String element = "<text ";
     buffer.insert(
         buffer.indexOf(element, begin) + element.length(),
-        "textLength='" + number(width / unit) + "' lengthAdjust='spacingAndGlyphs' ");
+        "textLength='" + SvgPaths.number(width / unit) + "' lengthAdjust='spacingAndGlyphs' ");
     endLine();
   }
 
@@ -327,17 +337,25 @@ final class SvgPainter implements Item.Visitor {
   }
 
   private void ellipse(Vec2 centre, double radiusMm, Pen pen) {
-    Vec2 middle = drawn(centre);
+    if (!page.scale().isSquare()) {
+      Arc circle = new Arc(centre, radiusMm, 0, 2 * Math.PI);
+      StringBuilder data = new StringBuilder();
+      paths.moveTo(data, circle.start());
+      paths.arcTo(data, circle);
+      path(data.append('Z'), pen);
+      return;
+    }
+    Vec2 middle = paths.drawn(centre);
     double across = radiusMm / page.scale().across();
     double along = radiusMm / page.scale().along();
     int start =
         draw(
             new Ellipse2D.Double(middle.x() - across, middle.y() - along, 2 * across, 2 * along),
             pen);
-    String same = "rx='" + number(across) + "' ry='" + number(across) + "'";
+    String same = "rx='" + SvgPaths.number(across) + "' ry='" + SvgPaths.number(across) + "'";
     int radii = buffer.indexOf(same, start);
     if (radii >= 0) {
-      buffer.replace(radii, radii + same.length(), "r='" + number(across) + "'");
+      buffer.replace(radii, radii + same.length(), "r='" + SvgPaths.number(across) + "'");
       buffer.replace(start, start + "<ellipse".length(), "<circle");
     }
     endLine();
@@ -367,56 +385,5 @@ final class SvgPainter implements Item.Visitor {
       buffer.replace(at, buffer.indexOf(";", at), Numbers.plain(pen.widthMm(), WIDTH_DECIMALS));
     }
     return start;
-  }
-
-  private void contour(StringBuilder data, Contour contour) {
-    moveTo(data, contour.edges().get(0).start());
-    for (Edge edge : contour.edges()) {
-      if (edge instanceof Arc arc) {
-        arcTo(data, arc);
-      } else {
-        lineTo(data, edge.end());
-      }
-    }
-    data.append('Z');
-  }
-
-  private void moveTo(StringBuilder data, Vec2 p) {
-    data.append('M');
-    point(data, p);
-  }
-
-  private void lineTo(StringBuilder data, Vec2 p) {
-    data.append('L');
-    point(data, p);
-  }
-
-  private void arcTo(StringBuilder data, Arc arc) {
-    int pieces = Math.max(1, (int) Math.ceil(Math.abs(arc.sweep()) / LONGEST_PIECE - 1e-9));
-    String radii =
-        number(arc.radius() / page.scale().across())
-            + ","
-            + number(arc.radius() / page.scale().along());
-    // Counter-clockwise on the page is against the growing angle of an axis that points down.
-    String way = arc.sweep() > 0 ? " 0 0 0 " : " 0 0 1 ";
-    for (int i = 1; i <= pieces; i++) {
-      data.append('A').append(radii).append(way);
-      point(data, i == pieces ? arc.end() : arc.at((double) i / pieces));
-    }
-  }
-
-  private void point(StringBuilder data, Vec2 p) {
-    Vec2 q = drawn(p);
-    data.append(number(q.x())).append(',').append(number(q.y()));
-  }
-
-  /** The one place where the axis turns over: y runs down from the top of the paper. */
-  private Vec2 drawn(Vec2 p) {
-    Vec2 q = page.scale().compensate(p, pageCentre);
-    return new Vec2(q.x(), page.heightMm() - q.y());
-  }
-
-  private static String number(double mm) {
-    return Numbers.plain(mm, DECIMALS);
   }
 }

@@ -1,6 +1,7 @@
 package dev.towerscribe.writer.svg;
 
 import dev.towerscribe.drawing.ReadBack;
+import dev.towerscribe.drawing.Seen;
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Vec2;
 import java.io.ByteArrayInputStream;
@@ -28,10 +29,10 @@ final class SvgReader {
 
   /** What an element passes on to those inside it. */
   private record Context(
-      SvgTransform toMm, Box visible, boolean stroked, boolean filled, boolean hidden) {}
+      SvgTransform toMm, Seen visible, boolean stroked, boolean filled, boolean hidden) {}
 
   private final ReadBack found = new ReadBack();
-  private final Map<String, Box> clips = new HashMap<>();
+  private final Map<String, List<Vec2>> clips = new HashMap<>();
   private final Deque<Context> contexts = new ArrayDeque<>();
   private double widthMm;
   private double heightMm;
@@ -135,7 +136,7 @@ final class SvgReader {
     contexts.push(
         new Context(
             new SvgTransform(x, 0, 0, -y, -viewBox[0] * x, heightMm + viewBox[1] * y),
-            new Box(0, 0, widthMm, heightMm),
+            Seen.of(new Box(0, 0, widthMm, heightMm)),
             false,
             true,
             false));
@@ -147,18 +148,14 @@ final class SvgReader {
     if (transform != null) {
       toMm = toMm.after(SvgTransform.parse(transform));
     }
-    Box visible = outer.visible;
+    Seen visible = outer.visible;
     String clip = property(xml, "clip-path");
     if (clip != null && !clip.equals("none")) {
-      Box own = clips.get(clip);
+      List<Vec2> own = clips.get(clip);
       if (own == null) {
         throw new SvgUnreadable("the clip " + clip);
       }
-      visible =
-          common(
-              visible,
-              toMm.map(new Vec2(own.minX(), own.minY())),
-              toMm.map(new Vec2(own.maxX(), own.maxY())));
+      visible = visible.within(own.stream().map(toMm::map).toList());
     }
     String stroke = property(xml, "stroke");
     String fill = property(xml, "fill");
@@ -177,16 +174,6 @@ final class SvgReader {
         hidden);
   }
 
-  private static Box common(Box box, Vec2 a, Vec2 b) {
-    double left = Math.max(box.minX(), Math.min(a.x(), b.x()));
-    double right = Math.min(box.maxX(), Math.max(a.x(), b.x()));
-    double bottom = Math.max(box.minY(), Math.min(a.y(), b.y()));
-    double top = Math.min(box.maxY(), Math.max(a.y(), b.y()));
-    return left <= right && bottom <= top
-        ? new Box(left, bottom, right, top)
-        : new Box(box.minX(), box.minY(), box.minX(), box.minY());
-  }
-
   private void rect(XMLStreamReader xml, Context context) throws SvgUnreadable {
     double x = number(xml, "x");
     double y = number(xml, "y");
@@ -195,18 +182,24 @@ final class SvgReader {
     if (!(width >= 0 && height >= 0)) {
       throw new SvgUnreadable("a rectangle of negative size");
     }
+    polygon(
+        context,
+        List.of(
+            new Vec2(x, y),
+            new Vec2(x + width, y),
+            new Vec2(x + width, y + height),
+            new Vec2(x, y + height)));
+  }
+
+  private void polygon(Context context, List<Vec2> corners) throws SvgUnreadable {
     if (clipId != null) {
-      clips.put("url(#" + clipId + ")", new Box(x, y, x + width, y + height));
+      if (clips.put("url(#" + clipId + ")", corners) != null) {
+        throw new SvgUnreadable("a clip of more than one shape");
+      }
       return;
     }
-    Vec2[] corners = {
-      new Vec2(x, y),
-      new Vec2(x + width, y),
-      new Vec2(x + width, y + height),
-      new Vec2(x, y + height)
-    };
-    for (int i = 0; i < corners.length; i++) {
-      straight(context, corners[i], corners[(i + 1) % corners.length]);
+    for (int i = 0; i < corners.size(); i++) {
+      straight(context, corners.get(i), corners.get((i + 1) % corners.size()));
     }
   }
 
@@ -229,17 +222,18 @@ final class SvgReader {
       double x = scan.number();
       points.add(new Vec2(x, scan.number()));
     }
+    if (closed) {
+      polygon(context, points);
+      return;
+    }
     for (int i = 1; i < points.size(); i++) {
       straight(context, points.get(i - 1), points.get(i));
-    }
-    if (closed && points.size() > 1) {
-      straight(context, points.get(points.size() - 1), points.get(0));
     }
   }
 
   private void path(XMLStreamReader xml, Context context) throws SvgUnreadable {
     if (clipId != null) {
-      throw new SvgUnreadable("a clip other than a rectangle");
+      throw new SvgUnreadable("a clip other than a polygon");
     }
     for (SvgPathRun run : SvgPathRun.parse(attribute(xml, "d"))) {
       outline(context, run.roundOutline());

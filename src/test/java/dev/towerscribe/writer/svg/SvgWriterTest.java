@@ -94,6 +94,16 @@ class SvgWriterTest {
   }
 
   @Test
+  void circlesAreTurnedEllipsesWhereThePrinterSkews() {
+    // Independent: numpy's singular values of (x, y) -> (x / 1.013 - y tan 2 / 1.013, y / cos 2 /
+    // 0.994), times 4.5; the first axis lies below +x of a page whose y runs up.
+    assertThat(write(SamplePages.everything(new PrintScale(1.013, 0.994, Angle.ofDegrees(2)))))
+        .contains("A4.575851,4.397664 59.241471 0 0 ")
+        .doesNotContain("<circle")
+        .doesNotContain("<ellipse");
+  }
+
+  @Test
   void penWidthsAndDashesAreExact() {
     assertThat(write(plain))
         .contains("stroke-width:0.13;")

@@ -1,0 +1,369 @@
+package dev.towerscribe.cli;
+
+import dev.towerscribe.drawing.Lettering;
+import dev.towerscribe.drawing.PrintReading;
+import dev.towerscribe.drawing.PrintScale;
+import dev.towerscribe.finding.JobRejected;
+import dev.towerscribe.job.JobReader;
+import dev.towerscribe.job.PrintText;
+import dev.towerscribe.model.Job;
+import dev.towerscribe.model.Print;
+import dev.towerscribe.quantity.Angle;
+import dev.towerscribe.quantity.LengthUnit;
+import dev.towerscribe.quantity.Numbers;
+import dev.towerscribe.sheet.Ruler;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import picocli.CommandLine.ParseResult;
+
+/** {@code ruler --measured}: what calipers read on a print becomes the job's print figures. */
+final class MeasuredPrint {
+  /** Common practice, no source: what one reading of plain calipers on paper is worth. */
+  private static final double DOUBT_MM = 0.05;
+
+  private static final double MOST_DOUBT_MM = 1.0;
+
+  /** What most printers leave blank, and the least margin of a job. */
+  private static final double PRINTED_EDGE_MM = 4.0;
+
+  private static final double MOST_LENGTH = 1000;
+
+  /** Options that are of use with readings only. */
+  private static final List<String> ONLY_HERE =
+      List.of("--bars", "--doubt", "--units", "--write", "--json");
+
+  /** Options of the page, which is not written here. */
+  private static final List<String> NOT_HERE = List.of("-o", "--paper", "--force");
+
+  private record JobFile(String given, Path path, byte[] bytes, Job job) {
+    String text() {
+      return new String(bytes, StandardCharsets.UTF_8);
+    }
+  }
+
+  private final ParseResult given;
+  private final Context context;
+
+  private MeasuredPrint(ParseResult given, Context context) {
+    this.given = given;
+    this.context = context;
+  }
+
+  /** Refuses options that only readings give a meaning. */
+  static void refuseWithout(ParseResult given) throws Refusal {
+    List<String> lines =
+        ONLY_HERE.stream()
+            .filter(given::hasMatchedOption)
+            .map(o -> o + " goes with --measured, which was not given")
+            .toList();
+    if (!lines.isEmpty()) {
+      throw new Refusal(Exit.WRONG_USE, lines);
+    }
+  }
+
+  /**
+   * Works out a print and, if asked to, changes the job file.
+   *
+   * @param given what was asked for, with {@code --measured}
+   * @param context where
+   * @return the exit code
+   * @throws IOException if the job file cannot be read or written
+   * @throws JobRejected if it has faults
+   * @throws Refusal if the readings are wrong or the printer is of no use
+   */
+  static int run(ParseResult given, Context context) throws IOException, JobRejected, Refusal {
+    return new MeasuredPrint(given, context).run();
+  }
+
+  private int run() throws IOException, JobRejected, Refusal {
+    List<String> faults = new ArrayList<>();
+    List<Double> readings = numbers("--measured", List.of("across", "along", "far ends"), faults);
+    List<Double> bars = numbers("--bars", List.of("across", "along"), faults);
+    List<Double> doubt = numbers("--doubt", List.of("doubt"), faults);
+    Optional<LengthUnit> unit = unit(faults);
+    NOT_HERE.stream()
+        .filter(given::hasMatchedOption)
+        .forEach(o -> faults.add(o + ": with --measured no page is written"));
+    boolean hasJob = given.hasMatchedOption("--job");
+    if (given.hasMatchedOption("--write") && !hasJob) {
+      faults.add("--write: which job file? Give it with --job");
+    }
+    if (given.hasMatchedOption("--units") && hasJob) {
+      faults.add("--units: the job says its units; leave it out");
+    }
+    refuse(Exit.WRONG_USE, faults);
+
+    Optional<JobFile> file = hasJob ? Optional.of(jobFile()) : Optional.empty();
+    LengthUnit units = file.map(f -> f.job().units()).orElse(unit.orElse(LengthUnit.MM));
+    PrintReading reading = reading(readings, bars, doubt, units);
+    refuseImpossible(reading, units);
+    List<String> reasons = new ArrayList<>(PrintCauses.ofBars(reading, units));
+    if (Math.abs(reading.skew().orElse(Angle.ZERO).degrees()) > PrintCauses.MOST_SKEW_DEG) {
+      reasons.add(PrintCauses.ofSkew(reading, units));
+    }
+    refusePrinter(reading, reasons);
+
+    Optional<Print> print = file.map(f -> f.job().sides().values().iterator().next().print());
+    PrintScale old =
+        print
+            .map(p -> new PrintScale(p.scaleAcross(), p.scaleAlong(), p.skew()))
+            .orElse(PrintScale.TRUE);
+    PrintProof proof = PrintProof.of(reading, units, old, PrintCauses.notes(reading, units));
+    if (!reading.isTrue()) {
+      refusePrinter(reading, tooFar(proof));
+      proof = withEdge(proof, print);
+    }
+    boolean write = given.hasMatchedOption("--write") && !reading.isTrue();
+    if (write) {
+      write(file.orElseThrow(), proof);
+    }
+    tell(proof, file, write);
+    return Exit.DONE;
+  }
+
+  private void tell(PrintProof proof, Optional<JobFile> file, boolean written) {
+    if (given.hasMatchedOption("--json")) {
+      context.console().print(PrintProofJson.of(proof, written));
+      return;
+    }
+    context.console().print(PrintProofText.of(proof, file.isPresent()));
+    if (proof.reading().isTrue()) {
+      return;
+    }
+    context.console().say("");
+    if (written) {
+      context.console().say("wrote these lines into " + file.orElseThrow().given());
+    } else if (file.isPresent()) {
+      context.console().say("not written: --write puts these lines into the job file");
+    }
+    context.console().say(PrintProofText.again(proof));
+  }
+
+  // Readings.
+
+  private List<Double> numbers(String option, List<String> names, List<String> faults) {
+    if (!given.hasMatchedOption(option)) {
+      return List.of();
+    }
+    String text = given.matchedOptionValue(option, "");
+    String[] parts = text.split(",", -1);
+    int least = Math.min(2, names.size());
+    if (parts.length < least || parts.length > names.size()) {
+      faults.add(
+          option
+              + " "
+              + text
+              + ": "
+              + parts.length
+              + (parts.length == 1 ? " number" : " numbers")
+              + ", needs "
+              + (least == names.size() ? "" : least + " or ")
+              + names.size()
+              + " ("
+              + String.join(",", names)
+              + "). Commas part them, without spaces; decimals take a point: 101.3,99.4");
+      return List.of();
+    }
+    List<Double> values = new ArrayList<>();
+    for (int i = 0; i < parts.length; i++) {
+      String where = option + ", " + names.get(i) + ": " + parts[i];
+      String part = parts[i].strip();
+      if (!part.matches("[+-]?([0-9]+\\.?[0-9]*|\\.[0-9]+)")) {
+        faults.add(
+            where
+                + " is not a plain number. No unit; commas part the numbers, decimals take a point:"
+                + " 101.3,99.4");
+        continue;
+      }
+      double value = Double.parseDouble(part);
+      if (!(value > 0 && value <= MOST_LENGTH)) {
+        faults.add(
+            where
+                + (value > 0
+                    ? " is too much: at most " + Numbers.plain(MOST_LENGTH, 0)
+                    : " must be more than 0"));
+        continue;
+      }
+      values.add(value);
+    }
+    return values;
+  }
+
+  private Optional<LengthUnit> unit(List<String> faults) {
+    if (!given.hasMatchedOption("--units")) {
+      return Optional.empty();
+    }
+    String word = given.matchedOptionValue("--units", "");
+    Optional<LengthUnit> unit =
+        Stream.of(LengthUnit.values()).filter(u -> u.symbol().equals(word)).findFirst();
+    if (unit.isEmpty()) {
+      faults.add("--units " + word + ": not one of mm, in");
+    }
+    return unit;
+  }
+
+  private static PrintReading reading(
+      List<Double> readings, List<Double> bars, List<Double> doubt, LengthUnit units)
+      throws Refusal {
+    Ruler.Bars usual = Ruler.Bars.ofSheets(units);
+    double doubtMm = doubt.isEmpty() ? DOUBT_MM : units.toMm(doubt.get(0));
+    if (doubtMm > MOST_DOUBT_MM) {
+      throw new Refusal(
+          Exit.WRONG_USE,
+          "--doubt: "
+              + PrintCauses.length(doubtMm, units)
+              + " is too much, at most "
+              + PrintCauses.length(MOST_DOUBT_MM, units)
+              + ": a print cannot be proved by such readings");
+    }
+    return new PrintReading(
+        bars.isEmpty() ? usual.acrossMm() : units.toMm(bars.get(0)),
+        bars.isEmpty() ? usual.alongMm() : units.toMm(bars.get(1)),
+        units.toMm(readings.get(0)),
+        units.toMm(readings.get(1)),
+        readings.size() == 3 ? Optional.of(units.toMm(readings.get(2))) : Optional.empty(),
+        doubtMm);
+  }
+
+  private static void refuse(int exit, List<String> lines) throws Refusal {
+    if (!lines.isEmpty()) {
+      throw new Refusal(exit, lines);
+    }
+  }
+
+  /** Lengths that no triangle has are a slip, not a printer. */
+  private static void refuseImpossible(PrintReading reading, LengthUnit units) throws Refusal {
+    if (!reading.isPossible()) {
+      List<String> lines = new ArrayList<>(PrintCauses.ofBars(reading, units));
+      lines.add(PrintCauses.ofTriangle(reading, units));
+      throw new Refusal(Exit.WRONG_USE, lines);
+    }
+  }
+
+  private void refusePrinter(PrintReading reading, List<String> reasons) throws Refusal {
+    if (reasons.isEmpty()) {
+      return;
+    }
+    if (given.hasMatchedOption("--json")) {
+      context.console().print(PrintProofJson.refused(reading, reasons));
+    }
+    List<String> lines = new ArrayList<>(reasons);
+    lines.add("nothing was written; do not use this print");
+    throw new Refusal(Exit.STOPPED, lines);
+  }
+
+  /** Readings that are believable by themselves but not on top of what the job undoes already. */
+  private static List<String> tooFar(PrintProof proof) {
+    List<String> lines = new ArrayList<>();
+    PrintText.Figures figures = proof.figures();
+    together("scale across", figures.across(), lines);
+    together("scale along", figures.along(), lines);
+    double skew = figures.skew().orElse(Angle.ZERO).degrees();
+    if (Math.abs(skew) > PrintCauses.MOST_SKEW_DEG) {
+      lines.add(
+          "with the job's own skew this printer would be "
+              + Numbers.fixed(skew, 2)
+              + " deg out of square, more than "
+              + Numbers.plain(PrintCauses.MOST_SKEW_DEG, 0)
+              + ". Was this print made with the job as it is now?");
+    }
+    return lines;
+  }
+
+  private static void together(String name, double value, List<String> lines) {
+    if (PrintCauses.isOff(value)) {
+      lines.add(
+          "with the job's own, the "
+              + name
+              + " would be "
+              + Numbers.fixed(value, 4)
+              + ", more than "
+              + Numbers.plain(100 * Ruler.REFUSED_PAST, 0)
+              + " % off. Was this print made with the job as it is now, at 100 %?");
+    }
+  }
+
+  private static PrintProof withEdge(PrintProof proof, Optional<Print> print) {
+    PrintText.Figures f = proof.figures();
+    Optional<Double> edge =
+        print.map(p -> p.by(f.across(), f.along(), f.skew().orElse(Angle.ZERO)).drawnEdgeMm());
+    if (edge.isEmpty() || edge.get() >= PRINTED_EDGE_MM) {
+      return proof;
+    }
+    List<String> notes = new ArrayList<>(proof.notes());
+    notes.add(
+        "Drawn so, the corners of the sheets come within "
+            + PrintCauses.length(edge.get(), proof.units())
+            + " of the paper's edge, where printers leave "
+            + PrintCauses.length(PRINTED_EDGE_MM, proof.units())
+            + " or more blank: give print.margin more.");
+    return new PrintProof(proof.reading(), proof.units(), proof.old(), f, notes);
+  }
+
+  // The job file.
+
+  private JobFile jobFile() throws IOException, JobRejected, Refusal {
+    String name = given.matchedOptionValue("--job", "");
+    Path path = context.path(name);
+    Job job = new JobReader(Lettering::canWrite).read(path);
+    byte[] bytes = Files.readAllBytes(path);
+    List<String> own = PrintText.differsBySide(new String(bytes, StandardCharsets.UTF_8));
+    if (!own.isEmpty()) {
+      throw new Refusal(
+          Exit.WRONG_USE,
+          name
+              + ": "
+              + String.join(", ", own)
+              + " gives one side a printer of its own, and one print cannot speak for both. Take it"
+              + " out, or measure without --job and enter the figures by hand");
+    }
+    JobFile file = new JobFile(name, path, bytes, job);
+    if (!parse(file.text(), path).equals(job)) {
+      throw changed(name);
+    }
+    return file;
+  }
+
+  private static Refusal changed(String name) {
+    return new Refusal(Exit.FILES, name + " changed while it was read; run the command again");
+  }
+
+  private static Job parse(String text, Path path) throws JobRejected {
+    return new JobReader(Lettering::canWrite)
+        .parse(text, plate -> LoadedJob.plateFile(path.resolveSibling(plate)));
+  }
+
+  private void write(JobFile file, PrintProof proof) throws IOException, JobRejected, Refusal {
+    PrintText.Figures figures = proof.figures();
+    Optional<String> text = PrintText.with(file.text(), figures);
+    if (text.isEmpty()) {
+      List<String> lines = new ArrayList<>();
+      lines.add(
+          file.given()
+              + ": [print] is not written one key to a line with scale in braces, so it can't be"
+              + " changed safely. Enter by hand, under [print]:");
+      lines.addAll(figures.lines());
+      throw new Refusal(Exit.WRONG_USE, lines);
+    }
+    Job wanted =
+        file.job().printedBy(figures.across(), figures.along(), figures.skew().orElse(Angle.ZERO));
+    if (!parse(text.get(), file.path()).equals(wanted)) {
+      throw new Refusal(
+          Exit.OUR_FAULT,
+          List.of(
+              "nothing was written: the job did not read back as it was to be",
+              Main.PLEASE_REPORT));
+    }
+    if (!Arrays.equals(Files.readAllBytes(file.path()), file.bytes())) {
+      throw changed(file.given());
+    }
+    OutputFile.write(context, file.path(), text.get().getBytes(StandardCharsets.UTF_8), true);
+  }
+}

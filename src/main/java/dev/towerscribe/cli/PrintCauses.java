@@ -1,0 +1,168 @@
+package dev.towerscribe.cli;
+
+import dev.towerscribe.drawing.PrintReading;
+import dev.towerscribe.model.Paper;
+import dev.towerscribe.model.Print;
+import dev.towerscribe.quantity.LengthUnit;
+import dev.towerscribe.quantity.Numbers;
+import dev.towerscribe.sheet.Ruler;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Why a print may read as it does. The likely causes are common practice, with no source. */
+final class PrintCauses {
+  /**
+   * The margin of {@code ruler} without a job, mm. Common practice, no source: office printers
+   * leave 4 to 6 mm of the edge blank.
+   */
+  static final double MARGIN_MM = 10.0;
+
+  static final double MOST_SKEW_DEG = 3.0;
+
+  /** By how much a ratio may miss the one that would explain it. */
+  private static final double LIKE = 0.03;
+
+  /** Bars of two units differ by 1.6 per cent; a reading this near to the other one is suspect. */
+  private static final double OTHER_BAR_MM = 0.3;
+
+  private static final double CM_PER_MM = 0.1;
+
+  private PrintCauses() {}
+
+  /** Whether a ratio is one that no usable printer has. */
+  static boolean isOff(double ratio) {
+    // A reading at the limit is not past it, whatever the last digit of a double says.
+    return !(Math.abs(ratio - 1) <= Ruler.REFUSED_PAST + 1e-9);
+  }
+
+  /** A line for each bar that is further off than a printer can be. */
+  static List<String> ofBars(PrintReading r, LengthUnit units) {
+    List<String> lines = new ArrayList<>();
+    if (isOff(r.across())) {
+      lines.add(bar("across", r.acrossMm(), r.barAcrossMm(), r, units));
+    }
+    if (isOff(r.along())) {
+      lines.add(bar("along", r.alongMm(), r.barAlongMm(), r, units));
+    }
+    return lines;
+  }
+
+  private static String bar(
+      String which, double readMm, double barMm, PrintReading r, LengthUnit units) {
+    double ratio = readMm / barMm;
+    return which
+        + ": "
+        + length(readMm, units)
+        + " on a bar of "
+        + length(barMm, units)
+        + " is "
+        + Numbers.plain(100 * Math.abs(ratio - 1), 1)
+        + " % "
+        + (ratio < 1 ? "short" : "long")
+        + ", and more than "
+        + Numbers.plain(100 * Ruler.REFUSED_PAST, 0)
+        + " % is no printer's own doing. "
+        + cause(readMm, ratio, r, units);
+  }
+
+  private static String cause(double readMm, double ratio, PrintReading r, LengthUnit units) {
+    double inch = LengthUnit.INCH.toMm(1);
+    if (isLike(ratio, 1 / inch)) {
+      return "Read in inches? Give it in mm"
+          + (units == LengthUnit.MM ? "." : " or the job's unit.");
+    }
+    if (isLike(ratio, inch)) {
+      return "Read in mm? Give it in inches.";
+    }
+    if (isLike(ratio, CM_PER_MM)) {
+      return "Read in cm? Give it in mm.";
+    }
+    if (isLike(ratio, Math.sqrt(2))) {
+      return "That is as long as the way from cross to cross, which comes last.";
+    }
+    for (Paper paper : Paper.values()) {
+      Ruler.Bars bars = Ruler.Bars.of(new Print(paper, MARGIN_MM, 1, 1));
+      if (bars.acrossMm() != r.barAcrossMm()
+          && (isLike(readMm, bars.acrossMm()) || isLike(readMm, bars.alongMm()))) {
+        return "A long bar of the print-check page? Say how long its bars are, for "
+            + paper.word()
+            + ": --bars "
+            + Numbers.plain(units.fromMm(bars.acrossMm()), 3)
+            + ","
+            + Numbers.plain(units.fromMm(bars.alongMm()), 3)
+            + ".";
+      }
+    }
+    if (ratio > 0.9 && ratio < 1) {
+      return "Page scaling is on, most likely: \"fit to page\", or a page for A4 put on Letter,"
+          + " prints at 94 to 97 %. Print at 100 %, \"actual size\", and measure again.";
+    }
+    if (ratio > 1 && ratio < 1.1) {
+      return "Page scaling is on, most likely: \"fill the page\" or a set scale. Print at 100 %,"
+          + " \"actual size\", and measure again.";
+    }
+    return "The wrong bar was measured, or not from end to end.";
+  }
+
+  private static boolean isLike(double value, double other) {
+    return Math.abs(value / other - 1) <= LIKE;
+  }
+
+  /** Why no print can have these three lengths. */
+  static String ofTriangle(PrintReading r, LengthUnit units) {
+    return "far ends: "
+        + length(r.farEndsMm().orElseThrow(), units)
+        + " cannot be: with bars of "
+        + length(r.acrossMm(), units)
+        + " and "
+        + length(r.alongMm(), units)
+        + " it lies between "
+        + length(Math.abs(r.acrossMm() - r.alongMm()), units)
+        + " and "
+        + length(r.acrossMm() + r.alongMm(), units)
+        + ". Measure from cross to cross; commas part the readings, decimals take a point";
+  }
+
+  /** Why a print may lean further than a printer can. */
+  static String ofSkew(PrintReading r, LengthUnit units) {
+    return "far ends: "
+        + length(r.farEndsMm().orElseThrow(), units)
+        + " makes the print "
+        + Numbers.fixed(r.skew().orElseThrow().degrees(), 2)
+        + " deg out of square, and more than "
+        + Numbers.plain(MOST_SKEW_DEG, 0)
+        + " is no printer's own doing. Square, it would read "
+        + length(Math.hypot(r.acrossMm(), r.alongMm()), units)
+        + ": measure again from cross to cross, not from the bars' shared corner";
+  }
+
+  /** What is believable but should be looked at. */
+  static List<String> notes(PrintReading r, LengthUnit units) {
+    List<String> notes = new ArrayList<>();
+    LengthUnit other = units == LengthUnit.MM ? LengthUnit.INCH : LengthUnit.MM;
+    double theirs = Ruler.Bars.ofSheets(other).acrossMm();
+    boolean ours = r.barAcrossMm() == Ruler.Bars.ofSheets(units).acrossMm();
+    if (ours
+        && Math.abs(r.acrossMm() - theirs) <= OTHER_BAR_MM
+        && Math.abs(r.alongMm() - theirs) <= OTHER_BAR_MM) {
+      notes.add(
+          "Both bars read "
+              + (other == LengthUnit.INCH ? "4 in" : "100 mm")
+              + ", as the sheets of a job in "
+              + (other == LengthUnit.INCH ? "inches" : "mm")
+              + " have them. If that is what stands beside them, the print is true.");
+    }
+    boolean alike = Math.abs(r.across() - r.along()) <= 0.003;
+    if (alike && r.across() < 0.98) {
+      notes.add(
+          "Both bars are short alike by more than 2 %: is page scaling on? A page for Letter put on"
+              + " A4 to fit prints at 97.3 %.");
+    }
+    return notes;
+  }
+
+  /** A length as calipers show it. */
+  static String length(double mm, LengthUnit units) {
+    return Numbers.fixed(units.fromMm(mm), units == LengthUnit.INCH ? 3 : 2) + " " + units.symbol();
+  }
+}

@@ -1,0 +1,244 @@
+package dev.towerscribe.drilled;
+
+import dev.towerscribe.drilled.DrilledSide.AsDrilled;
+import dev.towerscribe.drilled.DrilledSide.EdgeMetal;
+import dev.towerscribe.drilled.DrilledSide.Hole;
+import dev.towerscribe.drilled.DrilledSide.SpanFound;
+import dev.towerscribe.drilled.Network.Found;
+import dev.towerscribe.finding.Finding;
+import dev.towerscribe.finding.JobRejected;
+import dev.towerscribe.finding.Severity;
+import dev.towerscribe.geometry.Region;
+import dev.towerscribe.geometry.Vec2;
+import dev.towerscribe.layout.JobLayout;
+import dev.towerscribe.layout.Layout;
+import dev.towerscribe.layout.PlacedHole;
+import dev.towerscribe.layout.SideLayout;
+import dev.towerscribe.model.Bolt;
+import dev.towerscribe.model.Fastening;
+import dev.towerscribe.model.HoleRules;
+import dev.towerscribe.model.Readings;
+import dev.towerscribe.model.Repeated;
+import dev.towerscribe.model.Side;
+import dev.towerscribe.model.SideJob;
+import dev.towerscribe.model.SideReadings;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Puts one drilled tower together: network, fit, mount, edges, and what is to be said of them. */
+final class DrilledSolver {
+  /** Checks of the plan about holes: these are made of the drilled ones instead. */
+  private static final Set<String> OF_HOLES =
+      Set.of(
+          "edge-cut",
+          "edge-land",
+          "edge-landmark",
+          "edge-plate",
+          "seat-land",
+          "seat-cut",
+          "keep-out",
+          "spacing",
+          "fatigue");
+
+  private final JobLayout job;
+  private final Readings all;
+  private final SideLayout planned;
+  private final SideReadings readings;
+  private final Drilled.Layouter layouter;
+  private final Network network;
+
+  DrilledSolver(JobLayout job, Readings all, Side side, Drilled.Layouter layouter) {
+    this.job = job;
+    this.all = all;
+    this.layouter = layouter;
+    planned = job.sides().get(side);
+    readings = all.sides().get(side);
+    network = Network.of(planned, readings, all.doubt());
+  }
+
+  DrilledSide side() throws JobRejected {
+    Optional<RigidFit> best = bestFit();
+    List<Hole> holes = new ArrayList<>();
+    for (int i = 0; i < network.holes().size(); i++) {
+      Found f = network.holes().get(i);
+      int place = i;
+      holes.add(
+          new Hole(
+              f,
+              network.tied() ? Optional.of(f.at().minus(f.planned().at())) : Optional.empty(),
+              best.map(b -> b.residuals().get(place))));
+    }
+    Optional<PlateFit> fit =
+        network.complete()
+            ? Optional.of(PlateFit.of(pegs(), network.covariance()))
+            : Optional.empty();
+    Optional<AsDrilled> asDrilled =
+        best.filter(b -> network.tied())
+            .map(
+                b ->
+                    new AsDrilled(
+                        b.move().of(planned.job().mount()),
+                        b.mountCovariance(planned.job().mount()).orElseThrow()));
+    DrilledSide bare =
+        new DrilledSide(
+            planned, readings, network, holes, fit, edges(), spans(), asDrilled, List.of());
+    DrilledFindings findings = new DrilledFindings(planned.side(), job.job().units());
+    new NetworkChecks(bare, all.doubt(), best, findings).run();
+    new HoleFitChecks(bare, findings).run();
+    again(asDrilled, findings);
+    return new DrilledSide(
+        planned,
+        readings,
+        network,
+        holes,
+        fit,
+        bare.edges(),
+        bare.spans(),
+        asDrilled,
+        findings.gravestFirst());
+  }
+
+  /** The planned pattern laid on the found holes; empty where they do not say a turn. */
+  private Optional<RigidFit> bestFit() {
+    List<Vec2> from = network.holes().stream().map(f -> f.planned().at()).toList();
+    List<Vec2> to = network.holes().stream().map(Found::at).toList();
+    if (from.size() < 2 || !RigidFit.plain(from, to).turnKnown()) {
+      return Optional.empty();
+    }
+    return Optional.of(RigidFit.plain(from, to, places()));
+  }
+
+  /** Covariance of the places alone. */
+  private double[][] places() {
+    int n = 2 * network.holes().size();
+    double[][] c = new double[n][n];
+    for (int i = 0; i < n; i++) {
+      System.arraycopy(network.covariance()[i], 0, c[i], 0, n);
+    }
+    return c;
+  }
+
+  /** The bolts between the holes as drilled and the plate as planned. */
+  private List<Peg> pegs() {
+    SideJob side = planned.job();
+    boolean fixed = side.plate().make().fastening().value() == Fastening.FIXED;
+    List<Peg> pegs = new ArrayList<>();
+    for (Found f : network.holes()) {
+      Bolt bolt = f.planned().bolt();
+      double nominal = bolt.thread().nominalMm();
+      // A stud, or a bolt in a tapped hole, has no play in the plate.
+      double inPlate = fixed ? nominal : bolt.plateHoleMm(side.holes().fit()).value();
+      pegs.add(new Peg(bolt.name(), f.at(), f.planned().at(), f.diameterMm(), inPlate, nominal));
+    }
+    return pegs;
+  }
+
+  private List<SpanFound> spans() {
+    List<SpanFound> spans = new ArrayList<>();
+    List<Found> holes = network.holes();
+    for (int i = 0; i < holes.size(); i++) {
+      for (int j = i + 1; j < holes.size(); j++) {
+        Found a = holes.get(i);
+        Found b = holes.get(j);
+        Vec2 along = b.at().minus(a.at());
+        double[] by = new double[network.covariance().length];
+        double d = along.norm();
+        if (d > 0) {
+          by[2 * i] = -along.x() / d;
+          by[2 * i + 1] = -along.y() / d;
+          by[2 * j] = along.x() / d;
+          by[2 * j + 1] = along.y() / d;
+        }
+        spans.add(
+            new SpanFound(
+                a.name(),
+                b.name(),
+                a.planned().at().distanceTo(b.planned().at()),
+                d,
+                Math.sqrt(Math.max(0, Covariances.variance(by, network.covariance()))),
+                (clearance(a) + clearance(b)) / 2));
+      }
+    }
+    return spans;
+  }
+
+  private static double clearance(Found f) {
+    return f.diameterMm() - f.planned().bolt().thread().nominalMm();
+  }
+
+  private List<EdgeMetal> edges() {
+    Region finished = Layout.finished(planned.job());
+    HoleRules rules = planned.job().holes();
+    List<EdgeMetal> edges = new ArrayList<>();
+    for (PlacedHole hole : planned.holes()) {
+      Optional<Found> found =
+          network.holes().stream().filter(f -> f.name().equals(hole.name())).findFirst();
+      double diameter =
+          readings.holes().stream()
+              .filter(h -> h.name().equals(hole.name()))
+              .map(h -> h.diameter().meanMm())
+              .findFirst()
+              .orElse(hole.diameterMm());
+      Optional<Repeated> read =
+          readings.edges().stream()
+              .filter(e -> e.hole().equals(hole.name()))
+              .map(SideReadings.EdgeGap::gap)
+              .findFirst();
+      Optional<Double> metal =
+          found
+              .filter(f -> network.tied() && !finished.isEmpty())
+              .map(f -> -finished.depth(f.at()) - f.diameterMm() / 2);
+      double sd = found.map(f -> Math.hypot(f.worstSdMm(), f.diameterSdMm() / 2)).orElse(0.0);
+      double limit =
+          rules.edgeRule().edgeMm(hole.bolt().thread().nominalMm(), diameter) - diameter / 2;
+      edges.add(new EdgeMetal(hole.name(), metal, sd, read, limit));
+    }
+    return edges;
+  }
+
+  /**
+   * The plan's own checks, of the holes and the plate where they now are. Of the holes, what does
+   * not pass; of the rest, what is worse than it was planned.
+   */
+  private void again(Optional<AsDrilled> asDrilled, DrilledFindings findings) throws JobRejected {
+    if (asDrilled.isEmpty()) {
+      return;
+    }
+    List<PlacedHole> drilled =
+        network.holes().stream()
+            .map(
+                f ->
+                    new PlacedHole(
+                        f.planned().bolt(), f.at(), f.diameterMm(), f.planned().drillsMm()))
+            .toList();
+    Layout.holeChecks(planned, drilled, asDrilled.get().mount(), job.job().units()).stream()
+        .filter(f -> f.severity() != Severity.NOTE)
+        .filter(f -> worse(f) || OF_HOLES.contains(check(f)) && f.isStop())
+        .forEach(findings::again);
+    SideLayout moved =
+        layouter.of(job.job().with(asDrilled.get().mount())).sides().get(planned.side());
+    moved.findings().stream()
+        .filter(f -> !OF_HOLES.contains(check(f)))
+        .filter(f -> f.id().startsWith(planned.side().word() + "."))
+        .filter(this::worse)
+        .forEach(findings::again);
+  }
+
+  /** Whether a finding weighs more than in the plan. */
+  private boolean worse(Finding f) {
+    Severity before =
+        planned.findings().stream()
+            .filter(p -> p.id().equals(f.id()))
+            .map(Finding::severity)
+            .findFirst()
+            .orElse(Severity.NOTE);
+    return f.severity().compareTo(before) < 0;
+  }
+
+  private static String check(Finding f) {
+    String[] parts = f.id().split("\\.");
+    return parts.length > 1 ? parts[1] : "";
+  }
+}

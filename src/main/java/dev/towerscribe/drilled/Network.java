@@ -1,0 +1,127 @@
+package dev.towerscribe.drilled;
+
+import dev.towerscribe.geometry.Vec2;
+import dev.towerscribe.layout.PlacedHole;
+import dev.towerscribe.layout.SideLayout;
+import dev.towerscribe.model.Readings.Doubt;
+import dev.towerscribe.model.SideReadings;
+import java.util.List;
+
+/**
+ * The drilled holes of one tower as caliper readings have them. Landmarks count as seen at their
+ * places in the job, with their doubt; they tie the holes to the tower. What the readings leave
+ * open is settled by the plan, where the search begins: which of two mirror images a hole is, and,
+ * where nothing ties the holes to the tower, where the pattern lies and how it is turned. The
+ * latter then means nothing: only distances between the holes do.
+ *
+ * @param holes those that the readings fix, in the plate's order
+ * @param hanging those that they do not, in the plate's order
+ * @param covariance of the fixed holes' fore0, in0, fore1, in1 ... and then their diameters, mm2
+ * @param loose ways in which the pattern as a whole could still move: 0 tied to the tower
+ * @param contradictions readings that do not agree with the rest, worst first
+ * @param unchecked readings of which an error would show nowhere, in words
+ * @param spare readings beyond those needed
+ * @param scatter residuals over doubts, all readings together; 1 is as expected, 0 without spares
+ * @param widened whether every +/- was widened by {@code scatter}, as it is past belief
+ */
+public record Network(
+    List<Found> holes,
+    List<Hanging> hanging,
+    double[][] covariance,
+    int loose,
+    List<Contradiction> contradictions,
+    List<String> unchecked,
+    int spare,
+    double scatter,
+    boolean widened) {
+  /** Copies the lists. */
+  public Network {
+    holes = List.copyOf(holes);
+    hanging = List.copyOf(hanging);
+    contradictions = List.copyOf(contradictions);
+    unchecked = List.copyOf(unchecked);
+  }
+
+  /**
+   * A hole that the readings fix.
+   *
+   * @param planned as it was to be drilled
+   * @param at its centre, plan
+   * @param diameterMm its size
+   * @param foreSdMm +/- of its centre, forward
+   * @param inSdMm +/- of its centre, inboard
+   * @param worstSdMm +/- of its centre, in the direction in which it is known worst
+   * @param diameterSdMm +/- of its size
+   */
+  public record Found(
+      PlacedHole planned,
+      Vec2 at,
+      double diameterMm,
+      double foreSdMm,
+      double inSdMm,
+      double worstSdMm,
+      double diameterSdMm) {
+    /**
+     * The name printed beside it.
+     *
+     * @return the bolt's name
+     */
+    public String name() {
+      return planned.name();
+    }
+  }
+
+  /**
+   * A hole that the readings do not fix.
+   *
+   * @param planned as it was to be drilled
+   * @param readings how many spans there are with it
+   */
+  public record Hanging(PlacedHole planned, int readings) {}
+
+  /**
+   * A disagreement.
+   *
+   * @param readings the reading that is off; several where it cannot be told which of them is
+   * @param offMm read minus expected from the rest, of the first
+   * @param deviations how many of its standard deviations that is
+   * @param leftOut whether the holes were found without it
+   */
+  public record Contradiction(
+      List<String> readings, double offMm, double deviations, boolean leftOut) {
+    /** Copies the list. */
+    public Contradiction {
+      readings = List.copyOf(readings);
+    }
+  }
+
+  /**
+   * Whether the holes' places on the tower are known, not just their distances.
+   *
+   * @return true if landmarks tie them to it
+   */
+  public boolean tied() {
+    return loose == 0;
+  }
+
+  /**
+   * Whether every hole of the plate was found.
+   *
+   * @return false if one hangs in the air
+   */
+  public boolean complete() {
+    return hanging.isEmpty();
+  }
+
+  /**
+   * Finds the holes.
+   *
+   * @param layout the tower as planned
+   * @param readings what calipers said
+   * @param doubt how sure a landmark's place in the job is, and its size
+   * @return the holes, with everything the readings have against each other
+   */
+  public static Network of(SideLayout layout, SideReadings readings, Doubt doubt) {
+    return new NetworkSolver(layout, readings, doubt).solve();
+  }
+}

@@ -1,0 +1,177 @@
+package dev.towerscribe.job;
+
+import dev.towerscribe.model.Side;
+import dev.towerscribe.quantity.Angle;
+import dev.towerscribe.quantity.Numbers;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/**
+ * Puts another scale and skew into the text of a job file and leaves every other character as it
+ * was. Only the plain way of writing {@code [print]} is understood, {@code scale} in braces on one
+ * line and {@code skew} on another; a key or a table that is not there is added. Whoever uses this
+ * reads the text again and compares.
+ */
+public final class PrintText {
+  private static final Pattern SCALE =
+      Pattern.compile("(\\s*scale\\s*=\\s*)\\{[^{}#]*\\}(\\s*(?:#.*)?)");
+
+  private static final Pattern SKEW = Pattern.compile("(\\s*skew\\s*=\\s*)[^\\s#]+(\\s*(?:#.*)?)");
+
+  /** Half of the last decimal moves the far end of 200 mm by 0.001 mm. */
+  private static final int SCALE_DECIMALS = 5;
+
+  /** Half of the last decimal moves the far end of 200 mm by 0.002 mm. */
+  private static final int SKEW_DECIMALS = 3;
+
+  /**
+   * A printer as a file carries it: rounded to its decimals.
+   *
+   * @param across printed over nominal along the paper's short side
+   * @param along printed over nominal along the paper's long side
+   * @param skew how far the printed long side leans toward +across; left as it is where empty
+   */
+  public record Figures(double across, double along, Optional<Angle> skew) {
+    /** Rounds them. */
+    public Figures {
+      across = rounded(across, SCALE_DECIMALS);
+      along = rounded(along, SCALE_DECIMALS);
+      skew = skew.map(a -> Angle.ofDegrees(rounded(a.degrees(), SKEW_DECIMALS)));
+    }
+
+    private static double rounded(double value, int decimals) {
+      return Double.parseDouble(Numbers.plain(value, decimals));
+    }
+
+    /**
+     * As they are written under {@code [print]}.
+     *
+     * @return one or two lines without ends
+     */
+    public List<String> lines() {
+      List<String> lines = new ArrayList<>();
+      lines.add("scale = " + scaleWords());
+      skew.ifPresent(a -> lines.add("skew = " + skewWords(a)));
+      return lines;
+    }
+
+    private String scaleWords() {
+      return "{ across = "
+          + number(across, SCALE_DECIMALS)
+          + ", along = "
+          + number(along, SCALE_DECIMALS)
+          + " }";
+    }
+
+    private static String skewWords(Angle skew) {
+      return number(skew.degrees(), SKEW_DECIMALS);
+    }
+
+    /** Always with a decimal point, as files are written. */
+    private static String number(double value, int decimals) {
+      String text = Numbers.plain(value, decimals);
+      return text.indexOf('.') < 0 ? text + ".0" : text;
+    }
+  }
+
+  private PrintText() {}
+
+  /**
+   * Replaces or adds the figures.
+   *
+   * @param text text of a job file that has been read without fault
+   * @param figures what to put there
+   * @return the changed text; empty where {@code print} is written in a way that is not understood
+   */
+  public static Optional<String> with(String text, Figures figures) {
+    List<TableLines.Line> lines = TableLines.of(text, "print");
+    if (lines.stream().noneMatch(l -> l.kind() == TableLines.Kind.HEADING)) {
+      return has(text, "print") ? Optional.empty() : Optional.of(appended(text, figures));
+    }
+    boolean addScale = !has(text, "print", "scale");
+    boolean addSkew = figures.skew().isPresent() && !has(text, "print", "skew");
+    boolean scaleLeft = !addScale;
+    boolean skewLeft = figures.skew().isPresent() && !addSkew;
+    List<TableLines.Line> changed = new ArrayList<>();
+    for (TableLines.Line line : lines) {
+      boolean inside = line.kind() == TableLines.Kind.INSIDE;
+      Matcher scale = SCALE.matcher(line.words());
+      Matcher skew = SKEW.matcher(line.words());
+      boolean afterThis = line.kind() == TableLines.Kind.HEADING && addScale;
+      if (inside && scaleLeft && scale.matches()) {
+        changed.add(line.with(scale.group(1) + figures.scaleWords() + scale.group(2)));
+        scaleLeft = false;
+        afterThis = addSkew;
+      } else if (inside && skewLeft && skew.matches()) {
+        changed.add(
+            line.with(skew.group(1) + Figures.skewWords(figures.skew().get()) + skew.group(2)));
+        skewLeft = false;
+      } else {
+        changed.add(line);
+      }
+      if (afterThis) {
+        List<String> added = new ArrayList<>();
+        if (addScale) {
+          added.add(figures.lines().get(0));
+        }
+        if (addSkew) {
+          added.add(figures.lines().get(1));
+        }
+        added.forEach(words -> add(changed, words));
+      }
+    }
+    return scaleLeft || skewLeft ? Optional.empty() : Optional.of(TableLines.text(changed));
+  }
+
+  /** A line more, which ends as the line before it; a last line without an end gives it one. */
+  private static void add(List<TableLines.Line> lines, String words) {
+    TableLines.Line before = lines.get(lines.size() - 1);
+    if (before.end().isEmpty()) {
+      lines.set(
+          lines.size() - 1, new TableLines.Line(before.words(), endOfLine(lines), before.kind()));
+      lines.add(new TableLines.Line(words, "", TableLines.Kind.INSIDE));
+    } else {
+      lines.add(new TableLines.Line(words, before.end(), TableLines.Kind.INSIDE));
+    }
+  }
+
+  private static String endOfLine(List<TableLines.Line> lines) {
+    String first = lines.get(0).end();
+    return first.isEmpty() ? "\n" : first;
+  }
+
+  private static String appended(String text, Figures figures) {
+    String end = text.contains("\r\n") ? "\r\n" : "\n";
+    StringBuilder longer = new StringBuilder(text);
+    if (!text.isEmpty() && !text.endsWith("\n")) {
+      longer.append(end);
+    }
+    longer.append(end).append("[print]").append(end);
+    figures.lines().forEach(line -> longer.append(line).append(end));
+    return longer.toString();
+  }
+
+  /**
+   * What a job file says of one side's printer alone, so that no one printer serves both.
+   *
+   * @param text text of a job file that has been read without fault
+   * @return keys such as "right.print.scale"; empty if both sides share one printer
+   */
+  public static List<String> differsBySide(String text) {
+    return Stream.of(Side.values())
+        .flatMap(
+            side ->
+                Stream.of("scale", "skew")
+                    .filter(key -> has(text, side.word(), "print", key))
+                    .map(key -> side.word() + ".print." + key))
+        .toList();
+  }
+
+  private static boolean has(String text, String... path) {
+    return TomlText.parse(text, "", new Faults()).map(t -> t.has(path)).orElse(false);
+  }
+}

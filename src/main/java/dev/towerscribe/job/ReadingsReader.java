@@ -1,0 +1,259 @@
+package dev.towerscribe.job;
+
+import dev.towerscribe.finding.JobRejected;
+import dev.towerscribe.model.Bolt;
+import dev.towerscribe.model.Job;
+import dev.towerscribe.model.Landmark;
+import dev.towerscribe.model.Readings;
+import dev.towerscribe.model.Readings.Doubt;
+import dev.towerscribe.model.Repeated;
+import dev.towerscribe.model.Side;
+import dev.towerscribe.model.SideJob;
+import dev.towerscribe.model.SideReadings;
+import dev.towerscribe.model.SideReadings.EdgeGap;
+import dev.towerscribe.model.SideReadings.HoleSize;
+import dev.towerscribe.model.SpanReading;
+import dev.towerscribe.model.SpanReading.Between;
+import dev.towerscribe.model.Stated;
+import dev.towerscribe.quantity.LengthUnit;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.function.IntPredicate;
+import java.util.stream.Stream;
+
+/**
+ * Reads files of caliper readings of drilled holes. Their names are those of a job, so that is
+ * needed first. Whatever a file holds, the answer is its readings or every fault found in it.
+ */
+public final class ReadingsReader {
+  private static final List<String> SPANS = Stream.of(Between.values()).map(Between::word).toList();
+
+  private final IntPredicate printable;
+  private final Job job;
+
+  /**
+   * A reader.
+   *
+   * @param printable whether the sheets can carry a character, by its Unicode code point
+   * @param job the job that the holes were drilled from
+   */
+  public ReadingsReader(IntPredicate printable, Job job) {
+    this.printable = printable;
+    this.job = job;
+  }
+
+  /**
+   * Reads a file.
+   *
+   * @param file the readings file
+   * @return the readings
+   * @throws IOException if it cannot be read; the message says which and why
+   * @throws JobRejected if it cannot be worked from, with every fault
+   */
+  public Readings read(Path file) throws IOException, JobRejected {
+    return parse(JobReader.bytes(file));
+  }
+
+  /**
+   * Reads a file's text.
+   *
+   * @param text TOML
+   * @return the readings
+   * @throws JobRejected if it cannot be worked from, with every fault
+   */
+  public Readings parse(String text) throws JobRejected {
+    return parse(text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  private Readings parse(byte[] bytes) throws JobRejected {
+    Faults faults = new Faults();
+    TableReader top = FileHead.open(bytes, faults, printable);
+    Optional<LengthUnit> unit = FileHead.readUnits(top);
+    Optional<String> title = top.label("title", Limits.TITLE, job.title());
+    Optional<LocalDate> date = FileHead.date(top);
+    Optional<Doubt> doubt = top.tableOrEmpty("doubt").flatMap(ReadingsReader::doubt);
+    Map<Side, SideReadings> sides = new EnumMap<>(Side.class);
+    boolean any = false;
+    for (Side side : Side.values()) {
+      Optional<TableReader> t = top.optionalTable(side.word());
+      any |= t.isPresent();
+      if (t.isPresent() && !job.sides().containsKey(side)) {
+        top.fault(side.word(), "a side of the job", "The job does not work on this side.");
+      } else if (t.isPresent()) {
+        // With a doubt that is at fault, the rest is read all the same, for its own faults.
+        new SideReader(t.get(), job.sides().get(side), doubt.orElse(Doubt.ASSUMED))
+            .read()
+            .ifPresent(r -> sides.put(side, r));
+      }
+    }
+    top.close();
+    if (!any && faults.isEmpty()) {
+      String first = job.sides().keySet().iterator().next().word();
+      top.missing(first, "readings of a side of the job", "Add [" + first + "].");
+      top.reportMissing();
+    }
+    faults.throwIfAny();
+    return new Readings(title.orElseThrow(), date, unit.orElseThrow(), doubt.orElseThrow(), sides);
+  }
+
+  private static Optional<Doubt> doubt(TableReader t) {
+    var caliper = Said.length(t, "caliper", Limits.CALIPER_DOUBT, Doubt.ASSUMED.caliperMm());
+    var landmark = Said.length(t, "landmark", Limits.LANDMARK_DOUBT, Doubt.ASSUMED.landmarkMm());
+    var edge = Said.length(t, "edge", Limits.EDGE_DOUBT, Doubt.ASSUMED.edgeMm());
+    var line =
+        Stated.or(
+            t.has("line") ? t.angle("line", Limits.LINE_DOUBT) : Optional.empty(),
+            Doubt.ASSUMED.line().value());
+    var centre = Said.length(t, "centre", Limits.CENTRE_DOUBT, Doubt.ASSUMED.centreMm());
+    t.close();
+    return t.sound()
+        ? Optional.of(new Doubt(caliper, landmark, edge, line, centre))
+        : Optional.empty();
+  }
+
+  /** The readings of one tower. */
+  private static final class SideReader {
+    private final TableReader table;
+    private final Side side;
+    private final Doubt doubt;
+    private final List<String> bolts;
+    private final List<String> landmarks;
+
+    SideReader(TableReader table, SideJob job, Doubt doubt) {
+      this.table = table;
+      this.side = job.side();
+      this.doubt = doubt;
+      this.bolts = job.plate().bolts().stream().map(Bolt::name).toList();
+      this.landmarks = job.tower().landmarks().stream().map(Landmark::name).toList();
+    }
+
+    Optional<SideReadings> read() {
+      List<HoleSize> holes = new ArrayList<>();
+      TreeSet<String> taken = new TreeSet<>();
+      List<TableReader> rows = table.tables("hole", 1, "holes");
+      for (TableReader t : rows) {
+        hole(t, taken).ifPresent(holes::add);
+      }
+      List<String> without = bolts.stream().filter(b -> !taken.contains(b)).toList();
+      if (!rows.isEmpty() && !without.isEmpty()) {
+        table.fault(
+            "hole",
+            "a diameter for every hole: " + String.join(", ", bolts),
+            "Measure and add: " + String.join(", ", without) + ".");
+      }
+      List<SpanReading> spans = new ArrayList<>();
+      for (TableReader t : table.tables("span", 0, "readings")) {
+        span(t).ifPresent(spans::add);
+      }
+      List<EdgeGap> edges = new ArrayList<>();
+      for (TableReader t : table.tables("edge", 0, "readings")) {
+        edge(t).ifPresent(edges::add);
+      }
+      table.close();
+      holes.sort(Comparator.comparingInt(h -> bolts.indexOf(h.name())));
+      return table.sound()
+          ? Optional.of(new SideReadings(side, holes, spans, edges))
+          : Optional.empty();
+    }
+
+    private Optional<HoleSize> hole(TableReader t, TreeSet<String> taken) {
+      Optional<String> name = Names.unique(t, known(t, "name", bolts, "holes"), taken);
+      Optional<Repeated> diameter =
+          repeated(t, "diameter", Limits.HOLE, Limits.CALIPER_DOUBT, doubt.caliperMm().value());
+      t.close();
+      return t.sound() ? Optional.of(new HoleSize(name.get(), diameter.get())) : Optional.empty();
+    }
+
+    private Optional<SpanReading> span(TableReader t) {
+      Optional<String> from = end(t, "from");
+      Optional<String> to = end(t, "to");
+      if (from.isPresent() && from.equals(to)) {
+        t.fault("to", "another hole or landmark", "A span has two ends: name the other one.");
+      }
+      List<Between> said =
+          Stream.of(Between.values()).filter(between -> t.has(between.word())).toList();
+      Optional<Repeated> length = Optional.empty();
+      String limit = "one of " + String.join(", ", SPANS);
+      if (said.isEmpty()) {
+        t.missing(Between.INSIDE.word(), limit, "Write down what the calipers read.");
+        // Its doubt is looked at all the same.
+        doubtOf(t, Limits.CALIPER_DOUBT, doubt.caliperMm().value());
+      } else {
+        length =
+            repeated(
+                t,
+                said.get(0).word(),
+                Limits.SPAN,
+                Limits.CALIPER_DOUBT,
+                doubt.caliperMm().value());
+        for (Between more : said.subList(1, said.size())) {
+          t.fault(more.word(), limit, "Give every reading an entry of its own.");
+        }
+      }
+      t.close();
+      return t.sound()
+          ? Optional.of(new SpanReading(from.get(), to.get(), said.get(0), length.get()))
+          : Optional.empty();
+    }
+
+    private Optional<EdgeGap> edge(TableReader t) {
+      Optional<String> hole = known(t, "hole", bolts, "holes");
+      Optional<Repeated> gap =
+          repeated(t, "gap", Limits.EDGE_GAP, Limits.EDGE_DOUBT, doubt.edgeMm().value());
+      t.close();
+      return t.sound() ? Optional.of(new EdgeGap(hole.get(), gap.get())) : Optional.empty();
+    }
+
+    /** A hole or a landmark; the same name for both would leave it open which was meant. */
+    private Optional<String> end(TableReader t, String key) {
+      List<String> all = Stream.concat(bolts.stream(), landmarks.stream()).distinct().toList();
+      Optional<String> name = known(t, key, all, "holes and landmarks");
+      if (name.isPresent() && bolts.contains(name.get()) && landmarks.contains(name.get())) {
+        t.fault(
+            key,
+            "a name that one thing has",
+            "The job has a hole and a landmark of this name: rename the landmark there.");
+        return Optional.empty();
+      }
+      return name;
+    }
+
+    private static Optional<String> known(
+        TableReader t, String key, List<String> all, String what) {
+      String limit = "the job's " + what + ": " + String.join(", ", all);
+      Optional<String> name = t.string(key, limit);
+      if (name.isPresent() && !all.contains(name.get())) {
+        t.fault(
+            key,
+            limit,
+            Spelling.nearest(name.get(), all)
+                .map(word -> "Did you mean \"" + word + "\"?")
+                .orElse("Use a name of the job."));
+        return Optional.empty();
+      }
+      return name;
+    }
+
+    private static Optional<Repeated> repeated(
+        TableReader t, String key, Range range, Range doubts, double otherwiseMm) {
+      Optional<List<Double>> figures = t.oneOrMore(key, range);
+      Optional<Double> doubt = doubtOf(t, doubts, otherwiseMm);
+      return figures.isPresent() && doubt.isPresent()
+          ? Optional.of(new Repeated(figures.get(), doubt.get()))
+          : Optional.empty();
+    }
+
+    private static Optional<Double> doubtOf(TableReader t, Range range, double otherwiseMm) {
+      return t.length("doubt", range, otherwiseMm);
+    }
+  }
+}

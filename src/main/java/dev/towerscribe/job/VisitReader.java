@@ -1,0 +1,180 @@
+package dev.towerscribe.job;
+
+import dev.towerscribe.finding.Fault;
+import dev.towerscribe.finding.JobRejected;
+import dev.towerscribe.model.BayDoubt;
+import dev.towerscribe.model.BayFigure;
+import dev.towerscribe.model.BayReading;
+import dev.towerscribe.model.Job;
+import dev.towerscribe.model.Side;
+import dev.towerscribe.model.SideJob;
+import dev.towerscribe.model.StrutPoints;
+import dev.towerscribe.model.Visit;
+import dev.towerscribe.model.WheelVisit;
+import dev.towerscribe.quantity.Angle;
+import java.time.LocalDate;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.IntPredicate;
+
+/**
+ * Reads visit files: what an alignment bay read. The job they belong to decides which sides there
+ * are, how far the slot goes and whether there is a knuckle bolt, so it is needed to judge them.
+ */
+public final class VisitReader {
+  private static final String SETTING = "setting";
+  private static final String KNUCKLE = "knuckle";
+  private static final String RIDE = "ride";
+
+  private final IntPredicate printable;
+
+  /**
+   * A reader.
+   *
+   * @param printable whether the sheets can carry a character, by its Unicode code point
+   */
+  public VisitReader(IntPredicate printable) {
+    this.printable = printable;
+  }
+
+  /**
+   * Reads a visit.
+   *
+   * @param bytes the file's content
+   * @param job the job that the car was worked on by
+   * @return the visit; what it leaves out of setting and knuckle bolt is the job's
+   * @throws JobRejected with every fault, if it has any
+   */
+  public Visit parse(byte[] bytes, Job job) throws JobRejected {
+    Faults faults = new Faults();
+    TableReader top = FileHead.open(bytes, faults, printable);
+    FileHead.readUnits(top);
+    Optional<LocalDate> date = FileHead.neededDate(top);
+    Optional<String> words = top.label("visit", Limits.PHRASE, "");
+    Optional<String> bay = Said.label(top, "bay", Limits.PHRASE);
+    Optional<BayDoubt> doubt = top.tableOrEmpty("doubt").flatMap(VisitReader::doubt);
+    Map<Side, WheelVisit> wheels = new EnumMap<>(Side.class);
+    for (Side side : Side.values()) {
+      wheel(top, side, job).ifPresent(w -> wheels.put(side, w));
+    }
+    top.close();
+    if (faults.isEmpty() && wheels.isEmpty()) {
+      faults.add(
+          new Fault(
+              "",
+              "no figure of any wheel",
+              "at least one under [left.before], [left.after] or the right's",
+              "Write down what the bay read."));
+    }
+    faults.throwIfAny();
+    return new Visit(
+        date.orElseThrow(), words.orElseThrow(), bay, doubt.orElseThrow(), Map.copyOf(wheels));
+  }
+
+  private static Optional<BayDoubt> doubt(TableReader d) {
+    Map<BayFigure, Angle> figures = new EnumMap<>(BayFigure.class);
+    for (BayFigure figure : BayFigure.values()) {
+      d.angle(figure.word(), Limits.BAY_DOUBT, BayDoubt.USUAL.of(figure))
+          .ifPresent(a -> figures.put(figure, a));
+    }
+    Optional<Double> ride = d.length(RIDE, Limits.PLUS_MINUS, BayDoubt.USUAL.rideMm());
+    d.close();
+    return d.sound() ? Optional.of(new BayDoubt(figures, ride.get())) : Optional.empty();
+  }
+
+  private Optional<WheelVisit> wheel(TableReader top, Side side, Job job) {
+    if (!top.has(side.word())) {
+      return Optional.empty();
+    }
+    SideJob sideJob = job.sides().get(side);
+    if (sideJob == null) {
+      List<String> known = job.sides().keySet().stream().map(Side::word).toList();
+      top.fault(
+          side.word(),
+          "the job's sides: " + String.join(", ", known),
+          "The job has no such side: add it there, or leave it out here.");
+      return Optional.empty();
+    }
+    Optional<TableReader> table = top.optionalTable(side.word());
+    if (table.isEmpty()) {
+      return Optional.empty();
+    }
+    TableReader t = table.get();
+    Optional<BayReading> before = Optional.of(BayReading.NONE);
+    Optional<BayReading> after = Optional.of(BayReading.NONE);
+    Optional<Double> setting = Optional.of(sideJob.mount().settingMm());
+    Optional<Angle> knuckle = Optional.of(Angle.ZERO);
+    if (t.has("before")) {
+      before = t.optionalTable("before").flatMap(VisitReader::closed);
+    }
+    if (t.has("after")) {
+      Optional<TableReader> a = t.optionalTable("after");
+      if (a.isPresent()) {
+        setting = setting(a.get(), sideJob);
+        knuckle = knuckle(a.get(), sideJob);
+        after = closed(a.get());
+      }
+    }
+    t.close();
+    if (!t.sound()) {
+      return Optional.empty();
+    }
+    WheelVisit wheel = new WheelVisit(before.get(), after.get(), setting.get(), knuckle.get());
+    return wheel.hasFigures() ? Optional.of(wheel) : Optional.empty();
+  }
+
+  private static Optional<BayReading> closed(TableReader t) {
+    Map<BayFigure, Angle> figures = new EnumMap<>(BayFigure.class);
+    for (BayFigure figure : BayFigure.values()) {
+      t.optionalAngle(figure.word(), range(figure)).ifPresent(a -> figures.put(figure, a));
+    }
+    Optional<Double> ride = Said.length(t, RIDE, Limits.RIDE);
+    t.close();
+    return t.sound() ? Optional.of(new BayReading(figures, ride)) : Optional.empty();
+  }
+
+  private static Range range(BayFigure figure) {
+    return switch (figure) {
+      case CASTER -> Limits.CASTER;
+      case CAMBER, TOE -> Limits.WHEEL_ANGLE;
+      case INCLINATION -> Limits.INCLINATION;
+    };
+  }
+
+  private static Optional<Double> setting(TableReader a, SideJob job) {
+    Optional<Double> setting = a.length(SETTING, Limits.SLOT, job.mount().settingMm());
+    Range slot = Range.mm(job.plate().slot().fromMm(), job.plate().slot().toMm());
+    if (setting.isPresent() && !slot.holds(setting.get())) {
+      a.lengthFault(
+          SETTING,
+          "within the job's slot, " + slot.words(a.unit()),
+          "The bearing can only be left within the slot.");
+    }
+    return setting;
+  }
+
+  private static Optional<Angle> knuckle(TableReader a, SideJob job) {
+    Optional<Angle> turn = a.angle(KNUCKLE, Limits.WHEEL_ANGLE, Angle.ZERO);
+    if (turn.isEmpty() || turn.get().radians() == 0.0) {
+      return turn;
+    }
+    Optional<StrutPoints.KnuckleBolt> bolt = job.strut().flatMap(StrutPoints::knuckleBolt);
+    if (bolt.isEmpty()) {
+      a.fault(
+          KNUCKLE,
+          "0: the job has no strut.knuckle_bolt",
+          "Give the bolt's pivot and range in the job, or leave this out.");
+    } else {
+      Range range = Range.degrees(bolt.get().from().degrees(), bolt.get().to().degrees());
+      if (!range.holds(turn.get().degrees())) {
+        a.fault(
+            KNUCKLE,
+            "within the job's knuckle bolt, " + range.words(a.unit()),
+            "Check the figure, or the bolt's range in the job.");
+      }
+    }
+    return turn;
+  }
+}

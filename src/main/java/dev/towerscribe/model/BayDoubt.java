@@ -1,0 +1,49 @@
+package dev.towerscribe.model;
+
+import dev.towerscribe.quantity.Angle;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.Map;
+
+/**
+ * How far a bay's readings may be off: one standard deviation of each, independent of the others.
+ *
+ * @param figures of every figure, positive
+ * @param rideMm of a ride height, measured or assumed; not negative
+ */
+public record BayDoubt(Map<BayFigure, Angle> figures, double rideMm) {
+  /** What stands in where the visit does not say it. Common practice, no source. */
+  public static final BayDoubt USUAL =
+      new BayDoubt(
+          Map.of(
+              BayFigure.CASTER, Angle.ofDegrees(0.15),
+              BayFigure.CAMBER, Angle.ofDegrees(0.08),
+              BayFigure.TOE, Angle.ofDegrees(0.03),
+              BayFigure.INCLINATION, Angle.ofDegrees(0.2)),
+          2.0);
+
+  /** Copies the map and checks that every figure has a doubt. */
+  public BayDoubt {
+    Map<BayFigure, Angle> inOrder = new EnumMap<>(BayFigure.class);
+    inOrder.putAll(figures);
+    for (BayFigure figure : BayFigure.values()) {
+      Angle doubt = inOrder.get(figure);
+      if (doubt == null) {
+        throw new IllegalArgumentException("no doubt of " + figure.word());
+      }
+      Checks.positive("doubt of " + figure.word(), doubt.radians());
+    }
+    figures = Collections.unmodifiableMap(inOrder);
+    Checks.notNegative("doubt of ride", rideMm);
+  }
+
+  /**
+   * That of one figure.
+   *
+   * @param figure which
+   * @return one standard deviation
+   */
+  public Angle of(BayFigure figure) {
+    return figures.get(figure);
+  }
+}

@@ -1,0 +1,37 @@
+package dev.towerscribe.model;
+
+import java.util.List;
+
+/**
+ * What calipers said of one tower after drilling. Every bolt of the plate has its hole's size.
+ *
+ * @param side which tower
+ * @param holes sizes as drilled, in the plate's order
+ * @param spans distances between holes and landmarks, perhaps none
+ * @param edges metal between holes and the edge as cut, perhaps none
+ */
+public record SideReadings(
+    Side side, List<HoleSize> holes, List<SpanReading> spans, List<EdgeGap> edges) {
+  /** Copies the lists. */
+  public SideReadings {
+    holes = List.copyOf(holes);
+    spans = List.copyOf(spans);
+    edges = List.copyOf(edges);
+  }
+
+  /**
+   * A hole's size as drilled.
+   *
+   * @param name its bolt's name
+   * @param diameter what was read
+   */
+  public record HoleSize(String name, Repeated diameter) {}
+
+  /**
+   * The least metal from a hole's edge to the edge of the opening as cut.
+   *
+   * @param hole its bolt's name
+   * @param gap what was read
+   */
+  public record EdgeGap(String hole, Repeated gap) {}
+}

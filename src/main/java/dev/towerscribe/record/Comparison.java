@@ -1,0 +1,187 @@
+package dev.towerscribe.record;
+
+import dev.towerscribe.alignment.Sensitivity;
+import dev.towerscribe.geometry.Vec3;
+import dev.towerscribe.model.BayFigure;
+import dev.towerscribe.model.Job;
+import dev.towerscribe.model.PlusMinus;
+import dev.towerscribe.model.Side;
+import dev.towerscribe.model.StrutPoints;
+import dev.towerscribe.quantity.Angle;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * All figures of a visit with the covariance of their differences. Predictions share the errors of
+ * the points: before and after always, left and right where one side's points are the other's
+ * mirror image. So a change is surer than either of its ends.
+ */
+final class Comparison {
+  /**
+   * What is judged: a figure, or the difference of two.
+   *
+   * @param of index of the figure
+   * @param less index of what is taken off it; negative for none
+   * @param side which wheel; empty for left minus right
+   * @param stage when
+   */
+  record Judged(int of, int less, Optional<Side> side, Stage stage) {}
+
+  private final Job job;
+  private final Map<Side, AsMade> made;
+  private final List<Row> rows;
+  private final double[][] covariance;
+
+  Comparison(Job job, Map<Side, AsMade> made, List<Row> rows) {
+    this.job = job;
+    this.made = made;
+    this.rows = List.copyOf(rows);
+    int n = rows.size();
+    covariance = new double[n][n];
+    for (int i = 0; i < n; i++) {
+      for (int j = 0; j <= i; j++) {
+        double ofPrediction = predicted(rows.get(i), rows.get(j));
+        double ofReading = i == j ? rows.get(i).doubt() * rows.get(i).doubt() : 0.0;
+        covariance[i][j] = ofPrediction + ofReading;
+        covariance[j][i] = covariance[i][j];
+      }
+    }
+  }
+
+  List<Row> rows() {
+    return rows;
+  }
+
+  /** The part of it that belongs to some figures alone. */
+  Comparison only(Side side) {
+    return new Comparison(job, made, rows.stream().filter(r -> r.side() == side).toList());
+  }
+
+  double[] differences() {
+    return rows.stream().mapToDouble(Row::difference).toArray();
+  }
+
+  double[][] covariance() {
+    return covariance;
+  }
+
+  /** Covariance of two predictions, radians squared. */
+  private double predicted(Row a, Row b) {
+    double sum = 0.0;
+    if (a.side() == b.side() && a.stage() == b.stage()) {
+      sum += a.byRide() * b.byRide();
+    }
+    if (a.sure().isEmpty() || b.sure().isEmpty()) {
+      return sum;
+    }
+    Sensitivity.Figure f = a.sure().get();
+    Sensitivity.Figure g = b.sure().get();
+    if (a.side() == b.side() || sharePoints()) {
+      sum += ofPoints(f, g, job.sides().get(a.side()).strut().orElseThrow().plusMinus());
+    }
+    if (a.side() == b.side()) {
+      List<List<Double>> ofChoices = made.get(a.side()).covariance();
+      for (int i = 0; i < ofChoices.size(); i++) {
+        for (int j = 0; j < ofChoices.size(); j++) {
+          sum += f.byChoice()[i] * ofChoices.get(i).get(j) * g.byChoice()[j];
+        }
+      }
+    }
+    return sum;
+  }
+
+  private boolean sharePoints() {
+    Optional<StrutPoints> left =
+        Optional.ofNullable(job.sides().get(Side.LEFT)).flatMap(s -> s.strut());
+    Optional<StrutPoints> right =
+        Optional.ofNullable(job.sides().get(Side.RIGHT)).flatMap(s -> s.strut());
+    return left.isPresent() && left.map(StrutPoints::mirrored).equals(right);
+  }
+
+  private static double ofPoints(Sensitivity.Figure f, Sensitivity.Figure g, PlusMinus sure) {
+    double camber = sure.camber().radians();
+    double sum = f.byCamber() * g.byCamber() * camber * camber;
+    List<Vec3> points = sure.points();
+    for (int i = 0; i < points.size(); i++) {
+      Vec3 p = points.get(i);
+      sum += f.byCoordinate()[3 * i] * g.byCoordinate()[3 * i] * p.x() * p.x();
+      sum += f.byCoordinate()[3 * i + 1] * g.byCoordinate()[3 * i + 1] * p.y() * p.y();
+      sum += f.byCoordinate()[3 * i + 2] * g.byCoordinate()[3 * i + 2] * p.z() * p.z();
+    }
+    return sum;
+  }
+
+  /** Every figure, then what the work changed, then left minus right. */
+  List<Judged> judged() {
+    List<Judged> all = new ArrayList<>();
+    for (int i = 0; i < rows.size(); i++) {
+      all.add(new Judged(i, -1, Optional.of(rows.get(i).side()), rows.get(i).stage()));
+    }
+    for (int i = 0; i < rows.size(); i++) {
+      Row after = rows.get(i);
+      int before = index(after.side(), Stage.BEFORE, after.figure());
+      if (after.stage() == Stage.AFTER && before >= 0 && after.figure().changesByTheWork()) {
+        all.add(new Judged(i, before, Optional.of(after.side()), Stage.CHANGE));
+      }
+    }
+    for (int i = 0; i < rows.size(); i++) {
+      Row left = rows.get(i);
+      int right = index(Side.RIGHT, left.stage(), left.figure());
+      if (left.side() == Side.LEFT && right >= 0 && left.figure().changesByTheWork()) {
+        all.add(new Judged(i, right, Optional.empty(), left.stage()));
+      }
+    }
+    return all;
+  }
+
+  private int index(Side side, Stage stage, BayFigure figure) {
+    for (int i = 0; i < rows.size(); i++) {
+      Row r = rows.get(i);
+      if (r.side() == side && r.stage() == stage && r.figure() == figure) {
+        return i;
+      }
+    }
+    return -1;
+  }
+
+  /** A figure's difference among others. */
+  static double of(Judged judged, double[] differences) {
+    return differences[judged.of()] - (judged.less() < 0 ? 0.0 : differences[judged.less()]);
+  }
+
+  /** Its standard deviation, radians. */
+  double sd(Judged judged) {
+    return deviation(judged, covariance);
+  }
+
+  private static double deviation(Judged j, double[][] c) {
+    double variance = c[j.of()][j.of()];
+    if (j.less() >= 0) {
+      variance += c[j.less()][j.less()] - 2 * c[j.of()][j.less()];
+    }
+    return Math.sqrt(Math.max(0.0, variance));
+  }
+
+  /** As told to people. */
+  Compared compared(Judged judged) {
+    Row row = rows.get(judged.of());
+    Optional<Row> less =
+        judged.less() < 0 ? Optional.empty() : Optional.of(rows.get(judged.less()));
+    double doubt = Math.hypot(row.doubt(), less.map(Row::doubt).orElse(0.0));
+    double sd = sd(judged);
+    boolean known = row.sure().isPresent() || row.figure() == BayFigure.TOE;
+    // What is not the readings' is the prediction's; rounding may take it a shade below nothing.
+    double plusMinus = Math.sqrt(Math.max(0.0, sd * sd - doubt * doubt));
+    return new Compared(
+        judged.side(),
+        judged.stage(),
+        row.figure(),
+        new Angle(row.predicted() - less.map(Row::predicted).orElse(0.0)),
+        known ? Optional.of(new Angle(plusMinus)) : Optional.empty(),
+        new Angle(row.measured() - less.map(Row::measured).orElse(0.0)),
+        new Angle(doubt),
+        new Angle(sd));
+  }
+}

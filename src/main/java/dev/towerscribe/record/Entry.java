@@ -1,0 +1,113 @@
+package dev.towerscribe.record;
+
+import dev.towerscribe.model.BayFigure;
+import dev.towerscribe.model.Side;
+import dev.towerscribe.model.Visit;
+import dev.towerscribe.quantity.Angle;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * An entry as read from a record.
+ *
+ * @param state whether it is as written
+ * @param number its running number, if it can be read
+ * @param date its day, if it can be read
+ * @param firstLine where it begins in the file, counted from 1
+ * @param lastLine where it ends
+ * @param lines its lines, title and closing among them
+ * @param visit what was given, if enough of it can be read to work with
+ * @param figures every figure that can be read, in the record's order
+ * @param words what it says in words, by key: job, pack mark, program, visit, bay
+ * @param acceptedStops ids of stops that were accepted
+ * @param troubles what in it cannot be read, each with its line
+ */
+public record Entry(
+    State state,
+    Optional<Integer> number,
+    Optional<LocalDate> date,
+    int firstLine,
+    int lastLine,
+    List<String> lines,
+    Optional<Visit> visit,
+    List<Figure> figures,
+    Map<String, String> words,
+    List<String> acceptedStops,
+    List<String> troubles) {
+  /** Whether an entry is as it was written. */
+  public enum State {
+    /** Its checksum is right. */
+    WHOLE("whole"),
+    /** It has its closing line, but the checksum differs. */
+    EDITED("edited"),
+    /** It has no closing line. */
+    CUT_SHORT("cut-short");
+
+    private final String word;
+
+    State(String word) {
+      this.word = word;
+    }
+
+    /**
+     * The word used in lists and data.
+     *
+     * @return lower case, hyphens
+     */
+    public String word() {
+      return word;
+    }
+  }
+
+  /**
+   * One figure of it.
+   *
+   * @param side which wheel; empty for left minus right
+   * @param stage when
+   * @param figure which
+   * @param measured what the bay read
+   * @param predicted what was predicted at the time, to hundredths; absent where nothing was
+   * @param within the verdict at the time, absent likewise
+   */
+  public record Figure(
+      Optional<Side> side,
+      Stage stage,
+      BayFigure figure,
+      Angle measured,
+      Optional<Angle> predicted,
+      Optional<Boolean> within) {
+    /**
+     * Which figure this is, in words.
+     *
+     * @return for instance "left after caster"
+     */
+    public String name() {
+      return side.map(Side::word).orElse("left-right") + " " + stage.word() + " " + figure.word();
+    }
+  }
+
+  /** Copies. */
+  public Entry {
+    lines = List.copyOf(lines);
+    figures = List.copyOf(figures);
+    words = Map.copyOf(words);
+    acceptedStops = List.copyOf(acceptedStops);
+    troubles = List.copyOf(troubles);
+  }
+
+  /**
+   * One figure.
+   *
+   * @param side which wheel; empty for left minus right
+   * @param stage when
+   * @param figure which
+   * @return it, if the entry has it
+   */
+  public Optional<Figure> of(Optional<Side> side, Stage stage, BayFigure figure) {
+    return figures.stream()
+        .filter(f -> f.side().equals(side) && f.stage() == stage && f.figure() == figure)
+        .findFirst();
+  }
+}

@@ -1,0 +1,194 @@
+package dev.towerscribe.record;
+
+import dev.towerscribe.finding.Finding;
+import dev.towerscribe.finding.Severity;
+import dev.towerscribe.model.BayFigure;
+import dev.towerscribe.model.BayReading;
+import dev.towerscribe.model.Side;
+import dev.towerscribe.model.Visit;
+import dev.towerscribe.model.WheelVisit;
+import dev.towerscribe.quantity.Angle;
+import dev.towerscribe.quantity.Numbers;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** Writes an entry: what was given, as given; what was predicted beside it; what it says. */
+public final class EntryText {
+  private static final String END = "\n";
+
+  /**
+   * What an entry says of the job beside the figures.
+   *
+   * @param title what the job is called
+   * @param packMark the code of the job as it is
+   * @param program the program and its version
+   * @param acceptedStops ids of stops that were accepted
+   */
+  public record About(String title, String packMark, String program, List<String> acceptedStops) {
+    /** Copies the list. */
+    public About {
+      acceptedStops = List.copyOf(acceptedStops);
+    }
+  }
+
+  private final Function<Double, String> length;
+  private final List<String> lines = new ArrayList<>();
+
+  private EntryText(Function<Double, String> length) {
+    this.length = length;
+  }
+
+  private String length(double mm) {
+    return length.apply(mm);
+  }
+
+  /**
+   * An entry.
+   *
+   * @param number its running number
+   * @param evaluation the visit beside the job
+   * @param about the job
+   * @return lines ended by line feeds: title, keys, closing
+   */
+  public static String of(int number, Evaluation evaluation, About about) {
+    EntryText text = new EntryText(mm -> RecordLines.length(mm, evaluation.job().units()));
+    text.lines.add(RecordLines.title(number, evaluation.visit().date()));
+    text.about(about);
+    text.given(evaluation);
+    evaluation.compared().stream()
+        .filter(c -> c.stage() == Stage.CHANGE || c.side().isEmpty())
+        .forEach(c -> text.lines.add(c.name() + ": " + derived(c)));
+    evaluation.explanations().forEach(x -> x.say().forEach(s -> text.lines.add("says: " + s)));
+    evaluation.beyondFigures().stream()
+        .filter(f -> f.severity() != Severity.NOTE)
+        .forEach(text::finding);
+    String body = String.join(END, text.lines);
+    return body + END + RecordLines.closing(number, RecordLines.checksum(text.lines)) + END;
+  }
+
+  private void finding(Finding f) {
+    lines.add(f.severity().word() + ": " + f.id() + ": " + f.say());
+  }
+
+  private void about(About about) {
+    lines.add("job: " + about.title());
+    lines.add("pack mark: " + about.packMark());
+    lines.add("program: " + about.program());
+    about.acceptedStops().forEach(id -> lines.add("accepted stop: " + id));
+  }
+
+  private void given(Evaluation e) {
+    Visit visit = e.visit();
+    if (!visit.words().isEmpty()) {
+      lines.add("visit: " + visit.words());
+    }
+    visit.bay().ifPresent(b -> lines.add("bay: " + b));
+    for (BayFigure figure : BayFigure.values()) {
+      lines.add("doubt " + figure.word() + ": " + degrees(visit.doubt().of(figure)) + " deg");
+    }
+    lines.add("doubt ride: " + length(visit.doubt().rideMm()));
+    visit
+        .wheels()
+        .forEach(
+            (side, wheel) -> {
+              plate(side, e.made().get(side));
+              lines.addAll(wheel(side, wheel, Optional.of(e)));
+            });
+  }
+
+  private void plate(Side side, AsMade made) {
+    lines.add(
+        side.word()
+            + " plate: rotation "
+            + degrees(made.mount().rotation())
+            + " deg, rearward "
+            + length(made.mount().rearwardMm())
+            + ", inboard "
+            + length(made.mount().inboardMm())
+            + ", "
+            + made.source());
+  }
+
+  private List<String> wheel(Side side, WheelVisit wheel, Optional<Evaluation> e) {
+    List<String> all = new ArrayList<>();
+    String word = side.word();
+    all.add(word + " setting: " + length(wheel.settingMm()));
+    all.add(word + " knuckle: " + degrees(wheel.knuckle()) + " deg");
+    all.addAll(reading(side, Stage.BEFORE, wheel.before(), e));
+    all.addAll(reading(side, Stage.AFTER, wheel.after(), e));
+    return all;
+  }
+
+  private List<String> reading(Side side, Stage stage, BayReading r, Optional<Evaluation> e) {
+    List<String> all = new ArrayList<>();
+    String head = side.word() + " " + stage.word() + " ";
+    r.rideMm().ifPresent(mm -> all.add(head + "ride: " + length(mm)));
+    for (Map.Entry<BayFigure, Angle> read : r.figures().entrySet()) {
+      String line = head + read.getKey().word() + ": measured " + degrees(read.getValue()) + " deg";
+      if (e.isPresent()) {
+        Angle doubt = e.get().visit().doubt().of(read.getKey());
+        line +=
+            " +/- "
+                + degrees(doubt)
+                + "; "
+                + e.get()
+                    .of(Optional.of(side), stage, read.getKey())
+                    .map(EntryText::predicted)
+                    .orElse("not predicted");
+      }
+      all.add(line);
+    }
+    return all;
+  }
+
+  private static String degrees(Angle angle) {
+    return RecordLines.given(angle.degrees());
+  }
+
+  private static String hundredths(Angle angle) {
+    return Numbers.fixed(angle.degrees(), 2);
+  }
+
+  private static String derived(Compared c) {
+    return "measured "
+        + hundredths(c.measured())
+        + " deg +/- "
+        + hundredths(c.doubt())
+        + "; "
+        + predicted(c);
+  }
+
+  private static String predicted(Compared c) {
+    return "predicted "
+        + hundredths(c.predicted())
+        + " deg"
+        + c.plusMinus().map(p -> " +/- " + hundredths(p)).orElse(", an estimate")
+        + "; difference "
+        + hundredths(c.difference())
+        + " deg, "
+        + Numbers.fixed(c.sds(), 1)
+        + " sd, "
+        + (c.within() ? "within" : "outside");
+  }
+
+  /**
+   * What makes two visits the same: day, words, place and every figure that was given.
+   *
+   * @param visit a visit
+   * @return a text that is equal for equal visits
+   */
+  public static String identity(Visit visit) {
+    // Coarser than what a record keeps, so that the way through the other unit makes no difference.
+    EntryText text = new EntryText(RecordLines::given);
+    text.lines.add(visit.date().toString());
+    text.lines.add(visit.words());
+    text.lines.add(visit.bay().orElse(""));
+    visit
+        .wheels()
+        .forEach((side, wheel) -> text.lines.addAll(text.wheel(side, wheel, Optional.empty())));
+    return String.join(END, text.lines);
+  }
+}

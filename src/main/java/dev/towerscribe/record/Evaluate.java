@@ -1,0 +1,158 @@
+package dev.towerscribe.record;
+
+import dev.towerscribe.alignment.Alignment;
+import dev.towerscribe.alignment.Sensitivity;
+import dev.towerscribe.alignment.SideAlignment;
+import dev.towerscribe.finding.Finding;
+import dev.towerscribe.model.BayFigure;
+import dev.towerscribe.model.BayReading;
+import dev.towerscribe.model.Job;
+import dev.towerscribe.model.Side;
+import dev.towerscribe.model.SideJob;
+import dev.towerscribe.model.StrutPoints;
+import dev.towerscribe.model.Visit;
+import dev.towerscribe.model.WheelVisit;
+import dev.towerscribe.quantity.Angle;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Lays a visit's figures beside the predicted ones and asks what the differences say. */
+public final class Evaluate {
+  private Evaluate() {}
+
+  /**
+   * With the plates where the job plans them.
+   *
+   * @param job the job
+   * @param visit a visit of its car
+   * @return the evaluation
+   */
+  public static Evaluation of(Job job, Visit visit) {
+    return of(job, visit, Map.of());
+  }
+
+  /**
+   * With plates elsewhere than planned.
+   *
+   * @param job the job
+   * @param visit a visit of its car; wheels that are no sides of the job are not predicted
+   * @param elsewhere where plates went instead, with how sure that is; sides left out are as
+   *     planned
+   * @return the evaluation
+   */
+  public static Evaluation of(Job job, Visit visit, Map<Side, AsMade> elsewhere) {
+    Map<Side, AsMade> made = new EnumMap<>(Side.class);
+    Map<Side, Predictor> predictors = new EnumMap<>(Side.class);
+    List<Row> rows = new ArrayList<>();
+    List<Finding> findings = new ArrayList<>();
+    for (Map.Entry<Side, WheelVisit> wheel : visit.wheels().entrySet()) {
+      Side side = wheel.getKey();
+      SideJob sideJob = job.sides().get(side);
+      if (sideJob == null || !knowsKnuckle(sideJob, wheel.getValue()) || !stands(sideJob)) {
+        findings.add(RecordFindings.notPredicted(side));
+        continue;
+      }
+      AsMade place = elsewhere.getOrDefault(side, AsMade.planned(sideJob));
+      made.put(side, place);
+      Predictor predictor = new Predictor(sideJob, wheel.getValue(), place);
+      predictors.put(side, predictor);
+      if (predictor.estimate()) {
+        findings.add(RecordFindings.estimate(side));
+      }
+      for (Stage stage : List.of(Stage.BEFORE, Stage.AFTER)) {
+        List<Row> some = rows(visit, side, stage, predictor);
+        if (some.isEmpty() && !reading(wheel.getValue(), stage).figures().isEmpty()) {
+          findings.add(RecordFindings.notReached(side, stage));
+        }
+        rows.addAll(some);
+      }
+    }
+    Comparison all = new Comparison(job, made, rows);
+    List<Compared> compared = all.judged().stream().map(all::compared).toList();
+    List<Explanation> explanations = new ArrayList<>();
+    for (Side side : Side.values()) {
+      Comparison own = all.only(side);
+      if (!own.rows().isEmpty()) {
+        explanations.add(
+            Explain.of(Optional.of(side), own, Map.of(side, predictors.get(side)), job.units()));
+      }
+    }
+    if (explanations.size() == Side.values().length) {
+      explanations.add(Explain.of(Optional.empty(), all, predictors, job.units()));
+    }
+    findings.addAll(RecordFindings.of(job, visit, compared));
+    return new Evaluation(job, visit, made, compared, explanations, findings);
+  }
+
+  /** Whether the side gives anything to predict from, and its points make a linkage that stands. */
+  private static boolean stands(SideJob job) {
+    Optional<SideAlignment> alignment = Alignment.of(job);
+    return alignment.filter(a -> a.before().isPresent() || a.at().isPresent()).isPresent();
+  }
+
+  /** A bolt turned that the job has no longer cannot be reckoned with. */
+  private static boolean knowsKnuckle(SideJob job, WheelVisit wheel) {
+    return wheel.knuckle().radians() == 0.0
+        || job.strut().flatMap(StrutPoints::knuckleBolt).isPresent();
+  }
+
+  private static BayReading reading(WheelVisit wheel, Stage stage) {
+    return stage == Stage.BEFORE ? wheel.before() : wheel.after();
+  }
+
+  private static List<Row> rows(Visit visit, Side side, Stage stage, Predictor predictor) {
+    List<Row> rows = new ArrayList<>();
+    Optional<Map<BayFigure, Double>> predicted = predictor.at(stage);
+    if (predicted.isEmpty()) {
+      return rows;
+    }
+    Optional<Sensitivity.Figures> sure = predictor.sure(stage);
+    BayReading reading = reading(visit.wheels().get(side), stage);
+    for (Map.Entry<BayFigure, Angle> read : reading.figures().entrySet()) {
+      BayFigure figure = read.getKey();
+      if (predicted.get().containsKey(figure)) {
+        rows.add(
+            new Row(
+                side,
+                stage,
+                figure,
+                predicted.get().get(figure),
+                read.getValue().radians(),
+                visit.doubt().of(figure).radians(),
+                visit.doubt().rideMm() * perRide(predictor, stage, figure),
+                sure.flatMap(f -> figure(f, figure)).filter(Evaluate::isFinite)));
+      }
+    }
+    return rows;
+  }
+
+  /** Radians by mm of ride height. */
+  private static double perRide(Predictor predictor, Stage stage, BayFigure figure) {
+    double h = Knob.RIDE.step();
+    Optional<Map<BayFigure, Double>> up = predictor.at(stage, Knob.RIDE, h);
+    Optional<Map<BayFigure, Double>> down = predictor.at(stage, Knob.RIDE, -h);
+    return up.isPresent() && down.isPresent()
+        ? (up.get().get(figure) - down.get().get(figure)) / (2 * h)
+        : 0.0;
+  }
+
+  private static Optional<Sensitivity.Figure> figure(Sensitivity.Figures f, BayFigure figure) {
+    return switch (figure) {
+      case CASTER -> Optional.of(f.caster());
+      case CAMBER -> Optional.of(f.camber());
+      case INCLINATION -> Optional.of(f.inclination());
+      case TOE -> Optional.empty();
+    };
+  }
+
+  /** At the very end of the linkage's reach a derivative has no finite value. */
+  private static boolean isFinite(Sensitivity.Figure f) {
+    return Double.isFinite(f.byCamber())
+        && Arrays.stream(f.byCoordinate()).allMatch(Double::isFinite)
+        && Arrays.stream(f.byChoice()).allMatch(Double::isFinite);
+  }
+}

@@ -1,0 +1,248 @@
+package dev.towerscribe.record;
+
+import dev.towerscribe.model.Side;
+import dev.towerscribe.quantity.LengthUnit;
+import dev.towerscribe.quantity.Numbers;
+import dev.towerscribe.record.Explanation.Answer;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Asks of every cause whether it would explain what is outside, and puts the answer in words. */
+final class Explain {
+  /** One figure is met exactly by almost any cause. */
+  private static final int LEAST_FIGURES = 2;
+
+  /** Two standard deviations, squared: causes nearer in chi-square cannot be told apart. */
+  private static final double TOLD_APART = Compared.MOST_SD * Compared.MOST_SD;
+
+  /** Far above the rounding of a sum of squares, far below what tells causes apart. */
+  private static final double SAME_CHI_SQUARE = 1e-6;
+
+  private static final int MOST_TOLD = 4;
+
+  private final Optional<Side> side;
+  private final Comparison all;
+  private final List<Compared> compared;
+  private final Map<Side, Predictor> predictors;
+  private final LengthUnit unit;
+
+  private Explain(
+      Optional<Side> side, Comparison all, Map<Side, Predictor> predictors, LengthUnit unit) {
+    this.side = side;
+    this.all = all;
+    this.predictors = predictors;
+    this.unit = unit;
+    this.compared = all.judged().stream().map(all::compared).toList();
+  }
+
+  /**
+   * One wheel, or both together.
+   *
+   * @param side which; empty for both
+   * @param all its figures, at least one
+   * @param predictors of the wheels the figures are of
+   * @param unit the unit that lengths are told in
+   */
+  static Explanation of(
+      Optional<Side> side, Comparison all, Map<Side, Predictor> predictors, LengthUnit unit) {
+    return new Explain(side, all, predictors, unit).explanation();
+  }
+
+  private Explanation explanation() {
+    List<Compared> outside = compared.stream().filter(c -> !c.within()).toList();
+    Fitter fitter = new Fitter(all, predictors, unit);
+    List<Compared> already = alreadyBefore();
+    List<Fit> fits = outside.isEmpty() ? List.of() : fits(fitter);
+    Answer answer = answer(outside, fits);
+    return new Explanation(
+        side,
+        all.rows().size(),
+        fitter.chiSquare(),
+        outside,
+        already,
+        fits,
+        answer,
+        say(answer, outside, already, fits, fitter.chiSquare()));
+  }
+
+  private List<Fit> fits(Fitter fitter) {
+    List<Fit> fits = new ArrayList<>();
+    for (Cause cause : Cause.values()) {
+      if (cause.isAcross() && side.isPresent() || isTheSameAsAnother(cause)) {
+        continue;
+      }
+      fitter.fit(cause, predictors.keySet()).ifPresent(fits::add);
+      if (side.isEmpty() && !cause.isAcross()) {
+        for (Side one : Side.values()) {
+          fitter.fit(cause, Set.of(one)).ifPresent(fits::add);
+        }
+      }
+    }
+    // Those that would do come first, then by what they leave. Causes that leave the same but for
+    // rounding stay in the order they are asked in, on every machine.
+    fits.sort(
+        Comparator.comparing((Fit f) -> !f.explains())
+            .thenComparingDouble(f -> Math.rint(f.chiSquare() / SAME_CHI_SQUARE)));
+    return fits;
+  }
+
+  /** Where only one stage was read, a cause of that stage alone and one of both are the same. */
+  private boolean isTheSameAsAnother(Cause cause) {
+    boolean before = all.rows().stream().anyMatch(r -> r.stage() == Stage.BEFORE);
+    boolean after = all.rows().stream().anyMatch(r -> r.stage() == Stage.AFTER);
+    return switch (cause) {
+      case RIDE_BEFORE, RIDE_AFTER, SUBFRAME_SINCE -> !before || !after;
+      default -> false;
+    };
+  }
+
+  /** Figures off before the work and off in the same way after it, the change as predicted. */
+  private List<Compared> alreadyBefore() {
+    List<Compared> already = new ArrayList<>();
+    for (Compared before : compared) {
+      if (before.stage() != Stage.BEFORE || before.within()) {
+        continue;
+      }
+      boolean same =
+          find(before, Stage.AFTER)
+              .filter(a -> a.difference().radians() * before.difference().radians() > 0)
+              .isPresent();
+      boolean changed = find(before, Stage.CHANGE).filter(Compared::within).isPresent();
+      if (same && changed) {
+        already.add(before);
+      }
+    }
+    return already;
+  }
+
+  private Optional<Compared> find(Compared like, Stage stage) {
+    return compared.stream()
+        .filter(
+            c -> c.side().equals(like.side()) && c.figure() == like.figure() && c.stage() == stage)
+        .findFirst();
+  }
+
+  private Answer answer(List<Compared> outside, List<Fit> fits) {
+    if (outside.isEmpty()) {
+      return Answer.NOTHING_TO_EXPLAIN;
+    }
+    if (all.rows().size() < LEAST_FIGURES) {
+      return Answer.TOO_FEW;
+    }
+    long explaining = fits.stream().filter(Fit::explains).count();
+    return explaining == 0 ? Answer.NONE : explaining == 1 ? Answer.ONE : Answer.SEVERAL;
+  }
+
+  private List<String> say(
+      Answer answer, List<Compared> outside, List<Compared> already, List<Fit> fits, double chi) {
+    List<String> say = new ArrayList<>();
+    String scope = side.map(s -> s.word().toUpperCase(Locale.ROOT)).orElse("BOTH SIDES");
+    int n = all.rows().size();
+    if (answer == Answer.NOTHING_TO_EXPLAIN) {
+      say.add(
+          scope
+              + ": "
+              + (n == 1 ? "the one figure is" : "all " + n + " figures are")
+              + " within 2 sd of the prediction"
+              + (n == 1 ? "" : ", chi-square " + Numbers.fixed(chi, 1))
+              + ". Nothing to explain.");
+      return say;
+    }
+    List<Compared> own = outside.stream().filter(c -> c.side().equals(side)).toList();
+    say.add(
+        scope
+            + (own.isEmpty()
+                ? " together: left against right is within 2 sd"
+                : ": outside 2 sd: " + String.join("; ", own.stream().map(this::told).toList()))
+            + ". Chi-square "
+            + Numbers.fixed(chi, 1)
+            + " of "
+            + n
+            + (n == 1 ? " figure." : " figures."));
+    if (side.isPresent() && !already.isEmpty()) {
+      say.add(
+          "Already off in the same way before the work: "
+              + String.join("; ", already.stream().map(this::told).toList())
+              + ", and the work changed it as predicted. That points at the job's points, its camber or"
+              + " the way of reading, not at the work.");
+    }
+    say.addAll(causes(answer, fits));
+    return say;
+  }
+
+  private String told(Compared c) {
+    return (side.isPresent() ? "" : "left-right ")
+        + c.stage().word()
+        + " "
+        + c.figure().word()
+        + " "
+        + (c.difference().radians() < 0 ? "-" : "+")
+        + CauseWords.degrees(c.difference().radians())
+        + " ("
+        + Numbers.fixed(c.sds(), 1)
+        + " sd)";
+  }
+
+  private List<String> causes(Answer answer, List<Fit> fits) {
+    List<Fit> would = fits.stream().filter(Fit::explains).toList();
+    List<String> say = new ArrayList<>();
+    switch (answer) {
+      case TOO_FEW -> {
+        say.add("Too few figures to tell causes apart: measure more of them.");
+        would.stream().limit(MOST_TOLD).forEach(f -> say.add("Would do: " + sentence(f)));
+      }
+      case NONE -> {
+        say.add("No single cause looked at explains it.");
+        fits.stream().limit(1).forEach(f -> say.add("Nearest: " + near(f)));
+      }
+      case ONE -> say.add("Would explain it: " + sentence(would.get(0)));
+      default -> {
+        boolean apart = would.get(1).chiSquare() - would.get(0).chiSquare() > TOLD_APART;
+        say.add(
+            "Each of these alone would explain it; "
+                + (apart
+                    ? "the first fits best by far:"
+                    : "these figures cannot tell the first ones apart:"));
+        would.stream().limit(MOST_TOLD).forEach(f -> say.add("- " + sentence(f)));
+        if (would.size() > MOST_TOLD) {
+          say.add("- and " + (would.size() - MOST_TOLD) + " more that fit less well.");
+        }
+      }
+    }
+    return say;
+  }
+
+  private String sentence(Fit f) {
+    return f.say()
+        + f.hint().map(h -> " (" + h + ")").orElse("")
+        + ", +/- "
+        + plusMinus(f)
+        + "; it takes away "
+        + Numbers.fixed(100 * f.explained(), 0)
+        + " % of chi-square. To find out: "
+        + f.cause().check()
+        + ".";
+  }
+
+  private String plusMinus(Fit f) {
+    return CauseWords.figure(unit, f.cause(), f.plusMinus()).substring(1);
+  }
+
+  private String near(Fit f) {
+    String so = f.say() + " would take away " + Numbers.fixed(100 * f.explained(), 0) + " %";
+    if (!f.plausible()) {
+      return so
+          + ", but that is past what can be believed ("
+          + CauseWords.figure(unit, f.cause(), f.from())
+          + " to "
+          + CauseWords.figure(unit, f.cause(), f.to())
+          + ").";
+    }
+    return so + " and leave outside: " + String.join(", ", f.leaves()) + ".";
+  }
+}

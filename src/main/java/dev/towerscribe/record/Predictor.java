@@ -1,0 +1,264 @@
+package dev.towerscribe.record;
+
+import dev.towerscribe.alignment.AxisEstimate;
+import dev.towerscribe.alignment.Hardpoints;
+import dev.towerscribe.alignment.Mechanism;
+import dev.towerscribe.alignment.NotReached;
+import dev.towerscribe.alignment.Pose;
+import dev.towerscribe.alignment.Sensitivity;
+import dev.towerscribe.alignment.TopPivot;
+import dev.towerscribe.geometry.Vec3;
+import dev.towerscribe.model.BayFigure;
+import dev.towerscribe.model.BayReading;
+import dev.towerscribe.model.MeasuredAxis;
+import dev.towerscribe.model.Mount;
+import dev.towerscribe.model.Side;
+import dev.towerscribe.model.SideJob;
+import dev.towerscribe.model.StrutPoints;
+import dev.towerscribe.model.WheelVisit;
+import dev.towerscribe.quantity.Angle;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What a bay would read at one wheel as the visit has it: at its ride height, setting and knuckle
+ * bolt, the toe set as the job asks. Left-hand signs for both sides; any one thing can be made
+ * other than stated.
+ */
+final class Predictor {
+  private final SideJob job;
+  private final WheelVisit wheel;
+  private final AsMade made;
+
+  Predictor(SideJob job, WheelVisit wheel, AsMade made) {
+    this.job = job;
+    this.wheel = wheel;
+    this.made = made;
+  }
+
+  /** Whether only the steering axis was measured, so that no +/- can be given. */
+  boolean estimate() {
+    return job.strut().isEmpty();
+  }
+
+  /** Whether anything can be predicted. */
+  static boolean canPredict(SideJob job) {
+    return job.strut().isPresent() || job.axis().isPresent();
+  }
+
+  /** Whether a thing has a part in what is predicted at all. */
+  boolean knows(Knob knob) {
+    return !estimate() || knob != Knob.RIDE && knob != Knob.TIE_ROD && knob != Knob.SUBFRAME;
+  }
+
+  /** Where the visit says the bearing was left. */
+  double settingMm() {
+    return wheel.settingMm();
+  }
+
+  /** The slot's marks. */
+  List<Double> marksMm() {
+    return job.plate().slot().indexMm();
+  }
+
+  /** How far the slot goes on below the setting, not positive. */
+  double slotBackMm() {
+    return job.plate().slot().fromMm() - wheel.settingMm();
+  }
+
+  /** How far the slot goes on above the setting, not negative. */
+  double slotOnMm() {
+    return job.plate().slot().toMm() - wheel.settingMm();
+  }
+
+  private BayReading reading(Stage stage) {
+    return stage == Stage.BEFORE ? wheel.before() : wheel.after();
+  }
+
+  /** Figures as stated; empty where the linkage cannot get there. */
+  Optional<Map<BayFigure, Double>> at(Stage stage) {
+    return at(stage, Knob.RIDE, 0.0);
+  }
+
+  /**
+   * Figures with one thing other than stated.
+   *
+   * @param stage before or after
+   * @param knob the thing
+   * @param by how far
+   * @return radians by figure, without toe for an estimate; empty where the linkage cannot get
+   *     there
+   */
+  Optional<Map<BayFigure, Double>> at(Stage stage, Knob knob, double by) {
+    try {
+      Map<BayFigure, Double> figures =
+          estimate() ? estimated(stage, knob, by) : posed(stage, knob, by);
+      if (knob == Knob.CASTER_SCALE) {
+        figures.merge(BayFigure.CASTER, 1.0 + by, (a, b) -> a * b);
+      }
+      return Optional.of(figures);
+    } catch (NotReached e) {
+      return Optional.empty();
+    }
+  }
+
+  private Map<BayFigure, Double> posed(Stage stage, Knob knob, double by) throws NotReached {
+    Pose pose = pose(stage, knob, by);
+    Map<BayFigure, Double> figures = new EnumMap<>(BayFigure.class);
+    figures.put(BayFigure.CASTER, pose.caster());
+    figures.put(BayFigure.CAMBER, pose.camber());
+    figures.put(BayFigure.TOE, pose.toe());
+    figures.put(BayFigure.INCLINATION, pose.inclination());
+    return figures;
+  }
+
+  private Pose pose(Stage stage, Knob knob, double by) throws NotReached {
+    SideJob side = changed(stage, knob, by);
+    StrutPoints strut = side.strut().orElseThrow();
+    Mechanism linkage = new Mechanism(Hardpoints.of(strut, side.side()));
+    Vec3 top = linkage.points().top();
+    if (stage == Stage.AFTER) {
+      linkage = turned(linkage, strut);
+      top = TopPivot.moved(top, side, side.bearing(side.mount().settingMm()));
+    }
+    if (knob == Knob.SUBFRAME) {
+      // Arms and rack to the left are, seen from them, the body's pivot to the right. The right
+      // wheel is reckoned as its mirror image.
+      top = top.plus(new Vec3(0, side.side() == Side.LEFT ? -by : by, 0));
+    }
+    double height = strut.wheelCentre().z() + strut.rideMm();
+    Pose set = linkage.headedAtHeight(height, top, strut.toe());
+    return knob == Knob.TIE_ROD
+        ? linkage.tiedAtHeight(height, top, set.tieInner(), tieMm(set) + by)
+        : set;
+  }
+
+  private Mechanism turned(Mechanism linkage, StrutPoints strut) {
+    if (wheel.knuckle().radians() == 0.0) {
+      return linkage;
+    }
+    Vec3 pivot = strut.knuckleBolt().orElseThrow().pivot();
+    return linkage.withKnuckle(
+        job.side() == Side.LEFT ? pivot : pivot.mirroredAcross(), wheel.knuckle());
+  }
+
+  private static double tieMm(Pose pose) {
+    return pose.tieOuter().minus(pose.tieInner()).norm();
+  }
+
+  /**
+   * How much longer the tie rod would be after the work if nobody had touched it, than for the toe
+   * that the job asks for.
+   *
+   * @return mm; empty for an estimate or where the linkage cannot get there
+   */
+  Optional<Double> tieLeftAloneMm() {
+    if (estimate()) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(
+          tieMm(pose(Stage.BEFORE, Knob.RIDE, 0.0)) - tieMm(pose(Stage.AFTER, Knob.RIDE, 0.0)));
+    } catch (NotReached e) {
+      return Optional.empty();
+    }
+  }
+
+  /**
+   * Figures with their derivatives by points and choices. Where the knuckle bolt is turned they are
+   * taken without its turn, which shifts them by some per cent only.
+   *
+   * @param stage before or after
+   * @return empty for an estimate, and where the linkage cannot get there
+   */
+  Optional<Sensitivity.Figures> sure(Stage stage) {
+    if (estimate()) {
+      return Optional.empty();
+    }
+    SideJob side = changed(stage, Knob.RIDE, 0.0);
+    try {
+      Sensitivity.Figures figures =
+          stage == Stage.BEFORE
+              ? Sensitivity.before(side)
+              : Sensitivity.at(side, side.mount().settingMm());
+      return Optional.of(figures);
+    } catch (NotReached e) {
+      return Optional.empty();
+    }
+  }
+
+  /** The side as the visit has it, one thing changed. */
+  private SideJob changed(Stage stage, Knob knob, double by) {
+    Mount m = made.mount();
+    SideJob moved =
+        job.with(
+            new Mount(
+                new Angle(m.rotation().radians() + on(knob, Knob.ROTATION, by)),
+                m.rearwardMm() + on(knob, Knob.REARWARD, by),
+                m.inboardMm() + on(knob, Knob.INBOARD, by),
+                wheel.settingMm() + on(knob, Knob.SETTING, by)));
+    return new SideJob(
+        moved.side(),
+        moved.tower(),
+        moved.plate(),
+        moved.mount(),
+        moved.holes(),
+        moved.cut(),
+        moved.tools(),
+        moved.print(),
+        job.strut().map(s -> strut(s, stage, knob, by)),
+        job.axis(),
+        moved.aims());
+  }
+
+  private StrutPoints strut(StrutPoints s, Stage stage, Knob knob, double by) {
+    double inboard = job.side().inboardSign() * on(knob, Knob.TOP_INBOARD, by);
+    return new StrutPoints(
+        s.top().plus(new Vec3(on(knob, Knob.TOP_FORWARD, by), inboard, 0)),
+        s.ballJoint(),
+        s.armFront(),
+        s.armRear(),
+        s.strutLower(),
+        s.tieInner(),
+        s.tieOuter(),
+        s.wheelCentre(),
+        s.tyreRadiusMm(),
+        new Angle(s.camber().radians() + on(knob, Knob.CAMBER_FOUND, by)),
+        s.toe(),
+        reading(stage).rideMm().orElse(s.rideMm()) + on(knob, Knob.RIDE, by),
+        s.plusMinus(),
+        s.knuckleBolt(),
+        s.limits());
+  }
+
+  private static double on(Knob turned, Knob wanted, double by) {
+    return turned == wanted ? by : 0.0;
+  }
+
+  private Map<BayFigure, Double> estimated(Stage stage, Knob knob, double by) {
+    MeasuredAxis a = job.axis().orElseThrow();
+    Vec3 up =
+        new Vec3(-a.caster().tan(), -a.inclination().tan(), 1.0)
+            .unit()
+            .times(a.lengthMm())
+            .plus(new Vec3(on(knob, Knob.TOP_FORWARD, by), -on(knob, Knob.TOP_INBOARD, by), 0));
+    MeasuredAxis axis =
+        new MeasuredAxis(
+            new Angle(Math.atan2(-up.x(), up.z())),
+            new Angle(Math.atan2(-up.y(), up.z())),
+            up.norm(),
+            new Angle(a.camber().radians() + on(knob, Knob.CAMBER_FOUND, by)));
+    SideJob side = changed(stage, knob, by);
+    AxisEstimate at =
+        stage == Stage.BEFORE
+            ? AxisEstimate.before(axis)
+            : AxisEstimate.at(axis, side, side.bearing(side.mount().settingMm()));
+    Map<BayFigure, Double> figures = new EnumMap<>(BayFigure.class);
+    figures.put(BayFigure.CASTER, at.caster());
+    figures.put(BayFigure.CAMBER, at.camber());
+    figures.put(BayFigure.INCLINATION, at.inclination());
+    return figures;
+  }
+}

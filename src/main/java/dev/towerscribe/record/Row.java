@@ -1,0 +1,33 @@
+package dev.towerscribe.record;
+
+import dev.towerscribe.alignment.Sensitivity;
+import dev.towerscribe.model.BayFigure;
+import dev.towerscribe.model.Side;
+import java.util.Optional;
+
+/**
+ * One figure that was both predicted and measured, with all that makes either uncertain.
+ *
+ * @param side which wheel
+ * @param stage before or after
+ * @param figure which figure
+ * @param predicted radians
+ * @param measured radians
+ * @param doubt standard deviation of the reading, radians
+ * @param byRide what the doubt of the ride height does to the prediction, radians
+ * @param sure derivatives by the points and choices; absent for an estimate, and for toe, which is
+ *     set
+ */
+record Row(
+    Side side,
+    Stage stage,
+    BayFigure figure,
+    double predicted,
+    double measured,
+    double doubt,
+    double byRide,
+    Optional<Sensitivity.Figure> sure) {
+  double difference() {
+    return measured - predicted;
+  }
+}

@@ -1,0 +1,202 @@
+package dev.towerscribe.cli;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import dev.towerscribe.job.Templates;
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** {@code drilled} from the words typed to the file written. */
+class DrilledCommandTest {
+  @TempDir Path directory;
+
+  private String out;
+  private String err;
+
+  @BeforeEach
+  void writeFiles() throws Exception {
+    Files.writeString(directory.resolve("wren.toml"), Templates.text("wren.toml"));
+    String readings = Templates.text("wren-drilled.toml");
+    Files.writeString(directory.resolve("good.toml"), readings);
+    Files.writeString(
+        directory.resolve("off.toml"),
+        readings.replaceFirst("inside = \\[121.90, 121.85\\]", "inside = [123.90, 123.85]"));
+    Files.writeString(
+        directory.resolve("shape.toml"), readings.replaceAll("(?m)^.*to = \"(drain|loom).*\n", ""));
+  }
+
+  private int run(String... args) {
+    ByteArrayOutputStream outBytes = new ByteArrayOutputStream();
+    ByteArrayOutputStream errBytes = new ByteArrayOutputStream();
+    int exit =
+        Main.run(
+            args,
+            new Context(
+                new Console(
+                    new PrintStream(outBytes, false, UTF_8),
+                    new PrintStream(errBytes, false, UTF_8)),
+                directory,
+                FileOps.REAL));
+    out = outBytes.toString(UTF_8);
+    err = errBytes.toString(UTF_8);
+    return exit;
+  }
+
+  private JsonNode json(int exit, String... args) throws Exception {
+    assertThat(run(args)).isEqualTo(exit);
+    assertThat(out).endsWith("}\n").doesNotContain("NaN");
+    return new ObjectMapper().readTree(out);
+  }
+
+  @Test
+  void theDemoSaysThatBothPlatesGoOn() throws Exception {
+    JsonNode all = json(Exit.DONE, "drilled", "wren.toml", "good.toml", "--json");
+    assertThat(all.path("format").asInt()).isEqualTo(1);
+    assertThat(all.path("sides").fieldNames()).toIterable().containsExactly("left", "right");
+    for (JsonNode side : all.path("sides")) {
+      assertThat(side.path("tied").asBoolean()).isTrue();
+      assertThat(side.path("complete").asBoolean()).isTrue();
+      assertThat(side.path("fit").path("verdict").asText()).isEqualTo("goes-on");
+      // The demo's holes are off by some tenths of the 1 mm of play.
+      assertThat(side.path("fit").path("slack").asDouble()).isBetween(0.4, 0.9);
+      assertThat(side.path("holes")).hasSize(3);
+      for (JsonNode hole : side.path("holes")) {
+        JsonNode error = hole.path("error");
+        assertThat(error.path("fore").asDouble())
+            .isCloseTo(
+                hole.path("found").path("fore").asDouble()
+                    - hole.path("planned").path("fore").asDouble(),
+                within(1e-9));
+        assertThat(Math.hypot(error.path("fore").asDouble(), error.path("in").asDouble()))
+            .isLessThan(1.0);
+      }
+      assertThat(side.path("mount").path("planned").path("rotation").asDouble())
+          .isCloseTo(55, within(1e-9));
+      assertThat(side.path("mount").path("as_drilled").path("rotation").asDouble())
+          .isBetween(54.0, 56.0);
+      assertThat(side.path("alignment").path("caster").path("as_drilled").isNumber()).isTrue();
+      assertThat(side.path("alignment").path("nearest_mark").path("setting").asDouble())
+          .isEqualTo(16.0);
+      assertThat(side.path("findings").findValuesAsText("severity")).doesNotContain("stop");
+    }
+  }
+
+  @Test
+  void theReportNamesEveryTable() {
+    assertThat(run("drilled", "wren.toml", "good.toml")).isEqualTo(Exit.DONE);
+    assertThat(err).isEmpty();
+    assertThat(out)
+        .contains(
+            "LEFT TOWER",
+            "RIGHT TOWER",
+            "THE PLATE GOES ON",
+            "off the pattern",
+            "metal beside hole",
+            "the plate's place",
+            "at setting 16.00, deg",
+            "toe, not reset",
+            "not a certificate");
+  }
+
+  @Test
+  void aStopEndsWithOneUntilItIsAccepted() throws Exception {
+    assertThat(run("drilled", "wren.toml", "off.toml", "-o", "record.pdf")).isEqualTo(Exit.STOPPED);
+    assertThat(out).contains("stop left.drilled-off.A-to-B-inside");
+    assertThat(err).contains("record.pdf was not written", "left.drilled-off.A-to-B-inside");
+    assertThat(directory.resolve("record.pdf")).doesNotExist();
+    String id = "left.drilled-off.A-to-B-inside";
+    assertThat(run("drilled", "wren.toml", "off.toml", "-o", "record.pdf", "--accept", id))
+        .isEqualTo(Exit.DONE);
+    assertThat(out).contains("stop (accepted) " + id, "wrote record.pdf");
+    assertThat(directory.resolve("record.pdf")).isNotEmptyFile();
+    JsonNode all = json(Exit.DONE, "drilled", "wren.toml", "off.toml", "--json", "--accept", id);
+    assertThat(all.path("accepted").get(0).asText()).isEqualTo(id);
+    JsonNode off = all.path("sides").path("left").path("contradictions").get(0);
+    assertThat(off.path("off").asDouble()).isCloseTo(2.0, within(0.15));
+    assertThat(off.path("left_out").asBoolean()).isTrue();
+  }
+
+  @Test
+  void onlyStopsOfTheseReadingsCanBeAccepted() {
+    assertThat(run("drilled", "wren.toml", "good.toml", "--accept", "left.drilled-fit"))
+        .isEqualTo(Exit.WRONG_USE);
+    assertThat(err).contains("not a stop finding of these readings", "no stop finding");
+    assertThat(run("drilled", "wren.toml", "off.toml", "--accept", "left.edge-cut.B"))
+        .isEqualTo(Exit.WRONG_USE);
+    assertThat(err).contains("their stop findings are: left.drilled-off.A-to-B-inside");
+  }
+
+  @Test
+  void distancesBetweenHolesAloneGiveNoPlace() throws Exception {
+    JsonNode all = json(Exit.DONE, "drilled", "wren.toml", "shape.toml", "--json");
+    for (JsonNode side : all.path("sides")) {
+      assertThat(side.path("tied").asBoolean()).isFalse();
+      assertThat(side.has("mount")).isFalse();
+      assertThat(side.has("alignment")).isFalse();
+      assertThat(side.path("holes").get(0).has("found")).isFalse();
+      assertThat(side.path("fit").path("verdict").asText()).isEqualTo("goes-on");
+    }
+  }
+
+  @Test
+  void faultsAreAllToldAndNothingIsWritten() throws Exception {
+    Files.writeString(
+        directory.resolve("bad.toml"),
+        Templates.text("wren-drilled.toml")
+            .replace("caliper  = 0.05", "caliper  = -1")
+            .replace("to = \"drain hole\", inside = 132.95", "to = \"drain\", inside = 132.95"));
+    assertThat(run("drilled", "wren.toml", "bad.toml", "-o", "record.pdf"))
+        .isEqualTo(Exit.WRONG_USE);
+    assertThat(err)
+        .contains(
+            "the readings file bad.toml cannot be worked from",
+            "doubt.caliper: -1; allowed: 0.001 to 2 mm",
+            "left.span[6].to: \"drain\"",
+            "A, B, C, drain hole, loom clip hole");
+    assertThat(out).isEmpty();
+    assertThat(directory.resolve("record.pdf")).doesNotExist();
+  }
+
+  @Test
+  void filesThatAreNotThereOrInTheWay() throws Exception {
+    assertThat(run("drilled", "wren.toml", "none.toml")).isEqualTo(Exit.FILES);
+    assertThat(err).contains("none.toml");
+    assertThat(run("drilled", "wren.toml")).isEqualTo(Exit.WRONG_USE);
+    assertThat(run("drilled", "wren.toml", "good.toml", "-o", "no/record.pdf"))
+        .isEqualTo(Exit.FILES);
+    assertThat(run("drilled", "wren.toml", "good.toml", "-o", "r.pdf", "--paper", "B5"))
+        .isEqualTo(Exit.WRONG_USE);
+    Files.writeString(directory.resolve("r.pdf"), "mine");
+    assertThat(run("drilled", "wren.toml", "good.toml", "-o", "r.pdf")).isEqualTo(Exit.FILES);
+    assertThat(directory.resolve("r.pdf")).hasContent("mine");
+    assertThat(
+            run("drilled", "wren.toml", "good.toml", "-o", "r.pdf", "--force", "--paper", "Letter"))
+        .isEqualTo(Exit.DONE);
+    byte[] first = Files.readAllBytes(directory.resolve("r.pdf"));
+    assertThat(first.length).isGreaterThan(1000);
+    // The same command again finds the same bytes and is content.
+    assertThat(run("drilled", "wren.toml", "good.toml", "-o", "r.pdf", "--paper", "Letter"))
+        .isEqualTo(Exit.DONE);
+    assertThat(Files.readAllBytes(directory.resolve("r.pdf"))).isEqualTo(first);
+  }
+
+  @Test
+  void startWritesTheDemoReadings() throws Exception {
+    assertThat(run("start", "--list")).isEqualTo(Exit.DONE);
+    assertThat(out.lines()).contains("wren", "wren-drilled");
+    assertThat(run("start", "--template", "wren-drilled", "-o", "readings.toml"))
+        .isEqualTo(Exit.DONE);
+    assertThat(out).contains("towerscribe drilled JOB readings.toml");
+    assertThat(directory.resolve("readings.toml")).hasContent(Templates.text("wren-drilled.toml"));
+    assertThat(run("drilled", "wren.toml", "readings.toml")).isEqualTo(Exit.DONE);
+  }
+}

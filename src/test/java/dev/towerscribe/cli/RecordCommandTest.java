@@ -1,0 +1,278 @@
+package dev.towerscribe.cli;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import dev.towerscribe.job.Templates;
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** {@code record} from the words typed to the files written. */
+class RecordCommandTest {
+  @TempDir Path directory;
+
+  private String visit;
+  private String out;
+  private String err;
+
+  @BeforeEach
+  void writeFiles() throws Exception {
+    visit = Files.readString(Path.of("templates", "wren-visit.toml"));
+    write("wren.toml", Templates.text("wren.toml"));
+    write("visit.toml", visit);
+  }
+
+  private void write(String name, String text) throws Exception {
+    Files.createDirectories(directory.resolve(name).getParent());
+    Files.writeString(directory.resolve(name), text);
+  }
+
+  private int run(String... args) {
+    ByteArrayOutputStream outBytes = new ByteArrayOutputStream();
+    ByteArrayOutputStream errBytes = new ByteArrayOutputStream();
+    String[] all = new String[args.length + 1];
+    all[0] = "record";
+    System.arraycopy(args, 0, all, 1, args.length);
+    int exit =
+        Main.run(
+            all,
+            new Context(
+                new Console(
+                    new PrintStream(outBytes, false, UTF_8),
+                    new PrintStream(errBytes, false, UTF_8)),
+                directory,
+                FileOps.REAL));
+    out = outBytes.toString(UTF_8);
+    err = errBytes.toString(UTF_8);
+    return exit;
+  }
+
+  private String recordText() throws Exception {
+    return Files.readString(directory.resolve("wren.record.txt"));
+  }
+
+  @Test
+  void theDemoVisitIsAddedAndSaid() throws Exception {
+    assertThat(run("wren.toml", "visit.toml")).isEqualTo(Exit.DONE);
+    assertThat(err).isEmpty();
+    assertThat(visit).contains("INVENTED");
+    assertThat(out)
+        .contains("LEFT: all 8 figures are within 2 sd")
+        // The right was read with the bearing near the mark at 4 mm; nobody says that it is so.
+        .contains("Would explain it: the bearing at setting 4.1 mm, not 16 mm")
+        .endsWith("added visit 1 to wren.record.txt\n");
+    assertThat(recordText()).startsWith("== Towerscribe record, visit 1, 2026-12-03 ==\n");
+    assertThat(directory.resolve(DirectoryLock.NAME)).doesNotExist();
+  }
+
+  @Test
+  void theVerySameVisitIsRefusedUnlessAskedForAgain() throws Exception {
+    assertThat(run("wren.toml", "visit.toml")).isEqualTo(Exit.DONE);
+    String before = recordText();
+    assertThat(run("wren.toml", "visit.toml")).isEqualTo(Exit.WRONG_USE);
+    assertThat(err).contains("this very visit already, as visit 1", "--again");
+    assertThat(recordText()).isEqualTo(before);
+    assertThat(run("wren.toml", "visit.toml", "--again")).isEqualTo(Exit.DONE);
+    assertThat(recordText()).startsWith(before).contains("== Towerscribe record, visit 2, ");
+    write("visit.toml", visit.replace("caster = 5.2", "caster = 5.21"));
+    assertThat(run("wren.toml", "visit.toml")).isEqualTo(Exit.DONE);
+    // The same figures in inches are the same figures.
+    write(
+        "inch.toml",
+        visit
+            .replace("units = \"mm\"", "units = \"in\"")
+            .replace("setting = 16.0", "setting = 0.6299212598425197")
+            .replace("ride = 2.0", "ride = 0.08"));
+    assertThat(run("wren.toml", "inch.toml")).isEqualTo(Exit.WRONG_USE);
+    assertThat(err).contains("this very visit already");
+  }
+
+  @Test
+  void everyFaultOfAVisitIsToldAtOnceAndNothingIsWritten() throws Exception {
+    write(
+        "bad.toml",
+        visit
+            .replace("date = 2026-12-03 ", "date = 2026-13-03 ")
+            .replace("caster = 2.6", "caster = 26.0")
+            .replace("knuckle = 0.0 ", "knuckle = -9.0 ")
+            .replace("camber = -0.85", "cambre = -0.85"));
+    assertThat(run("wren.toml", "bad.toml")).isEqualTo(Exit.WRONG_USE);
+    assertThat(err)
+        .contains("the visit file cannot be worked from, and nothing was added")
+        .contains("date: \"2026-13-03\"; allowed: a date")
+        .contains("left.before.caster: 26; allowed: -10 to 20 deg")
+        .contains("left.after.knuckle: -9; allowed: within the job's knuckle bolt, -2 to 0.5 deg")
+        .contains("right.after.cambre: unknown key. Did you mean camber?");
+    assertThat(out).isEmpty();
+    assertThat(directory.resolve("wren.record.txt")).doesNotExist();
+  }
+
+  @Test
+  void exitCodes() throws Exception {
+    assertThat(run()).isEqualTo(Exit.WRONG_USE);
+    assertThat(run("wren.toml")).isEqualTo(Exit.FILES);
+    assertThat(err).contains("no visit has been recorded yet");
+    assertThat(run("wren.toml", "none.toml")).isEqualTo(Exit.FILES);
+    assertThat(run("none.toml", "visit.toml")).isEqualTo(Exit.FILES);
+    assertThat(run("visit.toml", "visit.toml")).isEqualTo(Exit.WRONG_USE);
+    assertThat(run("wren.toml", "visit.toml", "--csv")).isEqualTo(Exit.WRONG_USE);
+    assertThat(err).contains("--csv does not go with adding a visit");
+    assertThat(run("wren.toml", "--list", ".")).isEqualTo(Exit.WRONG_USE);
+    assertThat(run("--list", "nowhere")).isEqualTo(Exit.FILES);
+    assertThat(run("wren.toml", "visit.toml", "--accept", "left.nothing"))
+        .isEqualTo(Exit.WRONG_USE);
+    assertThat(directory.resolve("wren.record.txt")).doesNotExist();
+    assertThat(run("wren.toml", "visit.toml")).isEqualTo(Exit.DONE);
+    assertThat(run("wren.toml", "--visit", "7")).isEqualTo(Exit.WRONG_USE);
+    assertThat(err).contains("the record has 1");
+    assertThat(run("wren.toml", "-o", "p.pdf", "--paper", "A9")).isEqualTo(Exit.WRONG_USE);
+    assertThat(run("wren.toml", "-o", "no/p.pdf")).isEqualTo(Exit.FILES);
+    assertThat(run("--help")).isEqualTo(Exit.DONE);
+  }
+
+  @Test
+  void theRecordIsShownWithWhatIsNotAsItWas() throws Exception {
+    run("wren.toml", "visit.toml");
+    write(
+        "wren.record.txt",
+        recordText().replace("measured 4.4 deg", "measured 4.9 deg")
+            + "\n== Towerscribe record, visit 2, 2027-01-01 ==\n"
+            + "left after caster: measured 5.5 deg +/- 0.15; not predicted\nleft after cam");
+    assertThat(run("wren.toml")).isEqualTo(Exit.DONE);
+    assertThat(out)
+        .contains("right after caster: measured 4.9 deg")
+        .contains("remark: visit 1, lines 1 to ", "was edited after it was written")
+        .contains("remark: an entry was cut short at line ")
+        .contains("its readings are: left after caster 5.5 deg\n")
+        .contains("left after cam\n");
+    assertThat(run("wren.toml", "visit.toml")).isEqualTo(Exit.DONE);
+    assertThat(err).contains("was cut short at line");
+    assertThat(recordText())
+        .contains(
+            "left after cam\n-- the entry above was cut short --\n\n== Towerscribe record, visit 3,");
+  }
+
+  @Test
+  void aJobChangedSinceIsSaid() throws Exception {
+    run("wren.toml", "visit.toml");
+    assertThat(run("wren.toml")).isEqualTo(Exit.DONE);
+    assertThat(out).doesNotContain("since then");
+    write("wren.toml", Templates.text("wren.toml").replace("rearward = 8.0 ", "rearward = 6.0 "));
+    assertThat(run("wren.toml")).isEqualTo(Exit.DONE);
+    assertThat(out)
+        .contains(
+            "since then: the job has changed, or the program: predicted left after caster then");
+    assertThat(run("wren.toml", "-o", "page.pdf")).isEqualTo(Exit.DONE);
+  }
+
+  @Test
+  void jsonHasTheFiguresAndTheCauses() throws Exception {
+    run("wren.toml", "visit.toml");
+    assertThat(run("wren.toml", "--json")).isEqualTo(Exit.DONE);
+    assertThat(out).doesNotContain("NaN");
+    JsonNode all = new ObjectMapper().readTree(out);
+    assertThat(all.path("format").asInt()).isEqualTo(1);
+    JsonNode one = all.path("visits").get(0);
+    assertThat(one.path("number").asInt()).isEqualTo(1);
+    assertThat(one.path("state").asText()).isEqualTo("whole");
+    assertThat(one.path("settings").path("right").path("setting").asDouble()).isEqualTo(16);
+    // 16 figures, 6 changes, 6 of left against right.
+    assertThat(one.path("compared")).hasSize(28);
+    JsonNode first = one.path("compared").get(0);
+    assertThat(first.path("difference").asDouble())
+        .isCloseTo(
+            first.path("measured").asDouble() - first.path("predicted").asDouble(), within(1e-12));
+    JsonNode right = one.path("explanations").get(1);
+    assertThat(right.path("side").asText()).isEqualTo("right");
+    assertThat(right.path("answer").asText()).isEqualTo("one-cause");
+    JsonNode cause = right.path("causes").get(0);
+    assertThat(cause.path("cause").asText()).isEqualTo("setting");
+    assertThat(cause.path("would_explain").asBoolean()).isTrue();
+    // 12 mm back along the slot, give or take what the bay's doubt leaves open.
+    assertThat(cause.path("value").asDouble()).isBetween(-16.0, -8.0);
+  }
+
+  @Test
+  void thePageIsWrittenOnceAndReplacedOnlyWhenTold() throws Exception {
+    run("wren.toml", "visit.toml");
+    assertThat(run("wren.toml", "-o", "page.pdf", "--paper", "Letter")).isEqualTo(Exit.DONE);
+    byte[] letter = Files.readAllBytes(directory.resolve("page.pdf"));
+    assertThat(run("wren.toml", "-o", "page.pdf", "--paper", "Letter")).isEqualTo(Exit.DONE);
+    assertThat(Files.readAllBytes(directory.resolve("page.pdf"))).isEqualTo(letter);
+    assertThat(run("wren.toml", "-o", "page.pdf")).isEqualTo(Exit.FILES);
+    assertThat(Files.readAllBytes(directory.resolve("page.pdf"))).isEqualTo(letter);
+    assertThat(run("wren.toml", "-o", "page.pdf", "--force")).isEqualTo(Exit.DONE);
+    assertThat(Files.readAllBytes(directory.resolve("page.pdf"))).isNotEqualTo(letter);
+  }
+
+  @Test
+  void anEditedRecordWithLettersNoSheetHasStillGivesItsPage() throws Exception {
+    run("wren.toml", "visit.toml");
+    write("wren.record.txt", recordText().replace("bay: Invented Bay", "bay: \u05d0\u0301 Bay"));
+    assertThat(run("wren.toml", "-o", "page.pdf")).isEqualTo(Exit.DONE);
+    write("wren.record.txt", "== Towerscribe record, visit 1, 2026-12-03 ==\n");
+    assertThat(run("wren.toml", "-o", "page2.pdf")).isEqualTo(Exit.WRONG_USE);
+    assertThat(err).contains("do not hold enough for a page");
+  }
+
+  @Test
+  void aFolderIsListedInOrderAndBrokenFilesAreNamed() throws Exception {
+    run("wren.toml", "visit.toml");
+    write(
+        "jobs/b.toml",
+        Templates.text("wren.toml").replace("Wren hatch, road", "=Wren \\\"B\\\", road"));
+    write("jobs/a.toml", Templates.text("siskin.toml"));
+    write("jobs/visit.toml", visit);
+    write("jobs/notes.txt", "mine");
+    run("jobs/b.toml", "visit.toml");
+    run("jobs/b.toml", "visit.toml", "--again");
+    assertThat(run("--list", "jobs")).isEqualTo(Exit.DONE);
+    assertThat(err).isEmpty();
+    assertThat(out.lines().skip(3).map(l -> l.strip().split(" +")[0]))
+        .containsExactly("a.toml", "b.toml", "b.toml");
+    assertThat(run("--list", "jobs", "--csv")).isEqualTo(Exit.DONE);
+    List<String> lines = List.of(out.split("\r\n", -1));
+    assertThat(lines).hasSize(5);
+    assertThat(lines.get(0))
+        .startsWith("job_file,job,visit,date,state,for,bay,outside_2_sd,")
+        .contains("right_after_camber_predicted_deg");
+    assertThat(lines.get(2))
+        .startsWith("b.toml,\"'=Wren \"\"B\"\", road and track days\",1,2026-12-03,whole,")
+        .contains(",-0.85,-1.46,");
+
+    write("jobs/c.toml", "title = \"broken\"\n[tower]\nopening = 3\n");
+    write("jobs/d.toml", "not toml at all");
+    write("jobs/orphan.record.txt", Files.readString(directory.resolve("jobs/b.record.txt")));
+    assertThat(run("--list", "jobs", "--csv", "-o", "list.csv")).isEqualTo(Exit.FILES);
+    assertThat(err)
+        .contains("c.toml: tower.opening: 3")
+        .contains("d.toml: ")
+        .contains("orphan.record.txt: there is no orphan.toml beside it");
+    // a, b twice, and the two visits whose job is gone.
+    assertThat(Files.readString(directory.resolve("list.csv")).split("\r\n")).hasSize(6);
+  }
+
+  @Test
+  void cellsThatBeginLikeFormulasAreMadeHarmless() {
+    Csv csv = new Csv();
+    csv.row(
+        List.of(
+            Csv.words("=1+1"),
+            Csv.words("+a"),
+            Csv.words(" @b"),
+            Csv.words("-c, d"),
+            Csv.words("e\tf"),
+            Csv.words("plain"),
+            "-1.5"));
+    assertThat(csv.toString()).isEqualTo("'=1+1,'+a,' @b,\"'-c, d\",e?f,plain,-1.5\r\n");
+  }
+}

@@ -1,0 +1,212 @@
+package dev.towerscribe.cli;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import dev.towerscribe.job.Templates;
+import dev.towerscribe.record.Entry;
+import dev.towerscribe.record.RecordText;
+import java.io.ByteArrayOutputStream;
+import java.io.File;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/**
+ * Whatever fails, and wherever the process ends: every entry before stays, and the next one works.
+ */
+class RecordFileTest {
+  /** Far more operations than one append has; the loop must have ended before. */
+  private static final int MOST_OPERATIONS = 100;
+
+  private static final long LONGEST_RUN_S = 240;
+
+  @TempDir Path temp;
+
+  private Path file;
+  private String entry;
+
+  @BeforeEach
+  void anEntry() throws Exception {
+    Files.writeString(temp.resolve("wren.toml"), Templates.text("wren.toml"));
+    Files.copy(Path.of("templates", "wren-visit.toml"), temp.resolve("visit.toml"));
+    file = temp.resolve("wren.record.txt");
+    assertThat(record("wren.toml", "visit.toml")).isEqualTo(Exit.DONE);
+    entry = Files.readString(file);
+    Files.delete(file);
+  }
+
+  private int record(String... args) {
+    PrintStream nowhere = new PrintStream(new ByteArrayOutputStream(), false, UTF_8);
+    List<String> all = new ArrayList<>(List.of("record"));
+    all.addAll(Arrays.asList(args));
+    return Main.run(
+        all.toArray(String[]::new), new Context(new Console(nowhere, nowhere), temp, FileOps.REAL));
+  }
+
+  private RecordText append(FileOps ops) throws Exception {
+    return new RecordFile(ops, temp.resolve("wren.toml")).append(before -> entry);
+  }
+
+  private static RecordText text(byte[] bytes) {
+    return RecordText.read(new String(bytes, UTF_8));
+  }
+
+  @ParameterizedTest
+  @EnumSource(FailingOps.Way.class)
+  void aFailureAtAnyOperationLeavesWhatWasThere(FailingOps.Way way) throws Exception {
+    for (boolean first : new boolean[] {true, false}) {
+      int endings = 0;
+      for (int n = 1; n < MOST_OPERATIONS; n++) {
+        Files.deleteIfExists(file);
+        if (!first) {
+          append(FileOps.REAL);
+        }
+        byte[] before = first ? new byte[0] : Files.readAllBytes(file);
+        FailingOps ops = new FailingOps(way, n);
+        boolean failed = false;
+        try {
+          append(ops);
+        } catch (IOException | FailingOps.Killed e) {
+          failed = true;
+        }
+        if (!ops.hasFailed()) {
+          break;
+        }
+        endings++;
+        byte[] after = Files.exists(file) ? Files.readAllBytes(file) : new byte[0];
+        assertThat(Arrays.copyOf(after, before.length)).as("operation %d", n).isEqualTo(before);
+        RecordText then = append(FileOps.REAL);
+        assertThat(Arrays.copyOf(Files.readAllBytes(file), after.length)).isEqualTo(after);
+        long whole = then.entries().stream().filter(e -> e.state() == Entry.State.WHOLE).count();
+        assertThat(whole).as("operation %d, failed %s", n, failed).isBetween(first ? 1L : 2L, 3L);
+      }
+      assertThat(endings).isBetween(2, MOST_OPERATIONS - 2);
+    }
+  }
+
+  @Test
+  void aKillAfterAnyByteLeavesWhatWasThereAndTheTornEntryIsMarkedOff() throws Exception {
+    append(FileOps.REAL);
+    byte[] before = Files.readAllBytes(file);
+    int appendAt = appendOperation();
+    // Every byte near both ends and at the line ends, and every seventh between.
+    for (int kept = 0; kept <= entry.length() + 1; kept++) {
+      boolean near = kept < 90 || kept > entry.length() - 60;
+      if (!near && kept % 7 != 0 && entry.charAt(kept - 1) != '\n') {
+        continue;
+      }
+      Files.write(file, before);
+      try {
+        append(new FailingOps(FailingOps.Way.KILL, appendAt, kept));
+      } catch (FailingOps.Killed e) {
+        assertThat(Files.size(file)).isEqualTo(before.length + kept);
+      }
+      byte[] torn = Files.readAllBytes(file);
+      RecordText then = append(FileOps.REAL);
+      assertThat(Arrays.copyOf(Files.readAllBytes(file), torn.length)).isEqualTo(torn);
+      assertThat(then.entries().get(0)).isEqualTo(text(before).entries().get(0));
+      assertThat(then.entries().get(then.entries().size() - 1).state())
+          .isEqualTo(Entry.State.WHOLE);
+      assertThat(then.endsOpen()).isFalse();
+      if (kept > 1 && kept < entry.length()) {
+        assertThat(then.entries().get(1).state()).isEqualTo(Entry.State.CUT_SHORT);
+        assertThat(then.remarks().get(0)).startsWith("an entry was cut short at line ");
+      }
+    }
+  }
+
+  /** Which of the operations is the append itself. */
+  private int appendOperation() throws Exception {
+    for (int n = 1; n < MOST_OPERATIONS; n++) {
+      byte[] before = Files.readAllBytes(file);
+      try {
+        append(new FailingOps(FailingOps.Way.KILL, n, 1));
+      } catch (FailingOps.Killed e) {
+        assertThat(e).isNotNull();
+      }
+      boolean grew = Files.size(file) == before.length + 1;
+      Files.write(file, before);
+      if (grew) {
+        return n;
+      }
+    }
+    throw new AssertionError("nothing was appended");
+  }
+
+  @Test
+  void whatIsNoPlainFileIsLeftAlone() throws Exception {
+    Files.createDirectory(file);
+    assertThatThrownBy(() -> append(FileOps.REAL))
+        .isInstanceOf(FileSystemException.class)
+        .hasMessageContaining("not a plain file");
+    Files.delete(file);
+    Path elsewhere = Files.writeString(temp.resolve("elsewhere.txt"), "mine");
+    Files.createSymbolicLink(file, elsewhere);
+    assertThatThrownBy(() -> append(FileOps.REAL)).isInstanceOf(FileSystemException.class);
+    assertThat(Files.readString(elsewhere)).isEqualTo("mine");
+  }
+
+  @Test
+  void aRefusedEntryLeavesNoFileAndNoLock() throws Exception {
+    RecordFile record = new RecordFile(FileOps.REAL, temp.resolve("wren.toml"));
+    assertThatThrownBy(
+            () ->
+                record.append(
+                    before -> {
+                      throw new Refusal(Exit.WRONG_USE, "no");
+                    }))
+        .isInstanceOf(Refusal.class);
+    assertThat(file).doesNotExist();
+    assertThat(temp.resolve(DirectoryLock.NAME)).doesNotExist();
+  }
+
+  /** Real processes, at the same moment: both visits get in, one after the other. */
+  @Test
+  void twoProcessesAtOnceBothGetIn() throws Exception {
+    String visit = Files.readString(temp.resolve("visit.toml"));
+    List<Process> children = new ArrayList<>();
+    for (int i = 1; i <= 2; i++) {
+      Files.writeString(
+          temp.resolve("visit" + i + ".toml"), visit.replace("2026-12-03", "2026-12-0" + i));
+      children.add(
+          new ProcessBuilder(
+                  Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                  "-Djava.awt.headless=true",
+                  "-XX:+UseSerialGC",
+                  "-XX:TieredStopAtLevel=1",
+                  "-cp",
+                  System.getProperty("java.class.path"),
+                  Main.class.getName(),
+                  "record",
+                  "wren.toml",
+                  "visit" + i + ".toml")
+              .directory(temp.toFile())
+              .redirectErrorStream(true)
+              .redirectOutput(new File(temp.toFile(), "child" + i + ".log"))
+              .start());
+    }
+    for (Process child : children) {
+      assertThat(child.waitFor(LONGEST_RUN_S, TimeUnit.SECONDS)).isTrue();
+      assertThat(child.exitValue()).isEqualTo(Exit.DONE);
+    }
+    RecordText text = text(Files.readAllBytes(file));
+    assertThat(text.remarks()).isEmpty();
+    assertThat(text.entries()).extracting(e -> e.number().orElse(0)).containsExactly(1, 2);
+    assertThat(text.entries())
+        .extracting(e -> e.date().orElseThrow().toString())
+        .containsExactlyInAnyOrder("2026-12-01", "2026-12-02");
+  }
+}
