@@ -28,16 +28,17 @@ final class Placing {
   /** Past chance: then the start may have been at fault. */
   private static final double POOR_FIT = 1e-6;
 
-  private static final int TRIES = 24;
+  private static final int TRIES = 12;
 
   private static final double TRY_RANGE_MM = 600;
 
   /** A move to an image can call for another point's; each makes things better. */
-  private static final int MOST_PASSES = 10;
+  private static final int MOST_PASSES = 3;
 
   private final Network net;
   private final List<Entry> entries;
   private final Map<Integer, Solver.Solution> images = new TreeMap<>();
+  private Starts starts;
 
   private Placing(Network net, List<Entry> entries) {
     this.net = net;
@@ -61,22 +62,50 @@ final class Placing {
   record Twin(int node, double[] at) {}
 
   static Placed solve(Network net, List<Entry> entries) {
-    return new Placing(net, entries).solve();
+    Placing placing = new Placing(net, entries);
+    return placing.placed(placing.mirrored(placing.scattered(placing.start())));
   }
 
-  private Placed solve() {
-    Starts starts = new Starts(net, entries);
-    Solver.Solution best = mirrored(Solver.solve(net, entries, starts.x()));
+  /** Solves what was solved before with some more readings. */
+  static Placed again(Network net, List<Entry> entries, double[] before) {
+    Placing placing = new Placing(net, entries);
+    return placing.placed(placing.mirrored(placing.best(before)));
+  }
+
+  /** The same without looking at mirror images. */
+  static Placed quick(Network net, List<Entry> entries, double[] before) {
+    Placing placing = new Placing(net, entries);
+    return placing.placed(placing.best(before));
+  }
+
+  /** From where it was, and from nothing. */
+  private Solver.Solution best(double[] before) {
+    Solver.Solution here = Solver.solve(net, entries, before);
+    Solver.Solution fresh = start();
+    return better(fresh, here) ? fresh : here;
+  }
+
+  private Solver.Solution start() {
+    starts = new Starts(net, entries);
+    return Solver.solve(net, entries, starts.x());
+  }
+
+  /** Tries other places for points that had too few ties to be placed by them. */
+  private Solver.Solution scattered(Solver.Solution first) {
+    Solver.Solution best = first;
     int freedom = starts.loose().isEmpty() ? 0 : Adjustment.at(net, entries, best).freedom();
-    if (freedom > 0) {
-      SplittableRandom random = new SplittableRandom(1);
-      for (int i = 0; i < TRIES && ChiSquare.above(best.cost(), freedom) < POOR_FIT; i++) {
-        Solver.Solution other =
-            mirrored(Solver.solve(net, entries, scattered(starts, best.x(), random)));
-        // Once more, so that the images are those of the better one.
-        best = mirrored(better(other, best) ? other : best);
+    SplittableRandom random = new SplittableRandom(1);
+    for (int i = 0; i < TRIES && freedom > 0; i++) {
+      if (ChiSquare.above(best.cost(), freedom) > POOR_FIT) {
+        break;
       }
+      Solver.Solution other = Solver.solve(net, entries, scattered(best.x(), random));
+      best = better(other, best) ? other : best;
     }
+    return best;
+  }
+
+  private Placed placed(Solver.Solution best) {
     List<Twin> twins = new ArrayList<>();
     for (Map.Entry<Integer, Solver.Solution> image : images.entrySet()) {
       Solver.Solution other = image.getValue();
@@ -90,7 +119,7 @@ final class Placing {
     return new Placed(Adjustment.at(net, entries, best), twins);
   }
 
-  private double[] scattered(Starts starts, double[] x, SplittableRandom random) {
+  private double[] scattered(double[] x, SplittableRandom random) {
     double[] other = x.clone();
     for (int node : starts.loose()) {
       double[] at = net.place(starts.x(), node);
@@ -184,6 +213,9 @@ final class Placing {
     }
     for (int axis = 0; axis < Network.AXES; axis++) {
       at[axis] -= 2 * off * normal[axis];
+    }
+    if (Math.abs(2 * off) < APART_MM / 2) {
+      return solution;
     }
     double[] start = solution.x().clone();
     net.put(start, node, at);

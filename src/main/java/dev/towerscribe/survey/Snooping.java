@@ -40,8 +40,14 @@ final class Snooping {
 
   private static final double HIDES = 0.5 + 1e-9;
 
+  /** With so many readings wrong the doubts or the units are, and naming more helps nobody. */
+  private static final int MOST_OUT = 20;
+
   /** Past so many standard deviations straight lines may mislead. */
   private static final double COARSE = 10;
+
+  /** With more coarse slips than this the rest is no measure for one of them. */
+  private static final int MOST_COARSE = 5;
 
   /** So many suspects of a coarse slip are tried. */
   private static final int MOST_TRIED = 12;
@@ -110,16 +116,23 @@ final class Snooping {
   }
 
   private Outcome run() {
+    Placing.Placed placed = Placing.solve(net, entries);
+    boolean thorough = true;
     while (true) {
-      Placing.Placed placed = Placing.solve(net, entries);
       Optional<Suspect> worst = worst(placed.adjustment());
-      if (worst.isEmpty()) {
-        return new Outcome(
-            placed, out.stream().map(o -> told(o, placed.adjustment())).toList(), scattered, limit);
+      boolean done = worst.isEmpty() || out.size() + scattered.size() >= MOST_OUT;
+      if (done && !thorough) {
+        placed = Placing.again(net, entries, placed.adjustment().x());
+        thorough = true;
+        continue;
+      }
+      if (done) {
+        Adjustment last = placed.adjustment();
+        return new Outcome(placed, out.stream().map(o -> told(o, last)).toList(), scattered, limit);
       }
       Suspect s = worst.get();
       List<Entry> rivals;
-      if (Math.abs(s.deviations()) > COARSE) {
+      if (Math.abs(s.deviations()) > COARSE && out.size() < MOST_COARSE) {
         Tried tried = tried(placed.adjustment());
         s = tried.suspect();
         rivals = tried.rivals();
@@ -132,6 +145,8 @@ final class Snooping {
         double widened = entry.reading().doubt() * Math.sqrt(entry.reading().scatter() / (n - 1));
         scattered.add(new Scattered(entry, widened));
         entries.set(s.entry(), entry.doubted(widened));
+        placed = Placing.quick(net, entries, placed.adjustment().x());
+        thorough = false;
         continue;
       }
       boolean all = s.reading() == Suspect.ALL;
@@ -145,6 +160,8 @@ final class Snooping {
       List<Entry> left = without(s);
       entries.clear();
       entries.addAll(left);
+      placed = Placing.quick(net, entries, placed.adjustment().x());
+      thorough = false;
     }
   }
 
@@ -177,7 +194,7 @@ final class Snooping {
     int best = 0;
     for (int i = 0; i < misfit.length; i++) {
       Suspect s = worst.get(i);
-      Adjustment left = Placing.solve(net, without(s)).adjustment();
+      Adjustment left = Placing.quick(net, without(s), a.x()).adjustment();
       boolean all = s.reading() == Suspect.ALL;
       // Readings that agree with each other must not make their entry the better one to leave out.
       misfit[i] = left.squares() + (all ? entries.get(s.entry()).reading().scatter() : 0);

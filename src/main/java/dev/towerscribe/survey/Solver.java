@@ -8,8 +8,8 @@ import java.util.List;
  * directions that nothing fixes.
  */
 final class Solver {
-  /** A start that is of any use is home in a tenth of this. */
-  private static final int MOST_STEPS = 200;
+  /** A start that is of any use is home in a fifth of this. */
+  private static final int MOST_STEPS = 100;
 
   private static final double FIRST_DAMPING = 1e-3;
 
@@ -21,8 +21,11 @@ final class Solver {
   /** What damping is measured against where an unknown has no weight of its own: 10 mm. */
   private static final double LEAST_DIAGONAL = 1e-2;
 
-  /** The squared length of the last step in standard deviations: 1e-9 of one. */
-  private static final double SMALL_STEP = 1e-18;
+  /**
+   * A step that makes the squares less by this share is the last, and need not prove itself: their
+   * rounding would decide. It is 1e-5 standard deviations long, and what it leaves is far less.
+   */
+  private static final double LAST_GAIN = 1e-10;
 
   private Solver() {}
 
@@ -53,10 +56,10 @@ final class Solver {
           there[i] += by[i];
           gain += by[i] * right[i];
         }
-        if (gain < SMALL_STEP) {
-          return new Solution(x, cost);
-        }
         double after = cost(net, entries, there);
+        if (gain < LAST_GAIN * Math.max(1, cost)) {
+          return new Solution(there, after);
+        }
         moved = after < cost;
         if (moved) {
           x = there;

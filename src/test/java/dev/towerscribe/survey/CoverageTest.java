@@ -27,6 +27,9 @@ class CoverageTest {
 
   private static final double MOST = .97;
 
+  /** Each so-manieth survey is searched for slips, of which it has none. */
+  private static final int SNOOPED = 4;
+
   private final Random random = new Random(20261120);
 
   /** A car's true points and what was read of them. */
@@ -40,11 +43,16 @@ class CoverageTest {
     double squares = 0;
     int freedom = 0;
     int failed = 0;
+    int stopped = 0;
     for (int i = 0; i < CASES; i++) {
       Case c = randomCase();
       CarNetwork car = CarNetwork.of(c.survey(), new Ids());
       Labelled labelled = car.labelled();
       Adjustment a = Placing.solve(labelled.net(), labelled.entries()).adjustment();
+      if (i % SNOOPED == 0) {
+        Snooping.Outcome o = Snooping.of(labelled.net(), labelled.entries());
+        stopped += o.setAside().isEmpty() && o.scattered().isEmpty() ? 0 : 1;
+      }
       squares += a.squares();
       freedom += a.freedom();
       failed += ChiSquare.above(a.squares(), a.freedom()) < Review.UNLIKELY ? 1 : 0;
@@ -74,6 +82,8 @@ class CoverageTest {
     assertThat(squares / freedom).isBetween(.99, 1.01);
     // One good survey in a hundred fails the test: of 2000 some 20, +/- 4.5 by the binomial.
     assertThat(failed).isBetween(5, 38);
+    // At most one good survey in twenty is stopped: of 500 some 25, +/- 5 by the binomial.
+    assertThat(stopped).isBetween(5, 40);
   }
 
   private Case randomCase() {
