@@ -178,6 +178,20 @@ class DrilledCommandTest {
     Files.writeString(directory.resolve("r.pdf"), "mine");
     assertThat(run("drilled", "wren.toml", "good.toml", "-o", "r.pdf")).isEqualTo(Exit.FILES);
     assertThat(directory.resolve("r.pdf")).hasContent("mine");
+    // What is no PDF is nobody's old page: force does not make it one.
+    for (String mine : List.of("r.pdf", "good.toml", "wren.toml", "wren.record.txt")) {
+      Path file = directory.resolve(mine);
+      if (!Files.exists(file)) {
+        Files.writeString(file, "%PDF- or not, a record only grows");
+      }
+      byte[] there = Files.readAllBytes(file);
+      assertThat(run("drilled", "wren.toml", "good.toml", "-o", mine, "--force"))
+          .as(mine)
+          .isEqualTo(Exit.WRONG_USE);
+      assertThat(err).contains("left alone");
+      assertThat(file).hasBinaryContent(there);
+    }
+    Files.writeString(directory.resolve("r.pdf"), "%PDF-1.4 an old page");
     assertThat(
             run("drilled", "wren.toml", "good.toml", "-o", "r.pdf", "--force", "--paper", "Letter"))
         .isEqualTo(Exit.DONE);

@@ -357,9 +357,9 @@ class WorksheetTest {
   void theUnitIsSaidAndTheDoubtsAreInIt() {
     String mm = PageRules.words(pages(Paper.A4, LengthUnit.MM));
     String inch = PageRules.words(pages(Paper.A4, LengthUnit.INCH));
-    assertThat(mm).contains("Lengths in mm.").doesNotContain("Lengths in in.");
+    assertThat(mm).contains("Lengths in mm.").doesNotContain("Lengths in inches.");
     // Independent: 1.5 / 25.4 = 0.0591, 0.1 / 25.4 = 0.0039, 0.5 / 25.4 = 0.0197.
-    assertThat(inch).contains("Lengths in in.", "0.059", "0.004", "0.02");
+    assertThat(inch).contains("Lengths in inches.", "0.059", "0.004", "0.02");
   }
 
   @ParameterizedTest
