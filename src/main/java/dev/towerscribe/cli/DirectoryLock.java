@@ -5,12 +5,10 @@ import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import java.util.Arrays;
 import java.util.Optional;
 
 /**
@@ -73,16 +71,17 @@ final class DirectoryLock implements AutoCloseable {
 
   /**
    * Whether the locked file is the one at the path: the holder before may have deleted it between
-   * our opening and our locking, and a lock on a deleted file bars nobody.
+   * our opening and our locking, and a lock on a deleted file bars nobody. The file is given a size
+   * of our own, and the path is asked for it. It must not be opened for that: some systems free a
+   * process's locks on a file as soon as the process closes any channel of it.
    */
   private static boolean isStillAt(Path path, FileChannel channel) throws IOException {
-    byte[] token =
-        (ProcessHandle.current().pid() + " " + System.nanoTime())
-            .getBytes(StandardCharsets.US_ASCII);
+    long token = 31 * ProcessHandle.current().pid() + System.nanoTime();
+    long size = 1 + Math.floorMod(token, LOCKED_BYTE / 2);
     channel.truncate(0);
-    channel.write(ByteBuffer.wrap(token), 0);
+    channel.write(ByteBuffer.wrap(new byte[1]), size - 1);
     try {
-      return Arrays.equals(Files.readAllBytes(path), token);
+      return Files.size(path) == size;
     } catch (NoSuchFileException e) {
       return false;
     }

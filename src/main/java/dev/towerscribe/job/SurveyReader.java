@@ -6,6 +6,7 @@ import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.Survey;
 import dev.towerscribe.model.SurveySide;
+import dev.towerscribe.model.SurveyTower;
 import dev.towerscribe.quantity.LengthUnit;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -100,7 +101,19 @@ public final class SurveyReader {
         && s.tyreRadius().isEmpty()
         && s.camber().isEmpty()
         && s.toe().isEmpty()
-        && s.tower().isEmpty();
+        && s.tower().map(SurveyReader::isEmpty).orElse(true);
+  }
+
+  private static boolean isEmpty(SurveyTower t) {
+    return t.sheet().isEmpty()
+        && t.opening().isEmpty()
+        && t.mark().isEmpty()
+        && t.leanInboard().isEmpty()
+        && t.leanRearward().isEmpty()
+        && t.crown().isEmpty()
+        && t.pivotHeight().isEmpty()
+        && t.landmarks().isEmpty()
+        && t.lines().isEmpty();
   }
 
   private static List<Side> sides(TableReader top) {

@@ -8,7 +8,6 @@ import dev.towerscribe.job.Templates;
 import dev.towerscribe.record.Entry;
 import dev.towerscribe.record.RecordText;
 import java.io.ByteArrayOutputStream;
-import java.io.File;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.file.FileSystemException;
@@ -175,28 +174,46 @@ class RecordFileTest {
 
   /** Real processes, at the same moment: both visits get in, one after the other. */
   @Test
+  void anotherProcessWaitsUntilTheFolderIsFree() throws Exception {
+    Process child;
+    try (DirectoryLock lock = DirectoryLock.tryAcquire(temp).orElseThrow()) {
+      assertThat(lock).isNotNull();
+      Path log = temp.resolve("waiting.log");
+      child = child("visit.toml", log);
+      // Enough for it to be done, were it not kept out; less than it waits.
+      assertThat(child.waitFor(3, TimeUnit.SECONDS)).as(Files.readString(log)).isFalse();
+      assertThat(file).doesNotExist();
+    }
+    assertThat(child.waitFor(LONGEST_RUN_S, TimeUnit.SECONDS)).isTrue();
+    assertThat(child.exitValue()).isEqualTo(Exit.DONE);
+  }
+
+  private Process child(String visit, Path log) throws Exception {
+    return new ProcessBuilder(
+            Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+            "-Djava.awt.headless=true",
+            "-XX:+UseSerialGC",
+            "-XX:TieredStopAtLevel=1",
+            "-cp",
+            System.getProperty("java.class.path"),
+            Main.class.getName(),
+            "record",
+            "wren.toml",
+            visit)
+        .directory(temp.toFile())
+        .redirectErrorStream(true)
+        .redirectOutput(log.toFile())
+        .start();
+  }
+
+  @Test
   void twoProcessesAtOnceBothGetIn() throws Exception {
     String visit = Files.readString(temp.resolve("visit.toml"));
     List<Process> children = new ArrayList<>();
     for (int i = 1; i <= 2; i++) {
       Files.writeString(
           temp.resolve("visit" + i + ".toml"), visit.replace("2026-12-03", "2026-12-0" + i));
-      children.add(
-          new ProcessBuilder(
-                  Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                  "-Djava.awt.headless=true",
-                  "-XX:+UseSerialGC",
-                  "-XX:TieredStopAtLevel=1",
-                  "-cp",
-                  System.getProperty("java.class.path"),
-                  Main.class.getName(),
-                  "record",
-                  "wren.toml",
-                  "visit" + i + ".toml")
-              .directory(temp.toFile())
-              .redirectErrorStream(true)
-              .redirectOutput(new File(temp.toFile(), "child" + i + ".log"))
-              .start());
+      children.add(child("visit" + i + ".toml", temp.resolve("child" + i + ".log")));
     }
     for (Process child : children) {
       assertThat(child.waitFor(LONGEST_RUN_S, TimeUnit.SECONDS)).isTrue();

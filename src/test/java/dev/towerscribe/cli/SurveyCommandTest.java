@@ -106,6 +106,14 @@ class SurveyCommandTest {
 
   @Test
   void wrongUseIsRefusedInWords() throws Exception {
+    assertThat(run("survey", "--start", "-o", "empty.toml")).isEqualTo(Exit.DONE);
+    assertThat(run("survey", "empty.toml", "-o", "none.toml")).isEqualTo(Exit.WRONG_USE);
+    assertThat(err).contains("no reading at all");
+    assertThat(directory.resolve("none.toml")).doesNotExist();
+    assertThat(run("survey")).isEqualTo(Exit.WRONG_USE);
+    assertThat(run("survey", GOOD, "--worksheet")).isEqualTo(Exit.WRONG_USE);
+    assertThat(run("survey", GOOD, "--paper", "A3")).isEqualTo(Exit.WRONG_USE);
+    assertThat(run("survey", "--start", "--json")).isEqualTo(Exit.WRONG_USE);
     Files.writeString(directory.resolve("bad.toml"), "format = 1\nunits = \"mile\"\n");
     assertThat(run("survey", "bad.toml")).isEqualTo(Exit.WRONG_USE);
     assertThat(err).contains("the survey file cannot be worked from:", "units", "title: missing");

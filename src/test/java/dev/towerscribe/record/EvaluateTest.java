@@ -153,6 +153,17 @@ class EvaluateTest {
   }
 
   @Test
+  void whatWasOffBeforeDoesNotClearWorkThatChangedSomethingElse() {
+    Job job = Visits.sureJob();
+    WheelVisit alike = Visits.wheel(job, Side.LEFT, Cause.POINTS_ALONG, -10, Visits.ALL);
+    WheelVisit worse =
+        Visits.wheel(alike.before(), Visits.off(alike.after(), BayFigure.CAMBER, 1.5));
+    Explanation x = Visits.explanation(left(job, worse), LEFT);
+    assertThat(x.alreadyBefore()).extracting(Compared::figure).contains(BayFigure.CASTER);
+    assertThat(x.say().toString()).contains("change camber").doesNotContain("not at the work");
+  }
+
+  @Test
   void offAlikeBeforeAndAfterIsTheModelNotTheWork() {
     Job job = Visits.sureJob();
     Explanation x =
