@@ -1,0 +1,49 @@
+package dev.towerscribe.finding;
+
+/**
+ * What a finding is about: its place, its figure against its limit, and what the limit rests on.
+ *
+ * @param where the things it is about, in words: "bolt B, final cut"
+ * @param figure the value found, in {@code unit}; finite
+ * @param limit the least or greatest value allowed, in {@code unit}; finite
+ * @param unit "mm", "deg", "%" or "" for a count and for words alone
+ * @param source the standard, book or practice behind the limit, or the job key that set it
+ */
+public record About(String where, double figure, double limit, String unit, String source) {
+  /**
+   * A length against its limit.
+   *
+   * @param where the things it is about, in words
+   * @param mm the length found, mm
+   * @param limitMm its limit, mm
+   * @param source what the limit rests on
+   * @return the same, in mm
+   */
+  public static About mm(String where, double mm, double limitMm, String source) {
+    return new About(where, mm, limitMm, "mm", source);
+  }
+
+  /**
+   * An angle against its limit.
+   *
+   * @param where the things it is about, in words
+   * @param radians the angle found, radians
+   * @param limitRadians its limit, radians
+   * @param source what the limit rests on
+   * @return the same, in degrees
+   */
+  public static About degrees(String where, double radians, double limitRadians, String source) {
+    return new About(where, Math.toDegrees(radians), Math.toDegrees(limitRadians), "deg", source);
+  }
+
+  /**
+   * A matter of words alone.
+   *
+   * @param where the things it is about, in words
+   * @param source what it rests on
+   * @return no figure and no limit
+   */
+  public static About words(String where, String source) {
+    return new About(where, 0, 0, "", source);
+  }
+}
