@@ -40,8 +40,8 @@ final class DrilledCommand implements Command {
     return Options.command(
             "drilled",
             "Take caliper readings of the drilled holes: where they are, whether the plate goes on"
-                + " with its bolts, the metal left beside them, and the rotation and offset that the"
-                + " tower now really has. Ends with 1 while a stop finding is not accepted.",
+                + " with its bolts, the metal left beside them, and the rotation and offset that"
+                + " the tower now really has. Ends with 1 while a stop finding is not accepted.",
             "",
             "Example: towerscribe drilled wren.toml wren-drilled.toml -o wren-drilled.pdf")
         .addOption(
@@ -49,8 +49,8 @@ final class DrilledCommand implements Command {
         .addOption(
             Options.text(
                 "FILE",
-                "Write the record there as well, a PDF with one page a side. Not while a stop finding"
-                    + " is open.",
+                "Write the record there as well, a PDF with one page a side. Not while a stop"
+                    + " finding is open.",
                 "-o",
                 "--output"))
         .addOption(
@@ -159,7 +159,7 @@ final class DrilledCommand implements Command {
     for (DrilledSide side : drilled.sides().values()) {
       Print print = side.planned().job().print();
       if (paper.isPresent()) {
-        print = new Print(paper.get(), print.marginMm(), print.scaleAcross(), print.scaleAlong());
+        print = print.on(paper.get());
       }
       List<Finding> stops = side.findings().stream().filter(Finding::isStop).toList();
       JobInfo info =

@@ -37,10 +37,10 @@ final class RecordCommand implements Command {
   public CommandSpec spec() {
     return Options.command(
             "record",
-            "Keep what the alignment bay read, beside what was predicted, in a record that only ever"
-                + " grows (NAME.record.txt beside NAME.toml), and say what the differences tell."
-                + " JOB VISIT adds a visit; JOB alone shows the record; JOB -o FILE writes a visit's"
-                + " page; --list FOLDER lists every visit of every job in a folder.",
+            "Keep what the alignment bay read, beside what was predicted, in a record that only"
+                + " ever grows (NAME.record.txt beside NAME.toml), and say what the differences"
+                + " tell. JOB VISIT adds a visit; JOB alone shows the record; JOB -o FILE writes a"
+                + " visit's page; --list FOLDER lists every visit of every job in a folder.",
             "",
             "Examples: towerscribe record wren.toml wren-visit.toml",
             "          towerscribe record wren.toml -o wren-record.pdf",
@@ -224,12 +224,7 @@ final class RecordCommand implements Command {
     Evaluation evaluation = Evaluate.of(plan, visit);
     Print print = plan.sides().values().iterator().next().print();
     if (given.hasMatchedOption("--paper")) {
-      print =
-          new Print(
-              PaperOption.paper(given.matchedOptionValue("--paper", "")),
-              print.marginMm(),
-              print.scaleAcross(),
-              print.scaleAlong());
+      print = print.on(PaperOption.paper(given.matchedOptionValue("--paper", "")));
     }
     List<String> remarks = new ArrayList<>();
     if (entry.state() == Entry.State.EDITED) {

@@ -52,9 +52,9 @@ final class RulerCommand implements Command {
         .addOption(
             Options.text(
                 "ACROSS,ALONG[,FAR]",
-                "What the bars of a 1:1 sheet read: the level one, along the paper's short side; the"
-                    + " upright one; and, for the skew, from cross to cross between their far ends."
-                    + " Commas part them, decimals take a point. In the job's unit, or mm.",
+                "What the bars of a 1:1 sheet read: the level one, along the paper's short side;"
+                    + " the upright one; and, for the skew, from cross to cross between their far"
+                    + " ends. Commas part them, decimals take a point. In the job's unit, or mm.",
                 "--measured"))
         .addOption(
             Options.text(
@@ -65,8 +65,8 @@ final class RulerCommand implements Command {
         .addOption(
             Options.text(
                 "LENGTH",
-                "How far off one reading may be, a standard deviation in the readings' unit; 0.05 mm"
-                    + " if not given.",
+                "How far off one reading may be, a standard deviation in the readings' unit; 0.05"
+                    + " mm if not given.",
                 "--doubt"))
         .addOption(Options.text("UNIT", "Unit of the readings without a job: mm or in.", "--units"))
         .addOption(
@@ -97,8 +97,7 @@ final class RulerCommand implements Command {
     }
     if (given.hasMatchedOption("--paper")) {
       Paper paper = PaperOption.paper(given.matchedOptionValue("--paper", ""));
-      print =
-          new Print(paper, print.marginMm(), print.scaleAcross(), print.scaleAlong(), print.skew());
+      print = print.on(paper);
     }
     String file = given.matchedOptionValue("-o", DEFAULT_FILE);
     Path path = context.path(file);

@@ -70,7 +70,13 @@ public record Job(
     return withSides(side -> side.with(side.print().by(across, along, skew)));
   }
 
-  private Job withSides(UnaryOperator<SideJob> change) {
+  /**
+   * The same job with a change made to each of its sides.
+   *
+   * @param change what is made of a side
+   * @return the changed job
+   */
+  public Job withSides(UnaryOperator<SideJob> change) {
     Map<Side, SideJob> changed = new EnumMap<>(Side.class);
     sides.forEach((side, job) -> changed.put(side, change.apply(job)));
     return new Job(title, date, units, changed, drawing, jig, load);

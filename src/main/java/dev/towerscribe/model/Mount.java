@@ -17,4 +17,30 @@ public record Mount(Angle rotation, double rearwardMm, double inboardMm, double 
     Checks.finite("inboard", inboardMm);
     Checks.finite("setting", settingMm);
   }
+
+  /**
+   * The same place with the bearing fixed elsewhere in the slot.
+   *
+   * @param atMm where along the slot
+   * @return the changed mount
+   */
+  public Mount withSetting(double atMm) {
+    return new Mount(rotation, rearwardMm, inboardMm, atMm);
+  }
+
+  /**
+   * The plate turned and moved, its setting kept.
+   *
+   * @param turn how much farther round, radians, toward the rear
+   * @param rearward how much farther to the rear, mm
+   * @param inboard how much farther inboard, mm
+   * @return the changed mount
+   */
+  public Mount moved(double turn, double rearward, double inboard) {
+    return new Mount(
+        new Angle(rotation.radians() + turn),
+        rearwardMm + rearward,
+        inboardMm + inboard,
+        settingMm);
+  }
 }

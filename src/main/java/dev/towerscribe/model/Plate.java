@@ -122,6 +122,79 @@ public record Plate(
   }
 
   /**
+   * The same plate with another edge and other fasteners.
+   *
+   * @param edge its edge
+   * @param fasteners at least two
+   * @return the changed plate
+   */
+  public Plate withShape(Contour edge, List<Bolt> fasteners) {
+    return new Plate(
+        name,
+        thicknessMm,
+        edge,
+        handed,
+        slot,
+        bearingXMm,
+        bearingHeightMm,
+        movingDiameterMm,
+        movingClearanceMm,
+        coverMm,
+        wallGapMm,
+        fasteners,
+        make);
+  }
+
+  /**
+   * The same plate with another adjuster.
+   *
+   * @param adjuster where the bearing can be fixed
+   * @param xMm bearing centre at setting 0, along the slot
+   * @param heightMm bearing centre above the tower plane
+   * @return the changed plate
+   */
+  public Plate withBearing(Slot adjuster, double xMm, double heightMm) {
+    return new Plate(
+        name,
+        thicknessMm,
+        outline,
+        handed,
+        adjuster,
+        xMm,
+        heightMm,
+        movingDiameterMm,
+        movingClearanceMm,
+        coverMm,
+        wallGapMm,
+        bolts,
+        make);
+  }
+
+  /**
+   * The same plate with other margins asked for.
+   *
+   * @param overlapMm least overlap over the finished opening
+   * @param gapMm least gap to the tower's walls
+   * @return the changed plate
+   */
+  public Plate withMargins(double overlapMm, double gapMm) {
+    return new Plate(
+        name,
+        thicknessMm,
+        outline,
+        handed,
+        slot,
+        bearingXMm,
+        bearingHeightMm,
+        movingDiameterMm,
+        movingClearanceMm,
+        overlapMm,
+        gapMm,
+        bolts,
+        make);
+  }
+
+  /**
    * Width of the slot: what the job says, or room for what moves through it.
    *
    * @return mm

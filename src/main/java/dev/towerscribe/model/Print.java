@@ -62,6 +62,16 @@ public record Print(
   }
 
   /**
+   * The same printer with other paper in it.
+   *
+   * @param other paper size
+   * @return the changed print
+   */
+  public Print on(Paper other) {
+    return new Print(other, marginMm, scaleAcross, scaleAlong, skew);
+  }
+
+  /**
    * Whether sheets are drawn as they are to come out.
    *
    * @return true for scales of 1 and no skew

@@ -31,6 +31,26 @@ public record SideJob(
     Optional<MeasuredAxis> axis,
     Optional<Aims> aims) {
   /**
+   * The same side on another tower.
+   *
+   * @param another the tower
+   * @return the changed side
+   */
+  public SideJob with(Tower another) {
+    return new SideJob(side, another, plate, mount, holes, cut, tools, print, strut, axis, aims);
+  }
+
+  /**
+   * The same side with another plate.
+   *
+   * @param another the new top mount
+   * @return the changed side
+   */
+  public SideJob with(Plate another) {
+    return new SideJob(side, tower, another, mount, holes, cut, tools, print, strut, axis, aims);
+  }
+
+  /**
    * The same side with its plate elsewhere.
    *
    * @param elsewhere where it goes
@@ -41,6 +61,17 @@ public record SideJob(
   }
 
   /**
+   * The same side with its opening cut otherwise.
+   *
+   * @param otherwise how it is cut
+   * @return the changed side
+   */
+  public SideJob with(CutRules otherwise) {
+    return new SideJob(
+        side, tower, plate, mount, holes, otherwise, tools, print, strut, axis, aims);
+  }
+
+  /**
    * The same side printed otherwise.
    *
    * @param otherwise how
@@ -48,6 +79,36 @@ public record SideJob(
    */
   public SideJob with(Print otherwise) {
     return new SideJob(side, tower, plate, mount, holes, cut, tools, otherwise, strut, axis, aims);
+  }
+
+  /**
+   * The same side with another strut measured, or none.
+   *
+   * @param another the strut's points, if measured
+   * @return the changed side
+   */
+  public SideJob withStrut(Optional<StrutPoints> another) {
+    return new SideJob(side, tower, plate, mount, holes, cut, tools, print, another, axis, aims);
+  }
+
+  /**
+   * The same side with another steering axis measured, or none.
+   *
+   * @param another the axis, if only that was measured
+   * @return the changed side
+   */
+  public SideJob withAxis(Optional<MeasuredAxis> another) {
+    return new SideJob(side, tower, plate, mount, holes, cut, tools, print, strut, another, aims);
+  }
+
+  /**
+   * The same side wanted otherwise.
+   *
+   * @param wanted what the owner wants, if said
+   * @return the changed side
+   */
+  public SideJob withAims(Optional<Aims> wanted) {
+    return new SideJob(side, tower, plate, mount, holes, cut, tools, print, strut, axis, wanted);
   }
 
   /**

@@ -2,6 +2,8 @@ package dev.towerscribe.model;
 
 import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.quantity.Angle;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -121,26 +123,133 @@ public record StrutPoints(
   }
 
   /**
+   * The eight points in the order of the components, as {@link PlusMinus#points} has them.
+   *
+   * @return top, ball joint, arm front and rear, strut lower, tie rod inner and outer, wheel centre
+   */
+  public List<Vec3> points() {
+    return List.of(top, ballJoint, armFront, armRear, strutLower, tieInner, tieOuter, wheelCentre);
+  }
+
+  /**
+   * The same strut with its points elsewhere.
+   *
+   * @param p eight points in the order of {@link #points}
+   * @return the changed strut
+   */
+  public StrutPoints withPoints(List<Vec3> p) {
+    return of(p, tyreRadiusMm, camber, toe, rideMm, plusMinus, knuckleBolt, limits);
+  }
+
+  /**
+   * The same strut with one of its points elsewhere.
+   *
+   * @param which one of the eight; the camber bolt's pivot belongs to {@link #withKnuckleBolt}
+   * @param at where it is
+   * @return the changed strut
+   * @throws IndexOutOfBoundsException if it is the camber bolt's pivot
+   */
+  public StrutPoints with(StrutPoint which, Vec3 at) {
+    List<Vec3> changed = new ArrayList<>(points());
+    changed.set(which.ordinal(), at);
+    return withPoints(changed);
+  }
+
+  /**
+   * The same strut with another camber measured.
+   *
+   * @param changed positive when the wheel's top leans outward
+   * @return the changed strut
+   */
+  public StrutPoints withCamber(Angle changed) {
+    return of(points(), tyreRadiusMm, changed, toe, rideMm, plusMinus, knuckleBolt, limits);
+  }
+
+  /**
+   * The same strut with another toe measured.
+   *
+   * @param changed per wheel, positive for toe-in
+   * @return the changed strut
+   */
+  public StrutPoints withToe(Angle changed) {
+    return of(points(), tyreRadiusMm, camber, changed, rideMm, plusMinus, knuckleBolt, limits);
+  }
+
+  /**
+   * The same strut at another ride height.
+   *
+   * @param changedMm how far the wheel centre is up from where it was measured
+   * @return the changed strut
+   */
+  public StrutPoints withRide(double changedMm) {
+    return of(points(), tyreRadiusMm, camber, toe, changedMm, plusMinus, knuckleBolt, limits);
+  }
+
+  /**
+   * The same strut measured better or worse.
+   *
+   * @param changed how far the points and the camber may be off
+   * @return the changed strut
+   */
+  public StrutPoints withPlusMinus(PlusMinus changed) {
+    return of(points(), tyreRadiusMm, camber, toe, rideMm, changed, knuckleBolt, limits);
+  }
+
+  /**
+   * The same strut with another camber bolt, or without one.
+   *
+   * @param changed the bolt, if there is one
+   * @return the changed strut
+   */
+  public StrutPoints withKnuckleBolt(Optional<KnuckleBolt> changed) {
+    return of(points(), tyreRadiusMm, camber, toe, rideMm, plusMinus, changed, limits);
+  }
+
+  /**
+   * The same strut with other travel and lock.
+   *
+   * @param changed how far the wheel goes
+   * @return the changed strut
+   */
+  public StrutPoints withLimits(Limits changed) {
+    return of(points(), tyreRadiusMm, camber, toe, rideMm, plusMinus, knuckleBolt, changed);
+  }
+
+  /**
    * The same strut on the other side of the car.
    *
    * @return its mirror image in the car's middle plane
    */
   public StrutPoints mirrored() {
+    return withPoints(points().stream().map(Vec3::mirroredAcross).toList())
+        .withKnuckleBolt(
+            knuckleBolt.map(b -> new KnuckleBolt(b.pivot().mirroredAcross(), b.from(), b.to())));
+  }
+
+  private static StrutPoints of(
+      List<Vec3> p,
+      double tyreRadiusMm,
+      Angle camber,
+      Angle toe,
+      double rideMm,
+      PlusMinus plusMinus,
+      Optional<KnuckleBolt> knuckleBolt,
+      Limits limits) {
     return new StrutPoints(
-        top.mirroredAcross(),
-        ballJoint.mirroredAcross(),
-        armFront.mirroredAcross(),
-        armRear.mirroredAcross(),
-        strutLower.mirroredAcross(),
-        tieInner.mirroredAcross(),
-        tieOuter.mirroredAcross(),
-        wheelCentre.mirroredAcross(),
+        p.get(0),
+        p.get(1),
+        p.get(2),
+        p.get(3),
+        p.get(4),
+        p.get(5),
+        p.get(6),
+        p.get(7),
         tyreRadiusMm,
         camber,
         toe,
         rideMm,
         plusMinus,
-        knuckleBolt.map(b -> new KnuckleBolt(b.pivot().mirroredAcross(), b.from(), b.to())),
+        knuckleBolt,
         limits);
   }
 

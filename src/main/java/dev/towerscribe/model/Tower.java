@@ -45,4 +45,119 @@ public record Tower(
       throw new IllegalArgumentException("a tower needs a landmark to lay its sheets against");
     }
   }
+
+  /**
+   * The same tower with another hole and ring.
+   *
+   * @param hole the hole in it, plan
+   * @param ring the ring the old mount left, plan
+   * @return the changed tower
+   */
+  public Tower withOpening(Contour hole, Contour ring) {
+    return new Tower(
+        sheetMm,
+        hole,
+        ring,
+        lean,
+        crown,
+        pivotHeightMm,
+        land,
+        wall,
+        landmarks,
+        straightedges,
+        keepOuts,
+        brackets);
+  }
+
+  /**
+   * The same tower with another top.
+   *
+   * @param level how its top departs from level
+   * @param dome the dome of its top, if it is not flat
+   * @return the changed tower
+   */
+  public Tower withTop(Lean level, Optional<Crown> dome) {
+    return new Tower(
+        sheetMm,
+        opening,
+        mark,
+        level,
+        dome,
+        pivotHeightMm,
+        land,
+        wall,
+        landmarks,
+        straightedges,
+        keepOuts,
+        brackets);
+  }
+
+  /**
+   * The same tower with other bounds.
+   *
+   * @param face edge of the flat, sound metal, if measured
+   * @param around what the plate must stay inside, if there is one
+   * @return the changed tower
+   */
+  public Tower withBounds(Optional<Contour> face, Optional<Contour> around) {
+    return new Tower(
+        sheetMm,
+        opening,
+        mark,
+        lean,
+        crown,
+        pivotHeightMm,
+        face,
+        around,
+        landmarks,
+        straightedges,
+        keepOuts,
+        brackets);
+  }
+
+  /**
+   * The same tower with other marks to lay a sheet against.
+   *
+   * @param marks at least one
+   * @param lines straight lines a sheet is laid along
+   * @return the changed tower
+   */
+  public Tower withLandmarks(List<Landmark> marks, List<Straightedge> lines) {
+    return new Tower(
+        sheetMm,
+        opening,
+        mark,
+        lean,
+        crown,
+        pivotHeightMm,
+        land,
+        wall,
+        marks,
+        lines,
+        keepOuts,
+        brackets);
+  }
+
+  /**
+   * The same tower with other things in the way.
+   *
+   * @param areas where nothing may go
+   * @param over what stands over the tower
+   * @return the changed tower
+   */
+  public Tower withObstacles(List<KeepOut> areas, List<Bracket> over) {
+    return new Tower(
+        sheetMm,
+        opening,
+        mark,
+        lean,
+        crown,
+        pivotHeightMm,
+        land,
+        wall,
+        landmarks,
+        straightedges,
+        areas,
+        over);
+  }
 }

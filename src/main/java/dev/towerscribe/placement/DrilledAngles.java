@@ -104,13 +104,7 @@ public record DrilledAngles(
    * @return the angles, as far as the job gives something to work them out from
    */
   public static DrilledAngles of(SideJob planned, Mount drilled, MountCovariance sure) {
-    SideJob now =
-        planned.with(
-            new Mount(
-                drilled.rotation(),
-                drilled.rearwardMm(),
-                drilled.inboardMm(),
-                planned.mount().settingMm()));
+    SideJob now = planned.with(drilled.withSetting(planned.mount().settingMm()));
     if (planned.strut().isPresent()) {
       return fromPoints(planned, now, sure);
     }
@@ -215,23 +209,15 @@ public record DrilledAngles(
   /** Derivatives by the mount from differences of a closed form to both sides. */
   static Slope slope(Mount at, ToDoubleFunction<Mount> figure) {
     double turned =
-        figure.applyAsDouble(moved(at, TURN_STEP, 0, 0))
-            - figure.applyAsDouble(moved(at, -TURN_STEP, 0, 0));
+        figure.applyAsDouble(at.moved(TURN_STEP, 0, 0))
+            - figure.applyAsDouble(at.moved(-TURN_STEP, 0, 0));
     double rearward =
-        figure.applyAsDouble(moved(at, 0, SHIFT_STEP, 0))
-            - figure.applyAsDouble(moved(at, 0, -SHIFT_STEP, 0));
+        figure.applyAsDouble(at.moved(0, SHIFT_STEP, 0))
+            - figure.applyAsDouble(at.moved(0, -SHIFT_STEP, 0));
     double inboard =
-        figure.applyAsDouble(moved(at, 0, 0, SHIFT_STEP))
-            - figure.applyAsDouble(moved(at, 0, 0, -SHIFT_STEP));
+        figure.applyAsDouble(at.moved(0, 0, SHIFT_STEP))
+            - figure.applyAsDouble(at.moved(0, 0, -SHIFT_STEP));
     return new Slope(
         turned / (2 * TURN_STEP), rearward / (2 * SHIFT_STEP), inboard / (2 * SHIFT_STEP));
-  }
-
-  private static Mount moved(Mount m, double turn, double rearwardMm, double inboardMm) {
-    return new Mount(
-        new Angle(m.rotation().radians() + turn),
-        m.rearwardMm() + rearwardMm,
-        m.inboardMm() + inboardMm,
-        m.settingMm());
   }
 }

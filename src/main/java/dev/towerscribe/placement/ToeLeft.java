@@ -8,6 +8,7 @@ import dev.towerscribe.model.Mount;
 import dev.towerscribe.model.MountCovariance;
 import dev.towerscribe.model.PlusMinus;
 import dev.towerscribe.model.SideJob;
+import dev.towerscribe.model.StrutPoint;
 import dev.towerscribe.model.StrutPoints;
 import dev.towerscribe.quantity.Angle;
 import java.util.ArrayList;
@@ -85,32 +86,17 @@ final class ToeLeft {
     double by(SideJob job) {
       StrutPoints strut = job.strut().orElseThrow();
       double step = angle == 0 ? POINT_STEP : CAMBER_STEP;
-      double up = at(with(job, moved(strut, 1)));
-      double down = at(with(job, moved(strut, -1)));
+      double up = at(job.withStrut(Optional.of(moved(strut, 1))));
+      double down = at(job.withStrut(Optional.of(moved(strut, -1))));
       return (up - down) / (2 * step) * deviation;
     }
 
     private StrutPoints moved(StrutPoints s, double sign) {
-      return new StrutPoints(
-          moved(s.top(), 0, sign),
-          moved(s.ballJoint(), 1, sign),
-          moved(s.armFront(), 2, sign),
-          moved(s.armRear(), 3, sign),
-          moved(s.strutLower(), 4, sign),
-          moved(s.tieInner(), 5, sign),
-          moved(s.tieOuter(), 6, sign),
-          moved(s.wheelCentre(), 7, sign),
-          s.tyreRadiusMm(),
-          new Angle(s.camber().radians() + sign * angle),
-          s.toe(),
-          s.rideMm(),
-          s.plusMinus(),
-          s.knuckleBolt(),
-          s.limits());
-    }
-
-    private Vec3 moved(Vec3 p, int number, double sign) {
-      return number == point ? p.plus(way.times(sign)) : p;
+      if (angle != 0) {
+        return s.withCamber(new Angle(s.camber().radians() + sign * angle));
+      }
+      StrutPoint which = StrutPoint.values()[point];
+      return s.with(which, s.points().get(point).plus(way.times(sign)));
     }
   }
 
@@ -124,20 +110,5 @@ final class ToeLeft {
     }
     all.add(new Change(-1, new Vec3(0, 0, 0), CAMBER_STEP, sure.camber().radians()));
     return all;
-  }
-
-  private static SideJob with(SideJob j, StrutPoints strut) {
-    return new SideJob(
-        j.side(),
-        j.tower(),
-        j.plate(),
-        j.mount(),
-        j.holes(),
-        j.cut(),
-        j.tools(),
-        j.print(),
-        Optional.of(strut),
-        j.axis(),
-        j.aims());
   }
 }

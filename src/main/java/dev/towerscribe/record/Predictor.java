@@ -14,6 +14,7 @@ import dev.towerscribe.model.MeasuredAxis;
 import dev.towerscribe.model.Mount;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
+import dev.towerscribe.model.StrutPoint;
 import dev.towerscribe.model.StrutPoints;
 import dev.towerscribe.model.WheelVisit;
 import dev.towerscribe.quantity.Angle;
@@ -191,46 +192,23 @@ final class Predictor {
 
   /** The side as the visit has it, one thing changed. */
   private SideJob changed(Stage stage, Knob knob, double by) {
-    Mount m = made.mount();
-    SideJob moved =
-        job.with(
-            new Mount(
-                new Angle(m.rotation().radians() + on(knob, Knob.ROTATION, by)),
-                m.rearwardMm() + on(knob, Knob.REARWARD, by),
-                m.inboardMm() + on(knob, Knob.INBOARD, by),
-                wheel.settingMm() + on(knob, Knob.SETTING, by)));
-    return new SideJob(
-        moved.side(),
-        moved.tower(),
-        moved.plate(),
-        moved.mount(),
-        moved.holes(),
-        moved.cut(),
-        moved.tools(),
-        moved.print(),
-        job.strut().map(s -> strut(s, stage, knob, by)),
-        job.axis(),
-        moved.aims());
+    Mount at =
+        made.mount()
+            .moved(
+                on(knob, Knob.ROTATION, by),
+                on(knob, Knob.REARWARD, by),
+                on(knob, Knob.INBOARD, by))
+            .withSetting(wheel.settingMm() + on(knob, Knob.SETTING, by));
+    return job.with(at).withStrut(job.strut().map(s -> strut(s, stage, knob, by)));
   }
 
   private StrutPoints strut(StrutPoints s, Stage stage, Knob knob, double by) {
     double inboard = job.side().inboardSign() * on(knob, Knob.TOP_INBOARD, by);
-    return new StrutPoints(
-        s.top().plus(new Vec3(on(knob, Knob.TOP_FORWARD, by), inboard, 0)),
-        s.ballJoint(),
-        s.armFront(),
-        s.armRear(),
-        s.strutLower(),
-        s.tieInner(),
-        s.tieOuter(),
-        s.wheelCentre(),
-        s.tyreRadiusMm(),
-        new Angle(s.camber().radians() + on(knob, Knob.CAMBER_FOUND, by)),
-        s.toe(),
-        reading(stage).rideMm().orElse(s.rideMm()) + on(knob, Knob.RIDE, by),
-        s.plusMinus(),
-        s.knuckleBolt(),
-        s.limits());
+    double ride = reading(stage).rideMm().orElse(s.rideMm());
+    return s.with(
+            StrutPoint.TOP, s.top().plus(new Vec3(on(knob, Knob.TOP_FORWARD, by), inboard, 0)))
+        .withCamber(new Angle(s.camber().radians() + on(knob, Knob.CAMBER_FOUND, by)))
+        .withRide(ride + on(knob, Knob.RIDE, by));
   }
 
   private static double on(Knob turned, Knob wanted, double by) {
