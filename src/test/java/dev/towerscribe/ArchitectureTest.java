@@ -36,7 +36,7 @@ class ArchitectureTest {
     MAY_IMPORT.put("finding", Set.of("quantity"));
     MAY_IMPORT.put("geometry", Set.of("quantity"));
     MAY_IMPORT.put("model", Set.of("geometry", "quantity", "finding"));
-    MAY_IMPORT.put("job", base);
+    MAY_IMPORT.put("job", plus(base, "survey", "drilled", "record"));
     MAY_IMPORT.put("layout", base);
     MAY_IMPORT.put("alignment", base);
     MAY_IMPORT.put("placement", plus(base, "layout", "alignment"));

@@ -2,7 +2,6 @@ package dev.towerscribe.cli;
 
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.model.Job;
-import dev.towerscribe.model.Visit;
 import dev.towerscribe.record.Cause;
 import dev.towerscribe.record.Compared;
 import dev.towerscribe.record.Entry;
@@ -10,6 +9,7 @@ import dev.towerscribe.record.Evaluate;
 import dev.towerscribe.record.Evaluation;
 import dev.towerscribe.record.Explanation;
 import dev.towerscribe.record.Fit;
+import dev.towerscribe.record.Visit;
 import java.util.List;
 import java.util.Optional;
 

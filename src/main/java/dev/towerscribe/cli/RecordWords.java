@@ -1,17 +1,17 @@
 package dev.towerscribe.cli;
 
 import dev.towerscribe.finding.Finding;
-import dev.towerscribe.model.BayFigure;
 import dev.towerscribe.model.Side;
-import dev.towerscribe.model.Visit;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Numbers;
 import dev.towerscribe.record.AsMade;
+import dev.towerscribe.record.BayFigure;
 import dev.towerscribe.record.Compared;
 import dev.towerscribe.record.Evaluation;
 import dev.towerscribe.record.Explanation;
 import dev.towerscribe.record.Stage;
+import dev.towerscribe.record.Visit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

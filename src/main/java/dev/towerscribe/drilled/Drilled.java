@@ -4,7 +4,6 @@ import dev.towerscribe.finding.Finding;
 import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.layout.JobLayout;
 import dev.towerscribe.model.Job;
-import dev.towerscribe.model.Readings;
 import dev.towerscribe.model.Side;
 import java.util.Collections;
 import java.util.EnumMap;

@@ -5,9 +5,7 @@ import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.layout.SideLayout;
 import dev.towerscribe.model.Mount;
 import dev.towerscribe.model.MountCovariance;
-import dev.towerscribe.model.Repeated;
 import dev.towerscribe.model.Side;
-import dev.towerscribe.model.SideReadings;
 import java.util.List;
 import java.util.Optional;
 

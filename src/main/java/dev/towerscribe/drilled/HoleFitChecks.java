@@ -3,13 +3,12 @@ package dev.towerscribe.drilled;
 import dev.towerscribe.drilled.DrilledFindings.What;
 import dev.towerscribe.drilled.DrilledSide.EdgeMetal;
 import dev.towerscribe.drilled.Network.Found;
+import dev.towerscribe.drilled.SideReadings.HoleSize;
 import dev.towerscribe.finding.Severity;
 import dev.towerscribe.layout.PlacedHole;
 import dev.towerscribe.model.Fastening;
 import dev.towerscribe.model.Fit;
 import dev.towerscribe.model.HoleRules;
-import dev.towerscribe.model.Repeated;
-import dev.towerscribe.model.SideReadings.HoleSize;
 import dev.towerscribe.model.Thread;
 import java.util.Optional;
 

@@ -1,10 +1,9 @@
 package dev.towerscribe.drilled;
 
+import dev.towerscribe.drilled.Readings.Doubt;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.layout.PlacedHole;
 import dev.towerscribe.layout.SideLayout;
-import dev.towerscribe.model.Readings.Doubt;
-import dev.towerscribe.model.SideReadings;
 import java.util.List;
 
 /**

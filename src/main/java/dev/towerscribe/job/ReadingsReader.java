@@ -1,19 +1,19 @@
 package dev.towerscribe.job;
 
+import dev.towerscribe.drilled.Readings;
+import dev.towerscribe.drilled.Readings.Doubt;
+import dev.towerscribe.drilled.Repeated;
+import dev.towerscribe.drilled.SideReadings;
+import dev.towerscribe.drilled.SideReadings.EdgeGap;
+import dev.towerscribe.drilled.SideReadings.HoleSize;
+import dev.towerscribe.drilled.SpanReading;
+import dev.towerscribe.drilled.SpanReading.Between;
 import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.model.Bolt;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.model.Landmark;
-import dev.towerscribe.model.Readings;
-import dev.towerscribe.model.Readings.Doubt;
-import dev.towerscribe.model.Repeated;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
-import dev.towerscribe.model.SideReadings;
-import dev.towerscribe.model.SideReadings.EdgeGap;
-import dev.towerscribe.model.SideReadings.HoleSize;
-import dev.towerscribe.model.SpanReading;
-import dev.towerscribe.model.SpanReading.Between;
 import dev.towerscribe.model.Stated;
 import dev.towerscribe.quantity.LengthUnit;
 import java.io.IOException;

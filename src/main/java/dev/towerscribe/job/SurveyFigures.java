@@ -1,6 +1,6 @@
 package dev.towerscribe.job;
 
-import dev.towerscribe.model.SurveyReading;
+import dev.towerscribe.survey.SurveyReading;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -2,7 +2,7 @@ package dev.towerscribe.job;
 
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.StrutPoint;
-import dev.towerscribe.model.SurveyPoint;
+import dev.towerscribe.survey.SurveyPoint;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;

@@ -1,10 +1,10 @@
 package dev.towerscribe.job;
 
 import dev.towerscribe.model.Side;
-import dev.towerscribe.model.SurveyPoint;
-import dev.towerscribe.model.SurveyReading;
-import dev.towerscribe.model.SurveySide;
-import dev.towerscribe.model.SurveyTower;
+import dev.towerscribe.survey.SurveyPoint;
+import dev.towerscribe.survey.SurveyReading;
+import dev.towerscribe.survey.SurveySide;
+import dev.towerscribe.survey.SurveyTower;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -1,8 +1,8 @@
 package dev.towerscribe.job;
 
-import dev.towerscribe.model.SurveyReading;
-import dev.towerscribe.model.SurveyTower;
-import dev.towerscribe.model.SurveyTower.Reach;
+import dev.towerscribe.survey.SurveyReading;
+import dev.towerscribe.survey.SurveyTower;
+import dev.towerscribe.survey.SurveyTower.Reach;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;

@@ -2,6 +2,7 @@ package dev.towerscribe.model;
 
 import dev.towerscribe.geometry.Recess;
 import dev.towerscribe.geometry.Vec2;
+import dev.towerscribe.quantity.Require;
 import java.util.Optional;
 
 /**
@@ -25,9 +26,9 @@ public record Bolt(
     Optional<Recess> recess) {
   /** Checks the sizes. */
   public Bolt {
-    Checks.positive("flats", flatsMm);
-    Checks.positive("washer", washerMm);
-    plateHoleMm.ifPresent(mm -> Checks.positive("hole", mm));
+    Require.positive("flats", flatsMm);
+    Require.positive("washer", washerMm);
+    plateHoleMm.ifPresent(mm -> Require.positive("hole", mm));
   }
 
   /**

@@ -2,6 +2,7 @@ package dev.towerscribe.model;
 
 import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.Vec2;
+import dev.towerscribe.quantity.Require;
 import java.util.List;
 
 /**
@@ -28,14 +29,14 @@ public record Bracket(
   public record Fastener(Vec2 at, double diameterMm) {
     /** Checks the size. */
     public Fastener {
-      Checks.positive("bracket fastener diameter", diameterMm);
+      Require.positive("bracket fastener diameter", diameterMm);
     }
   }
 
   /** Checks the figures and copies the list. */
   public Bracket {
-    Checks.notNegative("bracket underside", undersideMm);
-    Checks.notNegative("bracket least width", leastWidthMm);
+    Require.notNegative("bracket underside", undersideMm);
+    Require.notNegative("bracket least width", leastWidthMm);
     fasteners = List.copyOf(fasteners);
   }
 }

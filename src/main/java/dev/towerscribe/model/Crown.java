@@ -1,6 +1,7 @@
 package dev.towerscribe.model;
 
 import dev.towerscribe.geometry.Vec2;
+import dev.towerscribe.quantity.Require;
 
 /**
  * A domed tower top: part of a sphere whose pole is the plan's origin, measured with a straightedge
@@ -12,8 +13,8 @@ import dev.towerscribe.geometry.Vec2;
 public record Crown(double acrossMm, double riseMm) {
   /** Checks the figures. */
   public Crown {
-    Checks.positive("crown width", acrossMm);
-    Checks.positive("crown rise", riseMm);
+    Require.positive("crown width", acrossMm);
+    Require.positive("crown rise", riseMm);
     if (riseMm > acrossMm / 2) {
       throw new IllegalArgumentException("a dome rises at most half its width");
     }

@@ -1,5 +1,7 @@
 package dev.towerscribe.model;
 
+import dev.towerscribe.quantity.Require;
+
 /**
  * How the opening is cut.
  *
@@ -11,9 +13,9 @@ package dev.towerscribe.model;
 public record CutRules(double keepMm, double roughMm, double cornerMm, double starterMm) {
   /** Checks the figures. */
   public CutRules {
-    Checks.notNegative("keep", keepMm);
-    Checks.notNegative("rough", roughMm);
-    Checks.notNegative("corner", cornerMm);
-    Checks.positive("starter", starterMm);
+    Require.notNegative("keep", keepMm);
+    Require.notNegative("rough", roughMm);
+    Require.notNegative("corner", cornerMm);
+    Require.positive("starter", starterMm);
   }
 }

@@ -1,5 +1,6 @@
 package dev.towerscribe.model;
 
+import dev.towerscribe.quantity.Require;
 import java.util.Optional;
 
 /**
@@ -28,10 +29,10 @@ public record JigRules(
 
   /** Checks the figures. */
   public JigRules {
-    Checks.positive("jig thickness", thicknessMm.value());
-    Checks.positive("jig margin", marginMm.value());
-    Checks.positive("bushing bore", boreMm.value());
-    outsideMm.ifPresent(mm -> Checks.positive("bushing outside", mm));
+    Require.positive("jig thickness", thicknessMm.value());
+    Require.positive("jig margin", marginMm.value());
+    Require.positive("bushing bore", boreMm.value());
+    outsideMm.ifPresent(mm -> Require.positive("bushing outside", mm));
     if (outsideMm.isPresent() && outsideMm.get() <= boreMm.value()) {
       throw new IllegalArgumentException("a bushing is wider than its bore");
     }

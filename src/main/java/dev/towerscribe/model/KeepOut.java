@@ -1,6 +1,7 @@
 package dev.towerscribe.model;
 
 import dev.towerscribe.geometry.Contour;
+import dev.towerscribe.quantity.Require;
 
 /**
  * A place where nothing may go: a spot weld, a seam, an existing hole.
@@ -12,6 +13,6 @@ import dev.towerscribe.geometry.Contour;
 public record KeepOut(String name, Contour outline, double marginMm) {
   /** Checks the margin. */
   public KeepOut {
-    Checks.notNegative("keep-out margin", marginMm);
+    Require.notNegative("keep-out margin", marginMm);
   }
 }

@@ -1,6 +1,7 @@
 package dev.towerscribe.model;
 
 import dev.towerscribe.geometry.Vec2;
+import dev.towerscribe.quantity.Require;
 
 /**
  * An existing round feature that a sheet is laid against.
@@ -12,6 +13,6 @@ import dev.towerscribe.geometry.Vec2;
 public record Landmark(String name, Vec2 at, double diameterMm) {
   /** Checks the size. */
   public Landmark {
-    Checks.positive("landmark diameter", diameterMm);
+    Require.positive("landmark diameter", diameterMm);
   }
 }

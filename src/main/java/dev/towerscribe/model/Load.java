@@ -1,5 +1,7 @@
 package dev.towerscribe.model;
 
+import dev.towerscribe.quantity.Require;
+
 /**
  * What one strut tower carries, for an advisory look at strength.
  *
@@ -30,10 +32,10 @@ public record Load(
 
   /** Checks the figures. */
   public Load {
-    Checks.positive("spring rate", springNPerMm);
-    Checks.notNegative("bump", bumpMm);
-    Checks.positive("static load", staticN);
-    Checks.positive("friction", friction.value());
+    Require.positive("spring rate", springNPerMm);
+    Require.notNegative("bump", bumpMm);
+    Require.positive("static load", staticN);
+    Require.positive("friction", friction.value());
     if (!(factor.value() >= 1) || !Double.isFinite(factor.value())) {
       throw new IllegalArgumentException("a dynamic factor is at least 1, not " + factor.value());
     }

@@ -1,6 +1,7 @@
 package dev.towerscribe.model;
 
 import dev.towerscribe.quantity.Angle;
+import dev.towerscribe.quantity.Require;
 
 /**
  * The steering axis where no points were measured.
@@ -13,6 +14,6 @@ import dev.towerscribe.quantity.Angle;
 public record MeasuredAxis(Angle caster, Angle inclination, double lengthMm, Angle camber) {
   /** Checks the length. */
   public MeasuredAxis {
-    Checks.positive("axis length", lengthMm);
+    Require.positive("axis length", lengthMm);
   }
 }

@@ -1,6 +1,7 @@
 package dev.towerscribe.model;
 
 import dev.towerscribe.quantity.Angle;
+import dev.towerscribe.quantity.Require;
 
 /**
  * Where the plate goes.
@@ -13,9 +14,9 @@ import dev.towerscribe.quantity.Angle;
 public record Mount(Angle rotation, double rearwardMm, double inboardMm, double settingMm) {
   /** Checks the figures. */
   public Mount {
-    Checks.finite("rearward", rearwardMm);
-    Checks.finite("inboard", inboardMm);
-    Checks.finite("setting", settingMm);
+    Require.finite("rearward", rearwardMm);
+    Require.finite("inboard", inboardMm);
+    Require.finite("setting", settingMm);
   }
 
   /**

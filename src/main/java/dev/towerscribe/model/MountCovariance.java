@@ -1,5 +1,7 @@
 package dev.towerscribe.model;
 
+import dev.towerscribe.quantity.Require;
+
 /**
  * How sure a mount is: the covariance of its rotation (radians), rearward and inboard offset (mm).
  *
@@ -22,12 +24,12 @@ public record MountCovariance(
 
   /** Checks that the figures are numbers and the variances not negative. */
   public MountCovariance {
-    Checks.notNegative("variance of the rotation", rotation);
-    Checks.notNegative("variance of rearward", rearward);
-    Checks.notNegative("variance of inboard", inboard);
-    Checks.finite("covariance", rotationRearward);
-    Checks.finite("covariance", rotationInboard);
-    Checks.finite("covariance", rearwardInboard);
+    Require.notNegative("variance of the rotation", rotation);
+    Require.notNegative("variance of rearward", rearward);
+    Require.notNegative("variance of inboard", inboard);
+    Require.finite("covariance", rotationRearward);
+    Require.finite("covariance", rotationInboard);
+    Require.finite("covariance", rearwardInboard);
   }
 
   /**

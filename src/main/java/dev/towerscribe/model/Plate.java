@@ -1,6 +1,7 @@
 package dev.towerscribe.model;
 
 import dev.towerscribe.geometry.Contour;
+import dev.towerscribe.quantity.Require;
 import java.util.List;
 import java.util.Objects;
 
@@ -45,8 +46,8 @@ public record Plate(
   public record Slot(double fromMm, double toMm, List<Double> indexMm) {
     /** Checks the order. */
     public Slot {
-      Checks.finite("slot from", fromMm);
-      Checks.finite("slot to", toMm);
+      Require.finite("slot from", fromMm);
+      Require.finite("slot to", toMm);
       if (fromMm > toMm) {
         throw new IllegalArgumentException("slot runs backward");
       }
@@ -62,13 +63,13 @@ public record Plate(
 
   /** Checks the figures and copies the list. */
   public Plate {
-    Checks.positive("plate thickness", thicknessMm);
-    Checks.finite("bearing x", bearingXMm);
-    Checks.finite("bearing height", bearingHeightMm);
-    Checks.positive("moving diameter", movingDiameterMm);
-    Checks.notNegative("moving clearance", movingClearanceMm);
-    Checks.notNegative("cover", coverMm);
-    Checks.notNegative("wall gap", wallGapMm);
+    Require.positive("plate thickness", thicknessMm);
+    Require.finite("bearing x", bearingXMm);
+    Require.finite("bearing height", bearingHeightMm);
+    Require.positive("moving diameter", movingDiameterMm);
+    Require.notNegative("moving clearance", movingClearanceMm);
+    Require.notNegative("cover", coverMm);
+    Require.notNegative("wall gap", wallGapMm);
     Objects.requireNonNull(make);
     bolts = List.copyOf(bolts);
     if (bolts.size() < 2) {

@@ -1,5 +1,6 @@
 package dev.towerscribe.model;
 
+import dev.towerscribe.quantity.Require;
 import java.util.Optional;
 
 /**
@@ -53,10 +54,10 @@ public record PlateMake(
 
   /** Checks the figures. */
   public PlateMake {
-    Checks.positive("density", densityGPerCm3.value());
-    Checks.notNegative("edge break", edgeBreakMm.value());
-    Checks.notNegative("slot corner", slotCornerMm.value());
-    slotWidthMm.ifPresent(w -> Checks.positive("slot width", w));
+    Require.positive("density", densityGPerCm3.value());
+    Require.notNegative("edge break", edgeBreakMm.value());
+    Require.notNegative("slot corner", slotCornerMm.value());
+    slotWidthMm.ifPresent(w -> Require.positive("slot width", w));
     if (slider.isPresent() && bearingBore.isEmpty()) {
       throw new IllegalArgumentException("a slider carries a bearing: it needs a bearing bore");
     }
@@ -72,8 +73,8 @@ public record PlateMake(
   public record IndexHoles(double diameterMm, double offsetMm, Stated<HoleFit> fit) {
     /** Checks the figures. */
     public IndexHoles {
-      Checks.positive("index hole", diameterMm);
-      Checks.positive("index hole offset", offsetMm);
+      Require.positive("index hole", diameterMm);
+      Require.positive("index hole offset", offsetMm);
     }
   }
 
@@ -86,7 +87,7 @@ public record PlateMake(
   public record BearingBore(double diameterMm, Stated<HoleFit> fit) {
     /** Checks the figure. */
     public BearingBore {
-      Checks.positive("bearing bore", diameterMm);
+      Require.positive("bearing bore", diameterMm);
     }
   }
 
@@ -109,10 +110,10 @@ public record PlateMake(
 
     /** Checks the figures. */
     public SliderSize {
-      lengthMm.ifPresent(mm -> Checks.positive("slider length", mm));
-      widthMm.ifPresent(mm -> Checks.positive("slider width", mm));
-      thicknessMm.ifPresent(mm -> Checks.positive("slider thickness", mm));
-      cornerMm.ifPresent(mm -> Checks.notNegative("slider corner", mm));
+      lengthMm.ifPresent(mm -> Require.positive("slider length", mm));
+      widthMm.ifPresent(mm -> Require.positive("slider width", mm));
+      thicknessMm.ifPresent(mm -> Require.positive("slider thickness", mm));
+      cornerMm.ifPresent(mm -> Require.notNegative("slider corner", mm));
     }
   }
 }

@@ -2,6 +2,7 @@ package dev.towerscribe.model;
 
 import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.quantity.Angle;
+import dev.towerscribe.quantity.Require;
 import java.util.List;
 
 /**
@@ -32,11 +33,11 @@ public record PlusMinus(
   public PlusMinus {
     for (Vec3 p :
         List.of(top, ballJoint, armFront, armRear, strutLower, tieInner, tieOuter, wheelCentre)) {
-      Checks.notNegative("plus_minus", p.x());
-      Checks.notNegative("plus_minus", p.y());
-      Checks.notNegative("plus_minus", p.z());
+      Require.notNegative("plus_minus", p.x());
+      Require.notNegative("plus_minus", p.y());
+      Require.notNegative("plus_minus", p.z());
     }
-    Checks.notNegative("plus_minus.camber", camber.radians());
+    Require.notNegative("plus_minus.camber", camber.radians());
   }
 
   /**

@@ -1,6 +1,7 @@
 package dev.towerscribe.model;
 
 import dev.towerscribe.quantity.Angle;
+import dev.towerscribe.quantity.Require;
 
 /**
  * How sheets are printed.
@@ -16,9 +17,9 @@ public record Print(
     Paper paper, double marginMm, double scaleAcross, double scaleAlong, Angle skew) {
   /** Checks the figures. */
   public Print {
-    Checks.notNegative("margin", marginMm);
-    Checks.positive("scale across", scaleAcross);
-    Checks.positive("scale along", scaleAlong);
+    Require.notNegative("margin", marginMm);
+    Require.positive("scale across", scaleAcross);
+    Require.positive("scale along", scaleAlong);
   }
 
   /**

@@ -1,6 +1,7 @@
 package dev.towerscribe.model;
 
 import dev.towerscribe.geometry.Vec2;
+import dev.towerscribe.quantity.Require;
 import java.util.List;
 
 /**
@@ -20,7 +21,7 @@ public record ShaftReach(List<Ray> rays) {
   public record Ray(double settingMm, Vec2 perMm) {
     /** Checks the setting. */
     public Ray {
-      Checks.finite("setting", settingMm);
+      Require.finite("setting", settingMm);
     }
   }
 

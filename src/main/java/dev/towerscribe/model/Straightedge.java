@@ -1,6 +1,7 @@
 package dev.towerscribe.model;
 
 import dev.towerscribe.geometry.Vec2;
+import dev.towerscribe.quantity.Require;
 
 /**
  * An existing straight line on the car that a sheet is laid along: an edge, a seam, or a line drawn
@@ -13,6 +14,6 @@ import dev.towerscribe.geometry.Vec2;
 public record Straightedge(String name, Vec2 from, Vec2 to) {
   /** Checks that there are two points. */
   public Straightedge {
-    Checks.positive("straightedge length", from.distanceTo(to));
+    Require.positive("straightedge length", from.distanceTo(to));
   }
 }

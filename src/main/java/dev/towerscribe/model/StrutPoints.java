@@ -2,6 +2,7 @@ package dev.towerscribe.model;
 
 import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.quantity.Angle;
+import dev.towerscribe.quantity.Require;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -65,9 +66,9 @@ public record StrutPoints(
 
     /** Checks the figures. */
     public Limits {
-      Checks.notNegative("bump", bumpMm);
-      Checks.notNegative("droop", droopMm);
-      Checks.notNegative("steer", steer.radians());
+      Require.notNegative("bump", bumpMm);
+      Require.notNegative("droop", droopMm);
+      Require.notNegative("steer", steer.radians());
     }
   }
 
@@ -255,7 +256,7 @@ public record StrutPoints(
 
   /** Checks the figures. */
   public StrutPoints {
-    Checks.positive("tyre radius", tyreRadiusMm);
-    Checks.finite("ride", rideMm);
+    Require.positive("tyre radius", tyreRadiusMm);
+    Require.finite("ride", rideMm);
   }
 }

@@ -1,5 +1,7 @@
 package dev.towerscribe.model;
 
+import dev.towerscribe.quantity.Require;
+
 /**
  * What tightens the fasteners.
  *
@@ -11,9 +13,9 @@ package dev.towerscribe.model;
 public record Tools(double socketMm, double depthMm, double roomMm, boolean assumed) {
   /** Checks the figures. */
   public Tools {
-    Checks.positive("socket diameter", socketMm);
-    Checks.positive("socket depth", depthMm);
-    Checks.notNegative("room", roomMm);
+    Require.positive("socket diameter", socketMm);
+    Require.positive("socket depth", depthMm);
+    Require.notNegative("room", roomMm);
   }
 
   /**

@@ -1,6 +1,7 @@
 package dev.towerscribe.model;
 
 import dev.towerscribe.geometry.Contour;
+import dev.towerscribe.quantity.Require;
 import java.util.List;
 import java.util.Optional;
 
@@ -35,8 +36,8 @@ public record Tower(
     List<Bracket> brackets) {
   /** Checks the figures and copies the lists. */
   public Tower {
-    Checks.positive("sheet", sheetMm);
-    Checks.finite("pivot height", pivotHeightMm);
+    Require.positive("sheet", sheetMm);
+    Require.finite("pivot height", pivotHeightMm);
     landmarks = List.copyOf(landmarks);
     straightedges = List.copyOf(straightedges);
     keepOuts = List.copyOf(keepOuts);

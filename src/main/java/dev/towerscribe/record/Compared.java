@@ -1,6 +1,5 @@
 package dev.towerscribe.record;
 
-import dev.towerscribe.model.BayFigure;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.quantity.Angle;
 import java.util.Optional;

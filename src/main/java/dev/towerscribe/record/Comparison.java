@@ -2,7 +2,6 @@ package dev.towerscribe.record;
 
 import dev.towerscribe.alignment.Sensitivity;
 import dev.towerscribe.geometry.Vec3;
-import dev.towerscribe.model.BayFigure;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.model.PlusMinus;
 import dev.towerscribe.model.Side;

@@ -1,8 +1,6 @@
 package dev.towerscribe.record;
 
-import dev.towerscribe.model.BayFigure;
 import dev.towerscribe.model.Side;
-import dev.towerscribe.model.Visit;
 import dev.towerscribe.quantity.Angle;
 import java.time.LocalDate;
 import java.util.List;

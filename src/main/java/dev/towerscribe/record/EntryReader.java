@@ -1,11 +1,6 @@
 package dev.towerscribe.record;
 
-import dev.towerscribe.model.BayDoubt;
-import dev.towerscribe.model.BayFigure;
-import dev.towerscribe.model.BayReading;
 import dev.towerscribe.model.Side;
-import dev.towerscribe.model.Visit;
-import dev.towerscribe.model.WheelVisit;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Numbers;

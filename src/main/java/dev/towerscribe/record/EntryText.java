@@ -2,11 +2,7 @@ package dev.towerscribe.record;
 
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.finding.Severity;
-import dev.towerscribe.model.BayFigure;
-import dev.towerscribe.model.BayReading;
 import dev.towerscribe.model.Side;
-import dev.towerscribe.model.Visit;
-import dev.towerscribe.model.WheelVisit;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.Numbers;
 import java.util.ArrayList;

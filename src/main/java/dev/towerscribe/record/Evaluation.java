@@ -1,10 +1,8 @@
 package dev.towerscribe.record;
 
 import dev.towerscribe.finding.Finding;
-import dev.towerscribe.model.BayFigure;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.model.Side;
-import dev.towerscribe.model.Visit;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;

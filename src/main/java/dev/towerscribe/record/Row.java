@@ -1,7 +1,6 @@
 package dev.towerscribe.record;
 
 import dev.towerscribe.alignment.Sensitivity;
-import dev.towerscribe.model.BayFigure;
 import dev.towerscribe.model.Side;
 import java.util.Optional;
 

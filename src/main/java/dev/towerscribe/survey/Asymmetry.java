@@ -2,7 +2,6 @@ package dev.towerscribe.survey;
 
 import dev.towerscribe.finding.Severity;
 import dev.towerscribe.model.Side;
-import dev.towerscribe.model.SurveyPoint;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;

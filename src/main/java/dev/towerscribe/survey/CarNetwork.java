@@ -2,10 +2,6 @@ package dev.towerscribe.survey;
 
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.StrutPoint;
-import dev.towerscribe.model.Survey;
-import dev.towerscribe.model.SurveyPoint;
-import dev.towerscribe.model.SurveyReading;
-import dev.towerscribe.model.SurveySide;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -1,7 +1,6 @@
 package dev.towerscribe.survey;
 
 import dev.towerscribe.geometry.Vec3;
-import dev.towerscribe.model.SurveyPoint;
 
 /**
  * A point of the car.

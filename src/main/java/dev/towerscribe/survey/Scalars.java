@@ -2,7 +2,6 @@ package dev.towerscribe.survey;
 
 import dev.towerscribe.finding.Severity;
 import dev.towerscribe.model.Side;
-import dev.towerscribe.model.SurveyReading;
 import java.util.Optional;
 
 /** Figures that stand alone: the mean of their readings, which must agree with each other. */

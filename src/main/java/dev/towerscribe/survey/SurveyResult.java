@@ -3,7 +3,6 @@ package dev.towerscribe.survey;
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.finding.Severity;
 import dev.towerscribe.model.Side;
-import dev.towerscribe.model.Survey;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;

@@ -1,7 +1,6 @@
 package dev.towerscribe.survey;
 
 import dev.towerscribe.model.Side;
-import dev.towerscribe.model.SurveyTower;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -1,6 +1,10 @@
 package dev.towerscribe.drilled;
 
 import dev.towerscribe.SampleJobs;
+import dev.towerscribe.drilled.Readings.Doubt;
+import dev.towerscribe.drilled.SideReadings.EdgeGap;
+import dev.towerscribe.drilled.SideReadings.HoleSize;
+import dev.towerscribe.drilled.SpanReading.Between;
 import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.layout.Layout;
@@ -8,14 +12,7 @@ import dev.towerscribe.layout.PlacedHole;
 import dev.towerscribe.layout.SideLayout;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.model.Landmark;
-import dev.towerscribe.model.Readings.Doubt;
-import dev.towerscribe.model.Repeated;
 import dev.towerscribe.model.Side;
-import dev.towerscribe.model.SideReadings;
-import dev.towerscribe.model.SideReadings.EdgeGap;
-import dev.towerscribe.model.SideReadings.HoleSize;
-import dev.towerscribe.model.SpanReading;
-import dev.towerscribe.model.SpanReading.Between;
 import dev.towerscribe.model.Stated;
 import dev.towerscribe.model.Tower;
 import dev.towerscribe.quantity.Angle;

@@ -7,12 +7,12 @@ import static org.junit.jupiter.params.provider.Arguments.arguments;
 
 import dev.towerscribe.finding.Fault;
 import dev.towerscribe.finding.JobRejected;
-import dev.towerscribe.model.BayDoubt;
-import dev.towerscribe.model.BayFigure;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.model.Side;
-import dev.towerscribe.model.Visit;
-import dev.towerscribe.model.WheelVisit;
+import dev.towerscribe.record.BayDoubt;
+import dev.towerscribe.record.BayFigure;
+import dev.towerscribe.record.Visit;
+import dev.towerscribe.record.WheelVisit;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;

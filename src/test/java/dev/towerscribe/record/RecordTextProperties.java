@@ -4,13 +4,8 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import dev.towerscribe.model.BayDoubt;
-import dev.towerscribe.model.BayFigure;
-import dev.towerscribe.model.BayReading;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.model.Side;
-import dev.towerscribe.model.Visit;
-import dev.towerscribe.model.WheelVisit;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.LengthUnit;
 import java.time.LocalDate;

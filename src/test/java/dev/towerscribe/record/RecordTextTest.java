@@ -7,7 +7,6 @@ import dev.towerscribe.job.JobReader;
 import dev.towerscribe.job.Templates;
 import dev.towerscribe.job.VisitReader;
 import dev.towerscribe.model.Job;
-import dev.towerscribe.model.Visit;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;

@@ -1,16 +1,11 @@
 package dev.towerscribe.record;
 
 import dev.towerscribe.SampleJobs;
-import dev.towerscribe.model.BayDoubt;
-import dev.towerscribe.model.BayFigure;
-import dev.towerscribe.model.BayReading;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.model.PlusMinus;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
 import dev.towerscribe.model.StrutPoints;
-import dev.towerscribe.model.Visit;
-import dev.towerscribe.model.WheelVisit;
 import dev.towerscribe.quantity.Angle;
 import java.time.LocalDate;
 import java.util.EnumMap;

@@ -11,9 +11,9 @@ import dev.towerscribe.model.Job;
 import dev.towerscribe.model.Paper;
 import dev.towerscribe.model.Print;
 import dev.towerscribe.model.Side;
-import dev.towerscribe.model.Visit;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.record.Evaluate;
+import dev.towerscribe.record.Visit;
 import dev.towerscribe.writer.pdf.PdfProof;
 import dev.towerscribe.writer.pdf.PdfWriter;
 import java.nio.file.Files;
@@ -52,7 +52,7 @@ class RecordPageTest {
   }
 
   private static Visit with(Visit v, String words, Optional<String> bay, Side... sides) {
-    Map<Side, dev.towerscribe.model.WheelVisit> some = new java.util.EnumMap<>(Side.class);
+    Map<Side, dev.towerscribe.record.WheelVisit> some = new java.util.EnumMap<>(Side.class);
     for (Side side : sides) {
       some.put(side, v.wheels().get(side));
     }

@@ -5,9 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.model.Side;
-import dev.towerscribe.model.Survey;
-import dev.towerscribe.model.SurveyPoint;
-import dev.towerscribe.model.SurveySide;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;

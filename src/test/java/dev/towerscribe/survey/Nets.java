@@ -1,6 +1,5 @@
 package dev.towerscribe.survey;
 
-import dev.towerscribe.model.SurveyReading;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;

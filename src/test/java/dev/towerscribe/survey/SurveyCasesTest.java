@@ -7,7 +7,6 @@ import dev.towerscribe.finding.Finding;
 import dev.towerscribe.finding.Severity;
 import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.model.Side;
-import dev.towerscribe.model.SurveyPoint;
 import dev.towerscribe.quantity.Numbers;
 import java.util.List;
 import org.junit.jupiter.api.Test;

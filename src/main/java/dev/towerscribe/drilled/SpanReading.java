@@ -1,4 +1,4 @@
-package dev.towerscribe.model;
+package dev.towerscribe.drilled;
 
 import java.util.Objects;
 

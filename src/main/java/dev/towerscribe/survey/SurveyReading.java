@@ -1,5 +1,6 @@
-package dev.towerscribe.model;
+package dev.towerscribe.survey;
 
+import dev.towerscribe.quantity.Require;
 import java.util.List;
 
 /**
@@ -16,8 +17,8 @@ public record SurveyReading(List<Double> values, double doubt) {
     if (values.isEmpty()) {
       throw new IllegalArgumentException("a reading has at least one figure");
     }
-    values.forEach(v -> Checks.finite("reading", v));
-    Checks.positive("doubt", doubt);
+    values.forEach(v -> Require.finite("reading", v));
+    Require.positive("doubt", doubt);
   }
 
   /**

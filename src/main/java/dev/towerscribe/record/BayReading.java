@@ -1,6 +1,7 @@
-package dev.towerscribe.model;
+package dev.towerscribe.record;
 
 import dev.towerscribe.quantity.Angle;
+import dev.towerscribe.quantity.Require;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
@@ -22,7 +23,7 @@ public record BayReading(Map<BayFigure, Angle> figures, Optional<Double> rideMm)
     Map<BayFigure, Angle> inOrder = new EnumMap<>(BayFigure.class);
     inOrder.putAll(figures);
     figures = Collections.unmodifiableMap(inOrder);
-    rideMm.ifPresent(mm -> Checks.finite("ride", mm));
+    rideMm.ifPresent(mm -> Require.finite("ride", mm));
   }
 
   /**

@@ -1,7 +1,10 @@
-package dev.towerscribe.model;
+package dev.towerscribe.drilled;
 
+import dev.towerscribe.model.Side;
+import dev.towerscribe.model.Stated;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.LengthUnit;
+import dev.towerscribe.quantity.Require;
 import java.time.LocalDate;
 import java.util.Collections;
 import java.util.EnumMap;
@@ -61,11 +64,11 @@ public record Readings(
 
     /** Checks the figures. */
     public Doubt {
-      Checks.positive("caliper doubt", caliperMm.value());
-      Checks.positive("landmark doubt", landmarkMm.value());
-      Checks.positive("edge doubt", edgeMm.value());
-      Checks.notNegative("line doubt", line.value().radians());
-      Checks.notNegative("centre doubt", centreMm.value());
+      Require.positive("caliper doubt", caliperMm.value());
+      Require.positive("landmark doubt", landmarkMm.value());
+      Require.positive("edge doubt", edgeMm.value());
+      Require.notNegative("line doubt", line.value().radians());
+      Require.notNegative("centre doubt", centreMm.value());
     }
   }
 }

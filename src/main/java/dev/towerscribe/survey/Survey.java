@@ -1,7 +1,9 @@
-package dev.towerscribe.model;
+package dev.towerscribe.survey;
 
 import dev.towerscribe.geometry.Vec3;
+import dev.towerscribe.model.Side;
 import dev.towerscribe.quantity.LengthUnit;
+import dev.towerscribe.quantity.Require;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -62,7 +64,7 @@ public record Survey(
   public record Station(String name, Optional<Vec3> at, Optional<Double> doubtMm) {
     /** Checks the figures. */
     public Station {
-      doubtMm.ifPresent(d -> Checks.positive("doubt", d));
+      doubtMm.ifPresent(d -> Require.positive("doubt", d));
       if (doubtMm.isPresent() && at.isEmpty()) {
         throw new IllegalArgumentException("a doubt of a place that is not known");
       }

@@ -1,4 +1,6 @@
-package dev.towerscribe.model;
+package dev.towerscribe.record;
+
+import dev.towerscribe.model.StrutPoints;
 
 /** What an alignment bay reads at one wheel. Signs as in {@link StrutPoints}. */
 public enum BayFigure {

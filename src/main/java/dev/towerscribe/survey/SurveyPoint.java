@@ -1,5 +1,6 @@
-package dev.towerscribe.model;
+package dev.towerscribe.survey;
 
+import dev.towerscribe.model.Side;
 import java.util.Objects;
 import java.util.Optional;
 

@@ -1,6 +1,7 @@
-package dev.towerscribe.model;
+package dev.towerscribe.record;
 
 import dev.towerscribe.quantity.Angle;
+import dev.towerscribe.quantity.Require;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
@@ -31,10 +32,10 @@ public record BayDoubt(Map<BayFigure, Angle> figures, double rideMm) {
       if (doubt == null) {
         throw new IllegalArgumentException("no doubt of " + figure.word());
       }
-      Checks.positive("doubt of " + figure.word(), doubt.radians());
+      Require.positive("doubt of " + figure.word(), doubt.radians());
     }
     figures = Collections.unmodifiableMap(inOrder);
-    Checks.notNegative("doubt of ride", rideMm);
+    Require.notNegative("doubt of ride", rideMm);
   }
 
   /**

@@ -1,6 +1,7 @@
-package dev.towerscribe.model;
+package dev.towerscribe.record;
 
 import dev.towerscribe.quantity.Angle;
+import dev.towerscribe.quantity.Require;
 
 /**
  * One wheel at a visit to the bay.
@@ -13,7 +14,7 @@ import dev.towerscribe.quantity.Angle;
 public record WheelVisit(BayReading before, BayReading after, double settingMm, Angle knuckle) {
   /** Checks the setting. */
   public WheelVisit {
-    Checks.finite("setting", settingMm);
+    Require.finite("setting", settingMm);
   }
 
   /**

@@ -1,5 +1,6 @@
-package dev.towerscribe.model;
+package dev.towerscribe.record;
 
+import dev.towerscribe.model.Side;
 import java.time.LocalDate;
 import java.util.Collections;
 import java.util.EnumMap;

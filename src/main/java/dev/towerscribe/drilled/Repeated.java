@@ -1,5 +1,6 @@
-package dev.towerscribe.model;
+package dev.towerscribe.drilled;
 
+import dev.towerscribe.quantity.Require;
 import java.util.List;
 
 /**
@@ -15,8 +16,8 @@ public record Repeated(List<Double> readingsMm, double doubtMm) {
     if (readingsMm.isEmpty()) {
       throw new IllegalArgumentException("a reading has at least one figure");
     }
-    readingsMm.forEach(mm -> Checks.finite("reading", mm));
-    Checks.positive("doubt", doubtMm);
+    readingsMm.forEach(mm -> Require.finite("reading", mm));
+    Require.positive("doubt", doubtMm);
   }
 
   /**

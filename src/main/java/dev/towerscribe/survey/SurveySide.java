@@ -1,4 +1,4 @@
-package dev.towerscribe.model;
+package dev.towerscribe.survey;
 
 import java.util.List;
 import java.util.Objects;
