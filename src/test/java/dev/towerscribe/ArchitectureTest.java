@@ -42,7 +42,7 @@ class ArchitectureTest {
     MAY_IMPORT.put("placement", plus(base, "layout", "alignment"));
     MAY_IMPORT.put("part", plus(base, "layout"));
     MAY_IMPORT.put("survey", base);
-    MAY_IMPORT.put("drilled", plus(base, "layout"));
+    MAY_IMPORT.put("drilled", plus(base, "layout", "alignment"));
     MAY_IMPORT.put("record", plus(base, "alignment"));
     MAY_IMPORT.put("strength", plus(base, "layout"));
     MAY_IMPORT.put("drawing", Set.of("geometry", "quantity"));

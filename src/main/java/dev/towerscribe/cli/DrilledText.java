@@ -1,18 +1,18 @@
 package dev.towerscribe.cli;
 
 import dev.towerscribe.drilled.Drilled;
+import dev.towerscribe.drilled.DrilledAngles;
 import dev.towerscribe.drilled.DrilledSide;
 import dev.towerscribe.drilled.DrilledSide.AsDrilled;
 import dev.towerscribe.drilled.DrilledSide.EdgeMetal;
 import dev.towerscribe.drilled.DrilledSide.Hole;
 import dev.towerscribe.drilled.DrilledSide.SpanFound;
 import dev.towerscribe.drilled.Enlargement;
+import dev.towerscribe.drilled.NearestSetting;
 import dev.towerscribe.drilled.PlateFit;
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.model.Mount;
 import dev.towerscribe.model.Side;
-import dev.towerscribe.placement.DrilledAngles;
-import dev.towerscribe.placement.NearestSetting;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Numbers;
 import java.util.ArrayList;

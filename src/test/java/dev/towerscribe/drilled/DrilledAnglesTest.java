@@ -1,4 +1,4 @@
-package dev.towerscribe.placement;
+package dev.towerscribe.drilled;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;

@@ -1,4 +1,4 @@
-package dev.towerscribe.placement;
+package dev.towerscribe.drilled;
 
 import dev.towerscribe.alignment.AxisEstimate;
 import dev.towerscribe.alignment.Bay;
