@@ -7,6 +7,7 @@ import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.sheet.AlignmentPage;
 import dev.towerscribe.sheet.JobInfo;
+import dev.towerscribe.store.PackDirectory;
 import dev.towerscribe.writer.pdf.PdfProof;
 import dev.towerscribe.writer.pdf.PdfWriter;
 import java.io.IOException;
@@ -28,9 +29,9 @@ final class AlignCommand implements Command {
   public CommandSpec spec() {
     return Options.command(
             "align",
-            "Predict caster, camber and the rest before the work, at the chosen setting and at every"
-                + " other, from the job's strut points or its measured axis. Ends with 1 if the"
-                + " points make no linkage that stands at ride height.",
+            "Predict caster, camber and the rest before the work, at the chosen setting and at"
+                + " every other, from the job's strut points or its measured axis. Ends with 1 if"
+                + " the points make no linkage that stands at ride height.",
             "",
             "Example: towerscribe align wren.toml -o wren-alignment")
         .addOption(
@@ -38,8 +39,8 @@ final class AlignCommand implements Command {
         .addOption(
             Options.text(
                 "DIR",
-                "Write alignment.csv (the curves) and alignment.pdf (the page) there as well. Made if"
-                    + " missing; other files there are left alone.",
+                "Write alignment.csv (the curves) and alignment.pdf (the page) there as well. Made"
+                    + " if missing; other files there are left alone.",
                 "-o",
                 "--output"))
         .addPositional(Options.job());

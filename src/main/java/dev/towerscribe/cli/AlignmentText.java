@@ -13,6 +13,7 @@ import dev.towerscribe.model.PlusMinus;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Numbers;
+import dev.towerscribe.quantity.Version;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

@@ -1,5 +1,6 @@
 package dev.towerscribe.cli;
 
+import dev.towerscribe.store.FileOps;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 

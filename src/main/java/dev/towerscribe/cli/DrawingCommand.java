@@ -16,6 +16,7 @@ import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.sheet.JobInfo;
 import dev.towerscribe.sheet.NoRoomException;
 import dev.towerscribe.sheet.PartSheets;
+import dev.towerscribe.store.PackDirectory;
 import dev.towerscribe.writer.dxf.DxfVersion;
 import java.io.IOException;
 import java.nio.file.Path;

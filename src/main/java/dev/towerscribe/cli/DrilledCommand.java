@@ -15,8 +15,11 @@ import dev.towerscribe.model.Paper;
 import dev.towerscribe.model.Print;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.placement.Layouts;
+import dev.towerscribe.quantity.Version;
 import dev.towerscribe.sheet.DrilledPage;
 import dev.towerscribe.sheet.JobInfo;
+import dev.towerscribe.store.OutputFile;
+import dev.towerscribe.store.PackMark;
 import dev.towerscribe.writer.pdf.PdfProof;
 import dev.towerscribe.writer.pdf.PdfWriter;
 import java.io.IOException;
@@ -170,7 +173,7 @@ final class DrilledCommand implements Command {
     }
     byte[] pdf = PdfWriter.write(job.title(), pages);
     PackCommand.refuse(PdfProof.check(pdf, pages));
-    OutputFile.write(context, path, pdf, given.hasMatchedOption("--force"));
+    OutputFile.write(context.ops(), path, pdf, given.hasMatchedOption("--force"));
     return "wrote " + file;
   }
 

@@ -15,6 +15,7 @@ import dev.towerscribe.model.Mount;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Numbers;
+import dev.towerscribe.quantity.Version;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

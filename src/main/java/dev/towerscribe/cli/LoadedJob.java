@@ -8,6 +8,8 @@ import dev.towerscribe.job.JobReader;
 import dev.towerscribe.layout.JobLayout;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.placement.Layouts;
+import dev.towerscribe.quantity.Version;
+import dev.towerscribe.store.PackMark;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;

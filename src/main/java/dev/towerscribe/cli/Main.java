@@ -2,6 +2,9 @@ package dev.towerscribe.cli;
 
 import dev.towerscribe.finding.Fault;
 import dev.towerscribe.finding.JobRejected;
+import dev.towerscribe.quantity.Version;
+import dev.towerscribe.store.FileOps;
+import dev.towerscribe.store.Refused;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.IOException;
@@ -103,6 +106,8 @@ public final class Main {
       console.warn("the job file cannot be worked from:");
       e.faults().stream().map(Fault::line).forEach(console::warn);
       return Exit.WRONG_USE;
+    } catch (Refused e) {
+      return refused(e, console);
     } catch (IOException e) {
       console.warn(words(e));
       return Exit.FILES;
@@ -119,6 +124,25 @@ public final class Main {
       }
       return Exit.OUR_FAULT;
     }
+  }
+
+  /** Adds to what the store says what a user of the command line can do about it. */
+  private static int refused(Refused e, Console console) {
+    String more =
+        switch (e.why()) {
+          case THERE_ALREADY -> "; --force replaces it";
+          case NEVER_REPLACED -> ", --force or not; name another file";
+          default -> "";
+        };
+    e.lines().forEach(line -> console.warn(line + more));
+    return switch (e.why()) {
+      case BUSY, NO_FOLDER, THERE_ALREADY -> Exit.FILES;
+      case NEVER_REPLACED -> Exit.WRONG_USE;
+      case UNPROVED -> {
+        console.warn(PLEASE_REPORT);
+        yield Exit.OUR_FAULT;
+      }
+    };
   }
 
   private static int dispatch(String[] args, Context context)

@@ -12,6 +12,7 @@ import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Numbers;
 import dev.towerscribe.sheet.Ruler;
+import dev.towerscribe.store.OutputFile;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -364,6 +365,6 @@ final class MeasuredPrint {
     if (!Arrays.equals(Files.readAllBytes(file.path()), file.bytes())) {
       throw changed(file.given());
     }
-    OutputFile.write(context, file.path(), text.get().getBytes(StandardCharsets.UTF_8), true);
+    OutputFile.write(context.ops(), file.path(), text.get().getBytes(StandardCharsets.UTF_8), true);
   }
 }

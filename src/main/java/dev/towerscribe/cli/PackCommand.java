@@ -8,6 +8,7 @@ import dev.towerscribe.model.Job;
 import dev.towerscribe.sheet.JobInfo;
 import dev.towerscribe.sheet.NoRoomException;
 import dev.towerscribe.sheet.Pack;
+import dev.towerscribe.store.PackDirectory;
 import dev.towerscribe.writer.pdf.PdfProof;
 import dev.towerscribe.writer.pdf.PdfWriter;
 import dev.towerscribe.writer.svg.SvgProof;

@@ -16,6 +16,8 @@ import dev.towerscribe.placement.Placements;
 import dev.towerscribe.placement.Reach;
 import dev.towerscribe.sheet.JobInfo;
 import dev.towerscribe.sheet.PlacementMap;
+import dev.towerscribe.store.OutputFile;
+import dev.towerscribe.store.PackDirectory;
 import dev.towerscribe.writer.pdf.PdfProof;
 import dev.towerscribe.writer.pdf.PdfWriter;
 import java.io.IOException;
@@ -49,8 +51,8 @@ final class PlaceCommand implements Command {
         .addOption(
             Options.text(
                 "DIR",
-                "Write place.pdf, the map of where the plates can go, there as well. Made if missing;"
-                    + " other files there are left alone.",
+                "Write place.pdf, the map of where the plates can go, there as well. Made if"
+                    + " missing; other files there are left alone.",
                 "-o",
                 "--output"))
         .addOption(
@@ -113,7 +115,8 @@ final class PlaceCommand implements Command {
       map(loaded, found, context, context.path(given.matchedOptionValue("-o", "")));
     }
     if (write.isPresent()) {
-      OutputFile.write(context, write.get(), text.orElseThrow(), given.hasMatchedOption("--force"));
+      OutputFile.write(
+          context.ops(), write.get(), text.orElseThrow(), given.hasMatchedOption("--force"));
     }
     context
         .console()
@@ -138,7 +141,8 @@ final class PlaceCommand implements Command {
     List<Finding> always = found.always();
     lines.add(
         always.isEmpty()
-            ? "no placement within 30 mm passes every check. In the way, the last to give way first:"
+            ? "no placement within 30 mm passes every check. In the way, the last to give way"
+                  + " first:"
             : "no placement can put these stop findings right:");
     found.inTheWay().forEach(b -> lines.add(b.words() + ": " + remedy(b)));
     always.forEach(f -> lines.add(f.id() + ": " + f.say()));

@@ -6,6 +6,7 @@ import dev.towerscribe.placement.Offer;
 import dev.towerscribe.placement.Placements;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Numbers;
+import dev.towerscribe.quantity.Version;
 import dev.towerscribe.sheet.PlacementMap;
 import java.util.ArrayList;
 import java.util.List;
@@ -48,10 +49,9 @@ final class PlacementText {
             + (unit == LengthUnit.MM ? "mm" : "inches")
             + ", metal in "
             + unit.symbol()
-            + "2"
-            + ". Caster is the lesser of both sides, camber the more negative, bump steer the greater"
-            + " peak change of one wheel's toe from the job's full droop to its full bump; edges: what"
-            + " is left at the tightest bolt.");
+            + "2. Caster is the lesser of both sides, camber the more negative, bump steer the"
+            + " greater peak change of one wheel's toe from the job's full droop to its full bump;"
+            + " edges: what is left at the tightest bolt.");
     if (found.estimate()) {
       text.wrapped(
           "", "CASTER AND CAMBER ARE ESTIMATES from the measured steering axis; no bump steer.");

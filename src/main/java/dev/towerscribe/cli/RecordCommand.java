@@ -7,14 +7,18 @@ import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.job.VisitReader;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.model.Print;
+import dev.towerscribe.quantity.Version;
 import dev.towerscribe.record.Entry;
 import dev.towerscribe.record.EntryText;
 import dev.towerscribe.record.Evaluate;
 import dev.towerscribe.record.Evaluation;
 import dev.towerscribe.record.RecordText;
+import dev.towerscribe.record.Since;
 import dev.towerscribe.record.Visit;
 import dev.towerscribe.sheet.JobInfo;
 import dev.towerscribe.sheet.RecordPage;
+import dev.towerscribe.store.OutputFile;
+import dev.towerscribe.store.RecordFile;
 import dev.towerscribe.writer.pdf.PdfProof;
 import dev.towerscribe.writer.pdf.PdfWriter;
 import java.io.IOException;
@@ -248,7 +252,7 @@ final class RecordCommand implements Command {
             evaluation, new RecordPage.Source(entry.number().orElse(0), remarks), print, info);
     byte[] pdf = PdfWriter.write(plan.title(), pages);
     PackCommand.refuse(PdfProof.check(pdf, pages));
-    OutputFile.write(context, path, pdf, given.hasMatchedOption("--force"));
+    OutputFile.write(context.ops(), path, pdf, given.hasMatchedOption("--force"));
     context.console().say("wrote " + name + " with visit " + entry.number().orElse(0));
     return Exit.DONE;
   }
@@ -296,7 +300,10 @@ final class RecordCommand implements Command {
       Path path = context.path(file);
       OutputFile.refuseWithoutFolder(path, file);
       OutputFile.write(
-          context, path, text.getBytes(StandardCharsets.UTF_8), given.hasMatchedOption("--force"));
+          context.ops(),
+          path,
+          text.getBytes(StandardCharsets.UTF_8),
+          given.hasMatchedOption("--force"));
       context.console().say("wrote " + file + ", " + list.lines().size() + " lines");
     } else {
       if (given.hasMatchedOption("--csv")) {

@@ -9,6 +9,7 @@ import dev.towerscribe.record.Evaluate;
 import dev.towerscribe.record.Evaluation;
 import dev.towerscribe.record.Explanation;
 import dev.towerscribe.record.Fit;
+import dev.towerscribe.record.Since;
 import dev.towerscribe.record.Visit;
 import java.util.List;
 import java.util.Optional;

@@ -11,6 +11,8 @@ import dev.towerscribe.record.BayFigure;
 import dev.towerscribe.record.Entry;
 import dev.towerscribe.record.RecordText;
 import dev.towerscribe.record.Stage;
+import dev.towerscribe.store.FileOps;
+import dev.towerscribe.store.RecordFile;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;

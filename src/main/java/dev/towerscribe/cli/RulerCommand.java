@@ -9,6 +9,7 @@ import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Numbers;
 import dev.towerscribe.sheet.JobInfo;
 import dev.towerscribe.sheet.Ruler;
+import dev.towerscribe.store.OutputFile;
 import dev.towerscribe.writer.pdf.PdfProof;
 import dev.towerscribe.writer.pdf.PdfWriter;
 import java.io.IOException;
@@ -105,7 +106,7 @@ final class RulerCommand implements Command {
     List<Page> pages = List.of(Ruler.page(print, info));
     byte[] pdf = PdfWriter.write(info.map(JobInfo::title).orElse(TITLE), pages);
     PackCommand.refuse(PdfProof.check(pdf, pages));
-    OutputFile.write(context, path, pdf, given.hasMatchedOption("--force"));
+    OutputFile.write(context.ops(), path, pdf, given.hasMatchedOption("--force"));
     context.console().say("wrote " + file + "; print it at 100 % and measure its bars");
     Ruler.Bars bars = Ruler.Bars.of(print);
     LengthUnit units = info.map(JobInfo::units).orElse(LengthUnit.MM);

@@ -1,6 +1,7 @@
 package dev.towerscribe.cli;
 
 import dev.towerscribe.job.Templates;
+import dev.towerscribe.store.OutputFile;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -56,7 +57,7 @@ final class StartCommand implements Command {
     String file = given.matchedOptionValue("-o", DEFAULT_FILE);
     Path path = context.path(file);
     String text = Templates.text(name);
-    OutputFile.write(context, path, bytes(text), given.hasMatchedOption("--force"));
+    OutputFile.write(context.ops(), path, bytes(text), given.hasMatchedOption("--force"));
     Console console = context.console();
     console.say("wrote " + file);
     for (String plate : Templates.names()) {
@@ -88,7 +89,7 @@ final class StartCommand implements Command {
     if (!context.ops().exists(path.getParent())) {
       context.ops().createDirectory(path.getParent());
     }
-    OutputFile.write(context, path, bytes(Templates.text(plate)), false);
+    OutputFile.write(context.ops(), path, bytes(Templates.text(plate)), false);
     context.console().say("wrote " + plate + " beside it, which the job names");
   }
 

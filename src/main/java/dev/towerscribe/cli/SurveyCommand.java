@@ -5,6 +5,7 @@ import dev.towerscribe.finding.Fault;
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.job.SurveyReader;
+import dev.towerscribe.store.OutputFile;
 import dev.towerscribe.survey.JobTables;
 import dev.towerscribe.survey.Survey;
 import dev.towerscribe.survey.SurveyResult;
@@ -33,7 +34,8 @@ final class SurveyCommand implements Command {
                 + " each with its +/-. Names readings that cannot be right, readings that nothing"
                 + " checks and points that nothing fixes. Ends with 1 while a stop finding stands.",
             "",
-            "Without FILE: --worksheet writes the page to measure a car by, --start the empty file.",
+            "Without FILE: --worksheet writes the page to measure a car by, --start the empty"
+                + " file.",
             "",
             "Example: towerscribe survey wren-survey.toml -o wren-tables.toml")
         .addOption(Options.flag("--worksheet", "Write the worksheet as a PDF, to fill in by hand."))
@@ -45,7 +47,8 @@ final class SurveyCommand implements Command {
             Options.text(
                 "FILE",
                 "Write [strut] and [tower], for pasting into a job file, to this file. Not written"
-                    + " while a stop finding stands. Of the worksheet and the empty file: where to; "
+                    + " while a stop finding stands. Of the worksheet and the empty file: where to;"
+                    + " "
                     + SurveyWorksheet.DEFAULT_FILE
                     + " or "
                     + SurveyStart.DEFAULT_FILE
@@ -62,7 +65,8 @@ final class SurveyCommand implements Command {
         .addOption(
             Options.text(
                 "UNITS",
-                "Unit of all lengths of the worksheet or the empty file, mm or in; mm if not given.",
+                "Unit of all lengths of the worksheet or the empty file, mm or in; mm if not"
+                    + " given.",
                 "--units"))
         .addOption(Options.flag("--force", "Replace a file that is there already."))
         .addOption(
@@ -153,7 +157,7 @@ final class SurveyCommand implements Command {
         List<Finding> told =
             result.stops().stream().filter(f -> accepted.contains(f.id())).toList();
         OutputFile.write(
-            context,
+            context.ops(),
             target,
             JobTables.of(result, told).getBytes(StandardCharsets.UTF_8),
             given.hasMatchedOption("--force"));

@@ -1,6 +1,7 @@
 package dev.towerscribe.cli;
 
 import dev.towerscribe.quantity.LengthUnit;
+import dev.towerscribe.store.OutputFile;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -29,7 +30,7 @@ final class SurveyStart {
     Path path = context.path(file);
     OutputFile.refuseWithoutFolder(path, file);
     byte[] text = SurveyStartText.of(units).getBytes(StandardCharsets.UTF_8);
-    OutputFile.write(context, path, text, given.hasMatchedOption("--force"));
+    OutputFile.write(context.ops(), path, text, given.hasMatchedOption("--force"));
     context.console().say("wrote " + file);
     context
         .console()

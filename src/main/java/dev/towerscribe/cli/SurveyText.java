@@ -6,6 +6,7 @@ import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Numbers;
+import dev.towerscribe.quantity.Version;
 import dev.towerscribe.survey.Figure;
 import dev.towerscribe.survey.Fit;
 import dev.towerscribe.survey.PointResult;
@@ -80,7 +81,8 @@ final class SurveyText {
             + (unit == LengthUnit.MM ? "mm" : "inches")
             + ", angles in degrees. Points of both sides as if on the left: forward of the wheel"
             + " centres, out from the car's middle, up from the floor. +/- is one standard"
-            + " deviation, from the doubts of the readings; readings of stop findings are left out.");
+            + " deviation, from the doubts of the readings; readings of stop findings are left"
+            + " out.");
     stations();
     result.sides().forEach(this::side);
     readings();

@@ -5,6 +5,7 @@ import dev.towerscribe.model.Paper;
 import dev.towerscribe.model.Print;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.sheet.Worksheet;
+import dev.towerscribe.store.OutputFile;
 import dev.towerscribe.writer.pdf.PdfProof;
 import dev.towerscribe.writer.pdf.PdfWriter;
 import java.io.IOException;
@@ -41,7 +42,7 @@ final class SurveyWorksheet {
     List<Page> pages = Worksheet.pages(new Print(paper, MARGIN_MM, 1.0, 1.0), units);
     byte[] pdf = PdfWriter.write(TITLE, pages);
     PackCommand.refuse(PdfProof.check(pdf, pages));
-    OutputFile.write(context, path, pdf, given.hasMatchedOption("--force"));
+    OutputFile.write(context.ops(), path, pdf, given.hasMatchedOption("--force"));
     context
         .console()
         .say("wrote " + file + ", " + pages.size() + " pages; print them on one face of the paper");

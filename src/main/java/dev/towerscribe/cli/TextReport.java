@@ -12,6 +12,8 @@ import dev.towerscribe.layout.StarterHole;
 import dev.towerscribe.model.Mount;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Numbers;
+import dev.towerscribe.quantity.Version;
+import dev.towerscribe.store.PackDirectory;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

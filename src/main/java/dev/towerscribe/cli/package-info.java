@@ -1,5 +1,5 @@
 /**
- * The command line: words in, files and exit codes out. The only package that touches the process's
- * streams, and the only one that writes files. Everything else hands it values or bytes.
+ * The command line: words in, words and exit codes out. The only package that touches the process's
+ * streams. What keeps files is in {@code store}; everything else hands values or bytes.
  */
 package dev.towerscribe.cli;

@@ -13,6 +13,8 @@ import dev.towerscribe.job.Templates;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
+import dev.towerscribe.store.FailingOps;
+import dev.towerscribe.store.FileOps;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.file.Files;

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.towerscribe.job.Templates;
+import dev.towerscribe.store.FailingOps;
 import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.file.Files;

@@ -7,6 +7,8 @@ import static org.assertj.core.api.Assertions.within;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import dev.towerscribe.job.Templates;
+import dev.towerscribe.store.FailingOps;
+import dev.towerscribe.store.FileOps;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.file.Files;

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import dev.towerscribe.job.Templates;
+import dev.towerscribe.store.FileOps;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.file.Files;
@@ -71,7 +72,7 @@ class RecordCommandTest {
         .contains("Would explain it: the bearing at setting 4.1 mm, not 16 mm")
         .endsWith("added visit 1 to wren.record.txt\n");
     assertThat(recordText()).startsWith("== Towerscribe record, visit 1, 2026-12-03 ==\n");
-    assertThat(directory.resolve(DirectoryLock.NAME)).doesNotExist();
+    assertThat(directory.resolve(".towerscribe-lock")).doesNotExist();
   }
 
   @Test
@@ -158,7 +159,9 @@ class RecordCommandTest {
     assertThat(err).contains("was cut short at line");
     assertThat(recordText())
         .contains(
-            "left after cam\n-- the entry above was cut short --\n\n== Towerscribe record, visit 3,");
+            "left after cam\n"
+                + "-- the entry above was cut short --\n\n"
+                + "== Towerscribe record, visit 3,");
   }
 
   @Test

@@ -1,4 +1,4 @@
-package dev.towerscribe.cli;
+package dev.towerscribe.store;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
@@ -17,40 +17,101 @@ import java.util.List;
  * The few file operations that writing a pack is made of, so that a test can let each one fail or
  * end the process there. Symbolic links are never followed at a path's last step.
  */
-interface FileOps {
+public interface FileOps {
   /** The real file system. */
   FileOps REAL = new Real();
 
+  /**
+   * Whether anything is at a path.
+   *
+   * @param path any
+   * @return true for files, directories and links, whatever they lead to
+   */
   boolean exists(Path path);
 
+  /**
+   * Whether a directory is at a path.
+   *
+   * @param path any
+   * @return false for a link to one
+   */
   boolean isDirectory(Path path);
 
+  /**
+   * Whether a plain file is at a path.
+   *
+   * @param path any
+   * @return false for a link to one
+   */
   boolean isRegularFile(Path path);
 
-  /** Makes one directory; its parent exists and it does not. */
+  /**
+   * Makes one directory.
+   *
+   * @param path its parent exists and it does not
+   * @throws IOException if it cannot be made
+   */
   void createDirectory(Path path) throws IOException;
 
-  /** Writes a file anew and sends it to the disk. Not atomic: an end half-way leaves part of it. */
+  /**
+   * Writes a file anew and sends it to the disk. Not atomic: an end half-way leaves part of it.
+   *
+   * @param path its place
+   * @param bytes its content
+   * @throws IOException if that fails
+   */
   void write(Path path, byte[] bytes) throws IOException;
 
   /**
    * Adds bytes at a file's end, making the file if there is none, and sends it to the disk. Not
    * atomic: an end half-way leaves part of them there; what was there before is never touched.
+   *
+   * @param path the file
+   * @param bytes what is added
+   * @throws IOException if that fails
    */
   void append(Path path, byte[] bytes) throws IOException;
 
+  /**
+   * Reads a file.
+   *
+   * @param path the file
+   * @return its content
+   * @throws IOException if that fails
+   */
   byte[] read(Path path) throws IOException;
 
-  /** Moves a file within one file system, replacing the target, wholly or not at all. */
+  /**
+   * Moves a file within one file system, replacing the target, wholly or not at all.
+   *
+   * @param from a file
+   * @param to its new place
+   * @throws IOException if that fails
+   */
   void move(Path from, Path to) throws IOException;
 
-  /** Deletes a file or an empty directory. */
+  /**
+   * Deletes a file or an empty directory.
+   *
+   * @param path either
+   * @throws IOException if that fails
+   */
   void delete(Path path) throws IOException;
 
-  /** Names in a directory, sorted. */
+  /**
+   * What is in a directory.
+   *
+   * @param directory a directory
+   * @return names, sorted
+   * @throws IOException if that fails
+   */
   List<String> list(Path directory) throws IOException;
 
-  /** Sends a directory's entries to the disk, where the system knows how. */
+  /**
+   * Sends a directory's entries to the disk, where the system knows how.
+   *
+   * @param directory a directory
+   */
   void force(Path directory);
 
   /** Operations on the default file system. */

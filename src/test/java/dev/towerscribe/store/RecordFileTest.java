@@ -1,9 +1,10 @@
-package dev.towerscribe.cli;
+package dev.towerscribe.store;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import dev.towerscribe.cli.Main;
 import dev.towerscribe.job.Templates;
 import dev.towerscribe.record.Entry;
 import dev.towerscribe.record.RecordText;
@@ -42,7 +43,7 @@ class RecordFileTest {
     Files.writeString(temp.resolve("wren.toml"), Templates.text("wren.toml"));
     Files.copy(Path.of("templates", "wren-visit.toml"), temp.resolve("visit.toml"));
     file = temp.resolve("wren.record.txt");
-    assertThat(record("wren.toml", "visit.toml")).isEqualTo(Exit.DONE);
+    assertThat(record("wren.toml", "visit.toml")).isZero();
     entry = Files.readString(file);
     Files.delete(file);
   }
@@ -51,8 +52,7 @@ class RecordFileTest {
     PrintStream nowhere = new PrintStream(new ByteArrayOutputStream(), false, UTF_8);
     List<String> all = new ArrayList<>(List.of("record"));
     all.addAll(Arrays.asList(args));
-    return Main.run(
-        all.toArray(String[]::new), new Context(new Console(nowhere, nowhere), temp, FileOps.REAL));
+    return Main.run(all.toArray(String[]::new), nowhere, nowhere, temp);
   }
 
   private RecordText append(FileOps ops) throws Exception {
@@ -165,9 +165,9 @@ class RecordFileTest {
             () ->
                 record.append(
                     before -> {
-                      throw new Refusal(Exit.WRONG_USE, "no");
+                      throw new IllegalCallerException("no");
                     }))
-        .isInstanceOf(Refusal.class);
+        .isInstanceOf(IllegalCallerException.class);
     assertThat(file).doesNotExist();
     assertThat(temp.resolve(DirectoryLock.NAME)).doesNotExist();
   }
@@ -185,7 +185,7 @@ class RecordFileTest {
       assertThat(file).doesNotExist();
     }
     assertThat(child.waitFor(LONGEST_RUN_S, TimeUnit.SECONDS)).isTrue();
-    assertThat(child.exitValue()).isEqualTo(Exit.DONE);
+    assertThat(child.exitValue()).isZero();
   }
 
   private Process child(String visit, Path log) throws Exception {
@@ -217,7 +217,7 @@ class RecordFileTest {
     }
     for (Process child : children) {
       assertThat(child.waitFor(LONGEST_RUN_S, TimeUnit.SECONDS)).isTrue();
-      assertThat(child.exitValue()).isEqualTo(Exit.DONE);
+      assertThat(child.exitValue()).isZero();
     }
     RecordText text = text(Files.readAllBytes(file));
     assertThat(text.remarks()).isEmpty();

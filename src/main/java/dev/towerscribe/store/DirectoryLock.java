@@ -1,4 +1,4 @@
-package dev.towerscribe.cli;
+package dev.towerscribe.store;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;

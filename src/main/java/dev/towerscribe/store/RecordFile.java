@@ -1,4 +1,4 @@
-package dev.towerscribe.cli;
+package dev.towerscribe.store;
 
 import dev.towerscribe.record.RecordText;
 import java.io.IOException;
@@ -12,9 +12,9 @@ import java.util.Optional;
  * The record beside a job. It only ever grows: nothing in it is written again, moved or cut off, so
  * that whatever ends a run, every entry before it stays as it was.
  */
-final class RecordFile {
+public final class RecordFile {
   /** What takes the place of the job file's ending. */
-  static final String SUFFIX = ".record.txt";
+  public static final String SUFFIX = ".record.txt";
 
   private static final String TOML = ".toml";
 
@@ -32,17 +32,27 @@ final class RecordFile {
    * @param ops how files are read and written
    * @param job the job file
    */
-  RecordFile(FileOps ops, Path job) {
+  public RecordFile(FileOps ops, Path job) {
     this.ops = ops;
     this.path = job.resolveSibling(name(job.getFileName().toString()));
   }
 
-  /** The record's name for a job's: wren.toml, wren.record.txt. */
-  static String name(String job) {
+  /**
+   * The record's name for a job's.
+   *
+   * @param job a job file's name: wren.toml
+   * @return the record's: wren.record.txt
+   */
+  public static String name(String job) {
     return (job.endsWith(TOML) ? job.substring(0, job.length() - TOML.length()) : job) + SUFFIX;
   }
 
-  Path path() {
+  /**
+   * Its place.
+   *
+   * @return beside the job file
+   */
+  public Path path() {
     return path;
   }
 
@@ -52,7 +62,7 @@ final class RecordFile {
    * @return what is in it; empty if there is no such file
    * @throws IOException if it cannot be read
    */
-  Optional<RecordText> read() throws IOException {
+  public Optional<RecordText> read() throws IOException {
     return ops.exists(path) ? Optional.of(RecordText.read(text(bytes()))) : Optional.empty();
   }
 
@@ -68,28 +78,33 @@ final class RecordFile {
     return new String(bytes, StandardCharsets.UTF_8);
   }
 
-  /** Makes the next entry from what is there. */
-  interface Next {
+  /**
+   * Makes the next entry from what is there.
+   *
+   * @param <E> what it throws if none is to be added
+   */
+  public interface Next<E extends Exception> {
     /**
      * The entry's text.
      *
      * @param before the record so far
      * @return lines, each with its end
-     * @throws Refusal if none is to be added
+     * @throws E if none is to be added
      */
-    String after(RecordText before) throws Refusal;
+    String after(RecordText before) throws E;
   }
 
   /**
    * Adds an entry while no other run may, and reads it back.
    *
    * @param next makes it
+   * @param <E> what that throws if none is to be added
    * @return the record with it
-   * @throws IOException if it cannot be written; what was written of it stays, and the next append
-   *     marks it off
-   * @throws Refusal if there is to be none, or another run holds the folder
+   * @throws IOException if it cannot be written, or another run holds the folder; what was written
+   *     of it stays, and the next append marks it off
+   * @throws E if there is to be none
    */
-  RecordText append(Next next) throws IOException, Refusal {
+  public <E extends Exception> RecordText append(Next<E> next) throws IOException, E {
     Path folder = path.toAbsolutePath().getParent();
     DirectoryLock lock = lock(folder);
     try {
@@ -113,7 +128,7 @@ final class RecordFile {
     }
   }
 
-  private static DirectoryLock lock(Path folder) throws IOException, Refusal {
+  private static DirectoryLock lock(Path folder) throws IOException {
     for (int i = 0; i < TRIES; i++) {
       Optional<DirectoryLock> lock = DirectoryLock.tryAcquire(folder);
       if (lock.isPresent()) {
@@ -126,7 +141,8 @@ final class RecordFile {
         break;
       }
     }
-    throw new Refusal(
-        Exit.FILES, "another run is writing in " + folder + "; run the command again after it");
+    throw new Refused(
+        Refused.Why.BUSY,
+        "another run is writing in " + folder + "; run the command again after it");
   }
 }

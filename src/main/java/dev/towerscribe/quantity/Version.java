@@ -1,12 +1,12 @@
-package dev.towerscribe.cli;
+package dev.towerscribe.quantity;
 
 /**
  * The program's version, a constant so that no resource is opened for it; a test holds it to the
  * build.
  */
-final class Version {
+public final class Version {
   /** As in the build file. */
-  static final String TEXT = "0.1.0";
+  public static final String TEXT = "0.1.0";
 
   private Version() {}
 }

@@ -1,4 +1,4 @@
-package dev.towerscribe.cli;
+package dev.towerscribe.quantity;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,18 +1,14 @@
-package dev.towerscribe.cli;
+package dev.towerscribe.record;
 
 import dev.towerscribe.model.Job;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.Numbers;
-import dev.towerscribe.record.Compared;
-import dev.towerscribe.record.Entry;
-import dev.towerscribe.record.Evaluate;
-import dev.towerscribe.record.Evaluation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /** Whether a job, or the program, gives other predictions now than when a visit was recorded. */
-final class Since {
+public final class Since {
   /** Half the last digit that a record keeps, and as much again for rounding at a half. */
   private static final double SAME_DEG = 0.01;
 
@@ -27,7 +23,7 @@ final class Since {
    * @param entry a visit of it
    * @return nothing, or one sentence without a full stop
    */
-  static List<String> of(Job job, Entry entry) {
+  public static List<String> of(Job job, Entry entry) {
     if (entry.visit().isEmpty()) {
       return List.of();
     }

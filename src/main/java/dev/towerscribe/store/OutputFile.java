@@ -1,4 +1,4 @@
-package dev.towerscribe.cli;
+package dev.towerscribe.store;
 
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
@@ -8,7 +8,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 
 /** Writes one file wholly or not at all, and not over another unless told to. */
-final class OutputFile {
+public final class OutputFile {
   private static final String HALF_WRITTEN = ".towerscribe-part";
 
   private OutputFile() {}
@@ -18,17 +18,17 @@ final class OutputFile {
    *
    * @param path its place
    * @param given the place as it was given
-   * @throws Refusal if there is no such folder
+   * @throws Refused if there is no such folder
    */
-  static void refuseWithoutFolder(Path path, String given) throws Refusal {
+  public static void refuseWithoutFolder(Path path, String given) throws Refused {
     Path folder = path.getParent();
     // Links are followed: a folder may well be one.
     if (folder == null || Files.isDirectory(folder)) {
       return;
     }
     Path named = Path.of(given).getParent();
-    throw new Refusal(
-        Exit.FILES,
+    throw new Refused(
+        Refused.Why.NO_FOLDER,
         given
             + ": the folder "
             + (named == null ? folder : named)
@@ -40,14 +40,14 @@ final class OutputFile {
    * Refuses, whatever was forced, to put a page over somebody's readings: a PDF takes the place of
    * a PDF only, and nothing takes that of a record, which only grows.
    */
-  private static void refuseAnotherKind(Path path, byte[] there, byte[] bytes) throws Refusal {
+  private static void refuseAnotherKind(Path path, byte[] there, byte[] bytes) throws Refused {
     boolean record = path.getFileName().toString().endsWith(RecordFile.SUFFIX);
     if (record || isPdf(bytes) && !isPdf(there)) {
-      throw new Refusal(
-          Exit.WRONG_USE,
+      throw new Refused(
+          Refused.Why.NEVER_REPLACED,
           path
               + (record ? " is a record, which only grows" : " is no PDF")
-              + ": it was left alone, --force or not; name another file");
+              + ": it was left alone");
     }
   }
 
@@ -60,16 +60,14 @@ final class OutputFile {
   /**
    * Writes a file beside its place, reads it back, and moves it there.
    *
-   * @param context how files are written
+   * @param ops how files are written
    * @param path its place
    * @param bytes its content
    * @param force whether a different file there may be replaced
-   * @throws IOException if it cannot be written
-   * @throws Refusal if a different file is there, or one that is never replaced
+   * @throws IOException if it cannot be written, a different file is there, or one that is never
+   *     replaced
    */
-  static void write(Context context, Path path, byte[] bytes, boolean force)
-      throws IOException, Refusal {
-    FileOps ops = context.ops();
+  public static void write(FileOps ops, Path path, byte[] bytes, boolean force) throws IOException {
     if (ops.exists(path)) {
       if (!ops.isRegularFile(path)) {
         throw new FileSystemException(path.toString(), null, "is in the way: not a plain file");
@@ -78,8 +76,7 @@ final class OutputFile {
         return;
       }
       if (!force) {
-        throw new Refusal(
-            Exit.FILES, path + " is there already and was left alone; --force replaces it");
+        throw new Refused(Refused.Why.THERE_ALREADY, path + " is there already and was left alone");
       }
       refuseAnotherKind(path, ops.read(path), bytes);
     }

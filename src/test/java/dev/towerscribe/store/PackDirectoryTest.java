@@ -1,9 +1,10 @@
-package dev.towerscribe.cli;
+package dev.towerscribe.store;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import dev.towerscribe.quantity.Version;
 import java.io.IOException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
@@ -127,7 +128,7 @@ class PackDirectoryTest {
       boolean failed = false;
       try {
         writeNew(ops);
-      } catch (IOException | Refusal | FailingOps.Killed e) {
+      } catch (IOException | FailingOps.Killed e) {
         failed = true;
       }
       if (!ops.hasFailed()) {
@@ -172,7 +173,7 @@ class PackDirectoryTest {
       FailingOps ops = new FailingOps(way, n);
       try {
         writeNew(ops);
-      } catch (IOException | Refusal | FailingOps.Killed e) {
+      } catch (IOException | FailingOps.Killed e) {
         assertThat(e).isNotNull();
       }
       if (!ops.hasFailed()) {
@@ -301,7 +302,8 @@ class PackDirectoryTest {
     try (DirectoryLock lock = DirectoryLock.tryAcquire(directory).orElseThrow()) {
       assertThat(lock).isNotNull();
       assertThatThrownBy(() -> writeNew(FileOps.REAL))
-          .isInstanceOfSatisfying(Refusal.class, r -> assertThat(r.exit()).isEqualTo(Exit.FILES))
+          .isInstanceOfSatisfying(
+              Refused.class, r -> assertThat(r.why()).isEqualTo(Refused.Why.BUSY))
           .hasMessageContaining("another run");
     }
     assertThat(content()).isEqualTo(old);

@@ -1,5 +1,6 @@
-package dev.towerscribe.cli;
+package dev.towerscribe.store;
 
+import dev.towerscribe.quantity.Version;
 import java.nio.charset.StandardCharsets;
 import java.util.HexFormat;
 import java.util.Map;

@@ -1,4 +1,4 @@
-package dev.towerscribe.cli;
+package dev.towerscribe.store;
 
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
@@ -11,7 +11,7 @@ import java.util.TreeSet;
  * A short code that is printed on every sheet of a pack, so that sheets of two states of a job are
  * not mixed up. The same inputs give the same code on every machine.
  */
-final class PackMark {
+public final class PackMark {
   /** Letters in a code: 32^6 is about 1e9, so that two states of one job hardly ever share one. */
   private static final int LENGTH = 6;
 
@@ -30,7 +30,7 @@ final class PackMark {
    * @param acceptedIds findings that were accepted, in any order
    * @return six letters and digits
    */
-  static String of(String version, List<byte[]> inputs, Collection<String> acceptedIds) {
+  public static String of(String version, List<byte[]> inputs, Collection<String> acceptedIds) {
     MessageDigest digest = sha256();
     add(digest, version.getBytes(StandardCharsets.UTF_8));
     for (byte[] input : inputs) {

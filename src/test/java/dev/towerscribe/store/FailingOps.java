@@ -1,4 +1,4 @@
-package dev.towerscribe.cli;
+package dev.towerscribe.store;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -11,9 +11,9 @@ import java.util.List;
  * The real file system, made to fail at its n-th operation. Writes are not sent to the disk: these
  * tests end no machine, only processes, and would take minutes.
  */
-final class FailingOps implements FileOps {
+public final class FailingOps implements FileOps {
   /** How it fails. */
-  enum Way {
+  public enum Way {
     /** The process ends there: a write is left half done, and nothing after it happens. */
     KILL,
     /** One operation fails, the next ones work. */
@@ -23,7 +23,7 @@ final class FailingOps implements FileOps {
   }
 
   /** Stands for the end of the process. */
-  static final class Killed extends RuntimeException {
+  public static final class Killed extends RuntimeException {
     private static final long serialVersionUID = 1L;
   }
 
@@ -32,7 +32,13 @@ final class FailingOps implements FileOps {
   private final int keptBytes;
   private int count;
 
-  FailingOps(Way way, int at) {
+  /**
+   * Fails.
+   *
+   * @param way how
+   * @param at at which operation, from 1
+   */
+  public FailingOps(Way way, int at) {
     this(way, at, -1);
   }
 
@@ -48,7 +54,7 @@ final class FailingOps implements FileOps {
   }
 
   /** Whether the failing operation was reached. */
-  boolean hasFailed() {
+  public boolean hasFailed() {
     return count >= at;
   }
 

@@ -1,4 +1,4 @@
-package dev.towerscribe.cli;
+package dev.towerscribe.store;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -19,23 +19,29 @@ import java.util.function.Function;
  * The directory a pack goes to. Files of an earlier pack, named in its list, are replaced or
  * removed as one; a file that no pack made is never touched, and bars a new file of its name.
  */
-final class PackDirectory {
+public final class PackDirectory {
   /** The report for people; the only file of a job that stopped. */
-  static final String REPORT = "report.txt";
+  public static final String REPORT = "report.txt";
 
   /** By this first line a report is known as ours, with or without a list beside it. */
-  static final String REPORT_HEAD = "Towerscribe report";
+  public static final String REPORT_HEAD = "Towerscribe report";
 
   private final FileOps ops;
   private final Path directory;
 
-  PackDirectory(FileOps ops, Path directory) {
+  /**
+   * A directory, which need not be there yet.
+   *
+   * @param ops how files are read and written
+   * @param directory its place
+   */
+  public PackDirectory(FileOps ops, Path directory) {
     this.ops = ops;
     this.directory = directory;
   }
 
   private interface Work {
-    void in(DirectoryUpdate update) throws IOException, Refusal;
+    void in(DirectoryUpdate update) throws IOException;
   }
 
   /**
@@ -44,11 +50,11 @@ final class PackDirectory {
    * @param packMark its code
    * @param files every file but the report and the list
    * @param report the report's bytes
-   * @throws IOException if something could not be written; the directory is as it was
-   * @throws Refusal if another run is at work there
+   * @throws IOException if another run is at work there or something could not be written; the
+   *     directory is as it was
    */
-  void writePack(String packMark, SortedMap<String, byte[]> files, byte[] report)
-      throws IOException, Refusal {
+  public void writePack(String packMark, SortedMap<String, byte[]> files, byte[] report)
+      throws IOException {
     SortedMap<String, byte[]> put = new TreeMap<>(files);
     put.put(REPORT, report);
     put.put(PackList.NAME, PackList.text(packMark, files));
@@ -67,11 +73,10 @@ final class PackDirectory {
    *
    * @param packMark the job's code
    * @param files every file but the list
-   * @throws IOException if something could not be written; the directory is as it was
-   * @throws Refusal if another run is at work there
+   * @throws IOException if another run is at work there or something could not be written; the
+   *     directory is as it was
    */
-  void writeAlignment(String packMark, SortedMap<String, byte[]> files)
-      throws IOException, Refusal {
+  public void writeAlignment(String packMark, SortedMap<String, byte[]> files) throws IOException {
     writeBeside(PackList.ALIGNMENT, packMark, files);
   }
 
@@ -80,11 +85,10 @@ final class PackDirectory {
    *
    * @param packMark the job's code
    * @param files every file but the list
-   * @throws IOException if something could not be written; the directory is as it was
-   * @throws Refusal if another run is at work there
+   * @throws IOException if another run is at work there or something could not be written; the
+   *     directory is as it was
    */
-  void writePlacement(String packMark, SortedMap<String, byte[]> files)
-      throws IOException, Refusal {
+  public void writePlacement(String packMark, SortedMap<String, byte[]> files) throws IOException {
     writeBeside(PackList.PLACEMENT, packMark, files);
   }
 
@@ -93,15 +97,15 @@ final class PackDirectory {
    *
    * @param packMark the job's code
    * @param files every file but the list
-   * @throws IOException if something could not be written; the directory is as it was
-   * @throws Refusal if another run is at work there
+   * @throws IOException if another run is at work there or something could not be written; the
+   *     directory is as it was
    */
-  void writeDrawings(String packMark, SortedMap<String, byte[]> files) throws IOException, Refusal {
+  public void writeDrawings(String packMark, SortedMap<String, byte[]> files) throws IOException {
     writeBeside(PackList.DRAWINGS, packMark, files);
   }
 
   private void writeBeside(String list, String packMark, SortedMap<String, byte[]> files)
-      throws IOException, Refusal {
+      throws IOException {
     SortedMap<String, byte[]> put = new TreeMap<>(files);
     put.put(list, PackList.text(packMark, files));
     inside(
@@ -119,11 +123,10 @@ final class PackDirectory {
    *
    * @param report makes the report, given the code of the older pack if there is one
    * @return the older pack's code
-   * @throws IOException if it could not be written
-   * @throws Refusal if another run is at work there
+   * @throws IOException if another run is at work there or it could not be written
    */
-  Optional<String> writeReportOnly(Function<Optional<String>, byte[]> report)
-      throws IOException, Refusal {
+  public Optional<String> writeReportOnly(Function<Optional<String>, byte[]> report)
+      throws IOException {
     List<Optional<String>> found = new ArrayList<>();
     inside(
         update -> {
@@ -138,7 +141,7 @@ final class PackDirectory {
   }
 
   /** Makes the directory if need be, locks it, finishes what a killed run left, then works. */
-  private void inside(Work work) throws IOException, Refusal {
+  private void inside(Work work) throws IOException {
     List<Path> made = makeDirectories();
     boolean done = false;
     try {
@@ -146,8 +149,8 @@ final class PackDirectory {
           DirectoryLock.tryAcquire(directory)
               .orElseThrow(
                   () ->
-                      new Refusal(
-                          Exit.FILES,
+                      new Refused(
+                          Refused.Why.BUSY,
                           directory + ": another run is writing there; wait for it to end"));
       try (lock) {
         DirectoryUpdate update = new DirectoryUpdate(ops, directory);
@@ -230,7 +233,8 @@ final class PackDirectory {
       throw new FileSystemException(
           path.toString(),
           null,
-          "was not made by an earlier pack and is left alone; move it, or choose another directory");
+          "was not made by an earlier pack and is left alone; move it, or choose another"
+              + " directory");
     }
   }
 
