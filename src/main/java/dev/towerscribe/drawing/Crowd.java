@@ -2,10 +2,10 @@ package dev.towerscribe.drawing;
 
 import dev.towerscribe.drawing.Sketch.Role;
 import dev.towerscribe.drawing.Sketch.Stroke;
-import dev.towerscribe.geometry.Arc;
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.Edge;
+import dev.towerscribe.geometry.Edge.Arc;
 import dev.towerscribe.geometry.Vec2;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;

@@ -1,6 +1,6 @@
 package dev.towerscribe.drawing;
 
-import dev.towerscribe.geometry.Arc;
+import dev.towerscribe.geometry.Edge.Arc;
 import dev.towerscribe.geometry.Vec2;
 import java.util.List;
 import java.util.Optional;

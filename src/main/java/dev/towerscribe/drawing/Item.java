@@ -1,6 +1,7 @@
 package dev.towerscribe.drawing;
 
 import dev.towerscribe.geometry.Contour;
+import dev.towerscribe.geometry.Edge.Arc;
 import dev.towerscribe.geometry.Region;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.quantity.Angle;
@@ -100,7 +101,7 @@ public sealed interface Item {
    * @param arc the arc, y up
    * @param pen its line
    */
-  record ArcLine(Layer layer, dev.towerscribe.geometry.Arc arc, Pen pen) implements Item {
+  record ArcLine(Layer layer, Arc arc, Pen pen) implements Item {
     @Override
     public void accept(Visitor visitor) {
       visitor.arc(this);

@@ -2,7 +2,7 @@ package dev.towerscribe.drawing;
 
 import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.Edge;
-import dev.towerscribe.geometry.Segment;
+import dev.towerscribe.geometry.Edge.Segment;
 import dev.towerscribe.geometry.Vec2;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,5 +1,7 @@
 package dev.towerscribe.geometry;
 
+import dev.towerscribe.geometry.Edge.Arc;
+import dev.towerscribe.geometry.Edge.Segment;
 import dev.towerscribe.quantity.Tolerances;
 import java.util.ArrayList;
 import java.util.Arrays;

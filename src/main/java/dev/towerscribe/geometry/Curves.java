@@ -1,5 +1,8 @@
 package dev.towerscribe.geometry;
 
+import dev.towerscribe.geometry.Edge.Arc;
+import dev.towerscribe.geometry.Edge.Segment;
+
 /** Small questions about single edges that the boundary operations share. */
 final class Curves {
   private Curves() {}

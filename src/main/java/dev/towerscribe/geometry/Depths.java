@@ -1,5 +1,7 @@
 package dev.towerscribe.geometry;
 
+import dev.towerscribe.geometry.Edge.Arc;
+
 /**
  * The signed depth of points in one region, for callers that ask for millions of them: the figures
  * of {@link Region#depth} to rounding, from plain arrays and without making an object per question.

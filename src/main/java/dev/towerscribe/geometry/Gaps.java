@@ -1,5 +1,6 @@
 package dev.towerscribe.geometry;
 
+import dev.towerscribe.geometry.Edge.Arc;
 import dev.towerscribe.quantity.Tolerances;
 import java.util.List;
 import java.util.NoSuchElementException;

@@ -1,5 +1,6 @@
 package dev.towerscribe.geometry;
 
+import dev.towerscribe.geometry.Edge.Segment;
 import dev.towerscribe.quantity.Numbers;
 import dev.towerscribe.quantity.Tolerances;
 import java.util.Comparator;

@@ -1,7 +1,7 @@
 package dev.towerscribe.job;
 
-import dev.towerscribe.geometry.Arc;
 import dev.towerscribe.geometry.Contour;
+import dev.towerscribe.geometry.Edge.Arc;
 import dev.towerscribe.geometry.Region;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Bracket;

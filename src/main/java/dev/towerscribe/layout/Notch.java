@@ -1,7 +1,7 @@
 package dev.towerscribe.layout;
 
+import dev.towerscribe.geometry.Edge.Segment;
 import dev.towerscribe.geometry.Region;
-import dev.towerscribe.geometry.Segment;
 import dev.towerscribe.model.Bracket;
 import java.util.List;
 import java.util.Optional;

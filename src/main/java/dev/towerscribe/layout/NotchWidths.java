@@ -1,10 +1,10 @@
 package dev.towerscribe.layout;
 
-import dev.towerscribe.geometry.Arc;
 import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.Edge;
+import dev.towerscribe.geometry.Edge.Arc;
+import dev.towerscribe.geometry.Edge.Segment;
 import dev.towerscribe.geometry.Region;
-import dev.towerscribe.geometry.Segment;
 import dev.towerscribe.geometry.Vec2;
 import java.util.List;
 import java.util.Optional;

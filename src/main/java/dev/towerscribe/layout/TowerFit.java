@@ -1,10 +1,10 @@
 package dev.towerscribe.layout;
 
-import dev.towerscribe.geometry.Arc;
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.Depths;
 import dev.towerscribe.geometry.Edge;
+import dev.towerscribe.geometry.Edge.Arc;
 import dev.towerscribe.geometry.Region;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Bolt;

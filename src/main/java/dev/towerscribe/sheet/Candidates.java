@@ -4,7 +4,7 @@ import dev.towerscribe.drawing.TurnedBox;
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.Edge;
-import dev.towerscribe.geometry.Segment;
+import dev.towerscribe.geometry.Edge.Segment;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.sheet.LabelPlacer.Candidate;

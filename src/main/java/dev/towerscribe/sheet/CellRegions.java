@@ -1,8 +1,8 @@
 package dev.towerscribe.sheet;
 
 import dev.towerscribe.geometry.Contour;
+import dev.towerscribe.geometry.Edge.Segment;
 import dev.towerscribe.geometry.Region;
-import dev.towerscribe.geometry.Segment;
 import dev.towerscribe.geometry.Vec2;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -6,7 +6,7 @@ import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.Layer;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.geometry.Box;
-import dev.towerscribe.geometry.Segment;
+import dev.towerscribe.geometry.Edge.Segment;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.quantity.Angle;
 import java.util.ArrayList;

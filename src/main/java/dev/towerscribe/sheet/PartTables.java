@@ -1,9 +1,9 @@
 package dev.towerscribe.sheet;
 
 import dev.towerscribe.drawing.Align;
-import dev.towerscribe.geometry.Arc;
 import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.Edge;
+import dev.towerscribe.geometry.Edge.Arc;
 import dev.towerscribe.geometry.Recess;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.part.Feature;
@@ -235,8 +235,8 @@ final class PartTables {
   private static String frameWords(Part part) {
     return switch (part.kind()) {
       case PLATE ->
-          "X = 0, Y = 0: the plate's centre. X runs along the slot, the way the bearing moves as the"
-              + " setting grows. Seen from above.";
+          "X = 0, Y = 0: the plate's centre. X runs along the slot, the way the bearing moves as"
+              + " the setting grows. Seen from above.";
       case SLIDER -> "X = 0, Y = 0: the bearing's centre. X runs along the plate's slot.";
       case JIG ->
           "X = 0, Y = 0: the original strut-shaft centre. Y is forward. Seen from above, as the jig"

@@ -1,10 +1,10 @@
 package dev.towerscribe.sheet;
 
 import dev.towerscribe.drawing.DimensionRequest;
-import dev.towerscribe.geometry.Arc;
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.Edge;
+import dev.towerscribe.geometry.Edge.Arc;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.part.Feature;
 import dev.towerscribe.part.Part;

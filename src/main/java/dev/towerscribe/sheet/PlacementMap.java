@@ -7,9 +7,9 @@ import dev.towerscribe.drawing.Layer;
 import dev.towerscribe.drawing.Page;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.geometry.Box;
+import dev.towerscribe.geometry.Edge.Segment;
 import dev.towerscribe.geometry.Hatch;
 import dev.towerscribe.geometry.Region;
-import dev.towerscribe.geometry.Segment;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Mount;
 import dev.towerscribe.model.Print;
@@ -85,8 +85,9 @@ public final class PlacementMap {
             + (info.units() == LengthUnit.MM ? "millimetres" : "inches")
             + "; metal in "
             + info.units().symbol()
-            + "2. Bump steer: peak change of toe from full droop to full bump. Edges: what is left at the tightest bolt. The figures are of the job"
-            + " as measured: lay it out with check before any metal is marked.",
+            + "2. Bump steer: peak change of toe from full droop to full bump. Edges: what is left"
+            + " at the tightest bolt. The figures are of the job as measured: lay it out with check"
+            + " before any metal is marked.",
         Type.SMALL);
     return page.pages("placement-map", "Placement map", "map-", true);
   }

@@ -1,8 +1,8 @@
 package dev.towerscribe.sheet;
 
 import dev.towerscribe.drawing.Proof;
-import dev.towerscribe.geometry.Arc;
 import dev.towerscribe.geometry.Box;
+import dev.towerscribe.geometry.Edge.Arc;
 import dev.towerscribe.geometry.Region;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.layout.PlacedHole;

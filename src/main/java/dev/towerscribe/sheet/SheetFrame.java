@@ -1,11 +1,11 @@
 package dev.towerscribe.sheet;
 
-import dev.towerscribe.geometry.Arc;
 import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.Edge;
+import dev.towerscribe.geometry.Edge.Arc;
+import dev.towerscribe.geometry.Edge.Segment;
 import dev.towerscribe.geometry.Frame2;
 import dev.towerscribe.geometry.Region;
-import dev.towerscribe.geometry.Segment;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Crown;
 import dev.towerscribe.model.Face;

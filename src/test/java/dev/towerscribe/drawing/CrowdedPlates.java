@@ -1,9 +1,9 @@
 package dev.towerscribe.drawing;
 
-import dev.towerscribe.geometry.Arc;
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.Edge;
+import dev.towerscribe.geometry.Edge.Arc;
 import dev.towerscribe.geometry.Frame2;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.quantity.Numbers;

@@ -101,7 +101,7 @@ class DimensionPicturesTest {
             new DimensionRequest.Diameter(
                 big, 20, Optional.of(new Vec2(1, -1)), List.of("\u230040.00", "[\u23001.575]")),
             new DimensionRequest.Radius(
-                new dev.towerscribe.geometry.Arc(big, 20, 1, 1), List.of("R20")));
+                new dev.towerscribe.geometry.Edge.Arc(big, 20, 1, 1), List.of("R20")));
     return new CrowdedPlates.Plate(CrowdedPlates.AREA, List.of(outline), drawn, requests);
   }
 }

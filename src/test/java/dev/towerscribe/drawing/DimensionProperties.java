@@ -3,10 +3,10 @@ package dev.towerscribe.drawing;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.towerscribe.drawing.CrowdedPlates.Plate;
-import dev.towerscribe.geometry.Arc;
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.Edge;
+import dev.towerscribe.geometry.Edge.Arc;
 import dev.towerscribe.geometry.Vec2;
 import java.util.ArrayList;
 import java.util.List;

@@ -3,6 +3,8 @@ package dev.towerscribe.geometry;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.towerscribe.geometry.Edge.Arc;
+import dev.towerscribe.geometry.Edge.Segment;
 import dev.towerscribe.quantity.Tolerances;
 import java.util.ArrayList;
 import java.util.List;

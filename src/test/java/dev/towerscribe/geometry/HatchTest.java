@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.towerscribe.geometry.Edge.Segment;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.Tolerances;
 import java.util.List;

@@ -3,6 +3,7 @@ package dev.towerscribe.geometry;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.towerscribe.geometry.Edge.Arc;
 import dev.towerscribe.quantity.Tolerances;
 import java.util.List;
 import net.jqwik.api.ForAll;

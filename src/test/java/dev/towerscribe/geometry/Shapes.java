@@ -1,5 +1,6 @@
 package dev.towerscribe.geometry;
 
+import dev.towerscribe.geometry.Edge.Arc;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;

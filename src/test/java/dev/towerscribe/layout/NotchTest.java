@@ -8,7 +8,7 @@ import dev.towerscribe.finding.Finding;
 import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.finding.Severity;
 import dev.towerscribe.geometry.Contour;
-import dev.towerscribe.geometry.Segment;
+import dev.towerscribe.geometry.Edge.Segment;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Bracket;
 import dev.towerscribe.model.Mount;

@@ -2,10 +2,10 @@ package dev.towerscribe.model;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dev.towerscribe.geometry.Arc;
 import dev.towerscribe.geometry.Contour;
+import dev.towerscribe.geometry.Edge.Arc;
+import dev.towerscribe.geometry.Edge.Segment;
 import dev.towerscribe.geometry.Recess;
-import dev.towerscribe.geometry.Segment;
 import dev.towerscribe.geometry.Vec2;
 import java.lang.reflect.RecordComponent;
 import java.util.List;

@@ -3,8 +3,8 @@ package dev.towerscribe.sheet;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import dev.towerscribe.geometry.Arc;
 import dev.towerscribe.geometry.Contour;
+import dev.towerscribe.geometry.Edge.Arc;
 import dev.towerscribe.geometry.Region;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Crown;

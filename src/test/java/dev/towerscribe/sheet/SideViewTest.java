@@ -168,11 +168,12 @@ class SideViewTest {
   void aCornerOfAnArcShowsToo() {
     // A disc of 50 cut off at y = -30: its corners are at x = -40 and 40, in full view.
     double start = Math.atan2(-30, 40);
-    var arc = new dev.towerscribe.geometry.Arc(Vec2.ZERO, 50, start, Math.PI - 2 * start);
+    var arc = new dev.towerscribe.geometry.Edge.Arc(Vec2.ZERO, 50, start, Math.PI - 2 * start);
     Contour cut =
         Contour.of(
             List.of(
-                arc, new dev.towerscribe.geometry.Segment(new Vec2(-40, -30), new Vec2(40, -30))));
+                arc,
+                new dev.towerscribe.geometry.Edge.Segment(new Vec2(-40, -30), new Vec2(40, -30))));
     FlatSolid solid = new FlatSolid(cut, 8, List.of(), List.of());
     assertLines(lines(solid, Layer.OTHER_VIEWS), line(-40, 0, -40, 8), line(40, 0, 40, 8));
   }

@@ -4,10 +4,10 @@ import static dev.towerscribe.writer.step.StepEntities.list;
 import static dev.towerscribe.writer.step.StepEntities.logical;
 import static dev.towerscribe.writer.step.StepEntities.real;
 
-import dev.towerscribe.geometry.Arc;
 import dev.towerscribe.geometry.Bore;
 import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.Edge;
+import dev.towerscribe.geometry.Edge.Arc;
 import dev.towerscribe.geometry.FlatSolid;
 import dev.towerscribe.geometry.Recess;
 import dev.towerscribe.geometry.Vec2;

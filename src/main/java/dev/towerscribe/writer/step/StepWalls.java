@@ -1,12 +1,12 @@
 package dev.towerscribe.writer.step;
 
-import dev.towerscribe.geometry.Arc;
 import dev.towerscribe.geometry.Bore;
 import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.Edge;
+import dev.towerscribe.geometry.Edge.Arc;
+import dev.towerscribe.geometry.Edge.Segment;
 import dev.towerscribe.geometry.FlatSolid;
 import dev.towerscribe.geometry.Recess;
-import dev.towerscribe.geometry.Segment;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.quantity.Numbers;

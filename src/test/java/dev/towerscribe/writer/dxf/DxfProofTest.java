@@ -9,7 +9,7 @@ import dev.towerscribe.drawing.Layer;
 import dev.towerscribe.drawing.Page;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.drawing.Proof;
-import dev.towerscribe.geometry.Arc;
+import dev.towerscribe.geometry.Edge.Arc;
 import dev.towerscribe.geometry.Vec2;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;

@@ -6,10 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.towerscribe.geometry.Bore;
 import dev.towerscribe.geometry.Contour;
+import dev.towerscribe.geometry.Edge.Segment;
 import dev.towerscribe.geometry.FlatSolid;
 import dev.towerscribe.geometry.Frame2;
 import dev.towerscribe.geometry.Recess;
-import dev.towerscribe.geometry.Segment;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.Tolerances;
