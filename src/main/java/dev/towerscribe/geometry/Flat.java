@@ -24,29 +24,29 @@ final class Flat {
 
   private Flat() {}
 
-  static Region moved(Region region, double leftMm) {
+  static List<Contour> moved(Boundaries region, double leftMm) {
     double step = 4 * Math.asin(Math.sqrt(Math.min(1.0, SAG_MM / (2 * Math.abs(leftMm)))));
     int perQuarter = Math.max(1, (int) Math.ceil(Math.PI / 2 / step));
     BufferParameters parameters = new BufferParameters(perQuarter);
     parameters.setSimplifyFactor(1e-6);
-    return region(BufferOp.bufferOp(geometry(region, SAG_MM), -leftMm, parameters));
+    return contours(BufferOp.bufferOp(geometry(region, SAG_MM), -leftMm, parameters));
   }
 
-  static Region overlay(Region a, Region b, Overlay.Kind kind) {
+  static List<Contour> overlay(Boundaries a, Boundaries b, OverlayKind kind) {
     int operation =
         switch (kind) {
           case INTERSECTION -> OverlayNG.INTERSECTION;
           case UNION -> OverlayNG.UNION;
           case MINUS -> OverlayNG.DIFFERENCE;
         };
-    return region(OverlayNGRobust.overlay(geometry(a, SAG_MM), geometry(b, SAG_MM), operation));
+    return contours(OverlayNGRobust.overlay(geometry(a, SAG_MM), geometry(b, SAG_MM), operation));
   }
 
   /** A region as polygons whose corners lie on its boundary. */
-  static Geometry geometry(Region region, double sagMm) {
+  static Geometry geometry(Boundaries region, double sagMm) {
     List<Polygon> polygons = new ArrayList<>();
-    for (Region part : region.parts()) {
-      List<LinearRing> rings = part.contours().stream().map(c -> ring(c.flattened(sagMm))).toList();
+    for (List<Contour> part : Parts.of(region)) {
+      List<LinearRing> rings = part.stream().map(c -> ring(c.flattened(sagMm))).toList();
       LinearRing[] holes = rings.subList(1, rings.size()).toArray(LinearRing[]::new);
       polygons.add(FACTORY.createPolygon(rings.get(0), holes));
     }
@@ -63,8 +63,8 @@ final class Flat {
     return FACTORY.createLinearRing(closed);
   }
 
-  /** Polygons as a region of straight edges; whatever has no area is left out. */
-  private static Region region(Geometry geometry) {
+  /** Polygons as boundaries of straight edges; whatever has no area is left out. */
+  private static List<Contour> contours(Geometry geometry) {
     List<Contour> contours = new ArrayList<>();
     for (int i = 0; i < geometry.getNumGeometries(); i++) {
       if (geometry.getGeometryN(i) instanceof Polygon polygon && !polygon.isEmpty()) {
@@ -74,7 +74,7 @@ final class Flat {
         }
       }
     }
-    return new Region(contours);
+    return contours;
   }
 
   private static Contour contour(LinearRing ring) {

@@ -96,13 +96,13 @@ final class Gaps {
   }
 
   /** See {@link Region#marginAround}. */
-  static double marginAround(Region outer, Region inner) {
+  static double marginAround(Boundaries outer, Boundaries inner) {
     Gap gap = between(inner.contours(), outer.contours());
     boolean crosses = gap.mm() == 0.0;
     boolean leaves =
         inner.contours().stream().anyMatch(c -> !outer.contains(c.edges().get(0).at(0.5)));
     boolean covers =
         outer.contours().stream().anyMatch(c -> inner.contains(c.edges().get(0).at(0.5)));
-    return crosses || leaves || covers ? -StickingOut.mm(outer, inner, covers) : gap.mm();
+    return crosses || leaves || covers ? -Overhang.mm(outer, inner, covers) : gap.mm();
   }
 }

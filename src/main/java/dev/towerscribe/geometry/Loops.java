@@ -40,13 +40,13 @@ final class Loops {
    * @param pieces pieces without doubles
    * @param vertexCount how many vertices there are
    * @param room closeness
-   * @return the region, or empty when the pieces do not close
+   * @return the boundaries, or empty when the pieces do not close
    */
-  static Optional<Region> region(List<Piece> pieces, int vertexCount, Room room) {
+  static Optional<List<Contour>> close(List<Piece> pieces, int vertexCount, Room room) {
     return new Loops(pieces, vertexCount, room).chain(vertexCount);
   }
 
-  private Optional<Region> chain(int vertexCount) {
+  private Optional<List<Contour>> chain(int vertexCount) {
     List<Contour> contours = new ArrayList<>();
     dropDeadEnds(vertexCount);
     List<Integer> order =
@@ -66,9 +66,7 @@ final class Loops {
         add(trace(i), contours);
       }
     }
-    return strayMm <= STRAY_MM && nested(contours)
-        ? Optional.of(new Region(contours))
-        : Optional.empty();
+    return strayMm <= STRAY_MM && nested(contours) ? Optional.of(contours) : Optional.empty();
   }
 
   /** A piece that nothing leads to or from cannot be part of a boundary. */

@@ -17,9 +17,9 @@ final class Offsets {
    *
    * @throws IllegalArgumentException for a negative or endless distance
    */
-  static Region inset(Region region, double mm) {
+  static List<Contour> inset(Boundaries region, double mm) {
     check(mm);
-    return mm == 0.0 || region.isEmpty() ? region : moved(region, mm);
+    return mm == 0.0 || region.isEmpty() ? region.contours() : moved(region, mm);
   }
 
   /**
@@ -27,9 +27,9 @@ final class Offsets {
    *
    * @throws IllegalArgumentException for a negative or endless distance
    */
-  static Region grown(Region region, double mm) {
+  static List<Contour> grown(Boundaries region, double mm) {
     check(mm);
-    return mm == 0.0 || region.isEmpty() ? region : moved(region, -mm);
+    return mm == 0.0 || region.isEmpty() ? region.contours() : moved(region, -mm);
   }
 
   private static void check(double mm) {
@@ -38,9 +38,9 @@ final class Offsets {
     }
   }
 
-  private static Region moved(Region region, double leftMm) {
+  private static List<Contour> moved(Boundaries region, double leftMm) {
     for (Room room : Room.TRIES) {
-      Optional<Region> result = exact(region, leftMm, room);
+      Optional<List<Contour>> result = exact(region, leftMm, room);
       if (result.isPresent()) {
         return result.get();
       }
@@ -49,7 +49,7 @@ final class Offsets {
   }
 
   /** One try; empty when the pieces do not close or the result cannot be true. */
-  static Optional<Region> exact(Region region, double leftMm, Room room) {
+  static Optional<List<Contour>> exact(Boundaries region, double leftMm, Room room) {
     double least = Math.abs(leftMm) - room.shortMm();
     Clearance old = new Clearance(region);
     List<Edge> raw = new ArrayList<>();
@@ -70,8 +70,12 @@ final class Offsets {
       }
     }
     List<Piece> single = Arrangement.withoutDoubles(kept, room);
-    return Loops.region(single, cut.vertexCount(), room)
-        .filter(r -> leftMm > 0 ? r.area() <= region.area() : r.area() >= region.area());
+    return Loops.close(single, cut.vertexCount(), room)
+        .filter(
+            r ->
+                leftMm > 0
+                    ? Boundaries.area(r) <= region.area()
+                    : Boundaries.area(r) >= region.area());
   }
 
   /** Asks many points for their distance from one boundary. */
@@ -80,7 +84,7 @@ final class Offsets {
     private final Box[] boxes;
     private int last;
 
-    Clearance(Region region) {
+    Clearance(Boundaries region) {
       edges = region.contours().stream().flatMap(c -> c.edges().stream()).toArray(Edge[]::new);
       boxes = new Box[edges.length];
       for (int i = 0; i < edges.length; i++) {

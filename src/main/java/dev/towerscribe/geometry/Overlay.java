@@ -1,45 +1,37 @@
 package dev.towerscribe.geometry;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
 /** Intersection, union and difference: both boundaries cut at each other, the right pieces kept. */
 final class Overlay {
-  /** Which operation; what is kept of each boundary follows from it. */
-  enum Kind {
-    INTERSECTION,
-    UNION,
-    MINUS
-  }
-
   private Overlay() {}
 
-  static Region intersection(Region a, Region b) {
+  static List<Contour> intersection(Boundaries a, Boundaries b) {
     if (a.isEmpty() || b.isEmpty() || !a.bounds().meets(b.bounds())) {
-      return Region.EMPTY;
+      return List.of();
     }
-    return of(a, b, Kind.INTERSECTION);
+    return of(a, b, OverlayKind.INTERSECTION);
   }
 
-  static Region union(Region a, Region b) {
+  static List<Contour> union(Boundaries a, Boundaries b) {
     if (a.isEmpty() || b.isEmpty()) {
-      return a.isEmpty() ? b : a;
+      return (a.isEmpty() ? b : a).contours();
     }
-    return of(a, b, Kind.UNION);
+    return of(a, b, OverlayKind.UNION);
   }
 
-  static Region minus(Region a, Region b) {
+  static List<Contour> minus(Boundaries a, Boundaries b) {
     if (a.isEmpty() || b.isEmpty() || !a.bounds().meets(b.bounds())) {
-      return a;
+      return a.contours();
     }
-    return of(a, b, Kind.MINUS);
+    return of(a, b, OverlayKind.MINUS);
   }
 
-  private static Region of(Region a, Region b, Kind kind) {
+  private static List<Contour> of(Boundaries a, Boundaries b, OverlayKind kind) {
     for (Room room : Room.TRIES) {
-      Optional<Region> result = exact(a, b, kind, room);
+      Optional<List<Contour>> result = exact(a, b, kind, room);
       if (result.isPresent()) {
         return result.get();
       }
@@ -48,7 +40,7 @@ final class Overlay {
   }
 
   /** One try; empty when the pieces do not close or the result cannot be true. */
-  static Optional<Region> exact(Region a, Region b, Kind kind, Room room) {
+  static Optional<List<Contour>> exact(Boundaries a, Boundaries b, OverlayKind kind, Room room) {
     List<Edge> raw = new ArrayList<>();
     a.contours().forEach(c -> raw.addAll(c.edges()));
     int firstOfB = raw.size();
@@ -64,87 +56,35 @@ final class Overlay {
       if (twin >= 0) {
         onA[twin] = true;
         // One line bounds both: from the same side, or from both sides of it.
-        if (Arrangement.sameWay(piece, ofB.get(twin)) == (kind != Kind.MINUS)) {
+        if (Arrangement.sameWay(piece, ofB.get(twin)) == (kind != OverlayKind.MINUS)) {
           kept.add(piece);
         }
-      } else if (b.contains(piece.middle()) == (kind == Kind.INTERSECTION)) {
+      } else if (b.contains(piece.middle()) == (kind == OverlayKind.INTERSECTION)) {
         kept.add(piece);
       }
     }
     for (int i = 0; i < ofB.size(); i++) {
       Piece piece = ofB.get(i);
-      if (!onA[i] && a.contains(piece.middle()) == (kind != Kind.UNION)) {
-        kept.add(kind == Kind.MINUS ? piece.reversed() : piece);
+      if (!onA[i] && a.contains(piece.middle()) == (kind != OverlayKind.UNION)) {
+        kept.add(kind == OverlayKind.MINUS ? piece.reversed() : piece);
       }
     }
     List<Piece> single = Arrangement.withoutDoubles(kept, room);
-    return Loops.region(single, cut.vertexCount(), room).filter(r -> possible(r, a, b, kind));
+    return Loops.close(single, cut.vertexCount(), room).filter(r -> possible(r, a, b, kind));
   }
 
   /** Bounds that any true result keeps, with room for rounding along the boundaries. */
-  private static boolean possible(Region result, Region a, Region b, Kind kind) {
+  private static boolean possible(
+      List<Contour> result, Boundaries a, Boundaries b, OverlayKind kind) {
     double inA = a.area();
     double inB = b.area();
     double room = 1e-6 * (a.length() + b.length());
-    double area = result.area();
-    double least;
-    double most;
-    switch (kind) {
-      case INTERSECTION -> {
-        least = 0;
-        most = Math.min(inA, inB);
-      }
-      case UNION -> {
-        least = Math.max(inA, inB);
-        most = inA + inB;
-      }
-      default -> {
-        least = inA - inB;
-        most = inA;
-      }
-    }
-    return area >= least - room && area <= most + room;
-  }
-
-  static List<Region> parts(Region region) {
-    List<Contour> outers = region.contours().stream().filter(c -> c.signedArea() > 0).toList();
-    List<List<Contour>> groups = new ArrayList<>();
-    for (Contour outer : outers) {
-      groups.add(new ArrayList<>(List.of(outer)));
-    }
-    for (Contour hole : region.contours()) {
-      if (hole.signedArea() > 0) {
-        continue;
-      }
-      int around = -1;
-      for (int i = 0; i < outers.size(); i++) {
-        boolean smaller =
-            around < 0 || outers.get(i).signedArea() < outers.get(around).signedArea();
-        boolean larger = outers.get(i).signedArea() > -hole.signedArea();
-        if (smaller && larger && holds(outers.get(i), hole)) {
-          around = i;
-        }
-      }
-      if (around >= 0) {
-        groups.get(around).add(hole);
-      }
-    }
-    return groups.stream()
-        .map(Region::new)
-        .sorted(Comparator.comparingDouble(Region::area).reversed())
-        .toList();
-  }
-
-  /** Boundaries may touch, so the point of the hole furthest from the outer boundary decides. */
-  private static boolean holds(Contour outer, Contour hole) {
-    Vec2 best = hole.edges().get(0).at(0.5);
-    for (Edge edge : hole.edges()) {
-      Vec2 p = edge.at(0.5);
-      if (outer.distanceTo(p) > outer.distanceTo(best)) {
-        best = p;
-      }
-    }
-    return outer.encloses(best);
+    double area = Boundaries.area(result);
+    return switch (kind) {
+      case INTERSECTION -> area >= -room && area <= Math.min(inA, inB) + room;
+      case UNION -> area >= Math.max(inA, inB) - room && area <= inA + inB + room;
+      case MINUS -> area >= inA - inB - room && area <= inA + room;
+    };
   }
 
   /** Finds, among the pieces of one boundary, the one that a piece of the other lies on. */

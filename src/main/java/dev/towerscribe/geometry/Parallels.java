@@ -27,7 +27,7 @@ final class Parallels {
    * @param room closeness
    * @return raw curves; stretches of them may be too near to other edges
    */
-  static List<Edge> of(Region region, double leftMm, Room room) {
+  static List<Edge> of(Boundaries region, double leftMm, Room room) {
     List<Edge> all = new ArrayList<>();
     for (Contour contour : region.contours()) {
       Parallels parallels = new Parallels(leftMm, room);

@@ -10,7 +10,7 @@ import java.util.List;
  *
  * @param contours the boundaries; none for the empty region
  */
-public record Region(List<Contour> contours) {
+public record Region(List<Contour> contours) implements Boundaries {
   /** Nothing. */
   public static final Region EMPTY = new Region(List.of());
 
@@ -27,71 +27,6 @@ public record Region(List<Contour> contours) {
    */
   public static Region inside(Contour boundary) {
     return new Region(List.of(boundary.signedArea() < 0 ? boundary.reversed() : boundary));
-  }
-
-  /**
-   * Whether there is nothing in it.
-   *
-   * @return true if empty
-   */
-  public boolean isEmpty() {
-    return contours.isEmpty();
-  }
-
-  /**
-   * Area.
-   *
-   * @return mm2
-   */
-  public double area() {
-    return contours.stream().mapToDouble(Contour::signedArea).sum();
-  }
-
-  /**
-   * Length of all boundaries.
-   *
-   * @return mm
-   */
-  public double length() {
-    return contours.stream().mapToDouble(Contour::length).sum();
-  }
-
-  /**
-   * The smallest upright box around it.
-   *
-   * @return box
-   * @throws java.util.NoSuchElementException if empty
-   */
-  public Box bounds() {
-    return contours.stream().map(Contour::bounds).reduce(Box::union).orElseThrow();
-  }
-
-  /**
-   * Whether a point is inside; on a boundary either answer may come.
-   *
-   * @param p any point
-   * @return true if inside
-   */
-  public boolean contains(Vec2 p) {
-    int around = 0;
-    for (Contour contour : contours) {
-      if (contour.encloses(p)) {
-        around += contour.signedArea() > 0 ? 1 : -1;
-      }
-    }
-    return around > 0;
-  }
-
-  /**
-   * Signed distance of a point to the boundary.
-   *
-   * @param p any point
-   * @return mm, positive inside, negative outside
-   * @throws java.util.NoSuchElementException if empty
-   */
-  public double depth(Vec2 p) {
-    double distance = contours.stream().mapToDouble(c -> c.distanceTo(p)).min().orElseThrow();
-    return contains(p) ? distance : -distance;
   }
 
   /**
@@ -115,7 +50,7 @@ public record Region(List<Contour> contours) {
    * @return the eroded region, perhaps empty or in several parts
    */
   public Region inset(double mm) {
-    return Offsets.inset(this, mm);
+    return new Region(Offsets.inset(this, mm));
   }
 
   /**
@@ -125,7 +60,7 @@ public record Region(List<Contour> contours) {
    * @return the dilated region
    */
   public Region grown(double mm) {
-    return Offsets.grown(this, mm);
+    return new Region(Offsets.grown(this, mm));
   }
 
   /**
@@ -146,7 +81,7 @@ public record Region(List<Contour> contours) {
    * @return points in both
    */
   public Region intersection(Region other) {
-    return Overlay.intersection(this, other);
+    return new Region(Overlay.intersection(this, other));
   }
 
   /**
@@ -156,7 +91,7 @@ public record Region(List<Contour> contours) {
    * @return points in either
    */
   public Region union(Region other) {
-    return Overlay.union(this, other);
+    return new Region(Overlay.union(this, other));
   }
 
   /**
@@ -166,7 +101,7 @@ public record Region(List<Contour> contours) {
    * @return points in this one only
    */
   public Region minus(Region other) {
-    return Overlay.minus(this, other);
+    return new Region(Overlay.minus(this, other));
   }
 
   /**
@@ -196,6 +131,6 @@ public record Region(List<Contour> contours) {
    * @return parts
    */
   public List<Region> parts() {
-    return Overlay.parts(this);
+    return Parts.of(this).stream().map(Region::new).toList();
   }
 }

@@ -41,9 +41,9 @@ class OffsetsTest {
   @Test
   void zeroOffsetIsTheSameRegion() {
     Region square = Shapes.square(10);
-    assertThat(square.inset(0)).isSameAs(square);
-    assertThat(square.grown(0)).isSameAs(square);
-    assertThat(Region.EMPTY.inset(3)).isSameAs(Region.EMPTY);
+    assertThat(square.inset(0)).isEqualTo(square);
+    assertThat(square.grown(0)).isEqualTo(square);
+    assertThat(Region.EMPTY.inset(3)).isEqualTo(Region.EMPTY);
     assertThatThrownBy(() -> square.inset(-1)).isInstanceOf(IllegalArgumentException.class);
     assertThatThrownBy(() -> square.grown(Double.NaN)).isInstanceOf(IllegalArgumentException.class);
   }
@@ -268,7 +268,7 @@ class OffsetsTest {
     }
     Region mark = Region.inside(Shapes.clock(radii));
     Region cut = mark.inset(3);
-    assertThat(Offsets.exact(mark, 3, Room.TRIES.get(0))).contains(cut);
+    assertThat(Offsets.exact(mark, 3, Room.TRIES.get(0))).contains(cut.contours());
     assertThat(Offsets.exact(cut, 8, Room.TRIES.get(0))).isPresent();
     assertThat(cut.opened(8).minus(cut).area()).isCloseTo(0, within(AREA));
   }

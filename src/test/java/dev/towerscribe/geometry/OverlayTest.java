@@ -110,7 +110,7 @@ class OverlayTest {
     Region other = Region.inside(Shapes.rectangle(5, 0, 25, 8));
     // independent: rectangles and a disc that the other shape only touches.
     for (Room room : Room.TRIES) {
-      assertThat(Overlay.exact(touching, other, Overlay.Kind.MINUS, room)).isPresent();
+      assertThat(Overlay.exact(touching, other, OverlayKind.MINUS, room)).isPresent();
     }
     assertThat(touching.minus(other).area()).isCloseTo(25 + 4 * Math.PI, within(AREA));
     assertThat(touching.intersection(other).area()).isCloseTo(75, within(AREA));

@@ -9,7 +9,7 @@ import java.util.List;
  * one, from the other. As a rule it is found on the boundary; where the one covers a hole or a bay
  * of the other it may be found inside, so a found value is proved by growing the other by it.
  */
-final class StickingOut {
+final class Overhang {
   /** Spacing of the first look along the boundary, mm; the peak is then closed in on. */
   private static final double STEP_MM = 0.5;
 
@@ -19,7 +19,7 @@ final class StickingOut {
   /** The proof's room, mm: what the boundary search can miss by at a flat peak. */
   private static final double PROOF_MM = Tolerances.SAME_POINT_MM;
 
-  private StickingOut() {}
+  private Overhang() {}
 
   /**
    * The greatest distance.
@@ -29,7 +29,7 @@ final class StickingOut {
    * @param always whether to prove the value even where nothing on the boundary sticks out
    * @return mm, not negative
    */
-  static double mm(Region outer, Region inner, boolean always) {
+  static double mm(Boundaries outer, Boundaries inner, boolean always) {
     double onBoundary = 0.0;
     for (Contour contour : inner.contours()) {
       for (Edge edge : contour.edges()) {
@@ -59,16 +59,17 @@ final class StickingOut {
     return (low + high) / 2;
   }
 
-  private static boolean heldBy(Region outer, Region inner, double mm) {
-    return inner.minus(outer.grown(mm)).isEmpty();
+  private static boolean heldBy(Boundaries outer, Boundaries inner, double mm) {
+    List<Contour> grown = Offsets.grown(outer, mm);
+    return Overlay.minus(inner, () -> grown).isEmpty();
   }
 
-  private static double out(Vec2 p, Region outer) {
+  private static double out(Vec2 p, Boundaries outer) {
     return Math.max(0.0, -outer.depth(p));
   }
 
   /** The greatest distance along one edge, or less than the best so far if it cannot beat that. */
-  private static double along(Edge edge, Region outer, double best) {
+  private static double along(Edge edge, Boundaries outer, double best) {
     double length = edge.length();
     if (out(edge.at(0.5), outer) + length / 2 <= best) {
       return 0.0;
@@ -98,7 +99,7 @@ final class StickingOut {
     return greatest;
   }
 
-  private static double golden(Edge edge, Region outer, double from, double to) {
+  private static double golden(Edge edge, Boundaries outer, double from, double to) {
     double a = from;
     double b = to;
     double p = b - GOLDEN * (b - a);
