@@ -5,6 +5,7 @@ import dev.towerscribe.drawing.Page;
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.model.Job;
+import dev.towerscribe.report.json.AlignmentJson;
 import dev.towerscribe.sheet.AlignmentPage;
 import dev.towerscribe.sheet.JobInfo;
 import dev.towerscribe.store.PackDirectory;

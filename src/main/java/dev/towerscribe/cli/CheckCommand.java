@@ -1,6 +1,7 @@
 package dev.towerscribe.cli;
 
 import dev.towerscribe.finding.JobRejected;
+import dev.towerscribe.report.json.LayoutJson;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
@@ -31,7 +32,7 @@ final class CheckCommand implements Command {
         .console()
         .print(
             given.hasMatchedOption("--json")
-                ? ResultsJson.of(job.layout())
+                ? LayoutJson.of(job.layout())
                 : TextReport.of(job.layout(), job.accepted(), Optional.empty(), List.of()));
     return job.openStops().isEmpty() ? Exit.DONE : Exit.STOPPED;
   }

@@ -16,6 +16,7 @@ import dev.towerscribe.model.Print;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.placement.Layouts;
 import dev.towerscribe.quantity.Version;
+import dev.towerscribe.report.json.DrilledJson;
 import dev.towerscribe.sheet.DrilledPage;
 import dev.towerscribe.sheet.JobInfo;
 import dev.towerscribe.store.OutputFile;

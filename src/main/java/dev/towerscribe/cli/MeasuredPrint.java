@@ -11,6 +11,8 @@ import dev.towerscribe.model.Print;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Numbers;
+import dev.towerscribe.report.PrintProof;
+import dev.towerscribe.report.json.PrintProofJson;
 import dev.towerscribe.sheet.Ruler;
 import dev.towerscribe.store.OutputFile;
 import java.io.IOException;

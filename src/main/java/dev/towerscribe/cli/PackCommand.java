@@ -5,6 +5,7 @@ import dev.towerscribe.finding.Finding;
 import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.finding.Severity;
 import dev.towerscribe.model.Job;
+import dev.towerscribe.report.json.LayoutJson;
 import dev.towerscribe.sheet.JobInfo;
 import dev.towerscribe.sheet.NoRoomException;
 import dev.towerscribe.sheet.Pack;
@@ -96,7 +97,7 @@ final class PackCommand implements Command {
         }
       }
     }
-    files.put(DATA, utf8(ResultsJson.of(job.layout())));
+    files.put(DATA, utf8(LayoutJson.of(job.layout())));
     String report =
         TextReport.of(job.layout(), job.accepted(), Optional.of(job.packMark()), List.of());
     files.put(PDF, pdf.result().file());

@@ -14,6 +14,7 @@ import dev.towerscribe.placement.Layouts;
 import dev.towerscribe.placement.Offer;
 import dev.towerscribe.placement.Placements;
 import dev.towerscribe.placement.Reach;
+import dev.towerscribe.report.json.PlacementJson;
 import dev.towerscribe.sheet.JobInfo;
 import dev.towerscribe.sheet.PlacementMap;
 import dev.towerscribe.store.OutputFile;
@@ -142,7 +143,7 @@ final class PlaceCommand implements Command {
     lines.add(
         always.isEmpty()
             ? "no placement within 30 mm passes every check. In the way, the last to give way"
-                  + " first:"
+                + " first:"
             : "no placement can put these stop findings right:");
     found.inTheWay().forEach(b -> lines.add(b.words() + ": " + remedy(b)));
     always.forEach(f -> lines.add(f.id() + ": " + f.say()));

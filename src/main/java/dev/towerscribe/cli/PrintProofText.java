@@ -4,6 +4,7 @@ import dev.towerscribe.drawing.PrintReading;
 import dev.towerscribe.job.PrintText;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.Numbers;
+import dev.towerscribe.report.PrintProof;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -35,8 +36,8 @@ final class PrintProofText {
     text.line("");
     text.wrapped(
         "",
-        "Across is the level bar, along the paper's short side; along is the upright bar at the left."
-            + " Nothing can show that the two were given the wrong way round.");
+        "Across is the level bar, along the paper's short side; along is the upright bar at the"
+            + " left. Nothing can show that the two were given the wrong way round.");
     List<List<String>> rows = new ArrayList<>();
     rows.add(List.of("", "should read", "reads", "printed / nominal", "+/-"));
     rows.add(row("across", r.barAcrossMm(), r.acrossMm(), four(r.across()), four(r.acrossDoubt())));
@@ -57,7 +58,8 @@ final class PrintProofText {
         "",
         "+/- is one standard deviation, from "
             + length(r.doubtMm())
-            + " for one reading. Skew is positive where the upright bar leans toward the level one.");
+            + " for one reading. Skew is positive where the upright bar leans toward the level"
+            + " one.");
     if (r.farEndsMm().isEmpty()) {
       text.wrapped(
           "", "Without the reading from cross to cross the bars are taken to be square as drawn.");

@@ -15,6 +15,7 @@ import dev.towerscribe.record.Evaluation;
 import dev.towerscribe.record.RecordText;
 import dev.towerscribe.record.Since;
 import dev.towerscribe.record.Visit;
+import dev.towerscribe.report.json.RecordJson;
 import dev.towerscribe.sheet.JobInfo;
 import dev.towerscribe.sheet.RecordPage;
 import dev.towerscribe.store.OutputFile;

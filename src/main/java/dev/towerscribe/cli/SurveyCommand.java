@@ -5,6 +5,7 @@ import dev.towerscribe.finding.Fault;
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.job.SurveyReader;
+import dev.towerscribe.report.json.SurveyJson;
 import dev.towerscribe.store.OutputFile;
 import dev.towerscribe.survey.JobTables;
 import dev.towerscribe.survey.Survey;

@@ -1,4 +1,4 @@
-package dev.towerscribe.cli;
+package dev.towerscribe.report;
 
 import dev.towerscribe.drawing.PrintReading;
 import dev.towerscribe.drawing.PrintScale;
@@ -17,7 +17,7 @@ import java.util.Optional;
  * @param figures what the next print is to be drawn for
  * @param notes what should be looked at, in sentences
  */
-record PrintProof(
+public record PrintProof(
     PrintReading reading,
     LengthUnit units,
     PrintScale old,
@@ -33,7 +33,8 @@ record PrintProof(
    * @param notes what should be looked at
    * @return the proof
    */
-  static PrintProof of(PrintReading reading, LengthUnit units, PrintScale old, List<String> notes) {
+  public static PrintProof of(
+      PrintReading reading, LengthUnit units, PrintScale old, List<String> notes) {
     PrintScale printer = reading.map().after(old);
     // Where nothing was said of skew before and nothing was read now, nothing is said of it.
     Optional<Angle> skew =
