@@ -61,6 +61,20 @@ class ArchitectureTest {
             "record",
             "strength",
             "drawing"));
+    MAY_IMPORT.put("report", plus(base, "job", "drawing"));
+    MAY_IMPORT.put(
+        "report.json",
+        plus(
+            base,
+            "layout",
+            "alignment",
+            "placement",
+            "survey",
+            "drilled",
+            "record",
+            "drawing",
+            "job",
+            "report"));
     for (String format : Set.of("pdf", "svg", "dxf", "step")) {
       MAY_IMPORT.put("writer." + format, Set.of("drawing", "geometry", "quantity"));
     }
@@ -82,7 +96,8 @@ class ArchitectureTest {
       return "";
     }
     String[] parts = name.substring(ROOT.length() + 1).split("\\.");
-    return parts[0].equals("writer") && parts.length > 1 ? parts[0] + "." + parts[1] : parts[0];
+    String two = parts.length > 1 ? parts[0] + "." + parts[1] : parts[0];
+    return MAY_IMPORT.containsKey(two) ? two : parts[0];
   }
 
   @Test
@@ -146,7 +161,7 @@ class ArchitectureTest {
   @ParameterizedTest
   @CsvSource({
     "geometry, org.locationtech.jts",
-    "job, com.fasterxml.jackson",
+    "job report.json, com.fasterxml.jackson",
     "writer.pdf, org.apache.pdfbox",
     "writer.pdf, org.apache.fontbox",
     "writer.svg, org.jfree",
