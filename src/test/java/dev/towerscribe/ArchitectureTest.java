@@ -49,18 +49,25 @@ class ArchitectureTest {
     MAY_IMPORT.put("record", plus(base, "alignment"));
     MAY_IMPORT.put("strength", plus(base, "layout"));
     MAY_IMPORT.put("drawing", Set.of("geometry", "quantity"));
+    Set<String> page = plus(base, "drawing");
+    MAY_IMPORT.put("sheet.text", page);
+    MAY_IMPORT.put("sheet.tower", plus(page, "sheet.text", "layout", "alignment"));
+    MAY_IMPORT.put("sheet.shop", plus(page, "sheet.text", "layout", "part"));
+    MAY_IMPORT.put("sheet.worksheet", plus(page, "sheet.text"));
     MAY_IMPORT.put(
-        "sheet",
+        "sheet.report",
         plus(
-            base,
+            page,
+            "sheet.text",
+            "sheet.tower",
             "layout",
             "alignment",
             "placement",
-            "part",
             "drilled",
             "record",
-            "strength",
-            "drawing"));
+            "strength"));
+    MAY_IMPORT.put(
+        "sheet", plus(page, "sheet.text", "sheet.tower", "sheet.report", "layout", "alignment"));
     MAY_IMPORT.put("report", plus(base, "job", "drawing"));
     MAY_IMPORT.put(
         "report.json",
@@ -89,7 +96,7 @@ class ArchitectureTest {
     return all;
   }
 
-  /** The package as the table names it: "layout", "writer.pdf". */
+  /** The package as the table names it: "layout", "writer.pdf", "sheet.text". */
   private static String tableName(JavaClass type) {
     String name = type.getPackageName();
     if (!name.startsWith(ROOT + ".")) {
@@ -127,7 +134,17 @@ class ArchitectureTest {
 
   /** Packages whose circles of classes are still to be opened; none may join them. */
   private static final Set<String> STILL_CIRCULAR =
-      Set.of("alignment", "cli", "drilled", "layout", "model", "placement", "sheet", "survey");
+      Set.of(
+          "alignment",
+          "cli",
+          "drilled",
+          "layout",
+          "model",
+          "placement",
+          "sheet.report",
+          "sheet.tower",
+          "sheet.worksheet",
+          "survey");
 
   @Test
   void noClassReachesItselfThroughOthers() {
@@ -155,7 +172,15 @@ class ArchitectureTest {
     // Guards the other tests: on an empty import every rule would hold.
     assertThat(CLASSES.stream().map(ArchitectureTest::tableName))
         .contains(
-            "quantity", "geometry", "model", "layout", "alignment", "drawing", "writer.dxf", "cli");
+            "quantity",
+            "geometry",
+            "model",
+            "layout",
+            "alignment",
+            "drawing",
+            "sheet.tower",
+            "writer.dxf",
+            "cli");
   }
 
   @ParameterizedTest

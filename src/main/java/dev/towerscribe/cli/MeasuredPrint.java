@@ -13,7 +13,7 @@ import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Numbers;
 import dev.towerscribe.report.PrintProof;
 import dev.towerscribe.report.json.PrintProofJson;
-import dev.towerscribe.sheet.Ruler;
+import dev.towerscribe.sheet.tower.Ruler;
 import dev.towerscribe.store.OutputFile;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

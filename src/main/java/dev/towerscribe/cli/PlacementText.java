@@ -7,7 +7,7 @@ import dev.towerscribe.placement.Placements;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Numbers;
 import dev.towerscribe.quantity.Version;
-import dev.towerscribe.sheet.PlacementMap;
+import dev.towerscribe.sheet.report.PlacementMap;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -5,7 +5,7 @@ import dev.towerscribe.model.Paper;
 import dev.towerscribe.model.Print;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Numbers;
-import dev.towerscribe.sheet.Ruler;
+import dev.towerscribe.sheet.tower.Ruler;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -1,12 +1,12 @@
 package dev.towerscribe.cli;
 
 import dev.towerscribe.model.Side;
-import dev.towerscribe.model.WorksheetDoubt;
-import dev.towerscribe.model.WorksheetMark;
-import dev.towerscribe.model.WorksheetPlan;
-import dev.towerscribe.model.WorksheetPoint;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Numbers;
+import dev.towerscribe.sheet.worksheet.WorksheetDoubt;
+import dev.towerscribe.sheet.worksheet.WorksheetMark;
+import dev.towerscribe.sheet.worksheet.WorksheetPlan;
+import dev.towerscribe.sheet.worksheet.WorksheetPoint;
 import java.util.List;
 
 /**
@@ -66,7 +66,8 @@ final class SurveyStartText {
         "units = \"" + units.symbol() + "\"",
         "sides = [\"left\", \"right\"]",
         "",
-        "# Marks on the middle line: [fore, left, up]. B is where the lines cross. A mark left behind",
+        "# Marks on the middle line: [fore, left, up]. B is where the lines cross. A mark left"
+            + " behind",
         "# its hash is no known place: tapes from it then count for nothing.",
         "station = [");
     for (WorksheetMark mark : WorksheetMark.values()) {

@@ -4,7 +4,7 @@ import dev.towerscribe.drawing.Page;
 import dev.towerscribe.model.Paper;
 import dev.towerscribe.model.Print;
 import dev.towerscribe.quantity.LengthUnit;
-import dev.towerscribe.sheet.Worksheet;
+import dev.towerscribe.sheet.worksheet.Worksheet;
 import dev.towerscribe.store.OutputFile;
 import dev.towerscribe.writer.pdf.PdfProof;
 import dev.towerscribe.writer.pdf.PdfWriter;

@@ -7,6 +7,8 @@ import dev.towerscribe.drawing.Page;
 import dev.towerscribe.layout.JobLayout;
 import dev.towerscribe.layout.Layout;
 import dev.towerscribe.quantity.LengthUnit;
+import dev.towerscribe.sheet.text.JobInfo;
+import dev.towerscribe.sheet.tower.Ruler;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

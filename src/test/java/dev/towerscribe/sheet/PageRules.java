@@ -9,11 +9,13 @@ import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.drawing.Page;
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Vec2;
+import dev.towerscribe.sheet.text.Fragments;
+import dev.towerscribe.sheet.text.Type;
 import java.util.ArrayList;
 import java.util.List;
 
 /** What must hold of every text page, whatever stands on it. */
-final class PageRules {
+public final class PageRules {
   /** Reach of plain letters over a capital's height: brackets and ascenders of the sheet font. */
   private static final double ASCENDER = 1.08;
 
@@ -22,7 +24,7 @@ final class PageRules {
 
   private PageRules() {}
 
-  static void check(List<Page> pages, double marginMm) {
+  public static void check(List<Page> pages, double marginMm) {
     assertThat(pages).isNotEmpty();
     for (Page page : pages) {
       String name = page.fileStem() + " " + page.widthMm() + " x " + page.heightMm();
@@ -85,25 +87,25 @@ final class PageRules {
                     .isFalse());
   }
 
-  static List<Item.Text> texts(Page page) {
+  public static List<Item.Text> texts(Page page) {
     return page.items().stream()
         .filter(Item.Text.class::isInstance)
         .map(Item.Text.class::cast)
         .toList();
   }
 
-  static List<String> words(Page page) {
+  public static List<String> words(Page page) {
     return texts(page).stream().map(Item.Text::content).toList();
   }
 
   /** All words of all pages, lines joined. */
-  static String words(List<Page> pages) {
+  public static String words(List<Page> pages) {
     List<String> all = new ArrayList<>();
     pages.forEach(p -> all.addAll(words(p)));
     return String.join(" ", all);
   }
 
-  static Box bounds(Item item) {
+  public static Box bounds(Item item) {
     if (item instanceof Item.Text t) {
       double wide = Lettering.width(t.content(), t.capHeightMm());
       double left =

@@ -33,16 +33,17 @@ import dev.towerscribe.model.Tools;
 import dev.towerscribe.model.Tower;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.LengthUnit;
+import dev.towerscribe.sheet.text.JobInfo;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /** An invented car's tower, laid out by hand: nothing about it is symmetrical. */
-final class SheetFixtures {
+public final class SheetFixtures {
   private SheetFixtures() {}
 
   /** What a fixture varies. */
-  record Wish(
+  public record Wish(
       Side side,
       Print print,
       Optional<Crown> crown,
@@ -50,36 +51,36 @@ final class SheetFixtures {
       List<KeepOut> keepOuts,
       int bolts,
       boolean slottedMark) {
-    Wish with(Print other) {
+    public Wish with(Print other) {
       return new Wish(side, other, crown, landmarks, keepOuts, bolts, slottedMark);
     }
 
-    Wish with(Crown dome) {
+    public Wish with(Crown dome) {
       return new Wish(side, print, Optional.of(dome), landmarks, keepOuts, bolts, slottedMark);
     }
 
-    Wish withLandmarks(List<Landmark> more) {
+    public Wish withLandmarks(List<Landmark> more) {
       return new Wish(side, print, crown, more, keepOuts, bolts, slottedMark);
     }
 
-    Wish withKeepOuts(List<KeepOut> more) {
+    public Wish withKeepOuts(List<KeepOut> more) {
       return new Wish(side, print, crown, landmarks, more, bolts, slottedMark);
     }
 
-    Wish withBolts(int number) {
+    public Wish withBolts(int number) {
       return new Wish(side, print, crown, landmarks, keepOuts, number, slottedMark);
     }
 
-    Wish slotted() {
+    public Wish slotted() {
       return new Wish(side, print, crown, landmarks, keepOuts, bolts, true);
     }
   }
 
-  static Print print(Paper paper) {
+  public static Print print(Paper paper) {
     return new Print(paper, 10, 1, 1);
   }
 
-  static Wish plain(Side side) {
+  public static Wish plain(Side side) {
     return new Wish(
         side,
         print(Paper.A4),
@@ -94,12 +95,12 @@ final class SheetFixtures {
         false);
   }
 
-  static JobInfo info() {
+  public static JobInfo info() {
     return new JobInfo(
         "Wren hatch, road and track days", Optional.empty(), LengthUnit.MM, "K7Q2", List.of());
   }
 
-  static JobInfo accepted(int number) {
+  public static JobInfo accepted(int number) {
     List<Finding> stops = new ArrayList<>();
     for (int i = 0; i < number; i++) {
       stops.add(
@@ -118,7 +119,7 @@ final class SheetFixtures {
   }
 
   /** One stop with an id too long to stand beside the words. */
-  static JobInfo longStop() {
+  public static JobInfo longStop() {
     return new JobInfo(
         "Wren hatch",
         Optional.empty(),
@@ -136,13 +137,13 @@ final class SheetFixtures {
                 "Too near.")));
   }
 
-  static Frame2 plateFrame() {
+  public static Frame2 plateFrame() {
     double q = Math.toRadians(55);
     return new Frame2(
         new Vec2(-8, -3), new Vec2(-Math.sin(q), Math.cos(q)), new Vec2(Math.cos(q), Math.sin(q)));
   }
 
-  static SideLayout layout(Wish wish) {
+  public static SideLayout layout(Wish wish) {
     Thread m8 = Thread.find("M8").orElseThrow();
     List<Bolt> bolts = new ArrayList<>();
     for (int i = 0; i < wish.bolts(); i++) {

@@ -20,6 +20,7 @@ import dev.towerscribe.model.Thread;
 import dev.towerscribe.model.Tower;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.LengthUnit;
+import dev.towerscribe.sheet.text.JobInfo;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -27,10 +28,10 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** Towers and jobs that the text pages are tried on. */
-final class TextPageSamples {
+public final class TextPageSamples {
   private TextPageSamples() {}
 
-  static SideJob on(SideJob s, Paper paper, double margin) {
+  public static SideJob on(SideJob s, Paper paper, double margin) {
     return new SideJob(
         s.side(),
         s.tower(),
@@ -45,25 +46,25 @@ final class TextPageSamples {
         s.aims());
   }
 
-  static SideLayout plain(Side side, Paper paper) {
+  public static SideLayout plain(Side side, Paper paper) {
     return laidOut(
         on(SampleJobs.side(side, SampleJobs.plainTower(), SampleJobs.plate(true)), paper, 10),
         LengthUnit.MM);
   }
 
-  static SideLayout full(Side side, Paper paper, LengthUnit units) {
+  public static SideLayout full(Side side, Paper paper, LengthUnit units) {
     return laidOut(
         on(SampleJobs.side(side, SampleJobs.fullTower(), SampleJobs.plate(true)), paper, 10),
         units);
   }
 
   /** Eight bolts of two sizes, perhaps with long names. */
-  static SideLayout eight(Side side, Paper paper, boolean longNames) {
+  public static SideLayout eight(Side side, Paper paper, boolean longNames) {
     return eight(side, paper, longNames, 78);
   }
 
   /** The same, that far from the plate's centre, mm. */
-  static SideLayout eight(Side side, Paper paper, boolean longNames, double radius) {
+  public static SideLayout eight(Side side, Paper paper, boolean longNames, double radius) {
     Plate three = SampleJobs.plate(true);
     List<Bolt> bolts = new ArrayList<>();
     for (int i = 0; i < 8; i++) {
@@ -94,7 +95,7 @@ final class TextPageSamples {
     return SampleJobs.fullTower();
   }
 
-  static SideLayout laidOut(SideJob side, LengthUnit units) {
+  public static SideLayout laidOut(SideJob side, LengthUnit units) {
     try {
       Job job = new Job("one side", Optional.empty(), units, Map.of(side.side(), side));
       return Layout.of(job).sides().get(side.side());
@@ -104,7 +105,7 @@ final class TextPageSamples {
   }
 
   /** The same tower with other findings. */
-  static SideLayout with(SideLayout s, List<Finding> findings) {
+  public static SideLayout with(SideLayout s, List<Finding> findings) {
     return new SideLayout(
         s.job(),
         s.plateFrame(),
@@ -125,7 +126,7 @@ final class TextPageSamples {
   }
 
   /** The same tower with other spans. */
-  static SideLayout withSpans(SideLayout s, List<Span> spans) {
+  public static SideLayout withSpans(SideLayout s, List<Span> spans) {
     return new SideLayout(
         s.job(),
         s.plateFrame(),
@@ -146,7 +147,7 @@ final class TextPageSamples {
   }
 
   /** The same tower with nothing left to cut. */
-  static SideLayout uncut(SideLayout s) {
+  public static SideLayout uncut(SideLayout s) {
     return new SideLayout(
         s.job(),
         s.plateFrame(),
@@ -167,12 +168,12 @@ final class TextPageSamples {
   }
 
   /** That many findings, severities in turn. */
-  static List<Finding> findings(int count) {
+  public static List<Finding> findings(int count) {
     return IntStream.range(0, count).mapToObj(i -> finding(i, Severity.values()[i % 3])).toList();
   }
 
   /** That many stops. */
-  static List<Finding> stops(int count) {
+  public static List<Finding> stops(int count) {
     return IntStream.range(0, count).mapToObj(i -> finding(i, Severity.STOP)).toList();
   }
 
@@ -189,13 +190,13 @@ final class TextPageSamples {
             + " the mark.");
   }
 
-  static JobInfo info(LengthUnit units, List<Finding> accepted) {
+  public static JobInfo info(LengthUnit units, List<Finding> accepted) {
     return new JobInfo(
         "Wren hatch, road and track days", Optional.empty(), units, "7F3A-91C2", accepted);
   }
 
   /** A title of sixty characters. */
-  static JobInfo longInfo(List<Finding> accepted) {
+  public static JobInfo longInfo(List<Finding> accepted) {
     return new JobInfo(
         "Wren hatch with the Wednesday evening club, road and TRACK 1",
         Optional.of(java.time.LocalDate.of(2026, 2, 28)),

@@ -1,0 +1,124 @@
+package dev.towerscribe.drawing;
+
+import dev.towerscribe.geometry.Vec2;
+import dev.towerscribe.quantity.Angle;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A few lines of lettering set one under the other, centred, as one piece that can be put anywhere.
+ *
+ * @param lines from the top
+ * @param widthMm width of the widest line
+ * @param heightMm from the top of the first line's capitals to below the last line's tails
+ */
+public record Block(List<Row> lines, double widthMm, double heightMm) {
+  /** White paper left round lettering, mm. */
+  public static final double CLEARED_MM = 0.9;
+
+  /** From one base line to the next, in heights of the lower line's capitals. */
+  public static final double PITCH = 1.5;
+
+  /** Room below a base line for tails, in heights of capitals. */
+  public static final double TAIL = 0.31;
+
+  /**
+   * One line.
+   *
+   * @param words its text
+   * @param capMm height of its capitals
+   */
+  public record Row(String words, double capMm) {
+    double widthMm() {
+      return Lettering.width(words, capMm);
+    }
+  }
+
+  /** Measured once: a block is tried in thousands of places. */
+  public Block(List<Row> lines) {
+    this(List.copyOf(lines), widthOf(lines), heightOf(lines));
+  }
+
+  public static Block of(double capMm, String... lines) {
+    List<Row> rows = new ArrayList<>();
+    for (String line : lines) {
+      rows.add(new Row(line, capMm));
+    }
+    return new Block(rows);
+  }
+
+  /** Text broken to a width. */
+  public static Block wrapped(double capMm, double widthMm, String... paragraphs) {
+    List<Row> rows = new ArrayList<>();
+    for (String paragraph : paragraphs) {
+      for (String line : Lettering.wrap(paragraph, capMm, widthMm)) {
+        rows.add(new Row(line, capMm));
+      }
+    }
+    return new Block(rows);
+  }
+
+  /** The same lines with no capital higher than this. */
+  public Block atMost(double capMm) {
+    return new Block(
+        lines.stream().map(r -> new Row(r.words(), Math.min(r.capMm(), capMm))).toList());
+  }
+
+  private static double widthOf(List<Row> lines) {
+    double width = 0;
+    for (Row row : lines) {
+      width = Math.max(width, row.widthMm());
+    }
+    return width;
+  }
+
+  private static double heightOf(List<Row> lines) {
+    double height = lines.get(0).capMm();
+    for (int i = 1; i < lines.size(); i++) {
+      height += PITCH * lines.get(i).capMm();
+    }
+    return height + TAIL * lines.get(lines.size() - 1).capMm();
+  }
+
+  TurnedBox at(Vec2 centre, Angle turn) {
+    return new TurnedBox(centre, widthMm / 2, heightMm / 2, turn);
+  }
+
+  /**
+   * Its shapes.
+   *
+   * @param centre its middle
+   * @param turn direction of reading
+   * @param cleared whether to clear the paper beneath
+   * @param ink black or white
+   * @return shapes on the layer of notes
+   */
+  public List<Item> drawn(Vec2 centre, Angle turn, boolean cleared, Ink ink) {
+    List<Item> items = new ArrayList<>();
+    if (cleared) {
+      items.add(
+          new Item.Polyline(
+              Layer.NOTES,
+              at(centre, turn).grown(CLEARED_MM).corners(),
+              true,
+              Pen.NONE,
+              Ink.WHITE));
+    }
+    Vec2 down = Vec2.polar(1.0, turn).quarterTurn().times(-1);
+    double y = -heightMm() / 2;
+    for (int i = 0; i < lines.size(); i++) {
+      Row row = lines.get(i);
+      y += (i == 0 ? 1 : PITCH) * row.capMm();
+      items.add(
+          new Item.Text(
+              Layer.NOTES,
+              centre.plus(down.times(y)),
+              row.capMm(),
+              Align.MIDDLE,
+              turn,
+              row.words(),
+              ink));
+    }
+    return items;
+  }
+}

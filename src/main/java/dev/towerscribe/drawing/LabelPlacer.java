@@ -1,0 +1,266 @@
+package dev.towerscribe.drawing;
+
+import dev.towerscribe.geometry.Box;
+import dev.towerscribe.geometry.Vec2;
+import dev.towerscribe.quantity.Angle;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.DoubleFunction;
+
+/**
+ * Finds room for lettering among lines. Some things lettering may never cover (hole circles, the
+ * final cut, other lettering, the frame); crossing others costs by the millimetre. Of the
+ * candidates offered the cheapest is taken, the earlier of two alike, so the result never varies.
+ */
+public final class LabelPlacer {
+  /** Shorter pieces of a line are put together: over 1 mm no curve of a sheet bends noticeably. */
+  private static final double FINE_ENOUGH_MM = 1.0;
+
+  /**
+   * One way to place a label.
+   *
+   * @param block its lettering
+   * @param centre its middle
+   * @param turn direction of reading
+   * @param pointer what a leader line runs to, if it stands apart
+   * @param cost how little it is liked before anything is crossed
+   */
+  public record Candidate(
+      Block block, Vec2 centre, Angle turn, Optional<Vec2> pointer, double cost) {
+    public Candidate dearerBy(double more) {
+      return new Candidate(block, centre, turn, pointer, cost + more);
+    }
+  }
+
+  /**
+   * Candidates that are made only if one of them could be cheaper than the best of the first.
+   *
+   * @param from none of them costs less before anything is crossed
+   * @param made gives those that cost less than it is told; giving others does no harm
+   */
+  public record Further(double from, DoubleFunction<List<Candidate>> made) {
+    public static final Further NONE = new Further(Double.POSITIVE_INFINITY, dearest -> List.of());
+  }
+
+  private record Disc(Vec2 centre, double radiusMm) {}
+
+  private record Stroke(Vec2 from, Vec2 to, double costPerMm, Box bounds) {
+    Stroke(Vec2 from, Vec2 to, double costPerMm) {
+      this(from, to, costPerMm, Box.around(from, 0).union(Box.around(to, 0)));
+    }
+  }
+
+  private record Taken(TurnedBox box, Box bounds) {
+    Taken(TurnedBox box) {
+      this(box, box.bounds());
+    }
+  }
+
+  private record Best(Candidate candidate, double cost) {}
+
+  private final Box room;
+  private final List<Taken> taken = new ArrayList<>();
+  private final List<Disc> discs = new ArrayList<>();
+  private final List<Stroke> walls = new ArrayList<>();
+  private final List<Stroke> strokes = new ArrayList<>();
+  private final List<Item> items = new ArrayList<>();
+
+  /**
+   * Starts with empty room.
+   *
+   * @param room where lettering may stand
+   */
+  public LabelPlacer(Box room) {
+    this.room = room;
+  }
+
+  /** Nothing may cover this box. */
+  public void keepClear(TurnedBox box) {
+    taken.add(new Taken(box));
+  }
+
+  /** Nothing may cover this disc. */
+  public void keepClear(Vec2 centre, double radiusMm) {
+    discs.add(new Disc(centre, radiusMm));
+  }
+
+  /** No lettering may lie across this line. */
+  public void keepClear(List<Vec2> path, boolean closed) {
+    strokesOf(path, closed, 1.0, walls);
+  }
+
+  /** Lettering had better not lie across this line. */
+  public void avoid(List<Vec2> path, boolean closed, double costPerMm) {
+    strokesOf(path, closed, costPerMm, strokes);
+  }
+
+  private static void strokesOf(
+      List<Vec2> path, boolean closed, double costPerMm, List<Stroke> into) {
+    Vec2 from = path.get(0);
+    int pieces = closed ? path.size() : path.size() - 1;
+    for (int i = 1; i <= pieces; i++) {
+      Vec2 to = path.get(i % path.size());
+      if (i == pieces || from.distanceTo(to) >= FINE_ENOUGH_MM) {
+        into.add(new Stroke(from, to, costPerMm));
+        from = to;
+      }
+    }
+  }
+
+  /** Everything placed so far: leaders, white grounds and lettering. */
+  public List<Item> items() {
+    return List.copyOf(items);
+  }
+
+  /**
+   * Places a label.
+   *
+   * @param candidates in order of preference where costs are alike
+   * @return the box it takes, or empty when no candidate is free
+   */
+  public Optional<TurnedBox> place(List<Candidate> candidates) {
+    return place(candidates, Double.POSITIVE_INFINITY);
+  }
+
+  /**
+   * Places a label unless it costs too much.
+   *
+   * @param candidates in order of preference where costs are alike
+   * @param worth what the label is worth; no dearer place is taken
+   * @return the box it takes, or empty when no candidate is free
+   */
+  public Optional<TurnedBox> place(List<Candidate> candidates, double worth) {
+    return place(candidates, worth, Further.NONE);
+  }
+
+  /**
+   * Places a label unless it costs too much.
+   *
+   * @param candidates in order of preference where costs are alike
+   * @param worth what the label is worth; no dearer place is taken
+   * @param further where costs are alike they come after the others
+   * @return the box it takes, or empty when no candidate is free
+   */
+  public Optional<TurnedBox> place(List<Candidate> candidates, double worth, Further further) {
+    Optional<Best> best = cheapest(candidates, worth);
+    double least = best.map(Best::cost).orElse(worth);
+    if (least > further.from()) {
+      List<Candidate> all = new ArrayList<>(candidates);
+      all.addAll(further.made().apply(least));
+      best = cheapest(all, worth);
+    }
+    return take(best);
+  }
+
+  private Optional<Best> cheapest(List<Candidate> candidates, double worth) {
+    List<Candidate> sorted = new ArrayList<>(candidates);
+    sorted.sort(Comparator.comparingDouble(Candidate::cost));
+    Candidate best = null;
+    double least = worth;
+    for (Candidate candidate : sorted) {
+      if (candidate.cost() >= least) {
+        break;
+      }
+      double cost = costOf(candidate, least);
+      if (cost < least) {
+        least = cost;
+        best = candidate;
+      }
+    }
+    return best == null ? Optional.empty() : Optional.of(new Best(best, least));
+  }
+
+  private Optional<TurnedBox> take(Optional<Best> best) {
+    if (best.isEmpty()) {
+      return Optional.empty();
+    }
+    Candidate chosen = best.get().candidate();
+    TurnedBox box = chosen.block().at(chosen.centre(), chosen.turn());
+    take(chosen, box, best.get().cost() > chosen.cost());
+    return Optional.of(box);
+  }
+
+  private void take(Candidate chosen, TurnedBox box, boolean cleared) {
+    chosen
+        .pointer()
+        .ifPresent(
+            end -> {
+              Vec2 start = box.grown(Block.CLEARED_MM).edgeToward(end);
+              items.add(new Item.Line(Layer.NOTES, start, end, Pen.FINE));
+              items.add(new Item.Circle(Layer.NOTES, end, 0.5, Pen.NONE, Ink.BLACK));
+              walls.add(new Stroke(start, end, 1.0));
+              discs.add(new Disc(end, 0.8));
+            });
+    items.addAll(chosen.block().drawn(chosen.centre(), chosen.turn(), cleared, Ink.BLACK));
+    taken.add(new Taken(box.grown(Block.CLEARED_MM)));
+  }
+
+  /** Cost of a candidate; infinite when it is barred or already dearer than the best. */
+  private double costOf(Candidate candidate, double least) {
+    TurnedBox box =
+        candidate.block().at(candidate.centre(), candidate.turn()).grown(Block.CLEARED_MM);
+    Box bounds = box.bounds();
+    if (!room.contains(bounds)) {
+      return Double.POSITIVE_INFINITY;
+    }
+    for (Taken other : taken) {
+      if (bounds.meets(other.bounds()) && box.overlaps(other.box())) {
+        return Double.POSITIVE_INFINITY;
+      }
+    }
+    for (Disc disc : discs) {
+      if (box.isWithin(disc.radiusMm(), disc.centre())) {
+        return Double.POSITIVE_INFINITY;
+      }
+    }
+    for (Stroke wall : walls) {
+      if (bounds.meets(wall.bounds()) && box.lengthInside(wall.from(), wall.to()) > 0) {
+        return Double.POSITIVE_INFINITY;
+      }
+    }
+    double cost = candidate.cost();
+    if (candidate.pointer().isPresent()) {
+      Vec2 end = candidate.pointer().get();
+      Vec2 start = box.edgeToward(end);
+      if (leaderBarred(start, end)) {
+        return Double.POSITIVE_INFINITY;
+      }
+    }
+    for (Stroke stroke : strokes) {
+      if (bounds.meets(stroke.bounds())) {
+        cost += stroke.costPerMm() * box.lengthInside(stroke.from(), stroke.to());
+        if (cost >= least) {
+          return Double.POSITIVE_INFINITY;
+        }
+      }
+    }
+    return cost;
+  }
+
+  private boolean leaderBarred(Vec2 start, Vec2 end) {
+    if (!room.contains(end)) {
+      return true;
+    }
+    for (Taken other : taken) {
+      if (other.box().lengthInside(start, end) > 0) {
+        return true;
+      }
+    }
+    for (Disc disc : discs) {
+      boolean endsThere = end.distanceTo(disc.centre()) <= disc.radiusMm() + Block.CLEARED_MM;
+      if (!endsThere && distance(disc.centre(), start, end) < disc.radiusMm()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static double distance(Vec2 p, Vec2 a, Vec2 b) {
+    Vec2 d = b.minus(a);
+    double squared = d.dot(d);
+    double t = squared == 0.0 ? 0 : Math.max(0, Math.min(1, p.minus(a).dot(d) / squared));
+    return p.distanceTo(a.toward(b, t));
+  }
+}

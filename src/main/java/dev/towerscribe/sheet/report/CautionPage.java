@@ -1,0 +1,222 @@
+package dev.towerscribe.sheet.report;
+
+import dev.towerscribe.drawing.Lettering;
+import dev.towerscribe.drawing.Page;
+import dev.towerscribe.finding.Finding;
+import dev.towerscribe.model.Print;
+import dev.towerscribe.sheet.text.Fragment;
+import dev.towerscribe.sheet.text.Fragments;
+import dev.towerscribe.sheet.text.Head;
+import dev.towerscribe.sheet.text.JobInfo;
+import dev.towerscribe.sheet.text.Lengths;
+import dev.towerscribe.sheet.text.TextPage;
+import dev.towerscribe.sheet.text.Type;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The first page of a pack: what cutting a strut tower means, and when not to do it. Everything
+ * stands on one page, lettered as large as the paper allows; accepted stops stand at its top, and
+ * where they are many, in full on a second one.
+ */
+public final class CautionPage {
+  private static final double LARGEST = 4.2;
+  private static final double SMALLEST = 2.6;
+  private static final int STEPS = 32;
+
+  /** A list of accepted stops that needs more of the page's height would crowd out the warnings. */
+  private static final double MOST_OF_THE_PAGE = 0.4;
+
+  private static final String LEAD =
+      "A strut tower is part of the car's structure. Metal taken from it cannot be put back.";
+
+  /** Numbers keep beside their sources: no-break spaces. */
+  private static final String SOURCES =
+      "Sources: 1\u00a0HSE INDG434. 2\u00a0HSE, motor vehicle repair: hot work, fuel, fire."
+          + " 3\u00a0HSE INDG280. 4\u00a029 CFR 1910.133. 5\u00a0NIOSH: 85\u00a0dBA over"
+          + " 8\u00a0hours. 6\u00a0Exposure limit for zinc oxide fume: 5\u00a0mg/m\u00b3."
+          + " 7\u00a0FAA AC 43.13-1B, 4-58 and 4-59. 8\u00a0ASTM A780. 9\u00a0FMVSS 113, S4.2."
+          + " 10\u00a0Prescribed area in the UK vehicle test. 11\u00a049 USC 30122. Unnumbered:"
+          + " common practice, no source.";
+
+  private CautionPage() {}
+
+  /**
+   * The caution page, and its second page if accepted stops need one.
+   *
+   * @param print paper and margin
+   * @param info the job, with the stops that were accepted
+   * @return one or two pages; more for very many accepted stops
+   */
+  public static List<Page> pages(Print print, JobInfo info) {
+    for (Detail detail : Detail.values()) {
+      if (boxMm(print, info, detail) > MOST_OF_THE_PAGE * print.paper().heightMm()) {
+        continue;
+      }
+      if (fits(print, info, 0, detail)) {
+        int fitting = 0;
+        int tooLarge = STEPS + 1;
+        while (tooLarge - fitting > 1) {
+          int half = (fitting + tooLarge) / 2;
+          if (fits(print, info, half, detail)) {
+            fitting = half;
+          } else {
+            tooLarge = half;
+          }
+        }
+        return tryPages(print, info, capMm(fitting), detail, false);
+      }
+    }
+    return tryPages(print, info, SMALLEST, Detail.COUNT, false);
+  }
+
+  private static double boxMm(Print print, JobInfo info, Detail detail) {
+    double width = print.paper().widthMm() - 2 * print.marginMm();
+    return accepted(info, width, SMALLEST, detail).heightMm();
+  }
+
+  /** How the first page tells of accepted stops. */
+  private enum Detail {
+    FULL,
+    IDS,
+    COUNT
+  }
+
+  private static double capMm(int step) {
+    return SMALLEST + (LARGEST - SMALLEST) * step / STEPS;
+  }
+
+  private static boolean fits(Print print, JobInfo info, int step, Detail detail) {
+    return tryPages(print, info, capMm(step), detail, true).size() == 1;
+  }
+
+  private static List<Page> tryPages(
+      Print print, JobInfo info, double cap, Detail detail, boolean firstOnly) {
+    TextPage page =
+        new TextPage(new Head(print, info, Optional.empty(), "Before any metal is cut", false));
+    page.lead(LEAD, Math.max(cap, Lettering.capHeightToFit(LEAD, page.columnMm(), cap * 1.35)));
+    page.paragraph(
+        "This pack helps with marking out. It certifies nothing. Local law, vehicle inspection and"
+            + " the vehicle maker's limits come first: if they forbid this work, do not do it.",
+        cap);
+    if (!info.acceptedStops().isEmpty()) {
+      page.add(accepted(info, page.columnMm(), Math.min(cap, Type.BODY), detail), 4, false);
+    }
+    page.columns(2);
+    sections(page, cap);
+    page.columns(1);
+    page.add(
+        new Fragments.Stack(Fragments.lines(SOURCES, Type.SMALL, page.columnMm(), 0), 0), 0, false);
+    if (detail != Detail.FULL && !firstOnly) {
+      page.columns(1);
+      page.band("Accepted stops in full");
+      Lengths lengths = new Lengths(info.units());
+      for (Finding stop : info.acceptedStops()) {
+        FindingsPages.add(page, stop, true, FindingsPages.AIRY_MM, lengths);
+      }
+    }
+    return page.pages("caution", "Caution", "C", true);
+  }
+
+  private static void sections(TextPage page, double cap) {
+    page.section(
+        "WHAT THIS DOES TO THE CAR",
+        List.of(
+            "The tower carries the suspension. A misplaced hole, a nick or a rough edge can start a"
+                + " fatigue crack.",
+            "Steering, braking and tyre wear will change. Insurance and registration may too: ask"
+                + " before cutting."),
+        cap);
+    page.section(
+        "BEFORE YOU START",
+        List.of(
+            "Firm level ground, wheels chocked, the car on rated stands. Never on a jack"
+                + " alone.\u00a0[1]",
+            "A strut's spring is loaded. Leave its centre nut alone unless a proper compressor"
+                + " holds the spring captive.",
+            "Sparks light fuel, underseal and trim. Clear them away, keep an extinguisher in reach,"
+                + " and keep watch afterwards.\u00a0[2]",
+            "Battery off. Follow the vehicle maker for airbags; keep tools away from them and from"
+                + " all wiring.\u00a0[3]"),
+        cap);
+    page.section(
+        "EYES, EARS, LUNGS, HANDS",
+        List.of(
+            "Eye protection with side shields, always.\u00a0[4]",
+            "Ear protection when sawing, drilling or grinding.\u00a0[5]",
+            "Heat on galvanised sheet makes zinc fume: fresh air and a respirator for metal"
+                + " fume.\u00a0[6]",
+            "Fresh edges and swarf cut. Brush swarf, never blow it. No gloves near a turning"
+                + " drill."),
+        cap);
+    page.section(
+        "WHEN THE CUT IS DONE",
+        List.of(
+            "Deburr and round every edge: no notch, nick or burr may stay.\u00a0[7]",
+            "Zinc-rich primer on all bare metal, then paint and seal.\u00a0[8]",
+            "Check the bonnet's hinges, its latch and its second catch.\u00a0[9]",
+            "Torque by the vehicle maker's figures. Have the wheels aligned before driving at"
+                + " speed."),
+        cap);
+    page.add(stopAndAsk(page.columnMm(), cap), 1.5 * cap, false);
+    page.section(
+        "THE LAW WHERE YOU ARE",
+        List.of(
+            "UK: structure within 30 cm of a suspension mounting is inspected in the"
+                + " test.\u00a0[10]",
+            "US: an owner's own changes are state law; a business is bound more"
+                + " tightly.\u00a0[11]"),
+        cap);
+  }
+
+  private static Fragment stopAndAsk(double width, double cap) {
+    double inside = Fragments.Warning.insideMm(width);
+    List<Fragment> lines = new ArrayList<>();
+    for (String when :
+        List.of(
+            "the metal is cracked, rusted or repaired;",
+            "left and right towers are not alike;",
+            "the sheet is thinner than this job says;",
+            "metal and paper disagree anywhere;",
+            "the findings show a stop;",
+            "the law forbids it, or you are not sure.")) {
+      lines.add(new Fragments.Stack(Fragments.dotted(when, cap, inside), 0));
+    }
+    String title = "STOP: ASK A LICENSED SHOP WHEN";
+    double titleCap = Math.max(Type.SMALL, Lettering.capHeightToFit(title, inside, cap * 1.15));
+    return new Fragments.Warning(
+        Type.wrap(title, titleCap, inside), titleCap, new Fragments.Stack(lines, 0.8), width);
+  }
+
+  private static Fragment accepted(JobInfo info, double width, double cap, Detail detail) {
+    double inside = Fragments.Warning.insideMm(width);
+    Lengths lengths = new Lengths(info.units());
+    int count = info.acceptedStops().size();
+    List<Fragment> lines = new ArrayList<>();
+    switch (detail) {
+      case FULL -> {
+        for (Finding stop : info.acceptedStops()) {
+          String words =
+              stop.id() + ": " + stop.where() + ". " + FindingsPages.figures(stop, lengths);
+          lines.add(new Fragments.Stack(Fragments.dotted(words, cap, inside), 0));
+        }
+      }
+      case IDS -> {
+        String ids = String.join(", ", info.acceptedStops().stream().map(Finding::id).toList());
+        lines.addAll(Fragments.lines(ids + ".", Type.SMALL, inside, 0));
+        lines.addAll(Fragments.lines("In full on the next page.", cap, inside, 0));
+      }
+      case COUNT -> lines.addAll(Fragments.lines("Listed on the next page.", cap, inside, 0));
+    }
+    String title =
+        count == 1
+            ? "1 STOP WAS ACCEPTED, against this program's advice"
+            : count + " STOPS WERE ACCEPTED, against this program's advice";
+    return new Fragments.Warning(
+        Type.wrap(title, Type.HEADING, inside),
+        Type.HEADING,
+        new Fragments.Stack(lines, 0.8),
+        width);
+  }
+}

@@ -1,0 +1,232 @@
+package dev.towerscribe.sheet.shop;
+
+import dev.towerscribe.drawing.Page;
+import dev.towerscribe.model.DrawingInfo;
+import dev.towerscribe.model.Paper;
+import dev.towerscribe.model.Projection;
+import dev.towerscribe.part.Hand;
+import dev.towerscribe.part.Part;
+import dev.towerscribe.part.PartKind;
+import dev.towerscribe.quantity.LengthUnit;
+import dev.towerscribe.quantity.Numbers;
+import dev.towerscribe.sheet.text.Flow;
+import dev.towerscribe.sheet.text.Fragment;
+import dev.towerscribe.sheet.text.JobInfo;
+import dev.towerscribe.sheet.text.NoRoomException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Drawings of flat parts: a plate with its other hand, a slider, a drilling jig. */
+public final class PartSheets {
+  private static final double CAP_MM = 3.0;
+  private static final double MAKING_ROW_MM = 10.0;
+
+  private PartSheets() {}
+
+  /**
+   * How drawings are made.
+   *
+   * @param paper paper size
+   * @param projection how views lie to each other
+   * @param unit the unit that counts
+   * @param both whether the other unit is shown too
+   */
+  public record Style(Paper paper, Projection projection, LengthUnit unit, boolean both) {}
+
+  /**
+   * A part, and its other hand if it is one of a mirrored pair.
+   *
+   * @param stem file stem: "plate"
+   * @param part what is drawn
+   * @param mirrored the part of the other hand, if that is made too
+   */
+  public record Subject(String stem, Part part, Optional<Part> mirrored) {}
+
+  /**
+   * Sheets of paper, at the largest ISO 5455 scale that leaves room for dimensions.
+   *
+   * @param subject what is drawn
+   * @param job title, date, mark, accepted stops
+   * @param info title-block words of the job
+   * @param style paper, projection, units
+   * @return at least one page
+   * @throws NoRoomException if words find no room on the paper
+   */
+  public static List<Page> onPaper(Subject subject, JobInfo job, DrawingInfo info, Style style) {
+    return ShopSheets.onPaper(content(subject, job, info, style, true), Leaf.of(style.paper()));
+  }
+
+  /**
+   * The same drawing as one sheet at 1:1 without a frame, for files that machines read. The other
+   * hand is told in words alone: its small picture would be cut like any other edge.
+   *
+   * @param subject what is drawn
+   * @param job title, date, mark, accepted stops
+   * @param info title-block words of the job
+   * @param style units and projection; the paper does not matter
+   * @return the sheet
+   */
+  public static MachineSheet fullSize(Subject subject, JobInfo job, DrawingInfo info, Style style) {
+    return ShopSheets.fullSize(content(subject, job, info, style, false));
+  }
+
+  private static ShopSheets.Content content(
+      Subject subject, JobInfo job, DrawingInfo info, Style style, boolean otherHandDrawn) {
+    Sizes sizes = new Sizes(style.unit(), style.both());
+    Part part = subject.part();
+    View above = new PartViews.Above(part, sizes);
+    View side = new PartViews.Side(part, sizes);
+    // Looked at from its -y side: first angle puts that view beyond, above; third angle below.
+    List<View> views =
+        style.projection() == Projection.FIRST ? List.of(side, above) : List.of(above, side);
+    return new ShopSheets.Content(
+        subject.stem(),
+        title(part),
+        views,
+        width -> tables(subject, job, sizes, otherHandDrawn, width),
+        (sheet, scale, paper) -> block(subject, job, info, style, sheet, scale, paper));
+  }
+
+  private static String title(Part part) {
+    String hand =
+        switch (part.hand()) {
+          case LEFT -> ", left";
+          case RIGHT -> ", right";
+          case BOTH -> "";
+        };
+    String name = part.name();
+    // As a word of its own only: a "bright plate" does not say which hand it is.
+    if (List.of(name.toLowerCase(Locale.ROOT).split("[^\\p{L}]+")).contains(part.hand().word())) {
+      hand = "";
+    }
+    return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1) + hand;
+  }
+
+  private static List<Flow.Entry> tables(
+      Subject subject, JobInfo job, Sizes sizes, boolean otherHandDrawn, double widthMm) {
+    Part part = subject.part();
+    List<Flow.Entry> all = new ArrayList<>();
+    ShopBlocks.accepted(all, job, widthMm);
+    ShopBlocks.table(all, PartTables.holes(part, sizes, widthMm), 2);
+    for (Fragment frame : PartTables.positions(part, sizes, widthMm)) {
+      all.add(ShopBlocks.entry(frame, 2));
+    }
+    ShopBlocks.notes(all, PartTables.notes(part, sizes), widthMm);
+    hands(all, subject, otherHandDrawn, widthMm);
+    if (PartTables.hasOutlineTable(part)) {
+      ShopBlocks.table(all, PartTables.outline(part, sizes, widthMm), 3);
+    }
+    return all;
+  }
+
+  private static void hands(
+      List<Flow.Entry> all, Subject subject, boolean otherHandDrawn, double widthMm) {
+    Part part = subject.part();
+    if (subject.mirrored().isEmpty()) {
+      String words =
+          part.hand() == Hand.BOTH
+              ? "ONE PART for both sides of the car, not mirrored. Make " + part.quantity() + "."
+              : "For the "
+                  + part.hand().word().toUpperCase(Locale.ROOT)
+                  + " tower only. Make "
+                  + part.quantity()
+                  + ".";
+      all.add(ShopBlocks.entry(ShopBlocks.band(words, widthMm), 3));
+      return;
+    }
+    Part other = subject.mirrored().get();
+    String heading = other.hand().word().toUpperCase(Locale.ROOT) + "-HAND PART";
+    String words =
+        "Mirror image of the one drawn: every Y changes its sign; upper and under face stay. Make "
+            + part.quantity()
+            + " of each.";
+    if (otherHandDrawn) {
+      all.add(ShopBlocks.entry(new OtherHand(other, List.of(heading, words), widthMm), 3));
+    } else {
+      all.add(ShopBlocks.entry(ShopBlocks.band(heading, widthMm), 3));
+      ShopBlocks.notes(all, List.of(words), widthMm);
+    }
+  }
+
+  private static TitleBlock block(
+      Subject subject,
+      JobInfo job,
+      DrawingInfo info,
+      Style style,
+      String sheet,
+      String scale,
+      String paper) {
+    Part part = subject.part();
+    Sizes sizes = new Sizes(style.unit(), style.both());
+    List<FieldGrid.Row> making =
+        List.of(
+            new FieldGrid.Row(
+                MAKING_ROW_MM,
+                List.of(
+                    new FieldGrid.Field(
+                        "Material",
+                        assumed(part.material().value(), part.material().assumed()),
+                        90,
+                        CAP_MM),
+                    new FieldGrid.Field(
+                        "Finish",
+                        assumed(part.finish().value(), part.finish().assumed()),
+                        90,
+                        CAP_MM))),
+            new FieldGrid.Row(
+                MAKING_ROW_MM,
+                List.of(
+                    new FieldGrid.Field(
+                        "General tolerances",
+                        assumed(
+                            "ISO 2768-" + part.general().value().word(), part.general().assumed()),
+                        45,
+                        CAP_MM),
+                    new FieldGrid.Field(
+                        "Thickness", sizes.named(part.solid().thicknessMm()), 55, CAP_MM),
+                    new FieldGrid.Field("Mass", mass(part), 30, CAP_MM),
+                    new FieldGrid.Field("Quantity", quantity(subject), 50, CAP_MM))));
+    return new TitleBlock(
+        info.owner().orElse(""),
+        title(part),
+        job.title(),
+        part.kind() == PartKind.JIG ? "Jig drawing" : "Part drawing",
+        ShopBlocks.number(info, subject.stem(), job),
+        info.revision().orElse(""),
+        job.date().map(Object::toString).orElse(""),
+        sheet,
+        info.createdBy().orElse(""),
+        info.approvedBy().orElse(""),
+        scale,
+        sizes.words(),
+        paper,
+        style.projection() == Projection.FIRST,
+        making);
+  }
+
+  private static String assumed(String words, boolean assumed) {
+    return assumed ? words + " (assumed)" : words;
+  }
+
+  private static String mass(Part part) {
+    return Numbers.fixed(part.massKg(), 3) + " kg";
+  }
+
+  private static String quantity(Subject subject) {
+    int n = subject.part().quantity();
+    return subject
+        .mirrored()
+        .map(
+            o ->
+                n
+                    + " "
+                    + subject.part().hand().word()
+                    + ", "
+                    + o.quantity()
+                    + " "
+                    + o.hand().word())
+        .orElse(Integer.toString(n));
+  }
+}

@@ -1,0 +1,176 @@
+package dev.towerscribe.sheet.shop;
+
+import dev.towerscribe.drawing.DimensionRequest;
+import dev.towerscribe.drawing.Item;
+import dev.towerscribe.drawing.Proof;
+import dev.towerscribe.geometry.Bore;
+import dev.towerscribe.geometry.Box;
+import dev.towerscribe.geometry.Contour;
+import dev.towerscribe.geometry.Vec2;
+import dev.towerscribe.part.Feature;
+import dev.towerscribe.part.Part;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The two views of a flat part: from above, and from its -y side. */
+final class PartViews {
+  private PartViews() {}
+
+  /**
+   * From above.
+   *
+   * @param part the part
+   * @param sizes how lengths are written
+   */
+  record Above(Part part, Sizes sizes) implements View {
+    @Override
+    public String caption() {
+      return "VIEW FROM ABOVE";
+    }
+
+    @Override
+    public boolean hasDatum() {
+      return true;
+    }
+
+    @Override
+    public Box bounds() {
+      return part.solid().outline().bounds();
+    }
+
+    @Override
+    public double dimensionRoomMm() {
+      return Sizes.roomMm(sizes.both());
+    }
+
+    @Override
+    public void draw(Placing at, List<Item> out) {
+      PartPlan.draw(part.solid(), at, out);
+    }
+
+    @Override
+    public List<Contour> outlines(Placing at) {
+      return List.of(at.contour(part.solid().outline()));
+    }
+
+    @Override
+    public void names(Placing at, List<Item> out) {
+      HoleNames.add(part.features(), at, out);
+    }
+
+    @Override
+    public List<DimensionRequest> wishes(Placing at) {
+      return PartWishes.above(part, sizes, at);
+    }
+
+    /** Reckoned from the features, not from the solid that is drawn. */
+    @Override
+    public List<Proof> proofs(Placing at) {
+      List<Proof> proofs = new ArrayList<>();
+      for (Feature f : part.features()) {
+        if (f.edge().isEmpty()) {
+          Vec2 c = f.centre();
+          Vec2 page =
+              new Vec2(
+                  at.origin().x() + c.x() * at.factor(), at.origin().y() + c.y() * at.factor());
+          proofs.add(
+              new Proof.RoundHole(
+                  f.kind().word() + " " + f.name(), page, f.diameterMm() * at.factor() / 2));
+          f.recess()
+              .ifPresent(
+                  r ->
+                      proofs.add(
+                          new Proof.RoundHole(
+                              "recess of " + f.name(), page, r.diameterMm() * at.factor() / 2)));
+        }
+      }
+      return proofs;
+    }
+  }
+
+  /**
+   * From the side.
+   *
+   * @param part the part
+   * @param sizes how lengths are written
+   */
+  record Side(Part part, Sizes sizes) implements View {
+    @Override
+    public String caption() {
+      return "FROM THE SIDE";
+    }
+
+    @Override
+    public boolean hasDatum() {
+      return false;
+    }
+
+    @Override
+    public Box bounds() {
+      Box b = part.solid().outline().bounds();
+      return new Box(b.minX(), 0, b.maxX(), part.solid().thicknessMm());
+    }
+
+    @Override
+    public double dimensionRoomMm() {
+      return sizes.both() ? 14 : 12;
+    }
+
+    @Override
+    public void draw(Placing at, List<Item> out) {
+      SideView.draw(part.solid(), at, out);
+      DatumMark.below(at.point(new Vec2(datumX(), 0)), "A", out);
+    }
+
+    /** A place at the under face away from holes: the middle of the widest stretch without one. */
+    private double datumX() {
+      Box b = bounds();
+      List<double[]> taken = new ArrayList<>();
+      for (Bore bore : part.solid().bores()) {
+        double r = bore.widestMm() / 2;
+        taken.add(new double[] {bore.centre().x() - r, bore.centre().x() + r});
+      }
+      for (Contour c : part.solid().cutouts()) {
+        taken.add(new double[] {c.bounds().minX(), c.bounds().maxX()});
+      }
+      taken.sort((p, q) -> Double.compare(p[0], q[0]));
+      double from = b.minX();
+      double best = b.minX();
+      double widest = -1;
+      for (double[] t : taken) {
+        if (t[0] - from > widest) {
+          widest = t[0] - from;
+          best = (from + t[0]) / 2;
+        }
+        from = Math.max(from, t[1]);
+      }
+      return b.maxX() - from > widest ? (from + b.maxX()) / 2 : best;
+    }
+
+    @Override
+    public List<Contour> outlines(Placing at) {
+      return List.of(at.contour(Contour.rectangle(bounds())));
+    }
+
+    @Override
+    public void names(Placing at, List<Item> out) {
+      // Holes have their names in the view from above.
+    }
+
+    @Override
+    public List<DimensionRequest> wishes(Placing at) {
+      Box b = bounds();
+      return List.of(
+          DimensionRequest.Linear.vertical(
+              at.point(new Vec2(b.maxX(), 0)),
+              at.point(new Vec2(b.maxX(), b.maxY())),
+              true,
+              sizes.lines(part.solid().thicknessMm())));
+    }
+
+    @Override
+    public List<Proof> proofs(Placing at) {
+      return List.of();
+    }
+  }
+}

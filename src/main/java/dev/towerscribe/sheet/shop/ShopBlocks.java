@@ -1,0 +1,68 @@
+package dev.towerscribe.sheet.shop;
+
+import dev.towerscribe.finding.Finding;
+import dev.towerscribe.model.DrawingInfo;
+import dev.towerscribe.sheet.text.Flow;
+import dev.towerscribe.sheet.text.Fragment;
+import dev.towerscribe.sheet.text.Fragments;
+import dev.towerscribe.sheet.text.JobInfo;
+import dev.towerscribe.sheet.text.Table;
+import dev.towerscribe.sheet.text.Type;
+import java.util.List;
+import java.util.Optional;
+
+/** Blocks of drawings as entries of a flow. */
+final class ShopBlocks {
+  private static final double NOTE_GAP_MM = 1.0;
+
+  private ShopBlocks() {}
+
+  static Flow.Entry entry(Fragment block, double gapMm) {
+    return new Flow.Entry(block, gapMm, false, Optional.empty());
+  }
+
+  /** A table; its headings come again where it goes on. */
+  static void table(List<Flow.Entry> all, Table table, double gapMm) {
+    Fragment head = table.head();
+    all.add(new Flow.Entry(head, gapMm, true, Optional.empty()));
+    for (int i = 0; i < table.rows().size(); i++) {
+      all.add(new Flow.Entry(table.row(i), 0, false, Optional.of(head)));
+    }
+  }
+
+  /** Notes, each a point of a list. */
+  static void notes(List<Flow.Entry> all, List<String> notes, double widthMm) {
+    for (String note : notes) {
+      all.add(
+          entry(new Fragments.Stack(Fragments.dotted(note, Type.SMALL, widthMm), 0), NOTE_GAP_MM));
+    }
+  }
+
+  /** Accepted stops, told on every drawing. */
+  static void accepted(List<Flow.Entry> all, JobInfo job, double widthMm) {
+    List<String> ids = job.acceptedStops().stream().map(Finding::id).toList();
+    if (ids.isEmpty()) {
+      return;
+    }
+    String head =
+        ids.size() == 1
+            ? "DRAWN WITH AN ACCEPTED STOP"
+            : "DRAWN WITH " + ids.size() + " ACCEPTED STOPS";
+    all.add(new Flow.Entry(band(head, widthMm), 0, true, Optional.empty()));
+    String words = String.join(", ", ids) + ".";
+    all.add(
+        entry(new Fragments.Stack(Fragments.lines(words, Type.SMALL, widthMm, 2), 0), NOTE_GAP_MM));
+  }
+
+  /** Words on a pale band. */
+  static Fragment band(String words, double widthMm) {
+    double room = widthMm - 2 * Fragments.Band.INDENT;
+    return new Fragments.Band(Type.wrap(words, Type.HEADING, room), Type.HEADING, widthMm);
+  }
+
+  /** The identification number: the owner's, if given, the drawing's own name and the pack mark. */
+  static String number(DrawingInfo info, String stem, JobInfo job) {
+    String own = stem + " " + job.packMark();
+    return info.number().map(n -> n + " " + own).orElse(own);
+  }
+}

@@ -1,0 +1,305 @@
+package dev.towerscribe.sheet.shop;
+
+import dev.towerscribe.drawing.Align;
+import dev.towerscribe.drawing.DimensionPlacer;
+import dev.towerscribe.drawing.DimensionStyle;
+import dev.towerscribe.drawing.Item;
+import dev.towerscribe.drawing.Layer;
+import dev.towerscribe.drawing.Obstacles;
+import dev.towerscribe.drawing.Page;
+import dev.towerscribe.drawing.Pen;
+import dev.towerscribe.drawing.PrintScale;
+import dev.towerscribe.drawing.Proof;
+import dev.towerscribe.geometry.Box;
+import dev.towerscribe.geometry.Vec2;
+import dev.towerscribe.quantity.Numbers;
+import dev.towerscribe.sheet.text.Flow;
+import dev.towerscribe.sheet.text.NoRoomException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Puts a drawing together: views with their dimensions, tables and notes beside or below them,
+ * title block. The same composition serves a sheet of paper at an ISO 5455 scale and a file at 1:1.
+ */
+final class ShopSheets {
+  /** Scales of ISO 5455:1979, the largest first. */
+  private static final double[] SCALES = {5, 2, 1, 0.5, 0.2, 0.1, 0.05};
+
+  private static final double GAP_MM = 4.0;
+  private static final double CAPTION_CAP_MM = 3.5;
+  private static final double CAPTION_MM = 8.0;
+  private static final double BAR_MM = 100.0;
+  private static final double BAR_ROOM_MM = 9.0;
+
+  /** Least width of a column of tables, mm. */
+  private static final double TABLES_MM = 172.0;
+
+  private ShopSheets() {}
+
+  /**
+   * What a drawing is made of.
+   *
+   * @param stem file stem
+   * @param outline outline entry
+   * @param views from the top of the sheet downward
+   * @param tables blocks beside or below them, by the width they get
+   * @param block title block for a sheet's number, the count and a scale's words
+   */
+  record Content(String stem, String outline, List<View> views, Blocks tables, BlockMaker block) {
+    Content {
+      views = List.copyOf(views);
+    }
+  }
+
+  /** Makes tables and notes for a width. */
+  interface Blocks {
+    /** Entries in their order. */
+    List<Flow.Entry> of(double widthMm);
+  }
+
+  /** Makes the title block. */
+  interface BlockMaker {
+    /** The block of one sheet. */
+    TitleBlock of(String sheet, String scale, String paper);
+  }
+
+  /** Where things go on a sheet. */
+  private record Rooms(Box views, Optional<Box> tables) {}
+
+  /**
+   * On paper.
+   *
+   * @param content what is drawn
+   * @param leaf the paper
+   * @return at least one page; the first has the views
+   */
+  static List<Page> onPaper(Content content, Leaf leaf) {
+    Rooms rooms = rooms(content, leaf);
+    double factor =
+        scaleFor(content.views(), rooms.views())
+            .orElseThrow(
+                () ->
+                    new NoRoomException(
+                        "even at 1:20 the views of " + content.stem() + " find no room"));
+    return pages(content, leaf, rooms, factor, true);
+  }
+
+  /**
+   * As one sheet at 1:1, as large as it has to be, without a frame: for files that machines read.
+   *
+   * @param content what is drawn
+   * @return the sheet
+   */
+  static MachineSheet fullSize(Content content) {
+    TitleBlock block = content.block().of("1 of 1", "1:1", "none");
+    double viewsWide = 0;
+    double viewsHigh = BAR_ROOM_MM;
+    for (View view : content.views()) {
+      viewsWide = Math.max(viewsWide, view.bounds().width() + 2 * view.dimensionRoomMm());
+      viewsHigh += cellMm(view, 1);
+    }
+    viewsWide = Math.max(viewsWide, BAR_MM + 30);
+    double tables = TABLES_MM + 2 * GAP_MM;
+    double tablesHigh = heightOf(content.tables().of(TABLES_MM));
+    Box any = new Box(0, 0, 1000, 1000);
+    double blockHigh = block.box(any).height();
+    double high = Math.max(viewsHigh, tablesHigh + blockHigh + GAP_MM) + 2 * GAP_MM + 1;
+    Leaf leaf =
+        new Leaf(
+            "1:1",
+            Math.ceil(viewsWide + tables + 2 * GAP_MM + Leaf.FILING_MM + Leaf.BORDER_MM),
+            Math.ceil(high + 2 * Leaf.BORDER_MM));
+    Box f = leaf.frame();
+    Box title = block.box(f);
+    double split = f.maxX() - tables;
+    Rooms rooms =
+        new Rooms(
+            new Box(f.minX(), f.minY(), split, f.maxY()),
+            Optional.of(
+                new Box(
+                    split + GAP_MM, title.maxY() + GAP_MM, f.maxX() - GAP_MM, f.maxY() - GAP_MM)));
+    View above = content.views().stream().filter(View::hasDatum).findFirst().orElseThrow();
+    return new MachineSheet(
+        pages(content, leaf, rooms, 1, false).get(0),
+        places(content.views(), rooms.views(), 1).get(content.views().indexOf(above)).origin());
+  }
+
+  private static double heightOf(List<Flow.Entry> entries) {
+    return entries.stream().mapToDouble(e -> e.block().heightMm() + e.gapMm()).sum();
+  }
+
+  private static Rooms rooms(Content content, Leaf leaf) {
+    Box f = leaf.frame();
+    Box title = content.block().of("1 of 1", "1:1", leaf.name()).box(f);
+    if (f.width() - title.width() > title.width() * 0.6) {
+      double split = title.minX() - GAP_MM;
+      return new Rooms(
+          new Box(f.minX(), f.minY(), split, f.maxY()),
+          Optional.of(
+              new Box(title.minX(), title.maxY() + GAP_MM, f.maxX() - GAP_MM, f.maxY() - GAP_MM)));
+    }
+    Box all =
+        new Box(f.minX() + GAP_MM, title.maxY() + GAP_MM, f.maxX() - GAP_MM, f.maxY() - GAP_MM);
+    double tables = heightOf(content.tables().of(all.width()));
+    OptionalDouble alone = scaleFor(content.views(), all);
+    double left = all.height() - tables - GAP_MM;
+    if (left > 0) {
+      Box above = new Box(all.minX(), all.maxY() - left, all.maxX(), all.maxY());
+      if (alone.isPresent() && scaleFor(content.views(), above).equals(alone)) {
+        return new Rooms(
+            above,
+            Optional.of(new Box(all.minX(), all.minY(), all.maxX(), all.maxY() - left - GAP_MM)));
+      }
+    }
+    return new Rooms(all, Optional.empty());
+  }
+
+  /** Height of a view with its dimensions and caption, mm of paper. */
+  private static double cellMm(View view, double factor) {
+    return view.bounds().height() * factor + 2 * view.dimensionRoomMm() + CAPTION_MM;
+  }
+
+  private static OptionalDouble scaleFor(List<View> views, Box room) {
+    for (double factor : SCALES) {
+      double high = BAR_ROOM_MM;
+      boolean wide = true;
+      for (View view : views) {
+        high += cellMm(view, factor);
+        wide &= view.bounds().width() * factor + 2 * view.dimensionRoomMm() <= room.width();
+      }
+      if (wide && high <= room.height()) {
+        return OptionalDouble.of(factor);
+      }
+    }
+    return OptionalDouble.empty();
+  }
+
+  static String scaleWords(double factor) {
+    return factor >= 1 ? Numbers.plain(factor, 0) + ":1" : "1:" + Numbers.plain(1 / factor, 0);
+  }
+
+  private static List<Page> pages(
+      Content content, Leaf leaf, Rooms rooms, double factor, boolean framed) {
+    List<Item> first = new ArrayList<>();
+    List<Proof> proofs = new ArrayList<>();
+    views(content.views(), rooms.views(), factor, first, proofs);
+    bar(rooms.views(), framed && factor != 1, first, proofs);
+    List<List<Item>> bodies = new ArrayList<>();
+    bodies.add(first);
+    Box f = leaf.frame();
+    if (rooms.tables().isPresent()) {
+      Box t = rooms.tables().get();
+      flow(content, t, t, bodies, true);
+    } else {
+      Box title = content.block().of("1 of 1", "1:1", leaf.name()).box(f);
+      Box t =
+          new Box(f.minX() + GAP_MM, title.maxY() + GAP_MM, f.maxX() - GAP_MM, f.maxY() - GAP_MM);
+      flow(content, t, t, bodies, false);
+    }
+    List<Page> pages = new ArrayList<>();
+    for (int i = 0; i < bodies.size(); i++) {
+      List<Item> items = bodies.get(i);
+      TitleBlock block =
+          content.block().of((i + 1) + " of " + bodies.size(), scaleWords(factor), leaf.name());
+      if (framed) {
+        items.addAll(DrawingFrame.items(leaf));
+      }
+      block.draw(f, items);
+      pages.add(
+          new Page(
+              i == 0 ? content.stem() : content.stem() + "-" + (i + 1),
+              bodies.size() == 1 ? content.outline() : content.outline() + " " + (i + 1),
+              content.stem() + (i == 0 ? "" : "-" + (i + 1)),
+              leaf.widthMm(),
+              leaf.heightMm(),
+              factor == 1 && i == 0,
+              PrintScale.TRUE,
+              items,
+              Optional.empty(),
+              i == 0 ? proofs : List.of()));
+    }
+    return pages;
+  }
+
+  private static void flow(
+      Content content, Box first, Box rest, List<List<Item>> bodies, boolean onFirst) {
+    Flow flow = new Flow(rest.minX(), first.maxY(), first.minY());
+    flow.columns(1, first.width(), GAP_MM);
+    content.tables().of(first.width()).forEach(flow::add);
+    List<List<Item>> pages = flow.pages();
+    for (int i = 0; i < pages.size(); i++) {
+      if (i == 0 && onFirst) {
+        bodies.get(0).addAll(pages.get(0));
+      } else {
+        bodies.add(new ArrayList<>(pages.get(i)));
+      }
+    }
+  }
+
+  private static void views(
+      List<View> views, Box room, double factor, List<Item> items, List<Proof> proofs) {
+    List<Placing> places = places(views, room, factor);
+    for (int i = 0; i < views.size(); i++) {
+      View view = views.get(i);
+      Placing at = places.get(i);
+      Box b = view.bounds();
+      double middle = room.centre().x();
+      double upper = at.origin().y() + factor * b.maxY();
+      double top = upper + CAPTION_MM + view.dimensionRoomMm();
+      List<Item> drawn = new ArrayList<>();
+      view.draw(at, drawn);
+      new Strokes(Layer.NOTES, drawn)
+          .text(middle, top - CAPTION_MM + 2.0, CAPTION_CAP_MM, Align.MIDDLE, view.caption());
+      double foot = top - cellMm(view, factor);
+      Box area = new Box(room.minX() + 1, foot, room.maxX() - 1, upper + view.dimensionRoomMm());
+      drawn.addAll(
+          new DimensionPlacer(DimensionStyle.ISO)
+              .place(area, Obstacles.of(view.outlines(at), drawn), view.wishes(at))
+              .placed());
+      // Names find room anywhere near their holes; leaders do not.
+      view.names(at, drawn);
+      items.addAll(drawn);
+      proofs.addAll(view.proofs(at));
+    }
+  }
+
+  /** Where each view stands: one under the other, the spare room shared out between them. */
+  private static List<Placing> places(List<View> views, Box room, double factor) {
+    double spare = room.height() - BAR_ROOM_MM;
+    for (View view : views) {
+      spare -= cellMm(view, factor);
+    }
+    double pad = Math.max(0, spare / (views.size() + 1));
+    double top = room.maxY();
+    List<Placing> places = new ArrayList<>();
+    for (View view : views) {
+      top -= pad;
+      Box b = view.bounds();
+      double upper = top - CAPTION_MM - view.dimensionRoomMm();
+      places.add(
+          new Placing(
+              new Vec2(room.centre().x() - factor * b.centre().x(), upper - factor * b.maxY()),
+              factor));
+      top -= cellMm(view, factor);
+    }
+    return places;
+  }
+
+  /** A bar of 100 mm of paper, or of the drawing where that is at 1:1. */
+  private static void bar(Box room, boolean paperOnly, List<Item> items, List<Proof> proofs) {
+    double y = room.minY() + 4;
+    Vec2 from = new Vec2(room.minX() + GAP_MM, y);
+    Vec2 to = from.plus(new Vec2(BAR_MM, 0));
+    items.add(new Item.Line(Layer.CHECK_BARS, from, to, Pen.OUTLINE));
+    for (Vec2 end : List.of(from, to)) {
+      Vec2 tick = new Vec2(0, 2);
+      items.add(new Item.Line(Layer.CHECK_BARS, end.minus(tick), end.plus(tick), Pen.OUTLINE));
+    }
+    new Strokes(Layer.CHECK_BARS, items)
+        .text(from.x() + 3, y + 1.5, 2.5, Align.START, paperOnly ? "100 MM ON PAPER" : "100 MM");
+    proofs.add(new Proof.Bar("check bar", from, to));
+  }
+}

@@ -1,0 +1,38 @@
+package dev.towerscribe.sheet.shop;
+
+import dev.towerscribe.drawing.DimensionRequest;
+import dev.towerscribe.drawing.Item;
+import dev.towerscribe.drawing.Proof;
+import dev.towerscribe.geometry.Box;
+import dev.towerscribe.geometry.Contour;
+import java.util.List;
+
+/** One view of what a drawing is about, before a place and a scale are chosen for it. */
+interface View {
+  /** Words written by it: "FROM ABOVE". */
+  String caption();
+
+  /** Whether its (0, 0) is what the part's X and Y are measured from. */
+  boolean hasDatum();
+
+  /** What it covers, true mm. */
+  Box bounds();
+
+  /** Room on paper that its dimensions want all round, mm. */
+  double dimensionRoomMm();
+
+  /** Draws its edges and centre lines. */
+  void draw(Placing at, List<Item> out);
+
+  /** Its outer outlines on paper, which dimensions stand off. */
+  List<Contour> outlines(Placing at);
+
+  /** Names written inside it; they keep clear of what is drawn already, dimensions too. */
+  void names(Placing at, List<Item> out);
+
+  /** Dimensions that it wants. */
+  List<DimensionRequest> wishes(Placing at);
+
+  /** What must be found in the written file. */
+  List<Proof> proofs(Placing at);
+}

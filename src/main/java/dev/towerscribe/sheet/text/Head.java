@@ -1,0 +1,175 @@
+package dev.towerscribe.sheet.text;
+
+import dev.towerscribe.drawing.Align;
+import dev.towerscribe.drawing.Ink;
+import dev.towerscribe.drawing.Item;
+import dev.towerscribe.drawing.Lettering;
+import dev.towerscribe.drawing.Pen;
+import dev.towerscribe.model.Print;
+import dev.towerscribe.model.Side;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * The band at the top of every text page and the line at its foot: which page, which side, which
+ * job and pack, and what the pack is not.
+ *
+ * @param print paper and margin
+ * @param info the job
+ * @param side the tower the page is about, if it is about one
+ * @param title the page's title
+ * @param bar whether a black bar tells of accepted stops; only a page that tells of them itself may
+ *     go without
+ */
+public record Head(Print print, JobInfo info, Optional<Side> side, String title, boolean bar)
+    implements PageFrame {
+  private static final double GAP = 2.0;
+  private static final double BODY_GAP = 4.0;
+  private static final double LINE = 2.9;
+  private static final double JOB = 3.6;
+  private static final double BAR = 4.0;
+  private static final double COLUMN_GAP = 6.0;
+  private static final String FOOT =
+      "A marking-out aid, not a certification. Local law, the vehicle maker's limits and licensed"
+          + " practice come first.";
+
+  @Override
+  public double paperWidthMm() {
+    return print.paper().widthMm();
+  }
+
+  @Override
+  public double paperHeightMm() {
+    return print.paper().heightMm();
+  }
+
+  @Override
+  public double leftMm() {
+    return print.marginMm();
+  }
+
+  /** Right edge of what may be printed. */
+  double rightMm() {
+    return print.paper().widthMm() - print.marginMm();
+  }
+
+  @Override
+  public double widthMm() {
+    return rightMm() - leftMm();
+  }
+
+  private double titleHeightMm() {
+    return side.isPresent() ? Type.SIDE + 6.0 : Type.lineMm(Type.TITLE);
+  }
+
+  private List<String> jobLines() {
+    return Type.wrap(info.title(), JOB, widthMm());
+  }
+
+  private String dateAndPack() {
+    return "Date "
+        + info.date().map(Object::toString).orElse("________________")
+        + "     Pack "
+        + info.packMark();
+  }
+
+  private String page(int number, int count) {
+    return "Page " + number + " of " + count;
+  }
+
+  /** Date and pack on the left; left of the page's number if there is room, above it if not. */
+  private List<String> factLines() {
+    double room = widthMm() - COLUMN_GAP - Lettering.width(page(888, 888), LINE);
+    return Lettering.width(dateAndPack(), LINE) <= room
+        ? List.of(dateAndPack())
+        : append(Type.wrap(dateAndPack(), LINE, widthMm()), "");
+  }
+
+  private static List<String> append(List<String> lines, String last) {
+    return Stream.concat(lines.stream(), Stream.of(last)).toList();
+  }
+
+  private List<String> accepted() {
+    int n = info.acceptedStops().size();
+    if (n == 0 || !bar) {
+      return List.of();
+    }
+    return List.of(
+        n == 1 ? "PRINTED WITH AN ACCEPTED STOP" : "PRINTED WITH " + n + " ACCEPTED STOPS");
+  }
+
+  private List<String> foot() {
+    return Type.wrap(FOOT, Type.SMALL, widthMm());
+  }
+
+  @Override
+  public double bodyTopMm() {
+    return print.paper().heightMm()
+        - print.marginMm()
+        - titleHeightMm()
+        - jobLines().size() * Type.lineMm(JOB)
+        - factLines().size() * Type.lineMm(LINE)
+        - (accepted().isEmpty() ? 0 : Type.lineMm(BAR) + GAP)
+        - GAP
+        - BODY_GAP;
+  }
+
+  @Override
+  public double bodyBottomMm() {
+    return print.marginMm() + foot().size() * Type.lineMm(Type.SMALL) + GAP + BODY_GAP;
+  }
+
+  @Override
+  public void draw(int number, int count, List<Item> out) {
+    double top = print.paper().heightMm() - print.marginMm();
+    double y = top;
+    if (side.isPresent()) {
+      String word = side.get().word().toUpperCase(Locale.ROOT);
+      double wide = Lettering.width(word, Type.SIDE) + 8.0;
+      out.add(
+          Type.box(rightMm() - wide, y - titleHeightMm() + 2, rightMm(), y, Pen.NONE, Ink.BLACK));
+      out.add(Type.white(rightMm() - wide / 2, y - 2 - Type.SIDE, Type.SIDE, Align.MIDDLE, word));
+      double cap = Lettering.capHeightToFit(title, widthMm() - wide - COLUMN_GAP, Type.TITLE);
+      out.add(Type.text(leftMm(), y - 2 - Type.SIDE, cap, Align.START, title));
+    } else {
+      double cap = Lettering.capHeightToFit(title, widthMm(), Type.TITLE);
+      out.add(Type.text(leftMm(), Type.baseMm(y, Type.TITLE), cap, Align.START, title));
+    }
+    y -= titleHeightMm();
+    for (String line : jobLines()) {
+      out.add(Type.text(leftMm(), Type.baseMm(y, JOB), JOB, Align.START, line));
+      y -= Type.lineMm(JOB);
+    }
+    y = drawFacts(number, count, y, out);
+    y -= GAP;
+    out.add(Type.line(leftMm(), y, rightMm(), y, Pen.FINAL_CUT));
+    for (String words : accepted()) {
+      y -= GAP;
+      out.add(Type.box(leftMm(), y - Type.lineMm(BAR), rightMm(), y, Pen.NONE, Ink.BLACK));
+      double middle = (leftMm() + rightMm()) / 2;
+      out.add(Type.white(middle, Type.baseMm(y, BAR), BAR, Align.MIDDLE, words));
+    }
+    double foot = bodyBottomMm() - BODY_GAP;
+    out.add(Type.line(leftMm(), foot, rightMm(), foot, Pen.THIN));
+    foot -= GAP / 2;
+    for (String line : foot()) {
+      out.add(Type.text(leftMm(), Type.baseMm(foot, Type.SMALL), Type.SMALL, Align.START, line));
+      foot -= Type.lineMm(Type.SMALL);
+    }
+  }
+
+  private double drawFacts(int number, int count, double top, List<Item> out) {
+    double y = top;
+    for (String line : factLines()) {
+      if (!line.isEmpty()) {
+        out.add(Type.text(leftMm(), Type.baseMm(y, LINE), LINE, Align.START, line));
+      }
+      y -= Type.lineMm(LINE);
+    }
+    double last = Type.baseMm(y + Type.lineMm(LINE), LINE);
+    out.add(Type.text(rightMm(), last, LINE, Align.END, page(number, count)));
+    return y;
+  }
+}

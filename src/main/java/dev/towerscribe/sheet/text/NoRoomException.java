@@ -1,0 +1,18 @@
+package dev.towerscribe.sheet.text;
+
+/**
+ * Words that the work depends on find no room on the paper. The job is to blame, not the program:
+ * larger paper, a smaller margin or shorter names help.
+ */
+public final class NoRoomException extends RuntimeException {
+  private static final long serialVersionUID = 1L;
+
+  /**
+   * Says what found no room.
+   *
+   * @param message which words, and where
+   */
+  public NoRoomException(String message) {
+    super(message);
+  }
+}

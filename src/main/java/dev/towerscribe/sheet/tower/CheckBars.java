@@ -1,0 +1,112 @@
+package dev.towerscribe.sheet.tower;
+
+import dev.towerscribe.drawing.Block;
+import dev.towerscribe.drawing.Ink;
+import dev.towerscribe.drawing.Item;
+import dev.towerscribe.drawing.Layer;
+import dev.towerscribe.drawing.Lettering;
+import dev.towerscribe.drawing.Pen;
+import dev.towerscribe.drawing.Proof;
+import dev.towerscribe.geometry.Vec2;
+import dev.towerscribe.quantity.Angle;
+import dev.towerscribe.quantity.LengthUnit;
+import dev.towerscribe.quantity.Numbers;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Two bars to measure a print by, one across and one along, that share a corner. The way between
+ * their far ends shows whether the print is square; over 100 mm bars it is 141.4 mm, within reach
+ * of 150 mm calipers.
+ *
+ * @param corner where both begin, page mm
+ * @param lengthMm their length
+ * @param units names the length
+ */
+record CheckBars(Vec2 corner, double lengthMm, LengthUnit units) {
+  static final double TICK_MM = 2.5;
+
+  /** Bars of 100 mm, or of 4 in for a job in inches. */
+  static CheckBars of(Vec2 corner, LengthUnit units) {
+    return new CheckBars(corner, units == LengthUnit.INCH ? units.toMm(4) : 100.0, units);
+  }
+
+  Vec2 farAcross() {
+    return corner.plus(new Vec2(lengthMm, 0));
+  }
+
+  Vec2 farAlong() {
+    return corner.plus(new Vec2(0, lengthMm));
+  }
+
+  String name() {
+    return units == LengthUnit.INCH
+        ? Numbers.plain(units.fromMm(lengthMm), 2) + " in (" + Numbers.plain(lengthMm, 1) + " mm)"
+        : Numbers.plain(lengthMm, 1) + " mm";
+  }
+
+  String label() {
+    return name() + ": measure me before you tape this";
+  }
+
+  /** The length between the far ends, in words. */
+  String diagonal() {
+    return Measures.length(lengthMm * Math.sqrt(2), units);
+  }
+
+  /** Bars, ticks and crosses. */
+  List<Item> drawn() {
+    List<Item> items = new ArrayList<>();
+    bar(items, corner, farAcross());
+    bar(items, corner, farAlong());
+    cross(items, farAcross());
+    cross(items, farAlong());
+    return items;
+  }
+
+  private static void bar(List<Item> items, Vec2 from, Vec2 to) {
+    items.add(new Item.Line(Layer.CHECK_BARS, from, to, Pen.OUTLINE));
+    Vec2 tick = to.minus(from).unit().quarterTurn().times(TICK_MM);
+    items.add(new Item.Line(Layer.CHECK_BARS, from.minus(tick), from.plus(tick), Pen.FINE));
+  }
+
+  private static void cross(List<Item> items, Vec2 at) {
+    for (Vec2 arm : crossArms()) {
+      items.add(new Item.Line(Layer.CHECK_BARS, at.minus(arm), at.plus(arm), Pen.FINE));
+    }
+  }
+
+  private static List<Vec2> crossArms() {
+    return List.of(new Vec2(TICK_MM, 0), new Vec2(0, TICK_MM));
+  }
+
+  /** The bars and the arms of the crosses, which fix the diagonal. */
+  List<Proof> proofs() {
+    List<Proof> proofs = new ArrayList<>();
+    proofs.add(new Proof.Bar("bar across", corner, farAcross()));
+    proofs.add(new Proof.Bar("bar along", corner, farAlong()));
+    for (Vec2 arm : crossArms()) {
+      proofs.add(
+          new Proof.Bar("diagonal, cross across", farAcross().minus(arm), farAcross().plus(arm)));
+      proofs.add(
+          new Proof.Bar("diagonal, cross along", farAlong().minus(arm), farAlong().plus(arm)));
+    }
+    return proofs;
+  }
+
+  /** The label of the upright bar, at its left. */
+  List<Item> labelAlong() {
+    double cap = Lettering.capHeightToFit(label(), lengthMm - 4, 3.5);
+    Block block = Block.of(cap, label());
+    Vec2 at = corner.plus(new Vec2(-1.2 - block.heightMm() / 2, lengthMm / 2));
+    return block.drawn(at, Angle.ofDegrees(90), false, Ink.BLACK);
+  }
+
+  /** The label of the level bar, below it; it may break a line that runs on beneath. */
+  List<Item> labelAcross() {
+    double cap = Lettering.capHeightToFit(label(), lengthMm - 4, 3.5);
+    Block block = Block.of(cap, label());
+    Vec2 at = corner.plus(new Vec2(lengthMm / 2, -1.6 - block.heightMm() / 2));
+    return block.drawn(at, Angle.ZERO, true, Ink.BLACK);
+  }
+}

@@ -1,0 +1,391 @@
+package dev.towerscribe.sheet.tower;
+
+import dev.towerscribe.alignment.SideAlignment;
+import dev.towerscribe.drawing.Block;
+import dev.towerscribe.drawing.Candidates;
+import dev.towerscribe.drawing.Item;
+import dev.towerscribe.drawing.LabelPlacer;
+import dev.towerscribe.drawing.Lettering;
+import dev.towerscribe.drawing.Page;
+import dev.towerscribe.drawing.Pen;
+import dev.towerscribe.drawing.PrintScale;
+import dev.towerscribe.drawing.Proof;
+import dev.towerscribe.geometry.Box;
+import dev.towerscribe.geometry.Region;
+import dev.towerscribe.geometry.Vec2;
+import dev.towerscribe.layout.Notch;
+import dev.towerscribe.layout.PlacedHole;
+import dev.towerscribe.layout.SideLayout;
+import dev.towerscribe.model.Bracket;
+import dev.towerscribe.model.Face;
+import dev.towerscribe.model.KeepOut;
+import dev.towerscribe.model.Landmark;
+import dev.towerscribe.model.Print;
+import dev.towerscribe.model.Side;
+import dev.towerscribe.model.Straightedge;
+import dev.towerscribe.sheet.text.JobInfo;
+import dev.towerscribe.sheet.text.NoRoomException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * The sheets that are cut and drilled by: each tower from below and from above, and each bracket
+ * that a notch is taken from.
+ */
+public final class FullScaleSheets {
+  /** A keep-out farther from every hole and cut than this is shown only where there is room. */
+  private static final double NEAR_WORK_MM = 10.0;
+
+  private static final double FRAME_GAP_MM = 1.0;
+
+  /** Points along the cuts that joins of tiles stay away from. */
+  private static final double CUT_STEP_MM = 10.0;
+
+  /** Room beside a straightedge's line for its name. */
+  private static final double WORDS_BESIDE_MM = 11;
+
+  private static final double NOTE_CAP_MM = 3.5;
+
+  /** Two lines of the foot: landmarks with longer names are counted; each is named in its place. */
+  private static final double MATCHES_MM = 125;
+
+  private FullScaleSheets() {}
+
+  /**
+   * All full-scale pages of one tower: underside, topside, then one sheet for each notch. A sheet
+   * too large for the paper comes as several tiles.
+   *
+   * @param layout the tower, laid out; the final cut and the land may be empty
+   * @param info what every page says about the job
+   * @return pages in the order of use
+   * @throws NoRoomException if a name that the work depends on finds no room on the paper
+   */
+  public static List<Page> pages(SideLayout layout, JobInfo info) {
+    return pages(layout, Optional.empty(), info);
+  }
+
+  /**
+   * The same with a line on each tower's sheet that tells what a bay will read.
+   *
+   * @param layout the tower, laid out; the final cut and the land may be empty
+   * @param alignment what a bay will read, if it is known
+   * @param info what every page says about the job
+   * @return pages in the order of use
+   * @throws NoRoomException if a name that the work depends on finds no room on the paper
+   */
+  public static List<Page> pages(
+      SideLayout layout, Optional<SideAlignment> alignment, JobInfo info) {
+    List<String> predicted = alignment.map(a -> Predicted.words(a, info.units())).orElse(List.of());
+    List<Page> pages = new ArrayList<>();
+    for (Face face : List.of(Face.UNDERSIDE, Face.TOPSIDE)) {
+      pages.addAll(onPaper(tower(layout, predicted, info, face), layout.job().print(), info));
+    }
+    for (int i = 0; i < layout.notches().size(); i++) {
+      pages.addAll(onPaper(notch(layout, info, i), layout.job().print(), info));
+    }
+    return pages;
+  }
+
+  private static Sheet tower(SideLayout layout, List<String> predicted, JobInfo info, Face face) {
+    Side side = layout.side();
+    String name = title(side) + " tower, " + face.word();
+    List<String> matches = layout.job().tower().landmarks().stream().map(Landmark::name).toList();
+    String names = String.join(", ", matches);
+    boolean nameAll = matches.size() <= 3 && Lettering.width(names, NOTE_CAP_MM) <= MATCHES_MM;
+    String match =
+        nameAll
+            ? names
+            : matches.size() == 1 ? "the landmark" : "all " + matches.size() + " landmarks";
+    boolean below = face == Face.UNDERSIDE;
+    Surround.Says says =
+        new Surround.Says(
+            side,
+            face.word().toUpperCase(Locale.ROOT),
+            below ? Surround.Look.BLACK : Surround.Look.FRAMED,
+            below ? "from below: you look up at it" : "from above: you look down on it",
+            name,
+            -SheetFrame.inboardSign(side, face),
+            List.of(
+                "Fit the opening's edge. Match: " + match + ".",
+                "Straightedge on the long line: parallel to the car's centre line.",
+                "Does not match? Stop. Measure again."));
+    return new Sheet(
+        side.word() + "-" + face.word(),
+        name,
+        letter(side) + (below ? "-under" : "-top"),
+        says,
+        essentials(layout, face),
+        wishes(layout, face),
+        others(layout, face),
+        largest(layout),
+        0,
+        (origin, window, joins) -> {
+          SheetFrame frame = new SheetFrame(side, face, layout.job().tower().crown(), origin);
+          LabelPlacer placer = new LabelPlacer(window.grown(-Block.CLEARED_MM));
+          TowerDrawing drawing = new TowerDrawing(layout, frame, window, placer);
+          List<Item> items = new ArrayList<>(drawing.drawn());
+          Joins.draw(joins, origin, window, items, placer);
+          TowerWords words = new TowerWords(layout, frame, window, placer, info.units(), predicted);
+          items.addAll(words.placed(drawing));
+          return new Sheet.Painted(
+              items,
+              Proofs.ofTower(layout, face, origin.x(), origin.y(), window),
+              words.unplaced());
+        });
+  }
+
+  private static Sheet notch(SideLayout layout, JobInfo info, int index) {
+    Notch notch = layout.notches().get(index);
+    Side side = layout.side();
+    int number = index + 1;
+    String name = title(side) + " tower, notch " + number;
+    Surround.Says says =
+        new Surround.Says(
+            side,
+            "BRACKET",
+            Surround.Look.HATCHED,
+            "notch " + number + ", from above: " + notch.bracket().name(),
+            name,
+            -SheetFrame.inboardSign(side, Face.TOPSIDE),
+            List.of(
+                "Lay it on the bracket. Match its edges"
+                    + (notch.bracket().fasteners().isEmpty() ? "." : " and bolts."),
+                "Sockets come straight down on: " + String.join(", ", notch.bolts()) + ".",
+                "Does not match? Stop. Measure again."));
+    return new Sheet(
+        side.word() + "-notch-" + number,
+        name + ", " + notch.bracket().name(),
+        letter(side) + "-notch" + number,
+        says,
+        NotchDrawing.essentials(layout, notch),
+        List.of(),
+        others(layout, Face.TOPSIDE),
+        2 * layout.job().tools().reachRadiusMm(),
+        NotchDrawing.lineX(layout, notch),
+        (origin, window, joins) ->
+            new NotchDrawing(layout, notch, origin, window, info.units()).painted(joins));
+  }
+
+  private static String title(Side side) {
+    return side == Side.LEFT ? "Left" : "Right";
+  }
+
+  private static String letter(Side side) {
+    return side == Side.LEFT ? "L" : "R";
+  }
+
+  /** What must show on an underside or topside sheet, with the origin at (0, 0). */
+  static Box essentials(SideLayout layout, Face face) {
+    SheetFrame frame = new SheetFrame(layout.side(), face, layout.job().tower().crown(), Vec2.ZERO);
+    Box box = frame.region(layout.opening()).bounds();
+    for (Region region : List.of(layout.mark(), layout.finalCut(), layout.roughCut())) {
+      if (!region.isEmpty()) {
+        box = box.union(frame.region(region).bounds());
+      }
+    }
+    for (PlacedHole hole : layout.holes()) {
+      double cross = hole.diameterMm() / 2 + TowerDrawing.CROSS_PAST_MM;
+      double reach =
+          face == Face.TOPSIDE ? Math.max(cross, layout.job().tools().reachRadiusMm()) : cross;
+      box = box.union(Box.around(frame.point(hole.at()), reach));
+    }
+    // A long seam need not show where nothing comes near it.
+    Box near = box.grown(NEAR_WORK_MM);
+    for (KeepOut keepOut : layout.job().tower().keepOuts()) {
+      Box whole = frame.region(TowerDrawing.barred(keepOut)).bounds();
+      if (whole.meets(near)) {
+        box = box.union(whole.within(near));
+      }
+    }
+    for (Landmark landmark : layout.job().tower().landmarks()) {
+      box = box.union(Box.around(frame.point(landmark.at()), landmark.diameterMm() / 2 + 3));
+    }
+    if (layout.job().tower().landmarks().size() < 2) {
+      // One landmark does not fix a sheet: the straightedges must show.
+      for (Straightedge edge : layout.job().tower().straightedges()) {
+        box = box.union(bounds(frame, edge));
+      }
+    }
+    return box;
+  }
+
+  private static Box bounds(SheetFrame frame, Straightedge edge) {
+    return Box.around(frame.point(edge.from()), 1).union(Box.around(frame.point(edge.to()), 1));
+  }
+
+  private static List<Box> wishes(SideLayout layout, Face face) {
+    SheetFrame frame = new SheetFrame(layout.side(), face, layout.job().tower().crown(), Vec2.ZERO);
+    List<Box> wishes = new ArrayList<>();
+    for (KeepOut keepOut : layout.job().tower().keepOuts()) {
+      wishes.add(frame.region(TowerDrawing.barred(keepOut)).bounds());
+    }
+    for (Straightedge edge : layout.job().tower().straightedges()) {
+      wishes.add(bounds(frame, edge).grown(WORDS_BESIDE_MM));
+      wishes.add(bounds(frame, edge));
+    }
+    if (face == Face.TOPSIDE) {
+      for (Bracket bracket : layout.job().tower().brackets()) {
+        wishes.add(frame.contour(bracket.outline()).bounds());
+      }
+    }
+    return wishes;
+  }
+
+  private static List<Vec2> others(SideLayout layout, Face face) {
+    SheetFrame frame = new SheetFrame(layout.side(), face, layout.job().tower().crown(), Vec2.ZERO);
+    List<Vec2> places = new ArrayList<>();
+    layout.holes().forEach(h -> places.add(frame.point(h.at())));
+    layout.starters().forEach(s -> places.add(frame.point(s.at())));
+    layout.job().tower().landmarks().forEach(l -> places.add(frame.point(l.at())));
+    places.add(Vec2.ZERO);
+    for (Region cut : List.of(frame.region(layout.finalCut()), frame.region(layout.roughCut()))) {
+      cut.contours()
+          .forEach(c -> places.addAll(Candidates.even(c.flattened(0.05), true, CUT_STEP_MM)));
+    }
+    return places;
+  }
+
+  private static double largest(SideLayout layout) {
+    double most = 0;
+    for (PlacedHole hole : layout.holes()) {
+      most = Math.max(most, hole.diameterMm() + 2 * TowerDrawing.CROSS_PAST_MM);
+    }
+    for (Landmark landmark : layout.job().tower().landmarks()) {
+      most = Math.max(most, landmark.diameterMm());
+    }
+    return most;
+  }
+
+  private static List<Page> onPaper(Sheet sheet, Print print, JobInfo info) {
+    Zones zones = Zones.of(print, info);
+    Box window = zones.drawing().grown(-FRAME_GAP_MM);
+    Box needs = sheet.essentials();
+    List<String> homeless = List.of();
+    if (needs.width() <= window.width() && needs.height() <= window.height()) {
+      for (Vec2 origin : origins(sheet, zones, window)) {
+        Sheet.Painted painted = sheet.painter().paint(origin, window, List.of());
+        if (painted.unplaced().isEmpty()) {
+          return List.of(page(sheet, print, info, zones, window, origin, painted, null, 0, 0));
+        }
+        homeless = painted.unplaced();
+      }
+    }
+    Tiles fewest = Tiles.of(needs, window, sheet.largestMm(), homeless.isEmpty() ? 1 : 2);
+    for (Tiles tiles : fewest.andFiner()) {
+      List<Page> pages = new ArrayList<>();
+      homeless = tiled(sheet, print, info, zones, window, tiles, pages);
+      if (homeless.isEmpty()) {
+        return pages;
+      }
+    }
+    throw new NoRoomException("no room on " + print.paper().word() + " to name " + homeless);
+  }
+
+  /**
+   * The tiles of one way to share a sheet out.
+   *
+   * @param pages where they go
+   * @return names that found no room, after which the pages are not all there
+   */
+  private static List<String> tiled(
+      Sheet sheet,
+      Print print,
+      JobInfo info,
+      Zones zones,
+      Box window,
+      Tiles tiles,
+      List<Page> pages) {
+    List<Sheet.Join> joins = tiles.joins(sheet.others());
+    for (int r = 0; r < tiles.rows(); r++) {
+      for (int c = 0; c < tiles.columns(); c++) {
+        Box seen = tiles.window(r, c);
+        Vec2 origin = new Vec2(window.minX() - seen.minX(), window.minY() - seen.minY());
+        Sheet.Painted painted = sheet.painter().paint(origin, window, joins);
+        if (!painted.unplaced().isEmpty()) {
+          return painted.unplaced();
+        }
+        pages.add(page(sheet, print, info, zones, window, origin, painted, tiles, r, c));
+      }
+    }
+    return List.of();
+  }
+
+  /** Places of the origin at which everything shows, the best first. */
+  private static List<Vec2> origins(Sheet sheet, Zones zones, Box window) {
+    Box needs = sheet.wished(window);
+    double leastX = window.minX() - needs.minX();
+    double mostX = window.maxX() - needs.maxX();
+    double leastY = window.minY() - needs.minY();
+    double mostY = window.maxY() - needs.maxY();
+    double offset = sheet.lineOffsetMm();
+    double[] line = Surround.lineRoom(zones, sheet.says(), false);
+    double liked = Math.max(line[0], Math.min(line[1], (leastX + mostX) / 2 + offset)) - offset;
+    double x = Math.max(leastX, Math.min(mostX, liked));
+    double y = (leastY + mostY) / 2;
+    List<Vec2> result = new ArrayList<>();
+    result.add(new Vec2(x, y));
+    for (double down : new double[] {0.2, 0.8}) {
+      for (double across : new double[] {0.2, 0.5, 0.8}) {
+        result.add(new Vec2(leastX + across * (mostX - leastX), leastY + down * (mostY - leastY)));
+      }
+    }
+    return result;
+  }
+
+  private static Page page(
+      Sheet sheet,
+      Print print,
+      JobInfo info,
+      Zones zones,
+      Box window,
+      Vec2 origin,
+      Sheet.Painted painted,
+      Tiles tiles,
+      int row,
+      int column) {
+    boolean tiled = tiles != null;
+    double x = origin.x() + sheet.lineOffsetMm();
+    Optional<Double> lineX =
+        x > window.minX() && x < window.maxX() ? Optional.of(x) : Optional.empty();
+    PrintScale scale = new PrintScale(print.scaleAcross(), print.scaleAlong(), print.skew());
+    CheckBars bars =
+        CheckBars.of(new Vec2(zones.strip().maxX() - 3, zones.foot().maxY() - 5), info.units());
+    Surround.Says says = sheet.says();
+    if (tiled) {
+      List<String> todo = new ArrayList<>();
+      todo.add("Tape the tiles cross on cross, J1 on J1.");
+      todo.addAll(says.todo());
+      says =
+          new Surround.Says(
+              says.side(),
+              says.word(),
+              says.look(),
+              says.underWord(),
+              says.pageName() + ", tile " + Tiles.name(row, column),
+              says.outboardSign(),
+              todo);
+    }
+    Surround surround = new Surround(zones, info, scale, says, lineX, tiled);
+    List<Item> items = new ArrayList<>(surround.drawn(bars));
+    if (tiled) {
+      items.add(Surround.frame(window, Pen.OUTLINE));
+      items.addAll(tiles.key(surround.keyRoom(), row, column));
+    }
+    List<Proof> proofs = new ArrayList<>(painted.proofs());
+    proofs.addAll(bars.proofs());
+    String suffix = tiled ? Tiles.suffix(row, column) : "";
+    return new Page(
+        sheet.stem() + suffix,
+        tiled ? sheet.title() + ", tile " + Tiles.name(row, column) : sheet.title(),
+        sheet.label() + suffix,
+        print.paper().widthMm(),
+        print.paper().heightMm(),
+        true,
+        scale,
+        items,
+        Optional.of(new Page.Window(window, painted.items())),
+        proofs);
+  }
+}

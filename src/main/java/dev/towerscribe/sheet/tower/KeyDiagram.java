@@ -1,0 +1,317 @@
+package dev.towerscribe.sheet.tower;
+
+import dev.towerscribe.drawing.Align;
+import dev.towerscribe.drawing.Ink;
+import dev.towerscribe.drawing.Item;
+import dev.towerscribe.drawing.Layer;
+import dev.towerscribe.drawing.Lettering;
+import dev.towerscribe.drawing.Pen;
+import dev.towerscribe.geometry.Box;
+import dev.towerscribe.geometry.Contour;
+import dev.towerscribe.geometry.Edge;
+import dev.towerscribe.geometry.Edge.Arc;
+import dev.towerscribe.geometry.Region;
+import dev.towerscribe.geometry.Vec2;
+import dev.towerscribe.layout.PlacedHole;
+import dev.towerscribe.layout.SideLayout;
+import dev.towerscribe.model.Face;
+import dev.towerscribe.quantity.Angle;
+import dev.towerscribe.sheet.text.Fragment;
+import dev.towerscribe.sheet.text.Type;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Which hole is which: the tower from its underside, forward up the page, small and not to scale.
+ * Seen from below, the left tower's inboard side lies to the left.
+ */
+public final class KeyDiagram implements Fragment {
+  private static final double NAME = 3.6;
+  private static final double WORDS = Type.SMALL;
+  private static final double SAG_MM = 0.02;
+  private static final double AIR = 0.8;
+  private static final int RINGS = 10;
+  private static final int TURNS = 24;
+
+  /** Distance of points along an outline that stand for it. */
+  private static final double CLOSE_MM = 0.5;
+
+  /** Longest name that is written beside its hole; longer ones are replaced by row numbers. */
+  private static final double LONGEST_NAME_MM = 12.0;
+
+  /** Where names may stand, what is already there, and lines they had better keep clear of. */
+  private record Places(Box room, List<Box> taken, List<Vec2> lines) {}
+
+  /** Longest arrow of an error: short enough to stay beside its hole. */
+  private static final double LONGEST_ARROW_MM = 9.0;
+
+  /** Shorter arrows would be all head. */
+  private static final double LEAST_ARROW_MM = 0.8;
+
+  /** What errors may be drawn times their size. */
+  private static final List<Integer> TIMES = List.of(50, 20, 10, 5, 2, 1);
+
+  private static final List<String> FOOT =
+      List.of(
+          "NOT TO SCALE: do not mark from it.",
+          "Seen from the underside. Dashed: the plate.",
+          "Cross: the original strut-shaft centre.");
+
+  private final SideLayout layout;
+  private final List<Vec2> errors;
+  private final int times;
+  private final List<String> foot;
+  private final double width;
+  private final double height;
+  private final double scale;
+  private final Vec2 planCentre;
+
+  public KeyDiagram(SideLayout layout, double widthMm, double heightMm) {
+    this(layout, List.of(), "", widthMm, heightMm);
+  }
+
+  /**
+   * The same with an arrow from each hole's planned place to where it was drilled, errors many
+   * times their size.
+   *
+   * @param layout the tower as planned
+   * @param errors found less planned of each hole, plan; none for no arrows
+   * @param what the errors are, to be read after "Arrows: "
+   * @param widthMm its width
+   * @param heightMm its height
+   */
+  public KeyDiagram(
+      SideLayout layout, List<Vec2> errors, String what, double widthMm, double heightMm) {
+    this.layout = layout;
+    this.errors = List.copyOf(errors);
+    double most = errors.stream().mapToDouble(Vec2::norm).max().orElse(0);
+    times = TIMES.stream().filter(t -> t * most <= LONGEST_ARROW_MM).findFirst().orElse(0);
+    foot = new ArrayList<>(FOOT);
+    if (!errors.isEmpty()) {
+      String words =
+          times == 0
+              ? "Errors are too large to draw."
+              : "Arrows: " + what + ", drawn " + times + " TIMES full size.";
+      foot.addAll(Type.wrap(words, WORDS, widthMm));
+    }
+    this.width = widthMm;
+    this.height = heightMm;
+    Box all = layout.plateOutline().bounds();
+    for (PlacedHole hole : layout.holes()) {
+      all = all.union(Box.around(hole.at(), hole.diameterMm() / 2));
+    }
+    all = all.union(layout.opening().bounds());
+    planCentre = all.centre();
+    // Plan x runs up the page and plan y across it.
+    scale =
+        Math.min(
+            (widthMm - 2 * sideMm()) / all.height(), (heightMm - topMm() - footMm()) / all.width());
+  }
+
+  /** What stands for each hole in the diagram: its name, or its row if names are long. */
+  public static List<String> keys(List<PlacedHole> holes) {
+    boolean shortNames =
+        holes.stream().allMatch(h -> Lettering.width(h.name(), NAME) <= LONGEST_NAME_MM);
+    List<String> keys = new ArrayList<>();
+    for (int i = 0; i < holes.size(); i++) {
+      keys.add(shortNames ? holes.get(i).name() : Integer.toString(i + 1));
+    }
+    return keys;
+  }
+
+  private static double topMm() {
+    return 2 * Type.lineMm(WORDS) + 9.0;
+  }
+
+  private double footMm() {
+    return foot.size() * Type.lineMm(WORDS) + 2.0;
+  }
+
+  private static double sideMm() {
+    return 6.0;
+  }
+
+  @Override
+  public double heightMm() {
+    return height;
+  }
+
+  @Override
+  public void draw(double leftMm, double topMm, List<Item> out) {
+    Vec2 middle = new Vec2(leftMm + width / 2, topMm - topMm() - (height - topMm() - footMm()) / 2);
+    outline(layout.plateOutline(), middle, Pen.HIDDEN, out);
+    outline(
+        layout.finalCut().isEmpty() ? layout.opening() : layout.finalCut(),
+        middle,
+        Pen.OUTLINE,
+        out);
+    List<Box> taken = new ArrayList<>();
+    Vec2 shaft = onPage(Vec2.ZERO, middle);
+    out.add(Type.line(shaft.x() - 3, shaft.y(), shaft.x() + 3, shaft.y(), Pen.FINE));
+    out.add(Type.line(shaft.x(), shaft.y() - 3, shaft.x(), shaft.y() + 3, Pen.FINE));
+    taken.add(Box.around(shaft, 3));
+    for (PlacedHole hole : layout.holes()) {
+      Vec2 at = onPage(hole.at(), middle);
+      double r = hole.diameterMm() / 2 * scale;
+      out.add(new Item.Circle(Layer.HOLES, at, r, Pen.OUTLINE, Ink.NONE));
+      taken.add(Box.around(at, r + AIR));
+    }
+    for (int i = 0; i < errors.size() && times > 0; i++) {
+      error(layout.holes().get(i), errors.get(i), middle, taken, out);
+    }
+    Box room = new Box(leftMm, topMm - height + footMm(), leftMm + width, topMm - topMm() + NAME);
+    Places places = new Places(room, taken, lines(middle));
+    List<String> keys = keys(layout.holes());
+    for (int i = 0; i < keys.size(); i++) {
+      name(keys.get(i), layout.holes().get(i), middle, places, out);
+    }
+    words(leftMm, topMm, out);
+  }
+
+  private Vec2 onPage(Vec2 plan, Vec2 middle) {
+    return middle.plus(way(plan.minus(planCentre)).times(scale));
+  }
+
+  /** A plan vector's direction on the page, its length kept. */
+  private Vec2 way(Vec2 plan) {
+    return new Vec2(SheetFrame.inboardSign(layout.side(), Face.UNDERSIDE) * plan.y(), plan.x());
+  }
+
+  /** An arrow from where a hole was to be, many times as long as the error; names keep clear. */
+  private void error(PlacedHole hole, Vec2 error, Vec2 middle, List<Box> taken, List<Item> out) {
+    Vec2 from = onPage(hole.at(), middle);
+    Vec2 arrow = way(error).times(times);
+    if (arrow.norm() < LEAST_ARROW_MM) {
+      return;
+    }
+    arrow(from, arrow.unit(), arrow.norm(), out);
+    int boxes = (int) Math.ceil(arrow.norm());
+    for (int i = 0; i <= boxes; i++) {
+      taken.add(Box.around(from.plus(arrow.times((double) i / boxes)), AIR));
+    }
+  }
+
+  private void outline(Region region, Vec2 middle, Pen pen, List<Item> out) {
+    for (Contour contour : region.contours()) {
+      if (contour.asCircle().isPresent()) {
+        Arc circle = contour.asCircle().get();
+        Vec2 at = onPage(circle.centre(), middle);
+        out.add(new Item.Circle(Layer.NOTES, at, circle.radius() * scale, pen, Ink.NONE));
+      } else {
+        List<Vec2> points =
+            contour.flattened(SAG_MM / scale).stream().map(p -> onPage(p, middle)).toList();
+        out.add(new Item.Polyline(Layer.NOTES, points, true, pen, Ink.NONE));
+      }
+    }
+  }
+
+  /** Outside its hole, away from the shaft if that place is free, else the nearest free one. */
+  private void name(String name, PlacedHole hole, Vec2 middle, Places places, List<Item> out) {
+    Vec2 at = onPage(hole.at(), middle);
+    Vec2 shaft = onPage(Vec2.ZERO, middle);
+    double wide = Lettering.width(name, NAME);
+    double outward = at.distanceTo(shaft) == 0 ? 0 : at.minus(shaft).direction().degrees();
+    double reach = hole.diameterMm() / 2 * scale + AIR;
+    List<Box> free = new ArrayList<>();
+    for (int ring = 0; ring < RINGS; ring++) {
+      for (int turn = 0; turn < TURNS; turn++) {
+        double degrees = outward + (turn % 2 == 0 ? 1 : -1) * 360.0 / TURNS * ((turn + 1) / 2);
+        Box place = beside(at, reach + ring * NAME / 2, Angle.ofDegrees(degrees), wide);
+        if (places.room().contains(place) && places.taken().stream().noneMatch(place::meets)) {
+          free.add(place);
+        }
+      }
+    }
+    Box best =
+        free.stream()
+            .filter(place -> places.lines().stream().noneMatch(place::contains))
+            .findFirst()
+            .or(() -> free.stream().findFirst())
+            .orElseThrow(
+                () -> new IllegalArgumentException("no room for the name of hole " + name));
+    places.taken().add(best);
+    out.add(Type.text(best.centre().x(), best.centre().y() - NAME / 2, NAME, Align.MIDDLE, name));
+    lead(at, reach, best, out);
+  }
+
+  /** A fine line from a hole to a name that could not stand right beside it. */
+  private static void lead(Vec2 at, double reach, Box name, List<Item> out) {
+    Vec2 near =
+        new Vec2(
+            Math.max(name.minX(), Math.min(name.maxX(), at.x())),
+            Math.max(name.minY(), Math.min(name.maxY(), at.y())));
+    Vec2 way = near.minus(at);
+    if (way.norm() > reach + NAME / 2) {
+      Vec2 from = at.plus(way.unit().times(reach));
+      Vec2 to = near.minus(way.unit().times(AIR));
+      out.add(new Item.Line(Layer.NOTES, from, to, Pen.FINE));
+    }
+  }
+
+  /** Points of the drawn outlines, close together, that names had better keep clear of. */
+  private List<Vec2> lines(Vec2 middle) {
+    Region cut = layout.finalCut().isEmpty() ? layout.opening() : layout.finalCut();
+    List<Vec2> points = new ArrayList<>();
+    for (Region region : List.of(layout.plateOutline(), cut)) {
+      for (Contour contour : region.contours()) {
+        for (Edge edge : contour.edges()) {
+          int pieces = (int) Math.ceil(edge.length() * scale / CLOSE_MM);
+          for (int i = 0; i < pieces; i++) {
+            points.add(onPage(edge.at((double) i / pieces), middle));
+          }
+        }
+      }
+    }
+    return points;
+  }
+
+  /** A name's box that touches a circle round its hole from outside. */
+  private static Box beside(Vec2 at, double reach, Angle way, double wide) {
+    double halfW = wide / 2 + 0.3;
+    double halfH = NAME * 0.65 + 0.3;
+    Vec2 u = Vec2.polar(1, way);
+    double toEdge =
+        Math.min(halfW / Math.max(1e-9, Math.abs(u.x())), halfH / Math.max(1e-9, Math.abs(u.y())));
+    Vec2 c = at.plus(u.times(reach + toEdge));
+    return new Box(c.x() - halfW, c.y() - halfH, c.x() + halfW, c.y() + halfH);
+  }
+
+  private void words(double leftMm, double topMm, List<Item> out) {
+    double centre = leftMm + width / 2;
+    double y = topMm;
+    out.add(Type.text(centre, Type.baseMm(y, WORDS), WORDS, Align.MIDDLE, "FORWARD"));
+    double tip = y - Type.lineMm(WORDS) - 0.3;
+    arrow(new Vec2(centre, tip - 7), new Vec2(0, 1), 7, out);
+    boolean outboardRight = SheetFrame.inboardSign(layout.side(), Face.UNDERSIDE) < 0;
+    double outer = outboardRight ? leftMm + width : leftMm;
+    double sign = outboardRight ? 1 : -1;
+    out.add(
+        Type.text(
+            outer,
+            Type.baseMm(y, WORDS),
+            WORDS,
+            outboardRight ? Align.END : Align.START,
+            "OUTBOARD"));
+    arrow(new Vec2(outer - sign * 10, tip - 2), new Vec2(sign, 0), 10, out);
+    double low = topMm - height + footMm() - 2.0;
+    for (String line : foot) {
+      out.add(Type.text(centre, Type.baseMm(low, WORDS), WORDS, Align.MIDDLE, line));
+      low -= Type.lineMm(WORDS);
+    }
+  }
+
+  private static void arrow(Vec2 from, Vec2 way, double length, List<Item> out) {
+    Vec2 tip = from.plus(way.times(length));
+    double head = Math.min(3, 0.6 * length);
+    Vec2 back = tip.minus(way.times(head));
+    Vec2 side = way.quarterTurn().times(1.1 * head / 3);
+    out.add(new Item.Line(Layer.NOTES, from, back, Pen.OUTLINE));
+    out.add(
+        new Item.Polyline(
+            Layer.NOTES,
+            List.of(tip, back.plus(side), back.minus(side)),
+            true,
+            Pen.NONE,
+            Ink.BLACK));
+  }
+}

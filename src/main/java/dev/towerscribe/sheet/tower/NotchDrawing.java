@@ -1,0 +1,297 @@
+package dev.towerscribe.sheet.tower;
+
+import dev.towerscribe.drawing.Block;
+import dev.towerscribe.drawing.Candidates;
+import dev.towerscribe.drawing.Ink;
+import dev.towerscribe.drawing.Item;
+import dev.towerscribe.drawing.LabelPlacer;
+import dev.towerscribe.drawing.LabelPlacer.Candidate;
+import dev.towerscribe.drawing.LabelPlacer.Further;
+import dev.towerscribe.drawing.Layer;
+import dev.towerscribe.drawing.Pen;
+import dev.towerscribe.drawing.Proof;
+import dev.towerscribe.geometry.Box;
+import dev.towerscribe.geometry.Contour;
+import dev.towerscribe.geometry.Edge;
+import dev.towerscribe.geometry.Edge.Arc;
+import dev.towerscribe.geometry.Edge.Segment;
+import dev.towerscribe.geometry.Hatch;
+import dev.towerscribe.geometry.Region;
+import dev.towerscribe.geometry.Vec2;
+import dev.towerscribe.layout.Notch;
+import dev.towerscribe.layout.PlacedHole;
+import dev.towerscribe.layout.SideLayout;
+import dev.towerscribe.model.Bracket;
+import dev.towerscribe.model.Face;
+import dev.towerscribe.model.Side;
+import dev.towerscribe.quantity.Angle;
+import dev.towerscribe.quantity.LengthUnit;
+import dev.towerscribe.quantity.Tolerances;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What is taken from a bracket, at full scale from above. A bracket is flat and lies over the
+ * tower, and the socket comes down along the plate's normal, so a domed top flattens nothing here.
+ */
+final class NotchDrawing {
+  private static final double CROSS_PAST_MM = 4.0;
+  private static final Angle HATCH = Angle.ofDegrees(45);
+  private static final double HATCH_SPACING_MM = 2.0;
+
+  private static final double ARROW_MM = 3.5;
+
+  /** Half an arrowhead's width over its length. */
+  private static final double ARROW_SLOPE = 0.2;
+
+  /** Places up to this cost are tried before any farther off is thought of. */
+  private static final double NEAR_COST = Candidates.ANYWHERE_COST + 8;
+
+  /** Far more than rounding, far less than any cut: where an edge lies on the bracket's own. */
+  private static final double ON_EDGE_MM = 1e-3;
+
+  private final SideLayout layout;
+  private final Notch notch;
+  private final SheetFrame frame;
+  private final Box window;
+  private final LengthUnit units;
+  private final LabelPlacer placer;
+  private final List<Item> items = new ArrayList<>();
+  private final List<String> unplaced = new ArrayList<>();
+
+  NotchDrawing(SideLayout layout, Notch notch, Vec2 origin, Box window, LengthUnit units) {
+    this.layout = layout;
+    this.notch = notch;
+    this.frame = frame(layout, origin);
+    this.window = window;
+    this.units = units;
+    this.placer = new LabelPlacer(window.grown(-Block.CLEARED_MM));
+  }
+
+  private static SheetFrame frame(SideLayout layout, Vec2 origin) {
+    return new SheetFrame(layout.side(), Face.TOPSIDE, Optional.empty(), origin);
+  }
+
+  private static List<PlacedHole> bolts(SideLayout layout, Notch notch) {
+    return layout.holes().stream().filter(h -> notch.bolts().contains(h.name())).toList();
+  }
+
+  /** What must show, with the origin at (0, 0). */
+  static Box essentials(SideLayout layout, Notch notch) {
+    SheetFrame frame = frame(layout, Vec2.ZERO);
+    Box box = frame.contour(notch.bracket().outline()).bounds();
+    double reach = layout.job().tools().reachRadiusMm();
+    for (PlacedHole bolt : bolts(layout, notch)) {
+      box = box.union(Box.around(frame.point(bolt.at()), reach + CROSS_PAST_MM));
+    }
+    return box;
+  }
+
+  /** Where the fore-aft line of the sheet runs: through the first bolt. */
+  static double lineX(SideLayout layout, Notch notch) {
+    return bolts(layout, notch).stream()
+        .findFirst()
+        .map(b -> frame(layout, Vec2.ZERO).point(b.at()).x())
+        .orElseGet(() -> essentials(layout, notch).centre().x());
+  }
+
+  Sheet.Painted painted(List<Sheet.Join> joins) {
+    double reach = layout.job().tools().reachRadiusMm();
+    Region removed = frame.region(notch.removed());
+    for (Segment s : Hatch.lines(removed, Region.EMPTY, HATCH, HATCH_SPACING_MM)) {
+      items.add(new Item.Line(Layer.WASTE, s.start(), s.end(), Pen.HATCH));
+    }
+    Contour outline = frame.contour(notch.bracket().outline());
+    items.add(new Item.Figure(Layer.BRACKETS, List.of(outline), Pen.OUTLINE, Ink.NONE));
+    placer.avoid(outline.flattened(0.05), true, 4.0);
+    cutLine(removed, outline);
+    removed.contours().forEach(c -> placer.keepClear(c.flattened(0.05), true));
+    double x = frame.origin().x() + lineX(layout, notch);
+    if (x > window.minX() && x < window.maxX()) {
+      Vec2 low = new Vec2(x, window.minY());
+      Vec2 high = new Vec2(x, window.maxY());
+      items.add(new Item.Line(Layer.CENTRE_LINES, low, high, Pen.OUTLINE));
+      placer.avoid(List.of(low, high), false, 1.0);
+    }
+    List<PlacedHole> bolts = bolts(layout, notch);
+    for (PlacedHole bolt : bolts) {
+      ring(Layer.HOLES, frame.point(bolt.at()), reach, Pen.HIDDEN);
+    }
+    for (Bracket.Fastener fastener : notch.bracket().fasteners()) {
+      Vec2 at = frame.point(fastener.at());
+      ring(Layer.LANDMARKS, at, fastener.diameterMm() / 2, Pen.OUTLINE);
+      placer.keepClear(at, fastener.diameterMm() / 2);
+    }
+    notch.narrowest().ifPresent(s -> narrowest(frame.point(s.start()), frame.point(s.end())));
+    Joins.draw(joins, frame.origin(), window, items, placer);
+    words(bolts, reach, removed, outline);
+    items.addAll(placer.items());
+    return new Sheet.Painted(items, proofs(bolts, reach), unplaced);
+  }
+
+  /** Thick where metal is cut; where the notch ends at the bracket's edge nothing is. */
+  private void cutLine(Region removed, Contour outline) {
+    for (Contour contour : removed.contours()) {
+      for (Edge edge : contour.edges()) {
+        if (outline.distanceTo(edge.at(0.5)) <= ON_EDGE_MM) {
+          continue;
+        }
+        if (edge instanceof Arc arc && arc.isFullCircle()) {
+          items.add(
+              new Item.Circle(Layer.NOTCH, arc.centre(), arc.radius(), Pen.FINAL_CUT, Ink.NONE));
+        } else if (edge instanceof Arc arc) {
+          items.add(new Item.ArcLine(Layer.NOTCH, arc, Pen.FINAL_CUT));
+        } else {
+          items.add(new Item.Line(Layer.NOTCH, edge.start(), edge.end(), Pen.FINAL_CUT));
+        }
+      }
+    }
+  }
+
+  private void ring(Layer layer, Vec2 at, double radius, Pen pen) {
+    items.add(new Item.Circle(layer, at, radius, pen, Ink.NONE));
+    placer.avoid(Contour.circle(at, radius).flattened(0.05), true, 0.8);
+    for (Vec2 arm :
+        List.of(new Vec2(radius + CROSS_PAST_MM, 0), new Vec2(0, radius + CROSS_PAST_MM))) {
+      items.add(new Item.Line(layer, at.minus(arm), at.plus(arm), Pen.FINE));
+      placer.keepClear(List.of(at.minus(arm), at.plus(arm)), false);
+    }
+  }
+
+  /** Arrows from edge to edge of the metal where least of it is left. */
+  private void narrowest(Vec2 from, Vec2 to) {
+    items.add(new Item.Line(Layer.BRACKETS, from, to, Pen.THIN));
+    placer.keepClear(List.of(from, to), false);
+    double length = Math.min(ARROW_MM, from.distanceTo(to) / 2);
+    for (Vec2[] end : new Vec2[][] {{from, to}, {to, from}}) {
+      Vec2 back = end[1].minus(end[0]).unit().times(length);
+      Vec2 aside = back.quarterTurn().times(ARROW_SLOPE);
+      items.add(
+          new Item.Polyline(
+              Layer.BRACKETS,
+              List.of(end[0], end[0].plus(back).plus(aside), end[0].plus(back).minus(aside)),
+              true,
+              Pen.NONE,
+              Ink.BLACK));
+    }
+  }
+
+  private void words(List<PlacedHole> bolts, double reach, Region removed, Contour outline) {
+    Vec2 middle = outline.bounds().centre();
+    for (PlacedHole bolt : bolts) {
+      Vec2 at = frame.point(bolt.at());
+      Block block =
+          new Block(
+              List.of(
+                  new Block.Row(bolt.name(), 6),
+                  new Block.Row("socket R " + Measures.length(reach, units), 3.5)));
+      place(Candidates.around(block, at, reach, at.minus(middle)), block, at, bolt.name());
+    }
+    Block cut = Block.of(3.5, "CUT TO THE THICK LINE", "remove the hatched metal");
+    Vec2 corner = removed.contours().get(0).flattened(0.05).get(0);
+    List<Vec2> ends = new ArrayList<>();
+    for (Contour contour : removed.contours()) {
+      ends.addAll(Candidates.even(contour.flattened(0.05), true, 8));
+    }
+    ends.removeIf(p -> !window.contains(p));
+    ends.add(corner);
+    anywhere(cut, corner, ends, "cut");
+    Block left =
+        Block.of(
+            3.5,
+            "least metal left across: " + Measures.length(notch.widthLeftMm(), units),
+            "may not be less than " + Measures.length(notch.bracket().leastWidthMm(), units));
+    Vec2 narrowest =
+        notch
+            .narrowest()
+            .map(s -> frame.point(s.start()).toward(frame.point(s.end()), 0.5))
+            .orElse(middle);
+    anywhere(left, narrowest, List.of(narrowest), "width left");
+    for (Bracket.Fastener fastener : notch.bracket().fasteners()) {
+      Vec2 at = frame.point(fastener.at());
+      Block block = Block.of(3.5, "match: bracket bolt");
+      place(
+          Candidates.around(block, at, fastener.diameterMm() / 2, Vec2.ZERO),
+          block,
+          at,
+          "bracket bolt");
+    }
+    Block edge = Block.of(3.5, "match: bracket's edge");
+    place(
+        Candidates.along(edge, outline, true, 0.9, 3, 6),
+        edge,
+        outline.edges().get(0).at(0.5),
+        "bracket's edge");
+    double x = frame.origin().x() + lineX(layout, notch);
+    placer.place(
+        Candidates.alongLine(
+            Block.of(3.5, "parallel to the", "car's centre line"),
+            List.of(new Vec2(x, window.minY()), new Vec2(x, window.maxY())),
+            false));
+  }
+
+  private void place(List<Candidate> first, Block block, Vec2 pointer, String what) {
+    place(first, Candidates.ANYWHERE_COST, block, pointer, List.of(pointer), what);
+  }
+
+  /** A label with a leader to one of several points: those near by are tried first. */
+  private void anywhere(Block block, Vec2 pointer, List<Vec2> ends, String what) {
+    place(anywhere(block, ends, NEAR_COST), NEAR_COST, block, pointer, ends, what);
+  }
+
+  private void place(
+      List<Candidate> first,
+      double furtherFrom,
+      Block block,
+      Vec2 pointer,
+      List<Vec2> ends,
+      String what) {
+    if (!window.contains(pointer)) {
+      return;
+    }
+    Further further = new Further(furtherFrom, dearest -> anywhere(block, ends, dearest));
+    if (placer.place(first, Double.POSITIVE_INFINITY, further).isEmpty()) {
+      unplaced.add(what);
+    }
+  }
+
+  private List<Candidate> anywhere(Block block, List<Vec2> ends, double dearest) {
+    List<Candidate> all = new ArrayList<>();
+    ends.forEach(end -> all.addAll(Candidates.anywhere(block, window, end, dearest)));
+    return all;
+  }
+
+  /** Reckoned apart from the frame: left +in is to the right from above. */
+  private List<Proof> proofs(List<PlacedHole> bolts, double reach) {
+    List<Proof> proofs = new ArrayList<>();
+    for (PlacedHole bolt : bolts) {
+      Proofs.add(proofs, "socket " + bolt.name(), above(bolt.at()), reach, window);
+    }
+    int number = 1;
+    for (Bracket.Fastener fastener : notch.bracket().fasteners()) {
+      Proofs.add(
+          proofs,
+          "bracket bolt " + number++,
+          above(fastener.at()),
+          fastener.diameterMm() / 2,
+          window);
+    }
+    if (notch.removed().contours().size() == 1) {
+      notch
+          .removed()
+          .contours()
+          .get(0)
+          .asCircle()
+          .filter(a -> a.radius() > Tolerances.SAME_POINT_MM)
+          .ifPresent(a -> Proofs.add(proofs, "notch", above(a.centre()), a.radius(), window));
+    }
+    return proofs;
+  }
+
+  private Vec2 above(Vec2 plan) {
+    double x = frame.origin().x();
+    double y = frame.origin().y() + plan.x();
+    return new Vec2(layout.side() == Side.LEFT ? x + plan.y() : x - plan.y(), y);
+  }
+}

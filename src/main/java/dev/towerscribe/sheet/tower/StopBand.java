@@ -1,0 +1,126 @@
+package dev.towerscribe.sheet.tower;
+
+import dev.towerscribe.drawing.Align;
+import dev.towerscribe.drawing.Ink;
+import dev.towerscribe.drawing.Item;
+import dev.towerscribe.drawing.Lettering;
+import dev.towerscribe.drawing.Pen;
+import dev.towerscribe.finding.Finding;
+import dev.towerscribe.geometry.Box;
+import dev.towerscribe.quantity.LengthUnit;
+import dev.towerscribe.quantity.Numbers;
+import dev.towerscribe.sheet.text.Lengths;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A band hatched so heavily that it shows across a garage, with each accepted stop's id and figure.
+ * A single short one stands beside the words, others in rows below them.
+ */
+final class StopBand {
+  private static final String WORDS = "STOP ACCEPTED";
+  private static final double WORDS_CAP_MM = 10;
+  private static final double LEAST_CAP_MM = 2.5;
+  private static final double MOST_CAP_MM = 3.5;
+  private static final double HEIGHT_MM = 15;
+  private static final double ROW_MM = 4.8;
+  private static final double ENDS_MM = 8;
+  private static final double TOP_MM = 2.5;
+
+  /** More than so many are counted, not named; the findings page has them all. */
+  private static final int MOST_NAMED = 6;
+
+  private final List<Finding> stops;
+  private final Lengths lengths;
+  private final double roomMm;
+
+  /**
+   * A band of a given width.
+   *
+   * @param stops at least one
+   * @param units the job's
+   * @param widthMm of the band
+   */
+  StopBand(List<Finding> stops, LengthUnit units, double widthMm) {
+    this.lengths = new Lengths(units);
+    this.stops = stops;
+    this.roomMm = widthMm - 2 * ENDS_MM - 2;
+  }
+
+  private double besideMm() {
+    return roomMm - Lettering.width(WORDS, WORDS_CAP_MM) - 7;
+  }
+
+  private boolean beside() {
+    return stops.size() == 1
+        && Lettering.width(stops.get(0).id(), LEAST_CAP_MM) <= besideMm()
+        && Lettering.width(figure(stops.get(0)), LEAST_CAP_MM) <= besideMm();
+  }
+
+  private List<String> lines() {
+    List<String> lines = new ArrayList<>();
+    for (Finding stop : stops) {
+      lines.add(stop.id() + ": " + figure(stop));
+    }
+    if (lines.size() > MOST_NAMED) {
+      int more = lines.size() - MOST_NAMED + 1;
+      lines = new ArrayList<>(lines.subList(0, MOST_NAMED - 1));
+      lines.add(more + " more: see the findings");
+    }
+    return lines;
+  }
+
+  private int columns() {
+    boolean twoFit =
+        lines().size() > 1
+            && lines().stream().allMatch(l -> Lettering.width(l, LEAST_CAP_MM) <= roomMm / 2 - 2);
+    return twoFit ? 2 : 1;
+  }
+
+  double heightMm() {
+    int columns = columns();
+    return beside() ? HEIGHT_MM : HEIGHT_MM + ROW_MM * ((lines().size() + columns - 1) / columns);
+  }
+
+  List<Item> drawn(Box box) {
+    List<Item> items = new ArrayList<>();
+    Box inner = box.grown(-Pen.HEAVY.widthMm() / 2);
+    items.add(Surround.frame(inner, Pen.HEAVY));
+    items.addAll(Surround.hatch(inner, 4.0, Pen.HEAVY));
+    double left = box.minX() + ENDS_MM;
+    double right = box.maxX() - ENDS_MM;
+    items.add(Surround.area(new Box(left, box.minY() + 1.4, right, box.maxY() - 1.4), Ink.WHITE));
+    double base = box.maxY() - TOP_MM - WORDS_CAP_MM;
+    if (beside()) {
+      double from = right - 1 - besideMm();
+      items.add(Surround.text(left + 3, base, WORDS_CAP_MM, Align.START, WORDS, Ink.BLACK));
+      items.add(fitted(from, base + 5.8, besideMm(), stops.get(0).id()));
+      items.add(fitted(from, base + 0.6, besideMm(), figure(stops.get(0))));
+      return items;
+    }
+    items.add(Surround.text(box.centre().x(), base, WORDS_CAP_MM, Align.MIDDLE, WORDS, Ink.BLACK));
+    int columns = columns();
+    double each = roomMm / columns;
+    List<String> lines = lines();
+    for (int i = 0; i < lines.size(); i++) {
+      double x = left + 1 + (i % columns) * each;
+      items.add(fitted(x, base - ROW_MM * (1 + i / columns), each - 2, lines.get(i)));
+    }
+    return items;
+  }
+
+  /** Figure and limit, the unit once: two stops may then stand in one row. */
+  private String figure(Finding stop) {
+    boolean isLength = stop.unit().equals("mm");
+    return lengths.amount(stop.figure(), stop.unit())
+        + ", limit "
+        + (isLength ? lengths.figure(stop.limit()) : Numbers.plain(stop.limit(), 2));
+  }
+
+  /** One line, made smaller and only then cut short to fit. */
+  private static Item fitted(double x, double y, double widthMm, String words) {
+    double cap = Math.max(LEAST_CAP_MM, Lettering.capHeightToFit(words, widthMm, MOST_CAP_MM));
+    String line = Measures.shortened(words, cap, widthMm + 1e-6);
+    return Surround.text(x, y, cap, Align.START, line, Ink.BLACK);
+  }
+}

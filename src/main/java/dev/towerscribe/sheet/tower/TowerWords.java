@@ -1,0 +1,461 @@
+package dev.towerscribe.sheet.tower;
+
+import dev.towerscribe.drawing.Block;
+import dev.towerscribe.drawing.Candidates;
+import dev.towerscribe.drawing.Item;
+import dev.towerscribe.drawing.LabelPlacer;
+import dev.towerscribe.drawing.LabelPlacer.Candidate;
+import dev.towerscribe.drawing.LabelPlacer.Further;
+import dev.towerscribe.geometry.Box;
+import dev.towerscribe.geometry.Contour;
+import dev.towerscribe.geometry.Region;
+import dev.towerscribe.geometry.Vec2;
+import dev.towerscribe.layout.PlacedHole;
+import dev.towerscribe.layout.SideLayout;
+import dev.towerscribe.model.Bracket;
+import dev.towerscribe.model.Face;
+import dev.towerscribe.model.KeepOut;
+import dev.towerscribe.model.Landmark;
+import dev.towerscribe.model.Straightedge;
+import dev.towerscribe.quantity.LengthUnit;
+import dev.towerscribe.quantity.Numbers;
+import dev.towerscribe.quantity.Tolerances;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The words of an underside or topside sheet, the most needed placed first. */
+final class TowerWords {
+  private static final double NAME_CAP_MM = 6.0;
+  private static final String FINAL_CUT = "FINAL CUT";
+  private static final double CUT_CAP_MM = 4.5;
+  private static final double NOTE_CAP_MM = 3.5;
+  private static final double LEAST_CAP_MM = 2.5;
+  private static final double NAME_WIDTH_MM = 62;
+
+  /** What a note that may be left out is worth; dearer places are not taken. */
+  private static final double WORTH = 45;
+
+  /** A note on the whole sheet should cross no line at all where that can be had. */
+  private static final double CLEAR_WORTH = 5;
+
+  /** On a dome a round keep-out is not quite a circle any more. */
+  private static final double NEARLY_ROUND_MM = 1.0;
+
+  private static final double POINTS_EVERY_MM = 10;
+
+  /** How much less the other side of a boundary is liked. */
+  private static final double OTHER_SIDE_COST = 15;
+
+  /** Less of a line than this need not be named on a tile. */
+  private static final double LEAST_SEEN_MM = 30;
+
+  private final SideLayout layout;
+  private final SheetFrame frame;
+  private final Box window;
+  private final LabelPlacer placer;
+  private final LengthUnit units;
+  private final List<String> predicted;
+  private final List<String> unplaced = new ArrayList<>();
+
+  /** The words of a sheet; {@code predicted} is one line in pieces, or nothing. */
+  TowerWords(
+      SideLayout layout,
+      SheetFrame frame,
+      Box window,
+      LabelPlacer placer,
+      LengthUnit units,
+      List<String> predicted) {
+    this.layout = layout;
+    this.frame = frame;
+    this.window = window;
+    this.placer = placer;
+    this.units = units;
+    this.predicted = List.copyOf(predicted);
+  }
+
+  /** Places everything; what must not be missing and finds no room is an error. */
+  List<Item> placed(TowerDrawing drawing) {
+    layout.holes().forEach(this::hole);
+    boundary(FINAL_CUT, layout.finalCut(), true, true);
+    boundary("ROUGH CUT", layout.roughCut(), false, true);
+    for (Landmark landmark : layout.job().tower().landmarks()) {
+      disc(
+          wrapped(NOTE_CAP_MM, landmark.name()),
+          frame.point(landmark.at()),
+          landmark.diameterMm() / 2 + 0.7,
+          true);
+    }
+    for (KeepOut keepOut : layout.job().tower().keepOuts()) {
+      keepOut(keepOut);
+    }
+    waste();
+    boundaryNote(layout.opening(), false, true, "opening as found:", "fit this edge");
+    line(drawing.slotLine(), false, slotWords());
+    foreAft();
+    for (Straightedge edge : layout.job().tower().straightedges()) {
+      line(drawing.straightedge(edge), false, List.of("straightedge:", edge.name()));
+    }
+    starters();
+    boundaryNote(layout.mark(), true, false, "old mark");
+    bracketsAndRings();
+    boundaryNote(layout.plateOutline(), false, false, "plate edge");
+    layout
+        .job()
+        .tower()
+        .land()
+        .ifPresent(c -> boundaryNote(Region.inside(c), false, true, "edge of sound metal"));
+    layout
+        .job()
+        .tower()
+        .wall()
+        .ifPresent(c -> boundaryNote(Region.inside(c), false, true, "tower wall"));
+    if (window.contains(frame.origin())) {
+      soft(
+          Candidates.around(
+              Block.of(LEAST_CAP_MM, "old shaft centre"), frame.origin(), 6.5, Vec2.ZERO));
+      predicted();
+    }
+    return placer.items();
+  }
+
+  /** What did not find room although it should have; empty on a page fit to print. */
+  List<String> unplaced() {
+    return List.copyOf(unplaced);
+  }
+
+  private void hole(PlacedHole hole) {
+    Vec2 at = frame.point(hole.at());
+    double radius = hole.diameterMm() / 2;
+    if (!window.contains(Box.around(at, radius))) {
+      return;
+    }
+    Block block =
+        new Block(
+            List.of(
+                new Block.Row(hole.name(), NAME_CAP_MM),
+                new Block.Row("drill " + Measures.length(hole.diameterMm(), units), NOTE_CAP_MM)));
+    double clear =
+        frame.face() == Face.TOPSIDE
+            ? Math.max(radius, layout.job().tools().reachRadiusMm())
+            : radius;
+    Vec2 outward = at.minus(frame.origin());
+    List<Candidate> candidates = Candidates.around(block, at, clear, outward);
+    candidates.addAll(Candidates.around(block, at, radius, outward));
+    List<Block.Row> narrow = new ArrayList<>();
+    narrow.add(block.lines().get(0));
+    narrow.add(new Block.Row("drill " + Measures.one(hole.diameterMm(), units), LEAST_CAP_MM));
+    if (units == LengthUnit.INCH) {
+      narrow.add(new Block.Row(Measures.one(hole.diameterMm(), LengthUnit.MM), LEAST_CAP_MM));
+    }
+    Block small = new Block(narrow);
+    Candidates.around(small, at, radius, outward).forEach(c -> candidates.add(c.dearerBy(4)));
+    must(hole.name(), candidates, List.of(block, small), edgePoints(at, radius));
+  }
+
+  private void keepOut(KeepOut keepOut) {
+    Region region = frame.region(TowerDrawing.barred(keepOut));
+    Box bounds = region.bounds();
+    Vec2 at = bounds.centre();
+    if (!window.contains(at)) {
+      return;
+    }
+    double reach =
+        region.contours().get(0).flattened(0.05).stream()
+            .mapToDouble(p -> p.distanceTo(at))
+            .max()
+            .orElse(0);
+    List<Candidate> candidates = new ArrayList<>();
+    Block tall = Block.wrapped(NOTE_CAP_MM, NAME_WIDTH_MM, "KEEP OUT:", keepOut.name());
+    Block wide = Block.wrapped(NOTE_CAP_MM, NAME_WIDTH_MM, "KEEP OUT: " + keepOut.name());
+    for (Block block : List.of(wide, tall)) {
+      if (Math.abs(bounds.width() - bounds.height()) < NEARLY_ROUND_MM) {
+        candidates.addAll(Candidates.around(block, at, reach, Vec2.ZERO));
+      } else {
+        candidates.addAll(
+            Candidates.along(block, region.contours().get(0), true, 0.9, 2.5, 4.5, 7));
+      }
+    }
+    must(keepOut.name(), candidates, List.of(tall, tall.atMost(LEAST_CAP_MM)), points(region));
+  }
+
+  private void disc(Block block, Vec2 at, double radius, boolean needed) {
+    if (!window.contains(Box.around(at, radius))) {
+      return;
+    }
+    List<Candidate> candidates = Candidates.around(block, at, radius, Vec2.ZERO);
+    if (needed) {
+      must(
+          block.lines().get(0).words(),
+          candidates,
+          List.of(block, block.atMost(LEAST_CAP_MM)),
+          edgePoints(at, radius));
+    } else {
+      soft(candidates);
+    }
+  }
+
+  /** A cut's name with its radius from the shaft centre, on one side of its line. */
+  private void boundary(String name, Region plan, boolean outside, boolean needed) {
+    if (plan.isEmpty()) {
+      return;
+    }
+    boundaryNote(plan, outside, needed, name, radii(plan));
+  }
+
+  /** Radius of a boundary from the original shaft centre, or least and most. */
+  String radii(Region plan) {
+    if (plan.contours().size() == 1) {
+      var circle = plan.contours().get(0).asCircle();
+      if (circle.isPresent() && circle.get().centre().norm() <= Tolerances.SAME_POINT_MM) {
+        return "R " + Measures.one(circle.get().radius(), units);
+      }
+    }
+    double least = Double.POSITIVE_INFINITY;
+    double most = 0;
+    for (Contour contour : plan.contours()) {
+      least = Math.min(least, contour.distanceTo(Vec2.ZERO));
+      for (Vec2 p : contour.flattened(Tolerances.FLATTEN_MM)) {
+        most = Math.max(most, p.norm());
+      }
+    }
+    return "R " + Measures.range(least, most, units);
+  }
+
+  private void boundaryNote(Region plan, boolean outside, boolean needed, String... words) {
+    if (plan.isEmpty()) {
+      return;
+    }
+    Block block = block(needed, words);
+    Region region = frame.region(plan);
+    List<Candidate> candidates = new ArrayList<>();
+    for (Contour contour : region.contours()) {
+      candidates.addAll(Candidates.along(block, contour, outside, 0.9, 2.5, 4.5, 7, 10, 14));
+    }
+    Further across =
+        new Further(
+            OTHER_SIDE_COST + Candidates.LEAST_ALONG_COST,
+            dearest -> {
+              List<Candidate> others = new ArrayList<>();
+              for (Contour contour : region.contours()) {
+                Candidates.along(block, contour, !outside, 2.5, 7, 12)
+                    .forEach(c -> others.add(c.dearerBy(OTHER_SIDE_COST)));
+              }
+              return others;
+            });
+    List<Vec2> points = needed ? points(region) : List.of();
+    if (needed && points.size() * POINTS_EVERY_MM >= LEAST_SEEN_MM) {
+      must(words[0], candidates, across, List.of(block, block.atMost(LEAST_CAP_MM)), points);
+    } else {
+      placer.place(candidates, WORTH, across);
+    }
+  }
+
+  /** The final cut's name is larger than any note. */
+  private static Block block(boolean needed, String... words) {
+    if (!words[0].endsWith(" CUT")) {
+      return Block.of(needed ? NOTE_CAP_MM : 3.0, words);
+    }
+    double cap = words[0].equals(FINAL_CUT) ? CUT_CAP_MM : NOTE_CAP_MM;
+    return new Block(List.of(new Block.Row(words[0], cap), new Block.Row(words[1], NOTE_CAP_MM)));
+  }
+
+  private void waste() {
+    if (layout.finalCut().isEmpty()) {
+      return;
+    }
+    Region opening = frame.region(layout.opening());
+    Block block = Block.of(3.0, "waste: cut away");
+    List<Candidate> candidates = new ArrayList<>();
+    for (Contour contour : opening.contours()) {
+      for (Candidate c : Candidates.along(block, contour, true, 0.9, 2, 3.5, 5)) {
+        candidates.add(new Candidate(block, c.centre(), c.turn(), Optional.empty(), c.cost()));
+      }
+    }
+    soft(candidates);
+  }
+
+  private List<String> slotWords() {
+    double fromAcross = layout.job().mount().rotation().degrees();
+    double fromLine = 90 - fromAcross;
+    return List.of(
+        "slot centre line",
+        Numbers.fixed(fromLine, 1) + "\u00b0 from the car's centre line",
+        Numbers.fixed(fromAcross, 1) + "\u00b0 from straight across");
+  }
+
+  private void line(List<Vec2> path, boolean upon, List<String> words) {
+    List<Candidate> candidates = new ArrayList<>();
+    Block wide = Block.of(NOTE_CAP_MM, words.toArray(String[]::new));
+    Block narrow = Block.wrapped(3.0, 33, words.toArray(String[]::new));
+    for (Block block : List.of(wide, narrow)) {
+      candidates.addAll(Candidates.alongLine(block, path, upon));
+    }
+    List<Vec2> seen =
+        Candidates.even(path, false, POINTS_EVERY_MM).stream()
+            .filter(window.grown(-2)::contains)
+            .toList();
+    if (seen.size() * POINTS_EVERY_MM < LEAST_SEEN_MM) {
+      return;
+    }
+    // An upright note with a leader is easier to read than a steep one in many short lines.
+    Further upright =
+        new Further(
+            Candidates.ANYWHERE_COST,
+            dearest -> {
+              List<Candidate> others = new ArrayList<>();
+              for (int i = 0; i < seen.size(); i += 2) {
+                others.addAll(Candidates.anywhere(wide, window, seen.get(i), dearest));
+              }
+              return others;
+            });
+    must(words.get(0), candidates, upright, List.of(narrow, narrow.atMost(LEAST_CAP_MM)), seen);
+  }
+
+  private void foreAft() {
+    double x = frame.origin().x();
+    if (x <= window.minX() || x >= window.maxX()) {
+      return;
+    }
+    Vec2 low = new Vec2(x, window.minY());
+    Vec2 high = new Vec2(x, window.maxY());
+    Box mark = frame.region(layout.mark()).bounds();
+    alongForeAft(
+        Block.of(NOTE_CAP_MM, "carry on with", "a straightedge"),
+        new Vec2(x, Math.min(high.y(), Math.max(low.y(), mark.maxY()))),
+        high,
+        List.of(low.toward(high, 0.5), high));
+    alongForeAft(
+        Block.of(NOTE_CAP_MM, "parallel to the", "car's centre line"),
+        low,
+        new Vec2(x, Math.min(high.y(), Math.max(low.y(), mark.minY()))),
+        List.of(low, low.toward(high, 0.5)));
+  }
+
+  /** Best clear of the mark, else on half of the line. */
+  private void alongForeAft(Block block, Vec2 low, Vec2 high, List<Vec2> half) {
+    for (List<Vec2> path : List.of(List.of(low, high), half)) {
+      if (placer.place(Candidates.alongLine(block, path, false), WORTH).isPresent()) {
+        return;
+      }
+    }
+  }
+
+  private void starters() {
+    for (int i = 0; i < layout.starters().size(); i++) {
+      var starter = layout.starters().get(i);
+      disc(
+          Block.of(
+              LEAST_CAP_MM,
+              i == 0
+                  ? new String[] {"saw start", Measures.length(starter.diameterMm(), units)}
+                  : new String[] {"saw start"}),
+          frame.point(starter.at()),
+          starter.diameterMm() / 2,
+          false);
+    }
+  }
+
+  private void bracketsAndRings() {
+    if (frame.face() != Face.TOPSIDE) {
+      return;
+    }
+    for (Bracket bracket : layout.job().tower().brackets()) {
+      boundaryNote(Region.inside(bracket.outline()), true, false, "above: " + bracket.name());
+    }
+    for (PlacedHole hole : layout.holes()) {
+      Vec2 at = frame.point(hole.at());
+      if (window.contains(at)) {
+        ring(at, hole.bolt().seatRadiusMm(), "nut or washer seat");
+        ring(at, layout.job().tools().reachRadiusMm(), "socket's room");
+        return;
+      }
+    }
+  }
+
+  private void ring(Vec2 at, double radius, String words) {
+    Block block = Block.of(LEAST_CAP_MM, words);
+    List<Candidate> candidates = new ArrayList<>();
+    for (Candidate c :
+        Candidates.around(
+            block,
+            at,
+            layout.job().tools().reachRadiusMm() + 2,
+            at.minus(frame.origin()).times(-1))) {
+      Vec2 toward = c.centre().minus(at).unit();
+      candidates.add(
+          new Candidate(
+              block, c.centre(), c.turn(), Optional.of(at.plus(toward.times(radius))), c.cost()));
+    }
+    soft(candidates);
+  }
+
+  /** Last of all, where nothing else is: on white paper, if need be across a thin line. */
+  private void predicted() {
+    if (predicted.isEmpty()) {
+      return;
+    }
+    Block line = Block.of(NOTE_CAP_MM, String.join(" ", predicted));
+    Block stacked = Block.of(NOTE_CAP_MM, predicted.toArray(String[]::new));
+    for (double worth : new double[] {CLEAR_WORTH, WORTH}) {
+      for (Block block : List.of(line, stacked)) {
+        if (placer.place(Candidates.freely(block, window), worth).isPresent()) {
+          return;
+        }
+      }
+    }
+  }
+
+  private static Block wrapped(double cap, String words) {
+    return Block.wrapped(cap, NAME_WIDTH_MM, words);
+  }
+
+  private void soft(List<Candidate> candidates) {
+    placer.place(candidates, WORTH);
+  }
+
+  private void must(String what, List<Candidate> liked, List<Block> blocks, List<Vec2> pointers) {
+    must(what, liked, Further.NONE, blocks, pointers);
+  }
+
+  /** Places where liked, else anywhere with a leader to one of the points, smaller if need be. */
+  private void must(
+      String what,
+      List<Candidate> liked,
+      Further lessLiked,
+      List<Block> blocks,
+      List<Vec2> pointers) {
+    if (placer.place(liked, WORTH, lessLiked).isPresent()) {
+      return;
+    }
+    Further anywhere =
+        new Further(
+            Math.min(lessLiked.from(), Candidates.ANYWHERE_COST),
+            dearest -> {
+              List<Candidate> all = new ArrayList<>(lessLiked.made().apply(dearest));
+              for (int i = 0; i < blocks.size(); i++) {
+                double dearer = 4.0 * i;
+                for (Vec2 pointer : pointers) {
+                  Candidates.anywhere(blocks.get(i), window, pointer, dearest)
+                      .forEach(c -> all.add(c.dearerBy(dearer)));
+                }
+              }
+              return all;
+            });
+    if (placer.place(liked, Double.POSITIVE_INFINITY, anywhere).isEmpty()) {
+      unplaced.add(what);
+    }
+  }
+
+  private static List<Vec2> edgePoints(Vec2 centre, double radius) {
+    return Candidates.even(Contour.circle(centre, radius).flattened(0.05), true, radius);
+  }
+
+  private List<Vec2> points(Region region) {
+    List<Vec2> points = new ArrayList<>();
+    for (Contour contour : region.contours()) {
+      points.addAll(Candidates.even(contour.flattened(0.05), true, POINTS_EVERY_MM));
+    }
+    return points.stream().filter(window.grown(-2)::contains).toList();
+  }
+}

@@ -1,0 +1,48 @@
+package dev.towerscribe.sheet.tower;
+
+import dev.towerscribe.geometry.Box;
+import dev.towerscribe.model.Print;
+import dev.towerscribe.sheet.text.JobInfo;
+import java.util.Optional;
+
+/**
+ * How the printable part of a page is shared out, from the top: words for side and face, arrows, a
+ * band for accepted stops, the drawing with a strip for the upright check bar at its left, and the
+ * foot with the level check bar and what to do. All page mm.
+ *
+ * @param printable paper less its margin
+ * @param head side and face
+ * @param arrows arrows and the key of tiles
+ * @param stops band of accepted stops, if there are any
+ * @param strip upright check bar
+ * @param drawing where the tower shows
+ * @param foot level check bar and notes
+ */
+record Zones(
+    Box printable, Box head, Box arrows, Optional<Box> stops, Box strip, Box drawing, Box foot) {
+  private static final double HEAD_MM = 25;
+  private static final double ARROWS_MM = 12;
+  private static final double STRIP_MM = 12;
+  private static final double FOOT_MM = 33;
+  private static final double GAP_MM = 1.5;
+
+  static Zones of(Print print, JobInfo info) {
+    Box all =
+        new Box(0, 0, print.paper().widthMm(), print.paper().heightMm()).grown(-print.marginMm());
+    double y = all.maxY();
+    Box head = new Box(all.minX(), y - HEAD_MM, all.maxX(), y);
+    y -= HEAD_MM;
+    Box arrows = new Box(all.minX(), y - ARROWS_MM, all.maxX(), y);
+    y -= ARROWS_MM;
+    Optional<Box> stops = Optional.empty();
+    if (!info.acceptedStops().isEmpty()) {
+      double height = new StopBand(info.acceptedStops(), info.units(), all.width()).heightMm();
+      stops = Optional.of(new Box(all.minX(), y - height, all.maxX(), y));
+      y -= height + GAP_MM;
+    }
+    Box foot = new Box(all.minX(), all.minY(), all.maxX(), all.minY() + FOOT_MM);
+    Box drawing = new Box(all.minX() + STRIP_MM, foot.maxY(), all.maxX(), y);
+    Box strip = new Box(all.minX(), foot.maxY(), drawing.minX(), y);
+    return new Zones(all, head, arrows, stops, strip, drawing, foot);
+  }
+}

@@ -1,0 +1,29 @@
+package dev.towerscribe.sheet.worksheet;
+
+import dev.towerscribe.geometry.Vec3;
+
+/** The strut corner that the worksheet's figures show: plausible, and of no car. */
+final class StrutSample {
+  /** Radius of its tyre, mm. */
+  static final double TYRE_MM = 290.0;
+
+  /** Half its tyre's width, mm. */
+  static final double HALF_TYRE_MM = 100.0;
+
+  private StrutSample() {}
+
+  /** A point of the left side, vehicle axes (X forward, Y left, Z up), mm. */
+  static Vec3 at(WorksheetPoint point) {
+    return switch (point) {
+      case TOP -> new Vec3(-20, 545, 790);
+      case BALL_JOINT -> new Vec3(8, 662, 178);
+      case ARM_FRONT -> new Vec3(28, 338, 196);
+      case ARM_REAR -> new Vec3(-280, 352, 222);
+      case STRUT_LOWER -> new Vec3(-3, 590, 424);
+      case TIE_INNER -> new Vec3(-125, 318, 268);
+      case TIE_OUTER -> new Vec3(-122, 640, 252);
+      case WHEEL_CENTRE -> new Vec3(0, 724, 290);
+      case KNUCKLE_PIVOT -> new Vec3(-6, 618, 322);
+    };
+  }
+}

@@ -1,0 +1,183 @@
+package dev.towerscribe.sheet.worksheet;
+
+import dev.towerscribe.drawing.Align;
+import dev.towerscribe.drawing.Ink;
+import dev.towerscribe.drawing.Item;
+import dev.towerscribe.drawing.Pen;
+import dev.towerscribe.geometry.Vec2;
+import dev.towerscribe.model.Side;
+import dev.towerscribe.sheet.text.Fragment;
+import dev.towerscribe.sheet.text.Type;
+import java.util.List;
+
+/**
+ * A tower top from above, forward up the page, and beside it how its lean, its crown and the
+ * pivot's height are read. Of the two sides one is the mirror of the other.
+ *
+ * @param side which tower
+ * @param widthMm its width
+ * @param heightMm its height
+ */
+record TowerFigure(Side side, double widthMm, double heightMm) implements Fragment {
+  /** Half of what shows of the tower, mm of the car. */
+  private static final double HALF = 104;
+
+  /** Room for words over and under the plan. */
+  private static final double HEAD = 15.0;
+
+  private static final double FOOT = 1.0;
+  private static final double SECTION_SHARE = 0.4;
+  private static final double GUTTER = 5.0;
+
+  /** Places of the landmarks drawn: in and fore, mm of the tower. */
+  private static final List<Vec2> LANDMARKS =
+      List.of(new Vec2(-66, 58), new Vec2(-58, -72), new Vec2(50, -66));
+
+  private static final double MARK = 54;
+  private static final double OPENING = 33;
+  private static final double SHAFT = 9;
+
+  private double planMm() {
+    return widthMm * (1 - SECTION_SHARE) - GUTTER;
+  }
+
+  private double scale() {
+    return Math.min(planMm(), heightMm - HEAD - FOOT) / (2 * HALF);
+  }
+
+  /** Where the shaft stands, page mm. */
+  private Vec2 shaft(double leftMm, double topMm) {
+    int sign = MirrorPen.sign(side);
+    double middle = leftMm + widthMm / 2;
+    return new Vec2(middle - sign * (widthMm / 2 - planMm() / 2), topMm - HEAD - HALF * scale());
+  }
+
+  @Override
+  public void draw(double leftMm, double topMm, List<Item> out) {
+    MirrorPen pen = new MirrorPen(shaft(leftMm, topMm), scale(), MirrorPen.sign(side), out);
+    plan(pen);
+    double wide = widthMm * SECTION_SHARE;
+    double middle = leftMm + widthMm / 2 + MirrorPen.sign(side) * (widthMm / 2 - wide / 2);
+    double each = heightMm / 4;
+    for (int i = 0; i < 4; i++) {
+      Vec2 at = new Vec2(middle, topMm - (i + 0.5) * each);
+      if (i > 0) {
+        double y = topMm - i * each;
+        out.add(Type.line(middle - wide / 2, y, middle + wide / 2, y, Pen.FINE));
+      }
+      MirrorPen small = new MirrorPen(at, 1.0, MirrorPen.sign(side), out);
+      switch (i) {
+        case 0 -> lean(small, wide, "from behind", "INNER end lower: inboard +", "in", "out");
+        case 1 -> lean(small, wide, "from outside", "REAR end lower: rearward +", "rear", "front");
+        case 2 -> crown(small, wide);
+        default -> pivot(small, wide);
+      }
+    }
+  }
+
+  private void plan(MirrorPen pen) {
+    double s = pen.scale();
+    pen.rounded(-98, -98, 98, 98, 22, Pen.OUTLINE, Ink.NONE);
+    pen.circle(0, 0, MARK, Pen.HIDDEN, Ink.NONE);
+    pen.circle(0, 0, OPENING, Pen.FINAL_CUT, Ink.NONE);
+    pen.circle(0, 0, SHAFT, Pen.OUTLINE, Ink.PALE);
+    pen.line(-18, 0, 18, 0, Pen.FINE);
+    pen.line(0, -18, 0, 18, Pen.FINE);
+    for (int i = 0; i < LANDMARKS.size(); i++) {
+      Vec2 at = LANDMARKS.get(i);
+      pen.circle(at.x(), at.y(), 6.5, Pen.OUTLINE, Ink.NONE);
+      Form.disc(
+          Integer.toString(i + 1),
+          pen.at(at.plus(new Vec2(0, -6.5).minus(new Vec2(0, (Form.discMm() + 0.8) / s)))),
+          pen.out());
+    }
+    pen.line(84, -88, 84, 88, Pen.CENTRE);
+    // From the shaft: fore and in.
+    pen.arrow(0, 60, 0, 92, Pen.EDGE);
+    pen.words(5, 72, Form.WORDS, Align.START, "fore +");
+    pen.arrow(58, 0, 80, 0, Pen.EDGE);
+    pen.words(70, 3.0 / s * 0.6, Form.WORDS, Align.MIDDLE, "in +");
+    pen.words(0, -MARK - 6.0 / s, Form.WORDS, Align.MIDDLE, "mark");
+    pen.words(0, -(MARK + OPENING) / 2 - 1.6 / s, Form.WORDS, Align.MIDDLE, "opening");
+    pen.words(0, -27.5, Form.WORDS, Align.MIDDLE, "shaft");
+    pen.words(81, 56, Form.WORDS, Align.END, "line");
+    Vec2 top = pen.at(0, HALF);
+    double base = top.y() + HEAD - 1 - Form.WORDS;
+    pen.out().add(Type.text(top.x(), base, Form.WORDS, Align.MIDDLE, "FROM ABOVE: FORWARD is up"));
+    double low = top.y() + 1.5;
+    for (int way : new int[] {-1, 1}) {
+      String word = way < 0 ? "OUTBOARD" : "INBOARD";
+      Vec2 edge = pen.at(way * planMm() / 2 / s, HALF);
+      int page = way * pen.sign();
+      Vec2 tip = new Vec2(edge.x(), low + Form.WORDS / 2);
+      MirrorPen.arrow(tip.minus(new Vec2(page * 9, 0)), tip, Pen.EDGE, pen.out());
+      pen.out()
+          .add(
+              Type.text(
+                  edge.x() - page * 10.5,
+                  low,
+                  Form.WORDS,
+                  page < 0 ? Align.START : Align.END,
+                  word));
+    }
+  }
+
+  private static void title(MirrorPen pen, double y, String words) {
+    pen.words(0, y, Form.WORDS, Align.MIDDLE, words);
+  }
+
+  private void lean(MirrorPen pen, double wide, String seen, String rule, String low, String high) {
+    double half = heightMm / 8;
+    title(pen, half - 1.6 - Form.WORDS, "Lean, " + seen);
+    double reach = wide * 0.3;
+    double drop = Math.min(3.4, half * 0.28);
+    double y = 0.6;
+    pen.bar(new Vec2(-reach, y + drop), new Vec2(reach, y - drop), 1.2, Pen.OUTLINE, Ink.PALE);
+    pen.line(-reach, y - drop - 1.2, reach - 2, y - drop - 1.2, Pen.FINE);
+    pen.words(-reach - 1.5, y + drop - 1.4, Form.WORDS, Align.END, high);
+    pen.words(reach + 1.5, y - drop - 1.4, Form.WORDS, Align.START, low);
+    title(pen, -half + 2.0, rule);
+  }
+
+  private void crown(MirrorPen pen, double wide) {
+    double half = heightMm / 8;
+    title(pen, half - 1.6 - Form.WORDS, "Crown: rock to equal gaps");
+    double reach = wide * 0.3;
+    double[] xy = new double[2 * 21];
+    double y = -half + 8.4;
+    double rise = half - 5.6;
+    for (int i = 0; i <= 20; i++) {
+      double x = reach * (i - 10) / 10.0;
+      xy[2 * i] = x;
+      xy[2 * i + 1] = y + rise * (1 - (x / reach) * (x / reach)) * 0.62;
+    }
+    pen.chain(Pen.EDGE, xy);
+    double bar = y + rise * 0.62 + 0.9;
+    pen.bar(new Vec2(-reach, bar), new Vec2(reach, bar), 1.2, Pen.OUTLINE, Ink.PALE);
+    pen.line(reach + 1.6, y, reach + 1.6, bar - 0.6, Pen.FINE);
+    pen.words(reach + 3, (y + bar) / 2 - Form.WORDS / 2, Form.WORDS, Align.START, "rise");
+    pen.line(-reach, y - 1.5, reach, y - 1.5, Pen.FINE);
+    for (double x : new double[] {-reach, reach}) {
+      pen.line(x, y - 2.6, x, y - 0.4, Pen.FINE);
+    }
+    title(pen, -half + 1.6, "across");
+  }
+
+  private void pivot(MirrorPen pen, double wide) {
+    double half = heightMm / 8;
+    title(pen, half - 1.6 - Form.WORDS, "Pivot height, from the upper face");
+    double reach = wide * 0.3;
+    double face = -half + 6.5;
+    double up = face + Math.min(7.0, half - 3.5);
+    pen.bar(new Vec2(-reach, face - 0.7), new Vec2(-6, face - 0.7), 1.4, Pen.OUTLINE, Ink.PALE);
+    pen.bar(new Vec2(6, face - 0.7), new Vec2(reach, face - 0.7), 1.4, Pen.OUTLINE, Ink.PALE);
+    pen.chain(Pen.OUTLINE, -11, face, -7, up + 2, 7, up + 2, 11, face);
+    pen.circle(0, up, 2.0, Pen.OUTLINE, Ink.WHITE);
+    pen.circle(0, up, 0.6, Pen.NONE, Ink.BLACK);
+    pen.line(3, up, reach * 0.75, up, Pen.FINE);
+    pen.arrow(reach * 0.65, face, reach * 0.65, up, Pen.FINE);
+    pen.words(
+        reach * 0.65 + 1.5, (face + up) / 2 - Form.WORDS / 2, Form.WORDS, Align.START, "up +");
+    pen.words(-reach, face - 6.2, Form.WORDS, Align.START, "sheet");
+  }
+}

@@ -1,0 +1,194 @@
+package dev.towerscribe.sheet.worksheet;
+
+import dev.towerscribe.drawing.Page;
+import dev.towerscribe.model.Side;
+import dev.towerscribe.sheet.text.Fragment;
+import dev.towerscribe.sheet.text.Fragments;
+import dev.towerscribe.sheet.text.TextPage;
+import dev.towerscribe.sheet.text.Type;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The worksheet's pages for one strut corner: its figures, its points, its tapes. */
+final class WorksheetCorner {
+  private static final double POINT_ROW = 13.4;
+
+  /** Rows for distances of the user's own. */
+  private static final int BLANKS = 2;
+
+  private static final double DISC = 2 * 3.7 + 2.6;
+
+  private static final double SKETCH_LEAST = 84.0;
+  private static final double SKETCH_MOST = 120.0;
+  private static final double SKETCH_GAP = 4.0;
+
+  private WorksheetCorner() {}
+
+  private static Side side(WorksheetHead head) {
+    return head.side().orElseThrow();
+  }
+
+  private static double bodyMm(WorksheetHead head) {
+    return head.bodyTopMm() - head.bodyBottomMm();
+  }
+
+  /** Which point is which. */
+  static List<Page> figures(WorksheetHead head) {
+    TextPage page = new TextPage(head);
+    page.add(new StrutFigure(side(head), page.columnMm(), bodyMm(head)), 0, false);
+    return pages(page, head, "figures", "which point is which");
+  }
+
+  private static List<Page> pages(TextPage page, WorksheetHead head, String stem, String title) {
+    String word = side(head).word();
+    return page.pages(
+        "survey-" + word + "-" + stem,
+        Type.titleCase(word) + " corner, " + title,
+        "S-" + word.charAt(0) + "-" + stem,
+        true);
+  }
+
+  /** Floor plot and height of every point, and what is read at the wheel. */
+  static List<Page> points(WorksheetHead head) {
+    TextPage page = new TextPage(head);
+    double wide = page.columnMm();
+    double box = Math.max(Form.Blank.LEAST, 0.145 * wide);
+    double name = wide - DISC - 3 * box;
+    List<Form.Cell> boxes = List.of(new Form.Blank(box), new Form.Blank(box), new Form.Blank(box));
+    List<Form.Row> rows = new ArrayList<>();
+    for (WorksheetPoint point : WorksheetPoint.values()) {
+      rows.add(
+          row(
+              new Form.Disc(point.sign(), DISC),
+              Form.Says.wrapped(point.words(), Form.NAME, name)
+                  .then(point.key() + ": " + point.where(), Form.WORDS),
+              boxes,
+              POINT_ROW));
+    }
+    for (int i = 0; i < 2; i++) {
+      rows.add(row(new Form.Gap(DISC), new Form.Rule(name), boxes, Form.Row.LEAST + 1));
+    }
+    List<Form.Cell> like = new ArrayList<>(List.of(new Form.Gap(DISC), new Form.Gap(name)));
+    like.addAll(boxes);
+    page.rows(
+        Form.headings(List.of("", "point, and what it is taken at", "fore", "out", "height"), like),
+        rows,
+        0);
+    page.paragraph(
+        "Behind the wheel-centre line: minus. No tape checks the fore and the height of point 8:"
+            + " take them twice.",
+        Form.WORDS);
+    WorksheetStart.heading(page, "AT THE WHEEL");
+    page.chain(
+        List.of(
+            wheel("tyre radius, hub's middle to floor", wide),
+            wheel("camber, deg: top out +, top in -", wide),
+            wheel("toe of this wheel, deg: toe-in +", wide)),
+        1.0,
+        false);
+    return pages(page, head, "points", "points");
+  }
+
+  private static Form.Row row(
+      Form.Cell first, Form.Cell name, List<Form.Cell> boxes, double leastMm) {
+    List<Form.Cell> cells = new ArrayList<>(List.of(first, name));
+    cells.addAll(boxes);
+    return Form.row(cells, leastMm);
+  }
+
+  private static Fragment wheel(String words, double wide) {
+    double box = Math.max(Form.Blank.LEAST, 0.16 * wide);
+    return new Form.Row(
+        List.of(
+            Form.Says.wrapped(words, Form.NAME, wide - 3 * box),
+            new Form.Blank(box),
+            new Form.Blank(box),
+            new Form.Blank(box)),
+        Form.Row.LEAST + 0.4);
+  }
+
+  /** Distances from point to point. */
+  static List<Page> tapes(WorksheetHead head) {
+    TextPage page = new TextPage(head);
+    String lead =
+        "Three times each, letting go of the tape between. No straight way for it: leave the row"
+            + " empty. Knuckle pivot: only with a camber bolt.";
+    page.lead(lead, Form.WORDS);
+    List<TapeRows.Entry> entries = entries(head, WorksheetPlan.between(), 0);
+    double words = Type.wrap(lead, Form.WORDS, page.columnMm()).size() * Type.lineMm(Form.WORDS);
+    TapeRows rows = fitted(page, bodyMm(head) - words - 4.0, entries.size());
+    page.rows(rows.headings(), rows.rows(entries, 0, "", 0), 2.0);
+    return pages(page, head, "tapes", "tapes, point to point");
+  }
+
+  private static String label(WorksheetHead head, WorksheetMark from, WorksheetPoint to) {
+    int index = WorksheetPlan.fromMarks().indexOf(new WorksheetPlan.Tape(from, to));
+    return WorksheetPlan.label(side(head), WorksheetPlan.between().size() + index);
+  }
+
+  /** Rows as high as there is room for. */
+  private static TapeRows fitted(TextPage page, double roomMm, int count) {
+    TapeRows least = TapeRows.wide(page.columnMm(), TapeRows.LEAST_ROW);
+    double row = (roomMm - least.headings().heightMm()) / count;
+    return TapeRows.wide(
+        page.columnMm(), Math.max(TapeRows.LEAST_ROW, Math.min(TapeRows.MOST_ROW, row)));
+  }
+
+  private static List<TapeRows.Entry> entries(
+      WorksheetHead head, List<WorksheetPlan.Tape> tapes, int before) {
+    List<TapeRows.Entry> entries = new ArrayList<>();
+    for (int i = 0; i < tapes.size(); i++) {
+      entries.add(
+          new TapeRows.Entry(WorksheetPlan.label(side(head), before + i), tapes.get(i), "", ""));
+    }
+    return entries;
+  }
+
+  /** Distances from the marks, with a sketch, and blank rows. */
+  static List<Page> marks(WorksheetHead head) {
+    TextPage page = new TextPage(head);
+    int before = WorksheetPlan.between().size();
+    List<TapeRows.Entry> entries = entries(head, WorksheetPlan.fromMarks(), before);
+    double half = page.columnMm() * 0.5;
+    List<Fragment> words = new ArrayList<>();
+    double room = page.columnMm() - half - 4;
+    for (WorksheetMark mark : WorksheetMark.values()) {
+      words.add(
+          new Form.Row(
+              List.of(
+                  new Form.Disc(mark.sign(), DISC),
+                  Form.Says.wrapped(
+                      "to " + FloorSketch.tapesFrom(mark) + ": " + mark.words(),
+                      Form.WORDS,
+                      room - DISC)),
+              11));
+    }
+    words.add(
+        new Fragments.Stack(
+            Fragments.lines(
+                "Hook the tape to the mark itself. D is over the engine bay. No straight way for "
+                    + label(head, WorksheetMark.D, WorksheetPoint.TOP)
+                    + ": plot the fore of 1 twice. For "
+                    + label(head, WorksheetMark.C, WorksheetPoint.ARM_REAR)
+                    + ": take the height of 4 twice.",
+                Form.WORDS,
+                room,
+                0),
+            0));
+    Fragment text = new Fragments.Stack(words, 1.0);
+    double least = Math.max(text.heightMm(), SKETCH_LEAST);
+    int count = entries.size() + BLANKS;
+    TapeRows rows = fitted(page, bodyMm(head) - least - SKETCH_GAP, count);
+    String prefix = WorksheetPlan.label(side(head), 0).substring(0, 1);
+    page.rows(rows.headings(), rows.rows(entries, BLANKS, prefix, before + entries.size()), 0);
+    double left =
+        bodyMm(head) - rows.headings().heightMm() - count * rows.rowMm() - SKETCH_GAP - 0.1;
+    double high = Math.max(least, Math.min(left, SKETCH_MOST));
+    page.add(
+        new Fragments.Beside(new FloorSketch(Optional.of(side(head)), half, high), text, half + 4),
+        SKETCH_GAP,
+        false);
+    return pages(page, head, "marks", "tapes from the marks");
+  }
+}

@@ -1,0 +1,250 @@
+package dev.towerscribe.sheet.worksheet;
+
+import dev.towerscribe.drawing.Align;
+import dev.towerscribe.drawing.Block;
+import dev.towerscribe.drawing.Page;
+import dev.towerscribe.quantity.LengthUnit;
+import dev.towerscribe.quantity.Numbers;
+import dev.towerscribe.sheet.text.Fragment;
+import dev.towerscribe.sheet.text.Fragments;
+import dev.towerscribe.sheet.text.TextPage;
+import dev.towerscribe.sheet.text.Type;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The worksheet's pages for the whole car: cautions, the car, setting out, distances across. */
+final class WorksheetStart {
+  private static final double ROW = Form.Row.LEAST;
+  private static final double SKETCH_SHARE = 0.5;
+  private static final double GAP = 4.0;
+
+  private static final String SOURCES =
+      "Stands: HSE INDG434. Eyes: 29 CFR 1910.133. The rest: common practice, no source.";
+
+  private WorksheetStart() {}
+
+  /** Cautions, the car as it stands, and the tools. */
+  static List<Page> cautions(WorksheetHead head) {
+    TextPage page = new TextPage(head);
+    page.add(caution(page.columnMm()), 0, false);
+    heading(page, "THE CAR AS IT STANDS");
+    double wide = page.columnMm();
+    double quarter = wide / 4;
+    page.chain(
+        List.of(
+            pair("Fuel, load, who sits in it", wide, 0.34),
+            halves("Tyre pressure, front left", "front right", wide),
+            halves("Wing lip, front left", "front right", wide),
+            halves("Wing lip, rear left", "rear right", wide)),
+        GAP / 2,
+        false);
+    page.paragraph(
+        "Wing lip: from the floor straight up to the wing's edge over the wheel's middle. Read it"
+            + " again when all is done: if it moved, the car moved.",
+        Form.WORDS);
+    heading(page, "TOOLS, each looked over");
+    List<String> tools =
+        List.of(
+            "tape, one and the same",
+            "plumb bob and string",
+            "steel rule and square",
+            "calipers to 0.1 mm",
+            "angle finder to 0.1 deg",
+            "straightedge",
+            "long bar, spirit level",
+            "trammel on a bar",
+            "chalk line, masking tape",
+            "fine marker, paint pen",
+            "torch, safety glasses",
+            "a second person");
+    for (int i = 0; i < tools.size(); i += 3) {
+      List<Form.Cell> cells = new ArrayList<>();
+      for (int k = i; k < Math.min(i + 3, tools.size()); k++) {
+        cells.add(new Form.Tick(tools.get(k), wide / 3));
+      }
+      page.add(new Form.Row(cells, 7.6), i == 0 ? 1.0 : 0, false);
+    }
+    page.add(new Fragments.Stack(Fragments.lines(SOURCES, Form.WORDS, wide, 0), 0), 2.0, false);
+    return page.pages("survey-start", "Before you start", "S", true);
+  }
+
+  private static Fragment caution(double width) {
+    double inside = Fragments.Warning.insideMm(width);
+    List<Fragment> lines = new ArrayList<>();
+    for (String words :
+        List.of(
+            "NEVER under a car on a jack alone. Wheels on four equal, level ramps, a pit or a"
+                + " drive-on lift; rear wheels chocked; push the car hard before you go under.",
+            "LEAVE THE NUT ON THE STRUT'S SHAFT ALONE. The spring behind it is loaded.",
+            "Level ground: all four tyres stand on one level, checked with a long bar and a spirit"
+                + " level.",
+            "Ride height: normal load, right tyre pressures, wheels on the ground and straight"
+                + " ahead. Roll it back and forth, bounce each end, then do not touch it again.",
+            "Engine cold, key out: a fan can start by itself. Glasses on: dirt falls.",
+            "Cracked, rusted or bent metal: stop, and have a licensed shop look at it.")) {
+      lines.add(new Fragments.Stack(Fragments.dotted(words, Form.WORDS, inside), 0));
+    }
+    return new Fragments.Warning(
+        Type.wrap("BEFORE YOU GO UNDER", Form.HEADING, inside),
+        Form.HEADING,
+        new Fragments.Stack(lines, 0.6),
+        width);
+  }
+
+  static void heading(TextPage page, String words) {
+    page.add(
+        new Fragments.Band(
+            Type.wrap(words, Form.HEADING, page.columnMm() - 2 * Fragments.Band.INDENT),
+            Form.HEADING,
+            page.columnMm()),
+        GAP,
+        true);
+  }
+
+  private static Fragment pair(String words, double wide, double share) {
+    return new Form.Row(
+        List.of(
+            Form.Says.wrapped(words, Form.WORDS, share * wide), new Form.Blank((1 - share) * wide)),
+        ROW);
+  }
+
+  private static Fragment halves(String one, String other, double wide) {
+    double label = 0.34 * wide;
+    double second = 0.16 * wide;
+    double box = (wide - label - second) / 2;
+    return new Form.Row(
+        List.of(
+            Form.Says.wrapped(one, Form.WORDS, label),
+            new Form.Blank(box),
+            new Form.Says(List.of(new Block.Row(other, Form.WORDS)), second, Align.END),
+            new Form.Blank(box)),
+        ROW);
+  }
+
+  /** Axes and marks on the floor, and the doubts. */
+  static List<Page> settingOut(WorksheetHead head) {
+    TextPage page = new TextPage(head);
+    double wide = page.columnMm();
+    double sketch = SKETCH_SHARE * wide;
+    double words = wide - sketch - GAP;
+    List<Fragment> steps = new ArrayList<>();
+    for (String step :
+        List.of(
+            "MIDDLE LINE. Drop the bob from like points left and right, well ahead and well behind."
+                + " Halve each distance on the floor; chalk the line through both middles.",
+            "WHEEL-CENTRE LINE. Drop the bob from both hubs' middles; chalk the line through both."
+                + " It must cross square: tape from A to both ends.",
+            "B is where they cross. A, C: a stride ahead and behind, on the middle line. D: on the"
+                + " body, middle of the front panel's upper edge.")) {
+      steps.add(new Fragments.Stack(Fragments.dotted(step, Form.WORDS, words), 0));
+    }
+    Fragment text = new Fragments.Stack(steps, 1.6);
+    page.add(
+        new Fragments.Beside(
+            new FloorSketch(Optional.empty(), sketch, text.heightMm()), text, sketch + GAP),
+        0,
+        false);
+    page.point(
+        "BOB. From each point let it hang a finger above the floor, still. Mark under its tip;"
+            + " write the number and L or R beside it.",
+        Form.WORDS);
+    page.point(
+        "PLOT. Square to the lines: FORE of the wheel-centre line (behind it: minus), OUT from the"
+            + " middle line. HEIGHT: a rule stood upright, or along the bob's string.",
+        Form.WORDS);
+    heading(page, "THE MARKS: where they are");
+    page.add(marks(wide, head.units()), 1.0, false);
+    heading(page, "DOUBTS, " + head.units().symbol() + ": how far one reading may be off");
+    page.lead(
+        "Two readings of three lie nearer to the truth than this. Empty: as printed.", Form.WORDS);
+    page.add(doubts(wide, head.units()), 1.0, false);
+    return page.pages("survey-setting-out", "Setting out", "S-floor", true);
+  }
+
+  private static Fragment marks(double wide, LengthUnit units) {
+    List<Fragment> rows = new ArrayList<>();
+    double label = 0.34 * wide;
+    double box = (wide - 2 * Form.discMm() - 3 - label) / 2 - 22;
+    for (WorksheetMark mark : WorksheetMark.values()) {
+      if (mark.foreSign() == 0) {
+        continue;
+      }
+      List<Form.Cell> cells = new ArrayList<>();
+      cells.add(new Form.Disc(mark.sign(), 2 * Form.discMm() + 3));
+      cells.add(Form.Says.wrapped(mark.words(), Form.NAME, label + 12));
+      cells.add(sign(mark.foreSign() > 0 ? "fore +" : "fore -", 16));
+      cells.add(new Form.Blank(box));
+      if (!mark.isOnFloor()) {
+        cells.add(sign("height", 16));
+        cells.add(new Form.Blank(box));
+      }
+      rows.add(new Form.Row(cells, ROW));
+    }
+    return new Fragments.Stack(rows, 0);
+  }
+
+  private static Form.Says sign(String words, double wide) {
+    return new Form.Says(List.of(new Block.Row(words, Form.WORDS)), wide, Align.END);
+  }
+
+  /** A doubt in the unit of the sheet: an inch's to a hundredth, as tapes are read. */
+  static String usual(WorksheetDoubt doubt, LengthUnit units) {
+    if (doubt.isAngle()) {
+      return Numbers.plain(doubt.usual(), 2);
+    }
+    return units == LengthUnit.MM
+        ? Numbers.plain(doubt.usual(), 2)
+        : Numbers.plain(units.fromMm(doubt.usual()), 3);
+  }
+
+  private static Fragment doubts(double wide, LengthUnit units) {
+    WorksheetDoubt[] all = WorksheetDoubt.values();
+    List<Fragment> rows = new ArrayList<>();
+    double half = (wide - GAP) / 2;
+    double box = Form.Blank.LEAST + 2;
+    for (int i = 0; i < all.length; i += 2) {
+      List<Form.Cell> cells = new ArrayList<>();
+      for (int k = i; k < Math.min(i + 2, all.length); k++) {
+        if (k > i) {
+          cells.add(new Form.Gap(GAP));
+        }
+        cells.add(Form.Says.wrapped(all[k].words(), Form.WORDS, half - box - 15));
+        cells.add(
+            new Form.Says(List.of(new Block.Row(usual(all[k], units), Form.WORDS)), 15, Align.END));
+        cells.add(new Form.Blank(box));
+      }
+      rows.add(new Form.Row(cells, ROW));
+    }
+    return new Fragments.Stack(rows, 0);
+  }
+
+  /** Distances from one side of the car to the other. */
+  static List<Page> across(WorksheetHead head) {
+    TextPage page = new TextPage(head);
+    page.lead(
+        "From the LEFT point to the RIGHT one. Two like points may be taped on the floor, between"
+            + " the bob's marks. The two that cross show a side that is further forward.",
+        Form.WORDS);
+    List<WorksheetPlan.Tape> tapes = WorksheetPlan.across();
+    List<TapeRows.Entry> entries = new ArrayList<>();
+    for (int i = 0; i < tapes.size(); i++) {
+      entries.add(
+          new TapeRows.Entry(WorksheetPlan.acrossLabel(i), tapes.get(i), "LEFT ", "RIGHT "));
+    }
+    TapeRows rows = TapeRows.narrow(page.columnMm(), TapeRows.LEAST_ROW + 0.6);
+    page.rows(rows.headings(), rows.rows(entries, 4, "X", tapes.size()), 2.0);
+    heading(page, "LEFT AGAINST RIGHT: should be alike; if not, read both again");
+    page.lead(
+        "Compare each height and each figure out, left with right. More than "
+            + (head.units() == LengthUnit.MM ? "5 mm" : "0.2 in")
+            + " apart: measure again, then ask whether the car has been hit.",
+        Form.WORDS);
+    List<Form.Cell> ticks = new ArrayList<>();
+    for (WorksheetPoint point : WorksheetPoint.values()) {
+      ticks.add(new Form.Tick(point.sign(), page.columnMm() / WorksheetPoint.values().length));
+    }
+    page.add(new Form.Row(ticks, 9), 1.0, false);
+    return page.pages("survey-across", "Across the car", "S-across", true);
+  }
+}

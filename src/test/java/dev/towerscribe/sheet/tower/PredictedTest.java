@@ -1,0 +1,82 @@
+package dev.towerscribe.sheet.tower;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.towerscribe.alignment.Alignment;
+import dev.towerscribe.alignment.SideAlignment;
+import dev.towerscribe.drawing.Item;
+import dev.towerscribe.drawing.Page;
+import dev.towerscribe.layout.JobLayout;
+import dev.towerscribe.layout.Layout;
+import dev.towerscribe.model.Job;
+import dev.towerscribe.model.MeasuredAxis;
+import dev.towerscribe.model.Paper;
+import dev.towerscribe.model.Side;
+import dev.towerscribe.quantity.Angle;
+import dev.towerscribe.quantity.LengthUnit;
+import dev.towerscribe.sheet.TextPageSamples;
+import dev.towerscribe.sheet.report.AlignmentPageTest;
+import dev.towerscribe.sheet.text.JobInfo;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+class PredictedTest {
+  private static final JobInfo INFO = TextPageSamples.info(LengthUnit.MM, List.of());
+
+  private static List<Item.Text> lettering(Page page) {
+    return Stream.concat(
+            page.items().stream(), page.window().stream().flatMap(w -> w.items().stream()))
+        .filter(Item.Text.class::isInstance)
+        .map(Item.Text.class::cast)
+        .toList();
+  }
+
+  @Test
+  void everyTowerSheetTellsWhatToExpect() throws Exception {
+    Job job = AlignmentPageTest.job(Paper.A4, LengthUnit.MM);
+    JobLayout layout = Layout.of(job);
+    for (Side side : Side.values()) {
+      SideAlignment aligned = Alignment.of(job).sides().get(side);
+      List<String> words = Predicted.words(aligned, LengthUnit.MM);
+      // Frozen: figures of the invented car, one decimal; AlignmentTest holds their sources.
+      assertThat(words)
+          .containsExactly(
+              "Predicted: caster +5.3\u00b0 \u00b10.3\u00b0,",
+              "camber -1.5\u00b0 at setting 16 mm");
+      List<Page> pages =
+          FullScaleSheets.pages(layout.sides().get(side), Optional.of(aligned), INFO);
+      for (String face : List.of("underside", "topside")) {
+        Page page =
+            pages.stream().filter(p -> p.fileStem().endsWith(face)).findFirst().orElseThrow();
+        List<Item.Text> line =
+            lettering(page).stream().filter(t -> t.content().startsWith("Predicted: ")).toList();
+        assertThat(line).hasSize(1);
+        // The least height of notes.
+        assertThat(line.get(0).capHeightMm()).isGreaterThanOrEqualTo(3.5);
+      }
+      assertThat(FullScaleSheets.pages(layout.sides().get(side), INFO))
+          .allSatisfy(
+              p -> assertThat(lettering(p)).noneMatch(t -> t.content().startsWith("Predicted: ")));
+    }
+  }
+
+  @Test
+  void anAxisGivesAnEstimateWithoutPlusMinusInTheJobsUnit() {
+    SideAlignment side =
+        Alignment.of(
+                AlignmentPageTest.with(
+                    AlignmentPageTest.job(Paper.LETTER, LengthUnit.INCH).sides().get(Side.LEFT),
+                    Optional.empty(),
+                    Optional.of(
+                        new MeasuredAxis(
+                            Angle.ofDegrees(3), Angle.ofDegrees(11), 600, Angle.ofDegrees(-0.5)))))
+            .orElseThrow();
+    assertThat(Predicted.words(side, LengthUnit.INCH))
+        .hasSize(2)
+        .anyMatch(w -> w.startsWith("Estimate: caster +"))
+        .anyMatch(w -> w.endsWith(" in"))
+        .noneMatch(w -> w.contains("\u00b1"));
+  }
+}
