@@ -54,7 +54,7 @@ final class SimulatedCar {
     {0, 2}, {4, 6}
   };
 
-  private static final List<String> HOLES = List.of("drain hole", "loom hole", "tooling hole");
+  private static final List<String> HOLES = List.of("drain hole", "wiring hole", "tooling hole");
 
   /** True places of the strut's points, left side, in the order of {@link PlusMinus#points()}. */
   final List<Vec3> points = new ArrayList<>();

@@ -33,7 +33,8 @@ class DrilledCommandTest {
         directory.resolve("off.toml"),
         readings.replaceFirst("inside = \\[121.90, 121.85\\]", "inside = [123.90, 123.85]"));
     Files.writeString(
-        directory.resolve("shape.toml"), readings.replaceAll("(?m)^.*to = \"(drain|loom).*\n", ""));
+        directory.resolve("shape.toml"),
+        readings.replaceAll("(?m)^.*to = \"(drain|wiring).*\n", ""));
   }
 
   private int run(String... args) {
@@ -163,7 +164,7 @@ class DrilledCommandTest {
             "the readings file bad.toml cannot be worked from",
             "doubt.caliper: -1; allowed: 0.001 to 2 mm",
             "left.span[6].to: \"drain\"",
-            "A, B, C, drain hole, loom clip hole");
+            "A, B, C, drain hole, wiring clip hole");
     assertThat(out).isEmpty();
     assertThat(directory.resolve("record.pdf")).doesNotExist();
   }

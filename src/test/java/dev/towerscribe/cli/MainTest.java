@@ -219,7 +219,7 @@ class MainTest {
                 "title  = \"Wren hatch, road and track days\"",
                 "title = \"" + "W".repeat(60) + "\"")
             .replace("drain hole", wide)
-            .replace("loom clip hole", wide.substring(1) + "M")
+            .replace("wiring clip hole", wide.substring(1) + "M")
             .replace("bonnet hinge bracket", wide.substring(1) + "V")
             .replace("three-bolt slotted plate", wide));
     assertThat(run("pack", "long.toml", "-o", "out")).as(err).isEqualTo(Exit.DONE);

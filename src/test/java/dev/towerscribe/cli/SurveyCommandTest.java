@@ -65,7 +65,7 @@ class SurveyCommandTest {
   void theDemoIsWorkedOutAndItsTablesWritten() throws Exception {
     assertThat(run("survey", GOOD, "-o", "tables.toml")).isEqualTo(Exit.DONE);
     assertThat(out)
-        .contains("no stop finding", "ball_joint", "loom clip hole", "s0 ", "slip found")
+        .contains("no stop finding", "ball_joint", "wiring clip hole", "s0 ", "slip found")
         .contains("wrote tables.toml");
     assertThat(err).isEmpty();
     String tables = Files.readString(directory.resolve("tables.toml"));

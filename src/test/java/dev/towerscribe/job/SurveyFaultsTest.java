@@ -61,11 +61,11 @@ class SurveyFaultsTest {
       shaft = 14.0
       landmark = [
         { name = "drain hole", at = [38.0, -52.0], diameter = [9.0, 9.1] },
-        { name = "loom clip hole", diameter = 7.0 },
+        { name = "wiring clip hole", diameter = 7.0 },
       ]
       span = [
         { from = "shaft", to = "drain hole", centres = 64.5 },
-        { from = "shaft", to = "loom clip hole", inside = 81.5 },
+        { from = "shaft", to = "wiring clip hole", inside = 81.5 },
       ]
       straightedge = [ { name = "seam", from = [90.0, -80.0], to = [90.0, 80.0] } ]
       [right]

@@ -269,7 +269,7 @@ class SurveyCasesTest {
     String slipped = line.replaceAll("inside = .*?\\]", "inside = [101.4, 101.5]");
     assertThat(slipped).isNotEqualTo(line);
     SurveyResult r = Surveys.of(SurveyTexts.read(demo.replace(line, slipped)));
-    assertThat(only(r).id()).isEqualTo("left.outlier.span-drain-hole-loom-clip-hole-inside");
+    assertThat(only(r).id()).isEqualTo("left.outlier.span-drain-hole-wiring-clip-hole-inside");
     assertThat(only(r).say()).contains("longer than the rest allow");
   }
 
