@@ -13,7 +13,7 @@ import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Numbers;
 import dev.towerscribe.report.PrintProof;
 import dev.towerscribe.report.json.PrintProofJson;
-import dev.towerscribe.sheet.tower.Ruler;
+import dev.towerscribe.sheet.tower.RulerPage;
 import dev.towerscribe.store.OutputFile;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -215,7 +215,7 @@ final class MeasuredPrint {
   private static PrintReading reading(
       List<Double> readings, List<Double> bars, List<Double> doubt, LengthUnit units)
       throws Refusal {
-    Ruler.Bars usual = Ruler.Bars.ofSheets(units);
+    RulerPage.Bars usual = RulerPage.Bars.ofSheets(units);
     double doubtMm = doubt.isEmpty() ? DOUBT_MM : units.toMm(doubt.get(0));
     if (doubtMm > MOST_DOUBT_MM) {
       throw new Refusal(
@@ -288,7 +288,7 @@ final class MeasuredPrint {
               + " would be "
               + Numbers.fixed(value, 4)
               + ", more than "
-              + Numbers.plain(100 * Ruler.REFUSED_PAST, 0)
+              + Numbers.plain(100 * RulerPage.REFUSED_PAST, 0)
               + " % off. Was this print made with the job as it is now, at 100 %?");
     }
   }

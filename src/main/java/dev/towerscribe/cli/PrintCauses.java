@@ -5,7 +5,7 @@ import dev.towerscribe.model.Paper;
 import dev.towerscribe.model.Print;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Numbers;
-import dev.towerscribe.sheet.tower.Ruler;
+import dev.towerscribe.sheet.tower.RulerPage;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -32,7 +32,7 @@ final class PrintCauses {
   /** Whether a ratio is one that no usable printer has. */
   static boolean isOff(double ratio) {
     // A reading at the limit is not past it, whatever the last digit of a double says.
-    return !(Math.abs(ratio - 1) <= Ruler.REFUSED_PAST + 1e-9);
+    return !(Math.abs(ratio - 1) <= RulerPage.REFUSED_PAST + 1e-9);
   }
 
   /** A line for each bar that is further off than a printer can be. */
@@ -60,7 +60,7 @@ final class PrintCauses {
         + " % "
         + (ratio < 1 ? "short" : "long")
         + ", and more than "
-        + Numbers.plain(100 * Ruler.REFUSED_PAST, 0)
+        + Numbers.plain(100 * RulerPage.REFUSED_PAST, 0)
         + " % is no printer's own doing. "
         + cause(readMm, ratio, r, units);
   }
@@ -81,7 +81,7 @@ final class PrintCauses {
       return "That is as long as the way from cross to cross, which comes last.";
     }
     for (Paper paper : Paper.values()) {
-      Ruler.Bars bars = Ruler.Bars.of(new Print(paper, MARGIN_MM, 1, 1));
+      RulerPage.Bars bars = RulerPage.Bars.of(new Print(paper, MARGIN_MM, 1, 1));
       if (bars.acrossMm() != r.barAcrossMm()
           && (isLike(readMm, bars.acrossMm()) || isLike(readMm, bars.alongMm()))) {
         return "A long bar of the print-check page? Say how long its bars are, for "
@@ -140,8 +140,8 @@ final class PrintCauses {
   static List<String> notes(PrintReading r, LengthUnit units) {
     List<String> notes = new ArrayList<>();
     LengthUnit other = units == LengthUnit.MM ? LengthUnit.INCH : LengthUnit.MM;
-    double theirs = Ruler.Bars.ofSheets(other).acrossMm();
-    boolean ours = r.barAcrossMm() == Ruler.Bars.ofSheets(units).acrossMm();
+    double theirs = RulerPage.Bars.ofSheets(other).acrossMm();
+    boolean ours = r.barAcrossMm() == RulerPage.Bars.ofSheets(units).acrossMm();
     if (ours
         && Math.abs(r.acrossMm() - theirs) <= OTHER_BAR_MM
         && Math.abs(r.alongMm() - theirs) <= OTHER_BAR_MM) {

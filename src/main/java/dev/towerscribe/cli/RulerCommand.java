@@ -8,7 +8,7 @@ import dev.towerscribe.model.Print;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Numbers;
 import dev.towerscribe.sheet.text.JobInfo;
-import dev.towerscribe.sheet.tower.Ruler;
+import dev.towerscribe.sheet.tower.RulerPage;
 import dev.towerscribe.store.OutputFile;
 import dev.towerscribe.writer.pdf.PdfProof;
 import dev.towerscribe.writer.pdf.PdfWriter;
@@ -103,12 +103,12 @@ final class RulerCommand implements Command {
     String file = given.matchedOptionValue("-o", DEFAULT_FILE);
     Path path = context.path(file);
     OutputFile.refuseWithoutFolder(path, file);
-    List<Page> pages = List.of(Ruler.page(print, info));
+    List<Page> pages = List.of(RulerPage.page(print, info));
     byte[] pdf = PdfWriter.write(info.map(JobInfo::title).orElse(TITLE), pages);
     PackCommand.refuse(PdfProof.check(pdf, pages));
     OutputFile.write(context.ops(), path, pdf, given.hasMatchedOption("--force"));
     context.console().say("wrote " + file + "; print it at 100 % and measure its bars");
-    Ruler.Bars bars = Ruler.Bars.of(print);
+    RulerPage.Bars bars = RulerPage.Bars.of(print);
     LengthUnit units = info.map(JobInfo::units).orElse(LengthUnit.MM);
     context
         .console()

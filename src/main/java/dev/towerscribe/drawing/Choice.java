@@ -23,10 +23,10 @@ final class Choice {
   }
 
   /** The cheapest; of two alike the one offered first. Takes its place in the crowd. */
-  Optional<Sketch> settle(Crowd crowd) {
+  Optional<Sketch> settle(DimensionCosts crowd) {
     ways.sort(Comparator.comparingDouble(Way::cost));
     Sketch best = null;
-    double least = Crowd.BARRED;
+    double least = DimensionCosts.BARRED;
     for (Way way : ways) {
       if (way.cost() >= least) {
         break;

@@ -61,7 +61,7 @@ public final class DimensionPlacer {
    */
   public Placement place(Box area, Obstacles obstacles, List<? extends DimensionRequest> requests) {
     List<DimensionRequest> order = new ArrayList<>(new LinkedHashSet<>(requests));
-    Crowd crowd = new Crowd(area, obstacles);
+    DimensionCosts crowd = new DimensionCosts(area, obstacles);
     Map<DimensionRequest, Item.Dimension> ordinates = ordinates(crowd, order);
     order.removeIf(request -> request instanceof DimensionRequest.Ordinate);
     order.sort(
@@ -104,7 +104,8 @@ public final class DimensionPlacer {
     return request instanceof DimensionRequest.Linear linear ? linear.lengthMm() : 0;
   }
 
-  private Map<DimensionRequest, Item.Dimension> inOrder(Crowd crowd, List<DimensionRequest> order) {
+  private Map<DimensionRequest, Item.Dimension> inOrder(
+      DimensionCosts crowd, List<DimensionRequest> order) {
     Map<DimensionRequest, Item.Dimension> placed = new HashMap<>();
     for (DimensionRequest request : order) {
       draw(crowd, request).ifPresent(dimension -> placed.put(request, dimension));
@@ -112,25 +113,25 @@ public final class DimensionPlacer {
     return placed;
   }
 
-  private Optional<Item.Dimension> draw(Crowd crowd, DimensionRequest request) {
+  private Optional<Item.Dimension> draw(DimensionCosts crowd, DimensionRequest request) {
     if (request instanceof DimensionRequest.Linear linear) {
-      return Ways.linear(linear, style, crowd);
+      return DimensionCandidates.linear(linear, style, crowd);
     }
     if (request instanceof DimensionRequest.AngleBetween angle) {
-      return Ways.angle(angle, style, crowd);
+      return DimensionCandidates.angle(angle, style, crowd);
     }
     if (request instanceof DimensionRequest.Diameter diameter) {
-      return Ways.diameter(diameter, style, crowd);
+      return DimensionCandidates.diameter(diameter, style, crowd);
     }
     if (request instanceof DimensionRequest.Radius radius) {
-      return Ways.radius(radius, style, crowd);
+      return DimensionCandidates.radius(radius, style, crowd);
     }
     throw new IllegalStateException("no way to draw " + request);
   }
 
   /** Rows of one side and datum; what finds no room there is tried on the other side. */
   private Map<DimensionRequest, Item.Dimension> ordinates(
-      Crowd crowd, List<DimensionRequest> order) {
+      DimensionCosts crowd, List<DimensionRequest> order) {
     Map<DimensionRequest, Item.Dimension> placed = new HashMap<>();
     Map<List<Object>, List<DimensionRequest.Ordinate>> rows = new LinkedHashMap<>();
     for (DimensionRequest request : order) {

@@ -28,7 +28,7 @@ public final class LabelPlacer {
    * @param cost how little it is liked before anything is crossed
    */
   public record Candidate(
-      Block block, Vec2 centre, Angle turn, Optional<Vec2> pointer, double cost) {
+      TextBlock block, Vec2 centre, Angle turn, Optional<Vec2> pointer, double cost) {
     public Candidate dearerBy(double more) {
       return new Candidate(block, centre, turn, pointer, cost + more);
     }
@@ -187,20 +187,20 @@ public final class LabelPlacer {
         .pointer()
         .ifPresent(
             end -> {
-              Vec2 start = box.grown(Block.CLEARED_MM).edgeToward(end);
+              Vec2 start = box.grown(TextBlock.CLEARED_MM).edgeToward(end);
               items.add(new Item.Line(Layer.NOTES, start, end, Pen.FINE));
               items.add(new Item.Circle(Layer.NOTES, end, 0.5, Pen.NONE, Ink.BLACK));
               walls.add(new Stroke(start, end, 1.0));
               discs.add(new Disc(end, 0.8));
             });
     items.addAll(chosen.block().drawn(chosen.centre(), chosen.turn(), cleared, Ink.BLACK));
-    taken.add(new Taken(box.grown(Block.CLEARED_MM)));
+    taken.add(new Taken(box.grown(TextBlock.CLEARED_MM)));
   }
 
   /** Cost of a candidate; infinite when it is barred or already dearer than the best. */
   private double costOf(Candidate candidate, double least) {
     TurnedBox box =
-        candidate.block().at(candidate.centre(), candidate.turn()).grown(Block.CLEARED_MM);
+        candidate.block().at(candidate.centre(), candidate.turn()).grown(TextBlock.CLEARED_MM);
     Box bounds = box.bounds();
     if (!room.contains(bounds)) {
       return Double.POSITIVE_INFINITY;
@@ -249,7 +249,7 @@ public final class LabelPlacer {
       }
     }
     for (Disc disc : discs) {
-      boolean endsThere = end.distanceTo(disc.centre()) <= disc.radiusMm() + Block.CLEARED_MM;
+      boolean endsThere = end.distanceTo(disc.centre()) <= disc.radiusMm() + TextBlock.CLEARED_MM;
       if (!endsThere && distance(disc.centre(), start, end) < disc.radiusMm()) {
         return true;
       }

@@ -40,13 +40,13 @@ final class OrdinateRow {
   /** Points at the same distance as far as any figure on a drawing tells, mm. */
   private static final double SAME_MM = 0.01;
 
-  private final Crowd crowd;
+  private final DimensionCosts crowd;
   private final DimensionStyle style;
   private final Vec2 side;
   private final Vec2 across;
   private final double edge;
 
-  OrdinateRow(Crowd crowd, DimensionStyle style, Vec2 side) {
+  OrdinateRow(DimensionCosts crowd, DimensionStyle style, Vec2 side) {
     this.crowd = crowd;
     this.style = style;
     this.side = side;
@@ -102,7 +102,8 @@ final class OrdinateRow {
   private boolean[] passable(List<OrdinateShape> shapes, double bend) {
     boolean[] passable = new boolean[shapes.size()];
     for (int i = 0; i < passable.length; i++) {
-      passable[i] = crowd.cost(shapes.get(i).straight(bend), Crowd.BARRED) < Crowd.BARRED;
+      passable[i] =
+          crowd.cost(shapes.get(i).straight(bend), DimensionCosts.BARRED) < DimensionCosts.BARRED;
     }
     return passable;
   }
@@ -179,7 +180,8 @@ final class OrdinateRow {
         if (passable[i - 1] && jog <= LEAN * jogMm) {
           double cost = least[i - 1][before] + jog * jog + (jog > 0 ? JOG : 0);
           if (cost < least[i][k]
-              && crowd.cost(shape.outer(bend, jogMm, place), Crowd.BARRED) < Crowd.BARRED) {
+              && crowd.cost(shape.outer(bend, jogMm, place), DimensionCosts.BARRED)
+                  < DimensionCosts.BARRED) {
             least[i][k] = cost;
             kept[i][k] = true;
           }

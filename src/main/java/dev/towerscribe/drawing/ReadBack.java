@@ -53,7 +53,7 @@ public final class ReadBack {
    * @param points points along the outline, at least eight; the first need not be repeated
    * @param visible what shows of the page there; an outline wholly outside is passed over
    */
-  public void outline(List<Vec2> points, Seen visible) {
+  public void outline(List<Vec2> points, VisibleRegion visible) {
     Round round = fit(points);
     if (round != null && isOn(points, round) && goesRoundOnce(points, round.centre)) {
       double across = Math.sqrt(round.xx);
@@ -77,7 +77,7 @@ public final class ReadBack {
    * @param to other end
    * @param visible what shows of the page there; a line wholly outside is passed over
    */
-  public void line(Vec2 from, Vec2 to, Seen visible) {
+  public void line(Vec2 from, Vec2 to, VisibleRegion visible) {
     Box around =
         new Box(
             Math.min(from.x(), to.x()),

@@ -14,7 +14,7 @@ import dev.towerscribe.sheet.report.StepsPage;
 import dev.towerscribe.sheet.text.JobInfo;
 import dev.towerscribe.sheet.text.NoRoomException;
 import dev.towerscribe.sheet.tower.FullScaleSheets;
-import dev.towerscribe.sheet.tower.Ruler;
+import dev.towerscribe.sheet.tower.RulerPage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -55,7 +55,7 @@ public final class Pack {
   public static List<Page> pages(JobLayout layout, JobAlignment alignment, JobInfo info) {
     Print print = layout.sides().values().iterator().next().job().print();
     List<Page> pages = new ArrayList<>(CautionPage.pages(print, info));
-    pages.add(Ruler.page(print, Optional.of(info)));
+    pages.add(RulerPage.page(print, Optional.of(info)));
     for (SideLayout side : layout.sides().values()) {
       pages.addAll(FindingsPages.pages(side, info));
       Optional<SideAlignment> aligned = Optional.ofNullable(alignment.sides().get(side.side()));

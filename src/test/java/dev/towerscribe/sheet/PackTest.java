@@ -8,7 +8,7 @@ import dev.towerscribe.layout.JobLayout;
 import dev.towerscribe.layout.Layout;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.sheet.text.JobInfo;
-import dev.towerscribe.sheet.tower.Ruler;
+import dev.towerscribe.sheet.tower.RulerPage;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -26,7 +26,7 @@ class PackTest {
     assertThat(stems.get(0)).isEqualTo("caution");
     assertThat(pages.get(1))
         .isEqualTo(
-            Ruler.page(
+            RulerPage.page(
                 layout.job().sides().values().iterator().next().print(),
                 java.util.Optional.of(info)));
     // Both sides, left first, each kind in its place.

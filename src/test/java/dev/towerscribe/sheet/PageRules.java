@@ -10,7 +10,7 @@ import dev.towerscribe.drawing.Page;
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.sheet.text.Fragments;
-import dev.towerscribe.sheet.text.Type;
+import dev.towerscribe.sheet.text.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -74,14 +74,14 @@ public final class PageRules {
 
   /** The lowest words above the foot are not a heading on its band. */
   private static void notOrphaned(Page page, List<Item.Text> texts, double margin, String name) {
-    double footTop = margin + 2 * Type.lineMm(Type.SMALL) + 1;
+    double footTop = margin + 2 * TextStyle.lineMm(TextStyle.SMALL) + 1;
     texts.stream()
         .filter(t -> t.at().y() > footTop)
         .reduce((a, b) -> a.at().y() <= b.at().y() ? a : b)
         .ifPresent(
             t ->
                 assertThat(
-                        t.capHeightMm() == Type.HEADING
+                        t.capHeightMm() == TextStyle.HEADING
                             && t.at().x() == margin + Fragments.Band.INDENT)
                     .as(name + ": heading at the end: " + t)
                     .isFalse());

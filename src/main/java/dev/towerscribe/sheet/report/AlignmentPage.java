@@ -17,14 +17,14 @@ import dev.towerscribe.model.Side;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Numbers;
 import dev.towerscribe.sheet.text.Fragments;
-import dev.towerscribe.sheet.text.Head;
 import dev.towerscribe.sheet.text.JobInfo;
 import dev.towerscribe.sheet.text.Lengths;
+import dev.towerscribe.sheet.text.PageHead;
 import dev.towerscribe.sheet.text.Table;
 import dev.towerscribe.sheet.text.Table.Cell;
 import dev.towerscribe.sheet.text.Table.Column;
 import dev.towerscribe.sheet.text.TextPage;
-import dev.towerscribe.sheet.text.Type;
+import dev.towerscribe.sheet.text.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -58,7 +58,7 @@ public final class AlignmentPage {
     this.lengths = new Lengths(info.units());
     this.page =
         new TextPage(
-            new Head(side.job().print(), info, Optional.of(side.side()), "Alignment", true));
+            new PageHead(side.job().print(), info, Optional.of(side.side()), "Alignment", true));
   }
 
   /**
@@ -125,20 +125,21 @@ public final class AlignmentPage {
             : "Predicted from the measured points at ride height, toe set by the tie rod. +/- is"
                 + " one standard deviation, from that of the points; camber and toe as measured"
                 + " are taken as true.",
-        Type.BODY);
+        TextStyle.BODY);
     if (side.before().isEmpty() && side.at().isEmpty()) {
-      page.paragraph("THE POINTS GIVE NO FIGURES: see the findings for which and why.", Type.BODY);
+      page.paragraph(
+          "THE POINTS GIVE NO FIGURES: see the findings for which and why.", TextStyle.BODY);
     }
     page.table(readings(), GAP);
     page.paragraph(
         "Degrees. Caster: top rearward is positive. Camber: wheel's top leaning outward is"
             + " positive. Inclination: top inboard is positive. Measure on an alignment bay before"
             + " driving at speed.",
-        Type.SMALL);
+        TextStyle.SMALL);
     side.strut().ifPresent(this::strut);
     return page.pages(
         word + "-alignment",
-        Type.titleCase(word) + " wheel, alignment",
+        TextStyle.titleCase(word) + " wheel, alignment",
         word.substring(0, 1).toUpperCase(Locale.ROOT) + "-align-",
         false);
   }
@@ -261,7 +262,7 @@ public final class AlignmentPage {
                         + ", camber "
                         + degrees(c.camber().radians())
                         + "."));
-    points.forEach(p -> page.point(p, Type.BODY));
+    points.forEach(p -> page.point(p, TextStyle.BODY));
     page.columns(1);
     plots(strut);
   }

@@ -8,14 +8,14 @@ import dev.towerscribe.layout.SideLayout;
 import dev.towerscribe.layout.Span;
 import dev.towerscribe.sheet.text.Fragment;
 import dev.towerscribe.sheet.text.Fragments;
-import dev.towerscribe.sheet.text.Head;
 import dev.towerscribe.sheet.text.JobInfo;
 import dev.towerscribe.sheet.text.Lengths;
+import dev.towerscribe.sheet.text.PageHead;
 import dev.towerscribe.sheet.text.Table;
 import dev.towerscribe.sheet.text.Table.Cell;
 import dev.towerscribe.sheet.text.Table.Column;
 import dev.towerscribe.sheet.text.TextPage;
-import dev.towerscribe.sheet.text.Type;
+import dev.towerscribe.sheet.text.TextStyle;
 import dev.towerscribe.sheet.tower.KeyDiagram;
 import java.util.ArrayList;
 import java.util.List;
@@ -44,7 +44,7 @@ public final class CaliperPage {
   public static List<Page> pages(SideLayout layout, JobInfo info) {
     TextPage page =
         new TextPage(
-            new Head(
+            new PageHead(
                 layout.job().print(), info, Optional.of(layout.side()), "Caliper table", true));
     Lengths lengths = new Lengths(info.units());
     List<String> keys = KeyDiagram.keys(layout.holes());
@@ -57,7 +57,7 @@ public final class CaliperPage {
     String side = layout.side().word();
     return page.pages(
         side + "-calipers",
-        Type.titleCase(side) + " tower, caliper table",
+        TextStyle.titleCase(side) + " tower, caliper table",
         side.substring(0, 1).toUpperCase(Locale.ROOT) + "-cal-",
         false);
   }
@@ -72,7 +72,7 @@ public final class CaliperPage {
             "FAR edges: inside jaws, one in each hole, spread to touch the far walls.",
             "Centres = half of NEAR + FAR, whatever the drill has left. Compare that with the"
                 + " table: +/- is how far off it may be before the bolts bind.")) {
-      points.add(new Fragments.Stack(Fragments.dotted(words, Type.BODY, room), 0));
+      points.add(new Fragments.Stack(Fragments.dotted(words, TextStyle.BODY, room), 0));
     }
     page.add(
         new Fragments.Beside(
@@ -85,14 +85,14 @@ public final class CaliperPage {
           "The longest reading is "
               + lengths.both(longest)
               + ": 150 mm (6 in) calipers will not reach it.",
-          Type.BODY);
+          TextStyle.BODY);
     }
     if (layout.job().tower().crown().isPresent()) {
       page.point(
           "This tower is domed. Calipers read straight across (the plan), the paper lies along"
               + " the skin: both are given. Hold the calipers level with the plate, not along the"
               + " dome.",
-          Type.BODY);
+          TextStyle.BODY);
     }
   }
 

@@ -6,11 +6,11 @@ import dev.towerscribe.finding.Finding;
 import dev.towerscribe.model.Print;
 import dev.towerscribe.sheet.text.Fragment;
 import dev.towerscribe.sheet.text.Fragments;
-import dev.towerscribe.sheet.text.Head;
 import dev.towerscribe.sheet.text.JobInfo;
 import dev.towerscribe.sheet.text.Lengths;
+import dev.towerscribe.sheet.text.PageHead;
 import dev.towerscribe.sheet.text.TextPage;
-import dev.towerscribe.sheet.text.Type;
+import dev.towerscribe.sheet.text.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -94,20 +94,22 @@ public final class CautionPage {
   private static List<Page> tryPages(
       Print print, JobInfo info, double cap, Detail detail, boolean firstOnly) {
     TextPage page =
-        new TextPage(new Head(print, info, Optional.empty(), "Before any metal is cut", false));
+        new TextPage(new PageHead(print, info, Optional.empty(), "Before any metal is cut", false));
     page.lead(LEAD, Math.max(cap, Lettering.capHeightToFit(LEAD, page.columnMm(), cap * 1.35)));
     page.paragraph(
         "This pack helps with marking out. It certifies nothing. Local law, vehicle inspection and"
             + " the vehicle maker's limits come first: if they forbid this work, do not do it.",
         cap);
     if (!info.acceptedStops().isEmpty()) {
-      page.add(accepted(info, page.columnMm(), Math.min(cap, Type.BODY), detail), 4, false);
+      page.add(accepted(info, page.columnMm(), Math.min(cap, TextStyle.BODY), detail), 4, false);
     }
     page.columns(2);
     sections(page, cap);
     page.columns(1);
     page.add(
-        new Fragments.Stack(Fragments.lines(SOURCES, Type.SMALL, page.columnMm(), 0), 0), 0, false);
+        new Fragments.Stack(Fragments.lines(SOURCES, TextStyle.SMALL, page.columnMm(), 0), 0),
+        0,
+        false);
     if (detail != Detail.FULL && !firstOnly) {
       page.columns(1);
       page.band("Accepted stops in full");
@@ -184,9 +186,10 @@ public final class CautionPage {
       lines.add(new Fragments.Stack(Fragments.dotted(when, cap, inside), 0));
     }
     String title = "STOP: ASK A LICENSED SHOP WHEN";
-    double titleCap = Math.max(Type.SMALL, Lettering.capHeightToFit(title, inside, cap * 1.15));
+    double titleCap =
+        Math.max(TextStyle.SMALL, Lettering.capHeightToFit(title, inside, cap * 1.15));
     return new Fragments.Warning(
-        Type.wrap(title, titleCap, inside), titleCap, new Fragments.Stack(lines, 0.8), width);
+        TextStyle.wrap(title, titleCap, inside), titleCap, new Fragments.Stack(lines, 0.8), width);
   }
 
   private static Fragment accepted(JobInfo info, double width, double cap, Detail detail) {
@@ -204,7 +207,7 @@ public final class CautionPage {
       }
       case IDS -> {
         String ids = String.join(", ", info.acceptedStops().stream().map(Finding::id).toList());
-        lines.addAll(Fragments.lines(ids + ".", Type.SMALL, inside, 0));
+        lines.addAll(Fragments.lines(ids + ".", TextStyle.SMALL, inside, 0));
         lines.addAll(Fragments.lines("In full on the next page.", cap, inside, 0));
       }
       case COUNT -> lines.addAll(Fragments.lines("Listed on the next page.", cap, inside, 0));
@@ -214,8 +217,8 @@ public final class CautionPage {
             ? "1 STOP WAS ACCEPTED, against this program's advice"
             : count + " STOPS WERE ACCEPTED, against this program's advice";
     return new Fragments.Warning(
-        Type.wrap(title, Type.HEADING, inside),
-        Type.HEADING,
+        TextStyle.wrap(title, TextStyle.HEADING, inside),
+        TextStyle.HEADING,
         new Fragments.Stack(lines, 0.8),
         width);
   }

@@ -21,14 +21,14 @@ import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Numbers;
 import dev.towerscribe.sheet.text.Fragment;
 import dev.towerscribe.sheet.text.Fragments;
-import dev.towerscribe.sheet.text.Head;
 import dev.towerscribe.sheet.text.JobInfo;
 import dev.towerscribe.sheet.text.Lengths;
+import dev.towerscribe.sheet.text.PageHead;
 import dev.towerscribe.sheet.text.Table;
 import dev.towerscribe.sheet.text.Table.Cell;
 import dev.towerscribe.sheet.text.Table.Column;
 import dev.towerscribe.sheet.text.TextPage;
-import dev.towerscribe.sheet.text.Type;
+import dev.towerscribe.sheet.text.TextStyle;
 import dev.towerscribe.sheet.tower.KeyDiagram;
 import java.util.ArrayList;
 import java.util.List;
@@ -76,7 +76,7 @@ public final class DrilledPage {
     this.sketchMm = sketchMm;
     this.page =
         new TextPage(
-            new Head(print, info, Optional.of(side.side()), "Drilled holes: record", true));
+            new PageHead(print, info, Optional.of(side.side()), "Drilled holes: record", true));
   }
 
   /**
@@ -111,12 +111,12 @@ public final class DrilledPage {
         GAP,
         false);
     page.table(holes(), GAP);
-    page.paragraph(holeWords(), Type.SMALL);
+    page.paragraph(holeWords(), TextStyle.SMALL);
     said();
     String word = side.side().word();
     return page.pages(
         word + "-drilled",
-        Type.titleCase(word) + " tower, drilled holes",
+        TextStyle.titleCase(word) + " tower, drilled holes",
         word.substring(0, 1).toUpperCase(Locale.ROOT) + "-drill-",
         false);
   }
@@ -137,7 +137,7 @@ public final class DrilledPage {
         lines.addAll(
             Fragments.lines(
                 "Does not enter its hole: " + String.join(", ", blocked) + ".",
-                Type.HEADING,
+                TextStyle.HEADING,
                 inside,
                 0));
       }
@@ -152,25 +152,25 @@ public final class DrilledPage {
                   + String.join(", ", fit.mating().tight())
                   + "."
                   + remedy(fit),
-              Type.HEADING,
+              TextStyle.HEADING,
               inside,
               0));
     } else {
       title = "NOT KNOWN WHETHER THE PLATE GOES ON";
       lines.addAll(
-          Fragments.lines("A hole is not fixed by the readings.", Type.HEADING, inside, 0));
+          Fragments.lines("A hole is not fixed by the readings.", TextStyle.HEADING, inside, 0));
     }
     if (!side.network().tied()) {
       lines.addAll(
           Fragments.lines(
               "Nothing ties the holes to the tower firmly: rotation and offset are not known.",
-              Type.HEADING,
+              TextStyle.HEADING,
               inside,
               0));
     }
     page.add(
         new Fragments.Warning(
-            Type.wrap(title, VERDICT, inside), VERDICT, new Fragments.Stack(lines, 0), width),
+            TextStyle.wrap(title, VERDICT, inside), VERDICT, new Fragments.Stack(lines, 0), width),
         0,
         false);
   }
@@ -211,9 +211,9 @@ public final class DrilledPage {
 
   private List<Fragment> mount(double width) {
     List<Fragment> all = new ArrayList<>();
-    all.add(new Fragments.Band(List.of("The plate's place"), Type.HEADING, width));
+    all.add(new Fragments.Band(List.of("The plate's place"), TextStyle.HEADING, width));
     if (side.asDrilled().isEmpty()) {
-      all.add(lines("Not known from these readings.", Type.BODY, width));
+      all.add(lines("Not known from these readings.", TextStyle.BODY, width));
       return all;
     }
     AsDrilled as = side.asDrilled().get();
@@ -261,7 +261,7 @@ public final class DrilledPage {
     all.add(
         new Fragments.Band(
             List.of("Alignment at setting " + lengths.size(planned().settingMm())),
-            Type.HEADING,
+            TextStyle.HEADING,
             width));
     List<List<Cell>> rows = new ArrayList<>();
     rows.add(row("Caster", a.caster().get()));
@@ -273,8 +273,8 @@ public final class DrilledPage {
             ? "An estimate from the steering axis alone. "
             : "";
     words += "+/- from the holes' places alone. Set toe again before driving.";
-    all.add(lines(words, Type.SMALL, width));
-    a.nearest().ifPresent(n -> all.add(lines(nearest(n), Type.BODY, width)));
+    all.add(lines(words, TextStyle.SMALL, width));
+    a.nearest().ifPresent(n -> all.add(lines(nearest(n), TextStyle.BODY, width)));
     return all;
   }
 
@@ -418,11 +418,13 @@ public final class DrilledPage {
     if (told.isEmpty()) {
       return;
     }
-    page.add(new Fragments.Band(List.of("To be known"), Type.HEADING, page.columnMm()), GAP, true);
+    page.add(
+        new Fragments.Band(List.of("To be known"), TextStyle.HEADING, page.columnMm()), GAP, true);
     for (Finding f : told) {
       String word =
           f.isStop() ? accepted.contains(f.id()) ? "ACCEPTED STOP" : "STOP" : f.severity().word();
-      page.point(word + " " + f.id() + ": " + f.say(), f.isStop() ? Type.BODY : Type.SMALL);
+      page.point(
+          word + " " + f.id() + ": " + f.say(), f.isStop() ? TextStyle.BODY : TextStyle.SMALL);
     }
   }
 }

@@ -14,14 +14,14 @@ import dev.towerscribe.layout.SideLayout;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.sheet.text.Fragment;
 import dev.towerscribe.sheet.text.Fragments;
-import dev.towerscribe.sheet.text.Head;
 import dev.towerscribe.sheet.text.JobInfo;
 import dev.towerscribe.sheet.text.Lengths;
+import dev.towerscribe.sheet.text.PageHead;
 import dev.towerscribe.sheet.text.Table;
 import dev.towerscribe.sheet.text.Table.Cell;
 import dev.towerscribe.sheet.text.Table.Column;
 import dev.towerscribe.sheet.text.TextPage;
-import dev.towerscribe.sheet.text.Type;
+import dev.towerscribe.sheet.text.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -68,11 +68,11 @@ public final class FindingsPages {
   private static List<Page> pages(SideLayout layout, JobInfo info, Spacing spacing) {
     TextPage page =
         new TextPage(
-            new Head(layout.job().print(), info, Optional.of(layout.side()), "Findings", true));
+            new PageHead(layout.job().print(), info, Optional.of(layout.side()), "Findings", true));
     Lengths lengths = new Lengths(info.units());
     List<String> accepted = info.acceptedStops().stream().map(Finding::id).toList();
     if (layout.findings().isEmpty()) {
-      page.paragraph("No check was made of this tower.", Type.BODY);
+      page.paragraph("No check was made of this tower.", TextStyle.BODY);
     }
     for (Severity severity : Severity.values()) {
       List<Finding> some =
@@ -87,7 +87,7 @@ public final class FindingsPages {
     String side = layout.side().word();
     return page.pages(
         side + "-findings",
-        Type.titleCase(side) + " tower, findings",
+        TextStyle.titleCase(side) + " tower, findings",
         side.substring(0, 1).toUpperCase(Locale.ROOT) + "-find-",
         false);
   }
@@ -145,7 +145,7 @@ public final class FindingsPages {
     page.table(new Table(columns, rows, page.columnMm(), 0, spacing.padMm()), spacing.gapMm());
     page.columns(2);
     for (int i = 0; i < sources.size(); i++) {
-      page.paragraph("[" + (i + 1) + "] " + sources.get(i), Type.SMALL);
+      page.paragraph("[" + (i + 1) + "] " + sources.get(i), TextStyle.SMALL);
     }
   }
 
@@ -166,8 +166,8 @@ public final class FindingsPages {
     double width = page.columnMm();
     List<Fragment> all = new ArrayList<>();
     all.add(new Lead(finding, accepted, lengths, width));
-    all.addAll(Fragments.lines(finding.say(), Type.BODY, width, INDENT));
-    all.addAll(Fragments.lines(source(finding), Type.SMALL, width, INDENT));
+    all.addAll(Fragments.lines(finding.say(), TextStyle.BODY, width, INDENT));
+    all.addAll(Fragments.lines(source(finding), TextStyle.SMALL, width, INDENT));
     page.chain(all, gapMm, false);
   }
 
@@ -199,10 +199,11 @@ public final class FindingsPages {
       double room = width - INDENT - (accepted ? tagMm() + 3.0 : 0);
       String word = finding.severity().word().toUpperCase(Locale.ROOT);
       about =
-          Type.wrap(finding.where().isEmpty() ? word : word + ": " + finding.where(), CAP, room);
+          TextStyle.wrap(
+              finding.where().isEmpty() ? word : word + ": " + finding.where(), CAP, room);
       figures =
           finding.isMeasured()
-              ? Type.wrap(figures(finding, lengths), Type.BODY, width - INDENT)
+              ? TextStyle.wrap(figures(finding, lengths), TextStyle.BODY, width - INDENT)
               : List.of();
     }
 
@@ -214,7 +215,8 @@ public final class FindingsPages {
     public double heightMm() {
       double least = figures.isEmpty() ? 0 : MARK + 1.0;
       return Math.max(
-          least, about.size() * Type.lineMm(CAP) + figures.size() * Type.lineMm(Type.BODY));
+          least,
+          about.size() * TextStyle.lineMm(CAP) + figures.size() * TextStyle.lineMm(TextStyle.BODY));
     }
 
     @Override
@@ -224,19 +226,25 @@ public final class FindingsPages {
       if (accepted) {
         double right = leftMm + width;
         out.add(
-            Type.box(right - tagMm(), y - Type.lineMm(CAP), right, y - 0.4, Pen.NONE, Ink.BLACK));
+            TextStyle.box(
+                right - tagMm(), y - TextStyle.lineMm(CAP), right, y - 0.4, Pen.NONE, Ink.BLACK));
         out.add(
-            Type.white(
-                right - tagMm() / 2, Type.baseMm(y, CAP) + 0.2, TAG, Align.MIDDLE, ACCEPTED));
+            TextStyle.white(
+                right - tagMm() / 2, TextStyle.baseMm(y, CAP) + 0.2, TAG, Align.MIDDLE, ACCEPTED));
       }
       for (String line : about) {
-        out.add(Type.text(leftMm + INDENT, Type.baseMm(y, CAP), CAP, Align.START, line));
-        y -= Type.lineMm(CAP);
+        out.add(TextStyle.text(leftMm + INDENT, TextStyle.baseMm(y, CAP), CAP, Align.START, line));
+        y -= TextStyle.lineMm(CAP);
       }
       for (String line : figures) {
         out.add(
-            Type.text(leftMm + INDENT, Type.baseMm(y, Type.BODY), Type.BODY, Align.START, line));
-        y -= Type.lineMm(Type.BODY);
+            TextStyle.text(
+                leftMm + INDENT,
+                TextStyle.baseMm(y, TextStyle.BODY),
+                TextStyle.BODY,
+                Align.START,
+                line));
+        y -= TextStyle.lineMm(TextStyle.BODY);
       }
     }
 

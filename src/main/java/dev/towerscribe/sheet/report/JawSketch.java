@@ -8,7 +8,7 @@ import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.sheet.text.Fragment;
-import dev.towerscribe.sheet.text.Type;
+import dev.towerscribe.sheet.text.TextStyle;
 import java.util.List;
 
 /** Two holes and the three distances between them: near edges, centres, far edges. */
@@ -35,7 +35,7 @@ record JawSketch() implements Fragment {
     for (int side = -1; side <= 1; side += 2) {
       Vec2 hole = new Vec2(x + side * SPACING / 2, y);
       out.add(new Item.Circle(Layer.NOTES, hole, RADIUS, Pen.OUTLINE, Ink.PALE));
-      out.add(Type.line(hole.x() - 2, y, hole.x() + 2, y, Pen.FINE));
+      out.add(TextStyle.line(hole.x() - 2, y, hole.x() + 2, y, Pen.FINE));
     }
     distance("NEAR", x, y, y - FIRST, SPACING / 2 - RADIUS, out);
     distance("CENTRES", x, y, y - FIRST - PITCH, SPACING / 2, out);
@@ -44,12 +44,12 @@ record JawSketch() implements Fragment {
 
   private static void distance(
       String word, double centre, double from, double y, double half, List<Item> out) {
-    double gap = Lettering.width(word, Type.SMALL) / 2 + 1.5;
-    out.add(Type.text(centre, y - Type.SMALL / 2, Type.SMALL, Align.MIDDLE, word));
+    double gap = Lettering.width(word, TextStyle.SMALL) / 2 + 1.5;
+    out.add(TextStyle.text(centre, y - TextStyle.SMALL / 2, TextStyle.SMALL, Align.MIDDLE, word));
     for (int side = -1; side <= 1; side += 2) {
       double end = centre + side * half;
-      out.add(Type.line(end, from, end, y - 1.0, Pen.FINE));
-      out.add(Type.line(centre + side * gap, y, end - side * ARROW, y, Pen.FINE));
+      out.add(TextStyle.line(end, from, end, y - 1.0, Pen.FINE));
+      out.add(TextStyle.line(centre + side * gap, y, end - side * ARROW, y, Pen.FINE));
       out.add(
           new Item.Polyline(
               Layer.NOTES,

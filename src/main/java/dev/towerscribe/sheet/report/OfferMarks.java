@@ -9,7 +9,7 @@ import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Edge.Segment;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.quantity.Angle;
-import dev.towerscribe.sheet.text.Type;
+import dev.towerscribe.sheet.text.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -225,7 +225,7 @@ final class OfferMarks {
       Vec2 at = marks.get(i).letter();
       out.add(new Item.Circle(Layer.NOTES, at, RING_MM, Pen.OUTLINE, Ink.WHITE));
       out.add(
-          Type.text(
+          TextStyle.text(
               at.x(), at.y() - CAPITAL_MM / 2, CAPITAL_MM, Align.MIDDLE, PlacementMap.letter(i)));
     }
   }

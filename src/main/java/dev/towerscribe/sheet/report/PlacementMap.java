@@ -1,12 +1,12 @@
 package dev.towerscribe.sheet.report;
 
 import dev.towerscribe.drawing.Align;
-import dev.towerscribe.drawing.Block;
 import dev.towerscribe.drawing.Ink;
 import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.Layer;
 import dev.towerscribe.drawing.Page;
 import dev.towerscribe.drawing.Pen;
+import dev.towerscribe.drawing.TextBlock;
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Edge.Segment;
 import dev.towerscribe.geometry.Hatch;
@@ -21,14 +21,14 @@ import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Numbers;
 import dev.towerscribe.sheet.text.Fragment;
-import dev.towerscribe.sheet.text.Head;
 import dev.towerscribe.sheet.text.JobInfo;
 import dev.towerscribe.sheet.text.Lengths;
+import dev.towerscribe.sheet.text.PageHead;
 import dev.towerscribe.sheet.text.Table;
 import dev.towerscribe.sheet.text.Table.Cell;
 import dev.towerscribe.sheet.text.Table.Column;
 import dev.towerscribe.sheet.text.TextPage;
-import dev.towerscribe.sheet.text.Type;
+import dev.towerscribe.sheet.text.TextStyle;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -78,14 +78,14 @@ public final class PlacementMap {
       JobInfo info,
       double height) {
     TextPage page =
-        new TextPage(new Head(print, info, Optional.empty(), "Where the plates can go", true));
+        new TextPage(new PageHead(print, info, Optional.empty(), "Where the plates can go", true));
     page.paragraph(
         "White: every check passes on every tower of the job, at the best inboard offset and"
             + " setting there. Hatched: no placement stands, for the reason written there. Lines:"
             + " caster in degrees, the lesser of both sides"
             + (estimate ? ", estimated" : "")
             + ". Letters: the offers; a letter set aside is joined to its place, the dot.",
-        Type.BODY);
+        TextStyle.BODY);
     page.add(new Drawing(map, offers, info.units(), page.columnMm(), height), GAP, false);
     page.table(table(offers, new Lengths(info.units()), page.columnMm()), GAP);
     page.paragraph(
@@ -96,7 +96,7 @@ public final class PlacementMap {
             + "2. Bump steer: peak change of toe from full droop to full bump. Edges: what is left"
             + " at the tightest bolt. The figures are of the job as measured: lay it out with check"
             + " before any metal is marked.",
-        Type.SMALL);
+        TextStyle.SMALL);
     return page.pages("placement-map", "Placement map", "map-", true);
   }
 
@@ -246,7 +246,7 @@ public final class PlacementMap {
     /** Each separate part that has room for it says why; the largest always does. */
     private static void name(
         Barrier barrier, Region region, Box box, List<Box> taken, List<Item> words) {
-      Block block = Block.wrapped(WORDS, NARROW_MM, barrier.words());
+      TextBlock block = TextBlock.wrapped(WORDS, NARROW_MM, barrier.words());
       boolean first = true;
       for (Region part : region.parts()) {
         Vec2 best = null;
@@ -278,13 +278,13 @@ public final class PlacementMap {
     }
 
     /** Words with the ground cleared for them, which must not cut into other words. */
-    private static Box around(Block block, Vec2 p) {
+    private static Box around(TextBlock block, Vec2 p) {
       return new Box(
               p.x() - block.widthMm() / 2,
               p.y() - block.heightMm() / 2,
               p.x() + block.widthMm() / 2,
               p.y() + block.heightMm() / 2)
-          .grown(Block.CLEARED_MM);
+          .grown(TextBlock.CLEARED_MM);
     }
 
     /** Lines of equal caster between the middles of cells that stand, each with its number. */
@@ -314,7 +314,7 @@ public final class PlacementMap {
     }
 
     private static void number(String text, List<Segment> line, List<Box> taken, List<Item> words) {
-      Block block = Block.of(WORDS, text);
+      TextBlock block = TextBlock.of(WORDS, text);
       int n = line.size();
       for (int i = 0; i < n; i++) {
         // From the middle of the line outward.
@@ -374,17 +374,17 @@ public final class PlacementMap {
     }
 
     private void axes(Box box, double w, double h, List<Item> out) {
-      out.add(Type.box(box.minX(), box.minY(), box.maxX(), box.maxY(), Pen.OUTLINE, Ink.NONE));
+      out.add(TextStyle.box(box.minX(), box.minY(), box.maxX(), box.maxY(), Pen.OUTLINE, Ink.NONE));
       for (int i = 0; i < columns(); i++) {
         double degrees = map.rotationsDeg().get(i);
         if (Math.abs(degrees / 10 - Math.rint(degrees / 10)) < 1e-6) {
           double x = box.minX() + (i + 0.5) * w;
-          out.add(Type.line(x, box.minY(), x, box.minY() - 1.5, Pen.THIN));
+          out.add(TextStyle.line(x, box.minY(), x, box.minY() - 1.5, Pen.THIN));
           out.add(
-              Type.text(
+              TextStyle.text(
                   x,
-                  Type.baseMm(box.minY() - 1.5, Type.SMALL),
-                  Type.SMALL,
+                  TextStyle.baseMm(box.minY() - 1.5, TextStyle.SMALL),
+                  TextStyle.SMALL,
                   Align.MIDDLE,
                   Numbers.plain(degrees, 1)));
         }
@@ -392,30 +392,30 @@ public final class PlacementMap {
       double every = unit == LengthUnit.MM ? 10.0 : 0.5;
       double middle = (box.minX() + box.maxX()) / 2;
       out.add(
-          Type.text(
+          TextStyle.text(
               middle,
               box.minY() - BELOW + 1.5,
-              Type.BODY,
+              TextStyle.BODY,
               Align.MIDDLE,
               "rotation, deg: 0 straight across the car, 90 straight back"));
       double from = unit.fromMm(map.rearwardsMm().get(0));
       double to = unit.fromMm(map.rearwardsMm().get(rows() - 1));
       for (int k = (int) Math.ceil(from / every - 1e-6); k * every <= to + 1e-6; k++) {
         double y = box.minY() + h / 2 + (box.height() - h) * share(k * every, from, to);
-        out.add(Type.line(box.minX(), y, box.minX() - 1.5, y, Pen.THIN));
+        out.add(TextStyle.line(box.minX(), y, box.minX() - 1.5, y, Pen.THIN));
         out.add(
-            Type.text(
+            TextStyle.text(
                 box.minX() - 2.2,
-                y - Type.SMALL / 2,
-                Type.SMALL,
+                y - TextStyle.SMALL / 2,
+                TextStyle.SMALL,
                 Align.END,
                 Numbers.plain(k * every, 1)));
       }
       out.add(
-          Type.text(
+          TextStyle.text(
               box.minX() - LEFT,
               box.maxY() + 2.0,
-              Type.BODY,
+              TextStyle.BODY,
               Align.START,
               "upward: plate centre rearward, " + unit.symbol()));
     }

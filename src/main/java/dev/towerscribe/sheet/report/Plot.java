@@ -9,7 +9,7 @@ import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.quantity.Numbers;
 import dev.towerscribe.sheet.text.Fragment;
-import dev.towerscribe.sheet.text.Type;
+import dev.towerscribe.sheet.text.TextStyle;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -120,44 +120,53 @@ record Plot(
   @Override
   public void draw(double leftMm, double topMm, List<Item> out) {
     double names =
-        curves.stream().mapToDouble(c -> Lettering.width(c.name(), Type.SMALL)).max().orElse(0);
+        curves.stream()
+            .mapToDouble(c -> Lettering.width(c.name(), TextStyle.SMALL))
+            .max()
+            .orElse(0);
     double x1 = leftMm + LEFT;
     double x2 = leftMm + widthMm - names - LEADER - NAME_GAP;
-    double y2 = topMm - Type.lineMm(TITLE) - Type.lineMm(Type.SMALL) - 2.5;
-    double y1 = topMm - heightMm + 2 * Type.lineMm(Type.SMALL) + DROP;
-    out.add(Type.text(leftMm, Type.baseMm(topMm, TITLE), TITLE, Align.START, title));
-    double second = topMm - Type.lineMm(TITLE);
-    out.add(Type.text(leftMm, Type.baseMm(second, Type.SMALL), Type.SMALL, Align.START, units));
+    double y2 = topMm - TextStyle.lineMm(TITLE) - TextStyle.lineMm(TextStyle.SMALL) - 2.5;
+    double y1 = topMm - heightMm + 2 * TextStyle.lineMm(TextStyle.SMALL) + DROP;
+    out.add(TextStyle.text(leftMm, TextStyle.baseMm(topMm, TITLE), TITLE, Align.START, title));
+    double second = topMm - TextStyle.lineMm(TITLE);
+    out.add(
+        TextStyle.text(
+            leftMm,
+            TextStyle.baseMm(second, TextStyle.SMALL),
+            TextStyle.SMALL,
+            Align.START,
+            units));
     Scale scale = Scale.of(curves);
     for (int i = 0; i <= scale.steps(); i++) {
       double value = scale.low() + i * scale.step();
       double y = y1 + (y2 - y1) * i / scale.steps();
       boolean zero = Math.abs(value) < scale.step() / 1000;
-      out.add(Type.line(x1, y, x2, y, zero ? Pen.OUTLINE : Pen.FINE));
+      out.add(TextStyle.line(x1, y, x2, y, zero ? Pen.OUTLINE : Pen.FINE));
       out.add(
-          Type.text(
+          TextStyle.text(
               x1 - 1.2,
-              y - Type.SMALL / 2,
-              Type.SMALL,
+              y - TextStyle.SMALL / 2,
+              TextStyle.SMALL,
               Align.END,
               Numbers.fixed(value, scale.decimals())));
     }
     for (double tick : ticks) {
       double x = x1 + (x2 - x1) * (tick - from) / (to - from);
-      out.add(Type.line(x, y1 - 1.0, x, y2, tick == 0.0 ? Pen.OUTLINE : Pen.FINE));
+      out.add(TextStyle.line(x, y1 - 1.0, x, y2, tick == 0.0 ? Pen.OUTLINE : Pen.FINE));
       out.add(
-          Type.text(
+          TextStyle.text(
               x,
-              Type.baseMm(y1 - DROP, Type.SMALL),
-              Type.SMALL,
+              TextStyle.baseMm(y1 - DROP, TextStyle.SMALL),
+              TextStyle.SMALL,
               Align.MIDDLE,
               Numbers.plain(tick, 1)));
     }
     out.add(
-        Type.text(
+        TextStyle.text(
             (x1 + x2) / 2,
-            Type.baseMm(y1 - DROP - Type.lineMm(Type.SMALL), Type.SMALL),
-            Type.SMALL,
+            TextStyle.baseMm(y1 - DROP - TextStyle.lineMm(TextStyle.SMALL), TextStyle.SMALL),
+            TextStyle.SMALL,
             Align.MIDDLE,
             across));
     for (Curve curve : curves) {
@@ -185,11 +194,11 @@ record Plot(
     double least = low.y();
     for (Curve curve : order) {
       Vec2 end = place(curve.last(), scale, low.x(), high.x(), low.y(), high.y());
-      double base = Math.max(least, end.y() - Type.SMALL / 2);
+      double base = Math.max(least, end.y() - TextStyle.SMALL / 2);
       bases.add(base);
       least = base + NAME_PITCH;
     }
-    double most = high.y() - Type.SMALL / 2;
+    double most = high.y() - TextStyle.SMALL / 2;
     for (int i = order.size() - 1; i >= 0; i--) {
       bases.set(i, Math.min(bases.get(i), most));
       most = bases.get(i) - NAME_PITCH;
@@ -197,8 +206,10 @@ record Plot(
     for (int i = 0; i < order.size(); i++) {
       Vec2 end = place(order.get(i).last(), scale, low.x(), high.x(), low.y(), high.y());
       double x = high.x() + LEADER;
-      out.add(Type.line(end.x(), end.y(), x, bases.get(i) + Type.SMALL / 2, Pen.FINE));
-      out.add(Type.text(x + NAME_GAP, bases.get(i), Type.SMALL, Align.START, order.get(i).name()));
+      out.add(TextStyle.line(end.x(), end.y(), x, bases.get(i) + TextStyle.SMALL / 2, Pen.FINE));
+      out.add(
+          TextStyle.text(
+              x + NAME_GAP, bases.get(i), TextStyle.SMALL, Align.START, order.get(i).name()));
     }
   }
 }

@@ -21,14 +21,14 @@ import dev.towerscribe.record.Stage;
 import dev.towerscribe.record.Visit;
 import dev.towerscribe.record.WheelVisit;
 import dev.towerscribe.sheet.text.Fragment;
-import dev.towerscribe.sheet.text.Head;
 import dev.towerscribe.sheet.text.JobInfo;
 import dev.towerscribe.sheet.text.Lengths;
+import dev.towerscribe.sheet.text.PageHead;
 import dev.towerscribe.sheet.text.Table;
 import dev.towerscribe.sheet.text.Table.Cell;
 import dev.towerscribe.sheet.text.Table.Column;
 import dev.towerscribe.sheet.text.TextPage;
-import dev.towerscribe.sheet.text.Type;
+import dev.towerscribe.sheet.text.TextStyle;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -52,10 +52,10 @@ public final class RecordPage {
    */
   private static final List<Spacing> SPACINGS =
       List.of(
-          new Spacing(Type.BODY, Table.AIRY_MM, true),
-          new Spacing(Type.SMALL, 0.4, true),
-          new Spacing(Type.SMALL, 0.1, true),
-          new Spacing(Type.SMALL, 0.1, false));
+          new Spacing(TextStyle.BODY, Table.AIRY_MM, true),
+          new Spacing(TextStyle.SMALL, 0.4, true),
+          new Spacing(TextStyle.SMALL, 0.1, true),
+          new Spacing(TextStyle.SMALL, 0.1, false));
 
   private record Spacing(double cap, double padMm, boolean change) {}
 
@@ -87,7 +87,7 @@ public final class RecordPage {
     this.spacing = spacing;
     this.page =
         new TextPage(
-            new Head(
+            new PageHead(
                 print, info, Optional.empty(), "Alignment record, visit " + source.number(), true));
   }
 
@@ -114,7 +114,7 @@ public final class RecordPage {
   private List<Page> pages() {
     Visit visit = record.visit();
     if (!visit.words().isEmpty()) {
-      page.paragraph(visit.words(), Type.HEADING);
+      page.paragraph(visit.words(), TextStyle.HEADING);
     }
     visit.bay().ifPresent(b -> page.paragraph("Bay: " + b, spacing.cap()));
     source.remarks().forEach(r -> page.paragraph("NOTE: " + r + ".", spacing.cap()));
@@ -123,7 +123,7 @@ public final class RecordPage {
     page.paragraph(
         "Degrees \u00b1 one standard deviation. sd: the difference over that of both together; ! if"
             + " more than 2. Signs as in the job.",
-        Type.SMALL);
+        TextStyle.SMALL);
     if (record.findings().stream().anyMatch(f -> f.id().endsWith(".record-estimate"))) {
       page.paragraph(
           "Predicted without \u00b1: an ESTIMATE from the measured axis. What is outside may be the"
@@ -219,7 +219,7 @@ public final class RecordPage {
   /** A row of one figure at one stage, if any wheel has it. */
   private Optional<List<Cell>> row(Stage stage, BayFigure figure) {
     List<Cell> cells = new ArrayList<>();
-    cells.add(Cell.of(Type.titleCase(figure.word())));
+    cells.add(Cell.of(TextStyle.titleCase(figure.word())));
     boolean any = false;
     for (Side side : sides()) {
       Optional<Compared> compared = record.of(Optional.of(side), stage, figure);
@@ -271,7 +271,7 @@ public final class RecordPage {
       return;
     }
     for (int i = 0; i < all.size(); i++) {
-      page.paragraph(Type.titleCase(sides().get(i).word()) + ": " + all.get(i), spacing.cap());
+      page.paragraph(TextStyle.titleCase(sides().get(i).word()) + ": " + all.get(i), spacing.cap());
     }
   }
 
@@ -327,7 +327,7 @@ public final class RecordPage {
     Map<String, String> bySide = new LinkedHashMap<>();
     for (Finding f : record.beyondFigures()) {
       if (f.severity() != Severity.NOTE) {
-        String side = Type.titleCase(f.id().substring(0, f.id().indexOf('.')));
+        String side = TextStyle.titleCase(f.id().substring(0, f.id().indexOf('.')));
         bySide.merge(side, f.say(), (a, b) -> a + " " + b);
       }
     }
@@ -355,7 +355,7 @@ public final class RecordPage {
     @Override
     public void draw(double leftMm, double topMm, List<Item> out) {
       double half = (widthMm - GUTTER) / 2;
-      double line = topMm - HEIGHT + Type.lineMm(Type.SMALL);
+      double line = topMm - HEIGHT + TextStyle.lineMm(TextStyle.SMALL);
       Map<Double, String> names =
           Map.of(
               leftMm,
@@ -363,8 +363,14 @@ public final class RecordPage {
               leftMm + half + GUTTER,
               "Customer: name, day, signature");
       for (double x : List.of(leftMm, leftMm + half + GUTTER)) {
-        out.add(Type.line(x, line, x + half, line, Pen.THIN));
-        out.add(Type.text(x, Type.baseMm(line, Type.SMALL), Type.SMALL, Align.START, names.get(x)));
+        out.add(TextStyle.line(x, line, x + half, line, Pen.THIN));
+        out.add(
+            TextStyle.text(
+                x,
+                TextStyle.baseMm(line, TextStyle.SMALL),
+                TextStyle.SMALL,
+                Align.START,
+                names.get(x)));
       }
     }
   }

@@ -11,14 +11,14 @@ import dev.towerscribe.model.Plate;
 import dev.towerscribe.model.Print;
 import dev.towerscribe.model.Tower;
 import dev.towerscribe.quantity.Numbers;
-import dev.towerscribe.sheet.text.Head;
 import dev.towerscribe.sheet.text.JobInfo;
 import dev.towerscribe.sheet.text.Lengths;
+import dev.towerscribe.sheet.text.PageHead;
 import dev.towerscribe.sheet.text.Table;
 import dev.towerscribe.sheet.text.Table.Cell;
 import dev.towerscribe.sheet.text.Table.Column;
 import dev.towerscribe.sheet.text.TextPage;
-import dev.towerscribe.sheet.text.Type;
+import dev.towerscribe.sheet.text.TextStyle;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -52,7 +52,7 @@ public final class StepsPage {
     this.lengths = new Lengths(info.units());
     this.page =
         new TextPage(
-            new Head(layout.job().print(), info, Optional.of(layout.side()), "Steps", true));
+            new PageHead(layout.job().print(), info, Optional.of(layout.side()), "Steps", true));
   }
 
   /**
@@ -95,7 +95,7 @@ public final class StepsPage {
     String side = layout.side().word();
     return page.pages(
         side + "-steps",
-        Type.titleCase(side) + " tower, steps",
+        TextStyle.titleCase(side) + " tower, steps",
         side.substring(0, 1).toUpperCase(Locale.ROOT) + "-steps-",
         false);
   }

@@ -8,14 +8,14 @@ import dev.towerscribe.model.Seat;
 import dev.towerscribe.quantity.Numbers;
 import dev.towerscribe.sheet.text.Fragment;
 import dev.towerscribe.sheet.text.Fragments;
-import dev.towerscribe.sheet.text.Head;
 import dev.towerscribe.sheet.text.JobInfo;
 import dev.towerscribe.sheet.text.Lengths;
+import dev.towerscribe.sheet.text.PageHead;
 import dev.towerscribe.sheet.text.Table;
 import dev.towerscribe.sheet.text.Table.Cell;
 import dev.towerscribe.sheet.text.Table.Column;
 import dev.towerscribe.sheet.text.TextPage;
-import dev.towerscribe.sheet.text.Type;
+import dev.towerscribe.sheet.text.TextStyle;
 import dev.towerscribe.strength.BoltFigures;
 import dev.towerscribe.strength.Loads;
 import dev.towerscribe.strength.Pressure;
@@ -49,7 +49,7 @@ public final class StrengthPage {
     this.lengths = new Lengths(info.units());
     this.page =
         new TextPage(
-            new Head(print, info, Optional.of(report.side()), "Strength: ADVISORY ONLY", true));
+            new PageHead(print, info, Optional.of(report.side()), "Strength: ADVISORY ONLY", true));
   }
 
   /**
@@ -74,17 +74,17 @@ public final class StrengthPage {
         "Forward and inboard: the share along the tower, together SHEAR. Up: the share square to"
             + " it, of which PULL is what the bolt must hold. Proof in shear: proof load / root 3."
             + " USE is both added; preload is not in it.",
-        Type.SMALL);
+        TextStyle.SMALL);
     page.band("Bolts: clamping");
     together(clamping());
     page.band("Mean pressure on the tower");
     pressure();
     page.band("What was assumed");
-    report.assumptions().forEach(words -> page.point(words, Type.SMALL));
+    report.assumptions().forEach(words -> page.point(words, TextStyle.SMALL));
     String word = report.side().word();
     return page.pages(
         word + "-strength",
-        Type.titleCase(word) + " tower, strength (advisory)",
+        TextStyle.titleCase(word) + " tower, strength (advisory)",
         word.substring(0, 1).toUpperCase(Locale.ROOT) + "-str-",
         false);
   }
@@ -94,12 +94,15 @@ public final class StrengthPage {
     double inside = Fragments.Warning.insideMm(width);
     List<Fragment> lines = new ArrayList<>(Fragments.lines(StrengthReport.DEFER, 3.0, inside, 0));
     for (String alarm : alarms()) {
-      lines.addAll(Fragments.lines(alarm, Type.HEADING, inside, 0));
+      lines.addAll(Fragments.lines(alarm, TextStyle.HEADING, inside, 0));
     }
     String title = "ADVISORY - NOT A CERTIFICATION";
     page.add(
         new Fragments.Warning(
-            Type.wrap(title, Type.TITLE, inside), Type.TITLE, new Fragments.Stack(lines, 0), width),
+            TextStyle.wrap(title, TextStyle.TITLE, inside),
+            TextStyle.TITLE,
+            new Fragments.Stack(lines, 0),
+            width),
         0,
         false);
   }
@@ -174,7 +177,7 @@ public final class StrengthPage {
             + report.input().seat().words()
             + ". Negative: rearward, outboard. Moments are about the"
             + " bolts' common middle.",
-        Type.SMALL);
+        TextStyle.SMALL);
   }
 
   private static Table pairs(double width, String head, List<List<Cell>> rows) {
@@ -256,7 +259,7 @@ public final class StrengthPage {
     if (report.pressure().isEmpty()) {
       page.paragraph(
           "NO FIGURE: there is no ring left by the old mount, or no sound metal under the plate.",
-          Type.BODY);
+          TextStyle.BODY);
       return;
     }
     Pressure p = report.pressure().get();
@@ -282,7 +285,7 @@ public final class StrengthPage {
       page.paragraph(
           "AREAS COMPARED ONLY: a plate on top is pulled off the tower, not pressed on it. See the"
               + " pull under the washers.",
-          Type.BODY);
+          TextStyle.BODY);
     }
   }
 

@@ -22,11 +22,11 @@ final class DrawingFrame {
 
   private DrawingFrame() {}
 
-  static List<Item> items(Leaf leaf) {
+  static List<Item> items(DrawingSheetSize leaf) {
     List<Item> items = new ArrayList<>();
     Strokes s = new Strokes(Layer.FRAME, items);
     Box f = leaf.frame();
-    Box grid = f.grown(Leaf.GRID_MM);
+    Box grid = f.grown(DrawingSheetSize.GRID_MM);
     s.box(f, Pen.FINAL_CUT);
     double x = f.centre().x();
     double y = f.centre().y();

@@ -42,7 +42,7 @@ final class HoleNames {
    * @param at the view's place
    * @param out shapes drawn so far; names are added
    */
-  static void add(List<Feature> features, Placing at, List<Item> out) {
+  static void add(List<Feature> features, ViewPlacing at, List<Item> out) {
     List<Named> names = new ArrayList<>();
     for (Feature f : features) {
       if (f.edge().isEmpty() && f.kind() != FeatureKind.WINDOW) {
@@ -86,7 +86,7 @@ final class HoleNames {
    * @param out shapes drawn so far; names are added
    * @throws NoRoomException if a name could only be written over another or beside another hole
    */
-  static void write(List<Named> names, Placing at, List<Item> out) {
+  static void write(List<Named> names, ViewPlacing at, List<Item> out) {
     List<TurnedBox> taken = new ArrayList<>();
     List<Vec2[]> edges = new ArrayList<>();
     List<Vec2[]> centres = new ArrayList<>();
@@ -137,7 +137,7 @@ final class HoleNames {
   private static Optional<Spot> spot(
       Named f,
       List<Named> names,
-      Placing at,
+      ViewPlacing at,
       List<Vec2[]> lines,
       List<TurnedBox> taken,
       boolean led) {
@@ -173,18 +173,18 @@ final class HoleNames {
   }
 
   /** Beside another hole it would be taken for the name of that one. */
-  private static boolean isNearest(TurnedBox room, Named own, List<Named> names, Placing at) {
+  private static boolean isNearest(TurnedBox room, Named own, List<Named> names, ViewPlacing at) {
     double gap = gapMm(room, own, at) + CLEAR_MM;
     return names.stream().allMatch(o -> o == own || gapMm(room, o, at) >= gap);
   }
 
-  private static double gapMm(TurnedBox room, Named hole, Placing at) {
+  private static double gapMm(TurnedBox room, Named hole, ViewPlacing at) {
     return room.distanceTo(at.point(hole.centre())) - at.length(hole.diameterMm() / 2);
   }
 
   /** Whether a line meets no name and no other hole. */
   private static boolean leads(
-      Vec2[] leader, Named own, List<Named> names, Placing at, List<TurnedBox> taken) {
+      Vec2[] leader, Named own, List<Named> names, ViewPlacing at, List<TurnedBox> taken) {
     if (taken.stream().anyMatch(t -> t.lengthInside(leader[0], leader[1]) > 0)) {
       return false;
     }

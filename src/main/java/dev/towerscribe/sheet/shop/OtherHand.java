@@ -7,7 +7,7 @@ import dev.towerscribe.part.Part;
 import dev.towerscribe.sheet.text.Fragment;
 import dev.towerscribe.sheet.text.Fragments;
 import dev.towerscribe.sheet.text.NoRoomException;
-import dev.towerscribe.sheet.text.Type;
+import dev.towerscribe.sheet.text.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -36,7 +36,7 @@ record OtherHand(Part part, List<String> words, double widthMm) implements Fragm
     Box b = part.solid().outline().bounds();
     double factor = PICTURE_MM / Math.max(b.width(), b.height());
     Vec2 middle = new Vec2(leftMm + PICTURE_MM / 2 + 6, topMm - PICTURE_MM / 2 - 2);
-    Placing at = new Placing(middle.minus(b.centre().times(factor)), factor);
+    ViewPlacing at = new ViewPlacing(middle.minus(b.centre().times(factor)), factor);
     List<Item> picture = new ArrayList<>();
     PartPlan.drawAside(part.solid(), at, picture);
     List<Item> named = new ArrayList<>(picture);
@@ -50,14 +50,14 @@ record OtherHand(Part part, List<String> words, double widthMm) implements Fragm
     out.addAll(picture);
     double x = leftMm + PICTURE_MM + 16;
     double y = topMm - 6;
-    double cap = Type.HEADING;
+    double cap = TextStyle.HEADING;
     for (String paragraph : words) {
       for (Fragment line : Fragments.lines(paragraph, cap, leftMm + widthMm - x, 0)) {
         line.draw(x, y, out);
         y -= line.heightMm();
       }
       y -= 1.5;
-      cap = Type.BODY;
+      cap = TextStyle.BODY;
     }
   }
 }

@@ -27,7 +27,7 @@ final class PartPlan {
    * @param at where
    * @param out where shapes go
    */
-  static void draw(FlatSolid solid, Placing at, List<Item> out) {
+  static void draw(FlatSolid solid, ViewPlacing at, List<Item> out) {
     draw(solid, at, UnaryOperator.identity(), out);
   }
 
@@ -39,12 +39,12 @@ final class PartPlan {
    * @param at where
    * @param out where shapes go
    */
-  static void drawAside(FlatSolid solid, Placing at, List<Item> out) {
+  static void drawAside(FlatSolid solid, ViewPlacing at, List<Item> out) {
     draw(solid, at, layer -> Layer.OTHER_VIEWS, out);
   }
 
   private static void draw(
-      FlatSolid solid, Placing at, UnaryOperator<Layer> layers, List<Item> out) {
+      FlatSolid solid, ViewPlacing at, UnaryOperator<Layer> layers, List<Item> out) {
     Contour outline = at.contour(solid.outline());
     out.add(figure(layers.apply(Layer.PLATE), outline));
     for (Contour cutout : solid.cutouts()) {
@@ -73,7 +73,7 @@ final class PartPlan {
     return new Item.Line(Layer.CENTRE_LINES, from, to, Pen.CENTRE);
   }
 
-  private static void bore(Bore bore, Placing at, UnaryOperator<Layer> layers, List<Item> out) {
+  private static void bore(Bore bore, ViewPlacing at, UnaryOperator<Layer> layers, List<Item> out) {
     Vec2 c = at.point(bore.centre());
     out.add(
         new Item.Circle(

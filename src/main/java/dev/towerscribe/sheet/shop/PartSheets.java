@@ -55,7 +55,8 @@ public final class PartSheets {
    * @throws NoRoomException if words find no room on the paper
    */
   public static List<Page> onPaper(Subject subject, JobInfo job, DrawingInfo info, Style style) {
-    return ShopSheets.onPaper(content(subject, job, info, style, true), Leaf.of(style.paper()));
+    return ShopSheets.onPaper(
+        content(subject, job, info, style, true), DrawingSheetSize.of(style.paper()));
   }
 
   /**
@@ -74,12 +75,12 @@ public final class PartSheets {
 
   private static ShopSheets.Content content(
       Subject subject, JobInfo job, DrawingInfo info, Style style, boolean otherHandDrawn) {
-    Sizes sizes = new Sizes(style.unit(), style.both());
+    DrawingLengths sizes = new DrawingLengths(style.unit(), style.both());
     Part part = subject.part();
-    View above = new PartViews.Above(part, sizes);
-    View side = new PartViews.Side(part, sizes);
+    DrawingView above = new PartViews.Above(part, sizes);
+    DrawingView side = new PartViews.Side(part, sizes);
     // Looked at from its -y side: first angle puts that view beyond, above; third angle below.
-    List<View> views =
+    List<DrawingView> views =
         style.projection() == Projection.FIRST ? List.of(side, above) : List.of(above, side);
     return new ShopSheets.Content(
         subject.stem(),
@@ -105,7 +106,7 @@ public final class PartSheets {
   }
 
   private static List<Flow.Entry> tables(
-      Subject subject, JobInfo job, Sizes sizes, boolean otherHandDrawn, double widthMm) {
+      Subject subject, JobInfo job, DrawingLengths sizes, boolean otherHandDrawn, double widthMm) {
     Part part = subject.part();
     List<Flow.Entry> all = new ArrayList<>();
     ShopBlocks.accepted(all, job, widthMm);
@@ -159,7 +160,7 @@ public final class PartSheets {
       String scale,
       String paper) {
     Part part = subject.part();
-    Sizes sizes = new Sizes(style.unit(), style.both());
+    DrawingLengths sizes = new DrawingLengths(style.unit(), style.both());
     List<FieldGrid.Row> making =
         List.of(
             new FieldGrid.Row(

@@ -16,7 +16,7 @@ import dev.towerscribe.quantity.Numbers;
 import dev.towerscribe.sheet.text.Fragment;
 import dev.towerscribe.sheet.text.Fragments;
 import dev.towerscribe.sheet.text.Table;
-import dev.towerscribe.sheet.text.Type;
+import dev.towerscribe.sheet.text.TextStyle;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -29,7 +29,7 @@ final class PartTables {
   private PartTables() {}
 
   /** Holes: place, size with tolerance, zone of position, remarks. */
-  static Table holes(Part part, Sizes sizes, double widthMm) {
+  static Table holes(Part part, DrawingLengths sizes, double widthMm) {
     boolean positions = part.features().stream().anyMatch(f -> f.position().isPresent());
     List<Table.Column> columns = new ArrayList<>();
     // Inches have four decimals, and a figure broken over two lines would read as two figures.
@@ -74,7 +74,7 @@ final class PartTables {
   }
 
   /** A round outline stands with the holes; any other has a table of its own. */
-  private static List<Table.Cell> roundOutline(Arc edge, Sizes sizes, int columns) {
+  private static List<Table.Cell> roundOutline(Arc edge, DrawingLengths sizes, int columns) {
     List<Table.Cell> row = new ArrayList<>();
     row.add(Table.Cell.of("outline"));
     point(row, sizes, edge.centre());
@@ -95,17 +95,17 @@ final class PartTables {
     };
   }
 
-  private static Table.Cell length(Sizes sizes, double mm, String before) {
+  private static Table.Cell length(DrawingLengths sizes, double mm, String before) {
     return new Table.Cell(before + sizes.figure(mm), sizes.second(mm));
   }
 
-  private static String limits(Feature f, Sizes sizes) {
+  private static String limits(Feature f, DrawingLengths sizes) {
     return sizes.limit(f.diameterMm() + f.size().lowerMm())
         + " to "
         + sizes.limit(f.diameterMm() + f.size().upperMm());
   }
 
-  private static String note(Feature f, Sizes sizes) {
+  private static String note(Feature f, DrawingLengths sizes) {
     List<String> words = new ArrayList<>();
     f.recess().ifPresent(r -> words.add(recess(r, sizes)));
     f.edge()
@@ -120,7 +120,7 @@ final class PartTables {
     return String.join("; ", words);
   }
 
-  private static String recess(Recess recess, Sizes sizes) {
+  private static String recess(Recess recess, DrawingLengths sizes) {
     String face = recess.fromTop() ? ", upper face" : ", under face";
     if (recess instanceof Recess.Counterbore c) {
       return "counterbore "
@@ -142,7 +142,7 @@ final class PartTables {
   }
 
   /** Position tolerances: each with its frame, its holes, and the formula it comes from. */
-  static List<Fragment> positions(Part part, Sizes sizes, double widthMm) {
+  static List<Fragment> positions(Part part, DrawingLengths sizes, double widthMm) {
     Map<PositionTolerance, List<Feature>> alike = new LinkedHashMap<>();
     for (Feature f : part.features()) {
       f.position().ifPresent(p -> alike.computeIfAbsent(p, k -> new ArrayList<>()).add(f));
@@ -156,7 +156,8 @@ final class PartTables {
           String names = String.join(", ", holes.stream().map(Feature::name).toList());
           double at = frame.widthMm() + 3;
           List<Fragment> words =
-              Fragments.lines("Holes " + names + ", " + p.formula(), Type.SMALL, widthMm - at, 0);
+              Fragments.lines(
+                  "Holes " + names + ", " + p.formula(), TextStyle.SMALL, widthMm - at, 0);
           all.add(new Fragments.Beside(frame, new Fragments.Stack(words, 0), at));
         });
     return all;
@@ -166,7 +167,7 @@ final class PartTables {
    * The outline corner by corner, where it is not one circle: arcs with both ends and centre, sharp
    * corners with their point. Straight lines join them in this order.
    */
-  static Table outline(Part part, Sizes sizes, double widthMm) {
+  static Table outline(Part part, DrawingLengths sizes, double widthMm) {
     List<Table.Column> columns =
         List.of(
             new Table.Column("Outline", 1.1, Align.START),
@@ -202,7 +203,7 @@ final class PartTables {
     return new Table(columns, rows, widthMm, 0);
   }
 
-  private static void point(List<Table.Cell> row, Sizes sizes, Vec2 p) {
+  private static void point(List<Table.Cell> row, DrawingLengths sizes, Vec2 p) {
     row.add(length(sizes, p.x(), ""));
     row.add(length(sizes, p.y(), ""));
   }
@@ -213,7 +214,7 @@ final class PartTables {
   }
 
   /** What is to be known beside figures. */
-  static List<String> notes(Part part, Sizes sizes) {
+  static List<String> notes(Part part, DrawingLengths sizes) {
     List<String> notes = new ArrayList<>();
     boolean slot = part.features().stream().anyMatch(f -> f.kind() == FeatureKind.SLOT);
     notes.add(frameWords(part));

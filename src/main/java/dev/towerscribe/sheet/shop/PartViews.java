@@ -22,7 +22,7 @@ final class PartViews {
    * @param part the part
    * @param sizes how lengths are written
    */
-  record Above(Part part, Sizes sizes) implements View {
+  record Above(Part part, DrawingLengths sizes) implements DrawingView {
     @Override
     public String caption() {
       return "VIEW FROM ABOVE";
@@ -40,32 +40,32 @@ final class PartViews {
 
     @Override
     public double dimensionRoomMm() {
-      return Sizes.roomMm(sizes.both());
+      return DrawingLengths.roomMm(sizes.both());
     }
 
     @Override
-    public void draw(Placing at, List<Item> out) {
+    public void draw(ViewPlacing at, List<Item> out) {
       PartPlan.draw(part.solid(), at, out);
     }
 
     @Override
-    public List<Contour> outlines(Placing at) {
+    public List<Contour> outlines(ViewPlacing at) {
       return List.of(at.contour(part.solid().outline()));
     }
 
     @Override
-    public void names(Placing at, List<Item> out) {
+    public void names(ViewPlacing at, List<Item> out) {
       HoleNames.add(part.features(), at, out);
     }
 
     @Override
-    public List<DimensionRequest> wishes(Placing at) {
+    public List<DimensionRequest> wishes(ViewPlacing at) {
       return PartWishes.above(part, sizes, at);
     }
 
     /** Reckoned from the features, not from the solid that is drawn. */
     @Override
-    public List<Proof> proofs(Placing at) {
+    public List<Proof> proofs(ViewPlacing at) {
       List<Proof> proofs = new ArrayList<>();
       for (Feature f : part.features()) {
         if (f.edge().isEmpty()) {
@@ -94,7 +94,7 @@ final class PartViews {
    * @param part the part
    * @param sizes how lengths are written
    */
-  record Side(Part part, Sizes sizes) implements View {
+  record Side(Part part, DrawingLengths sizes) implements DrawingView {
     @Override
     public String caption() {
       return "FROM THE SIDE";
@@ -117,7 +117,7 @@ final class PartViews {
     }
 
     @Override
-    public void draw(Placing at, List<Item> out) {
+    public void draw(ViewPlacing at, List<Item> out) {
       SideView.draw(part.solid(), at, out);
       DatumMark.below(at.point(new Vec2(datumX(), 0)), "A", out);
     }
@@ -148,17 +148,17 @@ final class PartViews {
     }
 
     @Override
-    public List<Contour> outlines(Placing at) {
+    public List<Contour> outlines(ViewPlacing at) {
       return List.of(at.contour(Contour.rectangle(bounds())));
     }
 
     @Override
-    public void names(Placing at, List<Item> out) {
+    public void names(ViewPlacing at, List<Item> out) {
       // Holes have their names in the view from above.
     }
 
     @Override
-    public List<DimensionRequest> wishes(Placing at) {
+    public List<DimensionRequest> wishes(ViewPlacing at) {
       Box b = bounds();
       return List.of(
           DimensionRequest.Linear.vertical(
@@ -169,7 +169,7 @@ final class PartViews {
     }
 
     @Override
-    public List<Proof> proofs(Placing at) {
+    public List<Proof> proofs(ViewPlacing at) {
       return List.of();
     }
   }

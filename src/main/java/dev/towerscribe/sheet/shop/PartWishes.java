@@ -27,7 +27,7 @@ final class PartWishes {
 
   private PartWishes() {}
 
-  static List<DimensionRequest> above(Part part, Sizes sizes, Placing at) {
+  static List<DimensionRequest> above(Part part, DrawingLengths sizes, ViewPlacing at) {
     List<DimensionRequest> wishes = new ArrayList<>();
     contour(part.solid().outline(), Optional.of(new Vec2(1, 1)), "", sizes, at, wishes);
     holeSizes(part.features(), sizes, at, wishes);
@@ -49,8 +49,8 @@ final class PartWishes {
       Contour contour,
       Optional<Vec2> toward,
       String after,
-      Sizes sizes,
-      Placing at,
+      DrawingLengths sizes,
+      ViewPlacing at,
       List<DimensionRequest> wishes) {
     Optional<Arc> circle = contour.asCircle();
     if (circle.isPresent()) {
@@ -81,7 +81,7 @@ final class PartWishes {
 
   /** Each radius once, with how often it comes. */
   private static void radii(
-      Contour contour, Sizes sizes, Placing at, List<DimensionRequest> wishes) {
+      Contour contour, DrawingLengths sizes, ViewPlacing at, List<DimensionRequest> wishes) {
     Map<Long, List<Arc>> same = new LinkedHashMap<>();
     for (Edge edge : contour.edges()) {
       if (edge instanceof Arc arc && !arc.isFullCircle()) {
@@ -98,7 +98,7 @@ final class PartWishes {
 
   /** Holes of one size and tolerance share one dimension. */
   private static void holeSizes(
-      List<Feature> features, Sizes sizes, Placing at, List<DimensionRequest> wishes) {
+      List<Feature> features, DrawingLengths sizes, ViewPlacing at, List<DimensionRequest> wishes) {
     Map<String, List<Feature>> alike = new LinkedHashMap<>();
     for (Feature f : features) {
       if (f.edge().isEmpty()) {
@@ -118,7 +118,8 @@ final class PartWishes {
     }
   }
 
-  private static void ordinates(Part part, Sizes sizes, Placing at, List<DimensionRequest> wishes) {
+  private static void ordinates(
+      Part part, DrawingLengths sizes, ViewPlacing at, List<DimensionRequest> wishes) {
     Vec2 zero = at.origin();
     wishes.add(new DimensionRequest.Ordinate(zero, zero, DOWN, 0, List.of("0")));
     wishes.add(new DimensionRequest.Ordinate(zero, zero, LEFTWARD, 0, List.of("0")));
@@ -143,7 +144,7 @@ final class PartWishes {
       Vec2 side,
       double clear,
       List<String> words,
-      Placing at,
+      ViewPlacing at,
       List<DimensionRequest> wishes) {
     double from = side.x() == 0 ? p.x() : p.y();
     if (Math.abs(from) < SAME_MM) {

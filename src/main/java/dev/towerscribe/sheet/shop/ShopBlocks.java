@@ -7,7 +7,7 @@ import dev.towerscribe.sheet.text.Fragment;
 import dev.towerscribe.sheet.text.Fragments;
 import dev.towerscribe.sheet.text.JobInfo;
 import dev.towerscribe.sheet.text.Table;
-import dev.towerscribe.sheet.text.Type;
+import dev.towerscribe.sheet.text.TextStyle;
 import java.util.List;
 import java.util.Optional;
 
@@ -34,7 +34,9 @@ final class ShopBlocks {
   static void notes(List<Flow.Entry> all, List<String> notes, double widthMm) {
     for (String note : notes) {
       all.add(
-          entry(new Fragments.Stack(Fragments.dotted(note, Type.SMALL, widthMm), 0), NOTE_GAP_MM));
+          entry(
+              new Fragments.Stack(Fragments.dotted(note, TextStyle.SMALL, widthMm), 0),
+              NOTE_GAP_MM));
     }
   }
 
@@ -51,13 +53,16 @@ final class ShopBlocks {
     all.add(new Flow.Entry(band(head, widthMm), 0, true, Optional.empty()));
     String words = String.join(", ", ids) + ".";
     all.add(
-        entry(new Fragments.Stack(Fragments.lines(words, Type.SMALL, widthMm, 2), 0), NOTE_GAP_MM));
+        entry(
+            new Fragments.Stack(Fragments.lines(words, TextStyle.SMALL, widthMm, 2), 0),
+            NOTE_GAP_MM));
   }
 
   /** Words on a pale band. */
   static Fragment band(String words, double widthMm) {
     double room = widthMm - 2 * Fragments.Band.INDENT;
-    return new Fragments.Band(Type.wrap(words, Type.HEADING, room), Type.HEADING, widthMm);
+    return new Fragments.Band(
+        TextStyle.wrap(words, TextStyle.HEADING, room), TextStyle.HEADING, widthMm);
   }
 
   /** The identification number: the owner's, if given, the drawing's own name and the pack mark. */

@@ -48,7 +48,8 @@ final class ShopSheets {
    * @param tables blocks beside or below them, by the width they get
    * @param block title block for a sheet's number, the count and a scale's words
    */
-  record Content(String stem, String outline, List<View> views, Blocks tables, BlockMaker block) {
+  record Content(
+      String stem, String outline, List<DrawingView> views, Blocks tables, BlockMaker block) {
     Content {
       views = List.copyOf(views);
     }
@@ -76,7 +77,7 @@ final class ShopSheets {
    * @param leaf the paper
    * @return at least one page; the first has the views
    */
-  static List<Page> onPaper(Content content, Leaf leaf) {
+  static List<Page> onPaper(Content content, DrawingSheetSize leaf) {
     Rooms rooms = rooms(content, leaf);
     double factor =
         scaleFor(content.views(), rooms.views())
@@ -97,7 +98,7 @@ final class ShopSheets {
     TitleBlock block = content.block().of("1 of 1", "1:1", "none");
     double viewsWide = 0;
     double viewsHigh = BAR_ROOM_MM;
-    for (View view : content.views()) {
+    for (DrawingView view : content.views()) {
       viewsWide = Math.max(viewsWide, view.bounds().width() + 2 * view.dimensionRoomMm());
       viewsHigh += cellMm(view, 1);
     }
@@ -107,11 +108,16 @@ final class ShopSheets {
     Box any = new Box(0, 0, 1000, 1000);
     double blockHigh = block.box(any).height();
     double high = Math.max(viewsHigh, tablesHigh + blockHigh + GAP_MM) + 2 * GAP_MM + 1;
-    Leaf leaf =
-        new Leaf(
+    DrawingSheetSize leaf =
+        new DrawingSheetSize(
             "1:1",
-            Math.ceil(viewsWide + tables + 2 * GAP_MM + Leaf.FILING_MM + Leaf.BORDER_MM),
-            Math.ceil(high + 2 * Leaf.BORDER_MM));
+            Math.ceil(
+                viewsWide
+                    + tables
+                    + 2 * GAP_MM
+                    + DrawingSheetSize.FILING_MM
+                    + DrawingSheetSize.BORDER_MM),
+            Math.ceil(high + 2 * DrawingSheetSize.BORDER_MM));
     Box f = leaf.frame();
     Box title = block.box(f);
     double split = f.maxX() - tables;
@@ -121,7 +127,8 @@ final class ShopSheets {
             Optional.of(
                 new Box(
                     split + GAP_MM, title.maxY() + GAP_MM, f.maxX() - GAP_MM, f.maxY() - GAP_MM)));
-    View above = content.views().stream().filter(View::hasDatum).findFirst().orElseThrow();
+    DrawingView above =
+        content.views().stream().filter(DrawingView::hasDatum).findFirst().orElseThrow();
     return new MachineSheet(
         pages(content, leaf, rooms, 1, false).get(0),
         places(content.views(), rooms.views(), 1).get(content.views().indexOf(above)).origin());
@@ -131,7 +138,7 @@ final class ShopSheets {
     return entries.stream().mapToDouble(e -> e.block().heightMm() + e.gapMm()).sum();
   }
 
-  private static Rooms rooms(Content content, Leaf leaf) {
+  private static Rooms rooms(Content content, DrawingSheetSize leaf) {
     Box f = leaf.frame();
     Box title = content.block().of("1 of 1", "1:1", leaf.name()).box(f);
     if (f.width() - title.width() > title.width() * 0.6) {
@@ -158,15 +165,15 @@ final class ShopSheets {
   }
 
   /** Height of a view with its dimensions and caption, mm of paper. */
-  private static double cellMm(View view, double factor) {
+  private static double cellMm(DrawingView view, double factor) {
     return view.bounds().height() * factor + 2 * view.dimensionRoomMm() + CAPTION_MM;
   }
 
-  private static OptionalDouble scaleFor(List<View> views, Box room) {
+  private static OptionalDouble scaleFor(List<DrawingView> views, Box room) {
     for (double factor : SCALES) {
       double high = BAR_ROOM_MM;
       boolean wide = true;
-      for (View view : views) {
+      for (DrawingView view : views) {
         high += cellMm(view, factor);
         wide &= view.bounds().width() * factor + 2 * view.dimensionRoomMm() <= room.width();
       }
@@ -182,7 +189,7 @@ final class ShopSheets {
   }
 
   private static List<Page> pages(
-      Content content, Leaf leaf, Rooms rooms, double factor, boolean framed) {
+      Content content, DrawingSheetSize leaf, Rooms rooms, double factor, boolean framed) {
     List<Item> first = new ArrayList<>();
     List<Proof> proofs = new ArrayList<>();
     views(content.views(), rooms.views(), factor, first, proofs);
@@ -240,11 +247,11 @@ final class ShopSheets {
   }
 
   private static void views(
-      List<View> views, Box room, double factor, List<Item> items, List<Proof> proofs) {
-    List<Placing> places = places(views, room, factor);
+      List<DrawingView> views, Box room, double factor, List<Item> items, List<Proof> proofs) {
+    List<ViewPlacing> places = places(views, room, factor);
     for (int i = 0; i < views.size(); i++) {
-      View view = views.get(i);
-      Placing at = places.get(i);
+      DrawingView view = views.get(i);
+      ViewPlacing at = places.get(i);
       Box b = view.bounds();
       double middle = room.centre().x();
       double upper = at.origin().y() + factor * b.maxY();
@@ -267,20 +274,20 @@ final class ShopSheets {
   }
 
   /** Where each view stands: one under the other, the spare room shared out between them. */
-  private static List<Placing> places(List<View> views, Box room, double factor) {
+  private static List<ViewPlacing> places(List<DrawingView> views, Box room, double factor) {
     double spare = room.height() - BAR_ROOM_MM;
-    for (View view : views) {
+    for (DrawingView view : views) {
       spare -= cellMm(view, factor);
     }
     double pad = Math.max(0, spare / (views.size() + 1));
     double top = room.maxY();
-    List<Placing> places = new ArrayList<>();
-    for (View view : views) {
+    List<ViewPlacing> places = new ArrayList<>();
+    for (DrawingView view : views) {
       top -= pad;
       Box b = view.bounds();
       double upper = top - CAPTION_MM - view.dimensionRoomMm();
       places.add(
-          new Placing(
+          new ViewPlacing(
               new Vec2(room.centre().x() - factor * b.centre().x(), upper - factor * b.maxY()),
               factor));
       top -= cellMm(view, factor);

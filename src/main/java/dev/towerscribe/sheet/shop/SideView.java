@@ -34,7 +34,7 @@ final class SideView {
    * @param at where
    * @param out where shapes go
    */
-  static void draw(FlatSolid solid, Placing at, List<Item> out) {
+  static void draw(FlatSolid solid, ViewPlacing at, List<Item> out) {
     Box b = solid.outline().bounds();
     double t = solid.thicknessMm();
     Vec2 low = at.point(new Vec2(b.minX(), 0));
@@ -53,7 +53,7 @@ final class SideView {
     }
   }
 
-  private static void bore(Bore bore, double thick, Placing at, List<Item> out) {
+  private static void bore(Bore bore, double thick, ViewPlacing at, List<Item> out) {
     double x = bore.centre().x();
     double r = bore.diameterMm() / 2;
     double over = 2.0 / at.factor();
@@ -80,12 +80,12 @@ final class SideView {
     }
   }
 
-  private static void hidden(Vec2 from, Vec2 to, Placing at, List<Item> out) {
+  private static void hidden(Vec2 from, Vec2 to, ViewPlacing at, List<Item> out) {
     out.add(new Item.Line(Layer.HIDDEN, at.point(from), at.point(to), Pen.HIDDEN));
   }
 
   private static void upright(
-      Layer layer, double x, double from, double to, Pen pen, Placing at, List<Item> out) {
+      Layer layer, double x, double from, double to, Pen pen, ViewPlacing at, List<Item> out) {
     out.add(new Item.Line(layer, at.point(new Vec2(x, from)), at.point(new Vec2(x, to)), pen));
   }
 

@@ -53,7 +53,8 @@ public final class TowerSheets {
    */
   public static List<Page> onPaper(
       SideLayout layout, JobInfo job, DrawingInfo info, PartSheets.Style style) {
-    return ShopSheets.onPaper(content(layout, job, info, style), Leaf.of(style.paper()));
+    return ShopSheets.onPaper(
+        content(layout, job, info, style), DrawingSheetSize.of(style.paper()));
   }
 
   /**
@@ -72,7 +73,7 @@ public final class TowerSheets {
 
   private static ShopSheets.Content content(
       SideLayout layout, JobInfo job, DrawingInfo info, PartSheets.Style style) {
-    Sizes sizes = new Sizes(style.unit(), style.both());
+    DrawingLengths sizes = new DrawingLengths(style.unit(), style.both());
     String side = layout.side().word();
     return new ShopSheets.Content(
         "tower-" + side,
@@ -88,7 +89,7 @@ public final class TowerSheets {
    * @param layout the tower
    * @param sizes how lengths are written
    */
-  private record Above(SideLayout layout, Sizes sizes) implements View {
+  private record Above(SideLayout layout, DrawingLengths sizes) implements DrawingView {
     /** Plan (fore, in) to the view: fore upward, inboard to the right on the left tower. */
     private Frame2 frame() {
       double in = layout.side() == Side.LEFT ? 1 : -1;
@@ -122,10 +123,10 @@ public final class TowerSheets {
 
     @Override
     public double dimensionRoomMm() {
-      return Sizes.roomMm(sizes.both());
+      return DrawingLengths.roomMm(sizes.both());
     }
 
-    private void region(Region region, Layer layer, Pen pen, Placing at, List<Item> out) {
+    private void region(Region region, Layer layer, Pen pen, ViewPlacing at, List<Item> out) {
       for (Contour c : region.contours()) {
         Contour drawn = at.contour(c.mapped(frame()));
         out.add(
@@ -137,7 +138,7 @@ public final class TowerSheets {
     }
 
     @Override
-    public void draw(Placing at, List<Item> out) {
+    public void draw(ViewPlacing at, List<Item> out) {
       region(layout.plateOutline(), Layer.PLATE, Pen.HIDDEN, at, out);
       region(layout.opening(), Layer.OPENING, Pen.THIN, at, out);
       region(layout.finalCut(), Layer.FINAL_CUT, Pen.EDGE, at, out);
@@ -158,7 +159,7 @@ public final class TowerSheets {
     }
 
     private void hole(
-        Vec2 plan, double diameterMm, Layer layer, Pen pen, Placing at, List<Item> out) {
+        Vec2 plan, double diameterMm, Layer layer, Pen pen, ViewPlacing at, List<Item> out) {
       Vec2 c = at.point(frame().map(plan));
       double r = at.length(diameterMm / 2);
       out.add(new Item.Circle(layer, c, r, pen, Ink.NONE));
@@ -170,12 +171,12 @@ public final class TowerSheets {
 
     /** The plate's edge as it will lie: dimensions keep clear of it. */
     @Override
-    public List<Contour> outlines(Placing at) {
+    public List<Contour> outlines(ViewPlacing at) {
       return List.of(at.contour(Contour.rectangle(bounds())));
     }
 
     @Override
-    public void names(Placing at, List<Item> out) {
+    public void names(ViewPlacing at, List<Item> out) {
       List<HoleNames.Named> names = new ArrayList<>();
       for (PlacedHole hole : layout.holes()) {
         names.add(new HoleNames.Named(hole.name(), frame().map(hole.at()), hole.diameterMm()));
@@ -188,7 +189,7 @@ public final class TowerSheets {
     }
 
     @Override
-    public List<DimensionRequest> wishes(Placing at) {
+    public List<DimensionRequest> wishes(ViewPlacing at) {
       List<DimensionRequest> wishes = new ArrayList<>();
       Vec2 zero = at.origin();
       Vec2 down = new Vec2(0, -1);
@@ -216,7 +217,7 @@ public final class TowerSheets {
     }
 
     private void ordinates(
-        Vec2 plan, double diameterMm, Placing at, List<DimensionRequest> wishes) {
+        Vec2 plan, double diameterMm, ViewPlacing at, List<DimensionRequest> wishes) {
       Vec2 zero = at.origin();
       Vec2 p = at.point(frame().map(plan));
       double clear = at.length(diameterMm / 2) + PartPlan.OVER_MM;
@@ -232,7 +233,7 @@ public final class TowerSheets {
 
     /** Reckoned from the plan without the frame that draws. */
     @Override
-    public List<Proof> proofs(Placing at) {
+    public List<Proof> proofs(ViewPlacing at) {
       List<Proof> proofs = new ArrayList<>();
       double in = layout.side() == Side.LEFT ? at.factor() : -at.factor();
       for (PlacedHole h : layout.holes()) {
@@ -251,7 +252,7 @@ public final class TowerSheets {
   }
 
   private static List<Flow.Entry> tables(
-      SideLayout layout, JobInfo job, Sizes sizes, double widthMm) {
+      SideLayout layout, JobInfo job, DrawingLengths sizes, double widthMm) {
     List<Flow.Entry> all = new ArrayList<>();
     ShopBlocks.accepted(all, job, widthMm);
     ShopBlocks.table(all, holes(layout, sizes, widthMm), 2);
@@ -281,7 +282,7 @@ public final class TowerSheets {
     return all;
   }
 
-  private static Table holes(SideLayout layout, Sizes sizes, double widthMm) {
+  private static Table holes(SideLayout layout, DrawingLengths sizes, double widthMm) {
     List<Table.Column> columns =
         List.of(
             new Table.Column("Hole", 2.0, Align.START),
@@ -315,7 +316,7 @@ public final class TowerSheets {
     return new Table(columns, rows, widthMm, 0);
   }
 
-  private static Table.Cell cell(Sizes sizes, double mm, String before) {
+  private static Table.Cell cell(DrawingLengths sizes, double mm, String before) {
     return new Table.Cell(before + sizes.figure(mm), sizes.second(mm));
   }
 
@@ -328,7 +329,7 @@ public final class TowerSheets {
       String scale,
       String paper) {
     String side = layout.side().word();
-    Sizes sizes = new Sizes(style.unit(), style.both());
+    DrawingLengths sizes = new DrawingLengths(style.unit(), style.both());
     List<FieldGrid.Row> making =
         List.of(
             new FieldGrid.Row(

@@ -20,13 +20,15 @@ public final class Fragments {
   record Words(String words, double cap, double indentMm) implements Fragment {
     @Override
     public double heightMm() {
-      return Type.lineMm(cap);
+      return TextStyle.lineMm(cap);
     }
 
     @Override
     public void draw(double leftMm, double topMm, List<Item> out) {
       if (!words.isEmpty()) {
-        out.add(Type.text(leftMm + indentMm, Type.baseMm(topMm, cap), cap, Align.START, words));
+        out.add(
+            TextStyle.text(
+                leftMm + indentMm, TextStyle.baseMm(topMm, cap), cap, Align.START, words));
       }
     }
   }
@@ -38,17 +40,17 @@ public final class Fragments {
 
     @Override
     public double heightMm() {
-      return 1.4 + lines.size() * Type.lineMm(cap);
+      return 1.4 + lines.size() * TextStyle.lineMm(cap);
     }
 
     @Override
     public void draw(double leftMm, double topMm, List<Item> out) {
       double bottom = topMm - heightMm();
-      out.add(Type.box(leftMm, bottom, leftMm + widthMm, topMm, Pen.NONE, Ink.PALE));
+      out.add(TextStyle.box(leftMm, bottom, leftMm + widthMm, topMm, Pen.NONE, Ink.PALE));
       double y = topMm - 0.7;
       for (String line : lines) {
-        out.add(Type.text(leftMm + INDENT, Type.baseMm(y, cap), cap, Align.START, line));
-        y -= Type.lineMm(cap);
+        out.add(TextStyle.text(leftMm + INDENT, TextStyle.baseMm(y, cap), cap, Align.START, line));
+        y -= TextStyle.lineMm(cap);
       }
     }
   }
@@ -57,16 +59,16 @@ public final class Fragments {
   record Heading(List<String> lines, double cap, double widthMm) implements Fragment {
     @Override
     public double heightMm() {
-      return 1.0 + lines.size() * Type.lineMm(cap);
+      return 1.0 + lines.size() * TextStyle.lineMm(cap);
     }
 
     @Override
     public void draw(double leftMm, double topMm, List<Item> out) {
-      out.add(Type.box(leftMm, topMm - 0.9, leftMm + widthMm, topMm, Pen.NONE, Ink.BLACK));
+      out.add(TextStyle.box(leftMm, topMm - 0.9, leftMm + widthMm, topMm, Pen.NONE, Ink.BLACK));
       double y = topMm - 1.0;
       for (String line : lines) {
-        out.add(Type.text(leftMm, Type.baseMm(y, cap), cap, Align.START, line));
-        y -= Type.lineMm(cap);
+        out.add(TextStyle.text(leftMm, TextStyle.baseMm(y, cap), cap, Align.START, line));
+        y -= TextStyle.lineMm(cap);
       }
     }
   }
@@ -87,7 +89,7 @@ public final class Fragments {
     public void draw(double leftMm, double topMm, List<Item> out) {
       double cap = first.cap();
       double r = 0.24 * cap;
-      Vec2 at = new Vec2(leftMm + 0.4 * cap, Type.baseMm(topMm, cap) + 0.42 * cap);
+      Vec2 at = new Vec2(leftMm + 0.4 * cap, TextStyle.baseMm(topMm, cap) + 0.42 * cap);
       out.add(new Item.Circle(Layer.NOTES, at, r, Pen.NONE, Ink.BLACK));
       first.draw(leftMm, topMm, out);
     }
@@ -107,12 +109,13 @@ public final class Fragments {
 
     @Override
     public void draw(double leftMm, double topMm, List<Item> out) {
-      double base = Type.baseMm(topMm, first.cap());
+      double base = TextStyle.baseMm(topMm, first.cap());
       double low = base + first.cap() / 2 - TICK / 2;
       double x = leftMm + 0.3;
-      out.add(Type.box(x, low, x + TICK, low + TICK, Pen.OUTLINE, Ink.NONE));
+      out.add(TextStyle.box(x, low, x + TICK, low + TICK, Pen.OUTLINE, Ink.NONE));
       out.add(
-          Type.text(leftMm + INDENT - 2.5, base, first.cap(), Align.END, Integer.toString(number)));
+          TextStyle.text(
+              leftMm + INDENT - 2.5, base, first.cap(), Align.END, Integer.toString(number)));
       first.draw(leftMm, topMm, out);
     }
   }
@@ -162,7 +165,7 @@ public final class Fragments {
     }
 
     private double barMm() {
-      return title.size() * Type.lineMm(titleCap) + 2.0;
+      return title.size() * TextStyle.lineMm(titleCap) + 2.0;
     }
 
     @Override
@@ -175,19 +178,19 @@ public final class Fragments {
       double half = Pen.HEAVY.widthMm() / 2;
       double right = leftMm + widthMm;
       out.add(
-          Type.box(
+          TextStyle.box(
               leftMm + half,
               topMm - heightMm() + half,
               right - half,
               topMm - half,
               Pen.HEAVY,
               Ink.NONE));
-      out.add(Type.box(leftMm, topMm - barMm(), right, topMm, Pen.NONE, Ink.BLACK));
+      out.add(TextStyle.box(leftMm, topMm - barMm(), right, topMm, Pen.NONE, Ink.BLACK));
       double in = leftMm + PAD + Pen.HEAVY.widthMm();
       double y = topMm - 1.0;
       for (String line : title) {
-        out.add(Type.white(in, Type.baseMm(y, titleCap), titleCap, Align.START, line));
-        y -= Type.lineMm(titleCap);
+        out.add(TextStyle.white(in, TextStyle.baseMm(y, titleCap), titleCap, Align.START, line));
+        y -= TextStyle.lineMm(titleCap);
       }
       inside.draw(in, topMm - barMm() - PAD + 1.0, out);
     }
@@ -196,7 +199,7 @@ public final class Fragments {
   /** Lines of a paragraph. */
   public static List<Fragment> lines(String words, double cap, double widthMm, double indentMm) {
     List<Fragment> blocks = new ArrayList<>();
-    for (String line : Type.wrap(words, cap, widthMm - indentMm)) {
+    for (String line : TextStyle.wrap(words, cap, widthMm - indentMm)) {
       blocks.add(new Words(line, cap, indentMm));
     }
     return blocks;

@@ -82,8 +82,8 @@ public record Table(
       if (columns.get(i).align() == Align.END) {
         double longest = 0;
         for (List<Cell> row : rows) {
-          longest = Math.max(longest, longestWordMm(row.get(i).main(), Type.TABLE));
-          longest = Math.max(longest, longestWordMm(row.get(i).second(), Type.SMALL));
+          longest = Math.max(longest, longestWordMm(row.get(i).main(), TextStyle.TABLE));
+          longest = Math.max(longest, longestWordMm(row.get(i).second(), TextStyle.SMALL));
         }
         tooNarrow |= longest + 2 * PAD_X > wide[i];
         wide[i] = Math.max(wide[i], longest + 2 * PAD_X + ROUNDING_MM);
@@ -121,7 +121,7 @@ public record Table(
   public Fragment head() {
     List<List<Fragments.Words>> cells = new ArrayList<>();
     for (int i = 0; i < columns.size(); i++) {
-      cells.add(words(columns.get(i).head(), Type.SMALL, i));
+      cells.add(words(columns.get(i).head(), TextStyle.SMALL, i));
     }
     return new Row(cells, true);
   }
@@ -131,8 +131,8 @@ public record Table(
     List<List<Fragments.Words>> cells = new ArrayList<>();
     for (int i = 0; i < columns.size(); i++) {
       Cell cell = rows.get(index).get(i);
-      List<Fragments.Words> all = new ArrayList<>(words(cell.main(), Type.TABLE, i));
-      all.addAll(words(cell.second(), Type.SMALL, i));
+      List<Fragments.Words> all = new ArrayList<>(words(cell.main(), TextStyle.TABLE, i));
+      all.addAll(words(cell.second(), TextStyle.SMALL, i));
       cells.add(all);
     }
     return new Row(cells, false);
@@ -149,7 +149,7 @@ public record Table(
   }
 
   private List<Fragments.Words> words(String text, double cap, int column) {
-    return Type.wrap(text, cap, columnMm(column) - 2 * PAD_X).stream()
+    return TextStyle.wrap(text, cap, columnMm(column) - 2 * PAD_X).stream()
         .map(line -> new Fragments.Words(line, cap, 0))
         .toList();
   }
@@ -175,8 +175,9 @@ public record Table(
       double left = leftMm + INSET;
       double right = leftMm + widthMm - INSET;
       if (head) {
-        out.add(Type.box(left, bottom, right, topMm - INSET, Pen.NONE, Ink.PALE));
-        out.add(Type.line(leftMm, topMm - INSET, leftMm + widthMm, topMm - INSET, Pen.OUTLINE));
+        out.add(TextStyle.box(left, bottom, right, topMm - INSET, Pen.NONE, Ink.PALE));
+        out.add(
+            TextStyle.line(leftMm, topMm - INSET, leftMm + widthMm, topMm - INSET, Pen.OUTLINE));
       }
       double x = left;
       for (int i = 0; i < cells.size(); i++) {
@@ -191,15 +192,18 @@ public record Table(
             };
         for (Fragments.Words line : cells.get(i)) {
           if (!line.words().isEmpty()) {
-            out.add(Type.text(at, Type.baseMm(y, line.cap()), line.cap(), align, line.words()));
+            out.add(
+                TextStyle.text(
+                    at, TextStyle.baseMm(y, line.cap()), line.cap(), align, line.words()));
           }
           y -= line.heightMm();
         }
-        out.add(Type.line(x, bottom, x, topMm, i == 0 ? Pen.OUTLINE : Pen.FINE));
+        out.add(TextStyle.line(x, bottom, x, topMm, i == 0 ? Pen.OUTLINE : Pen.FINE));
         x += wide;
       }
-      out.add(Type.line(right, bottom, right, topMm, Pen.OUTLINE));
-      out.add(Type.line(leftMm, bottom, leftMm + widthMm, bottom, head ? Pen.OUTLINE : Pen.THIN));
+      out.add(TextStyle.line(right, bottom, right, topMm, Pen.OUTLINE));
+      out.add(
+          TextStyle.line(leftMm, bottom, leftMm + widthMm, bottom, head ? Pen.OUTLINE : Pen.THIN));
     }
   }
 

@@ -42,13 +42,15 @@ public final class TextPage {
   /** A heading, kept with what follows. */
   TextPage heading(String words, double cap) {
     return add(
-        new Fragments.Heading(Type.wrap(words, cap, columnMm), cap, columnMm), 1.5 * cap, true);
+        new Fragments.Heading(TextStyle.wrap(words, cap, columnMm), cap, columnMm),
+        1.5 * cap,
+        true);
   }
 
   /** A heading on a pale band, kept with what follows. */
   public TextPage band(String words) {
-    double cap = Type.HEADING;
-    List<String> lines = Type.wrap(words, cap, columnMm - 2 * Fragments.Band.INDENT);
+    double cap = TextStyle.HEADING;
+    List<String> lines = TextStyle.wrap(words, cap, columnMm - 2 * Fragments.Band.INDENT);
     return add(new Fragments.Band(lines, cap, columnMm), HEADING_GAP, true);
   }
 
@@ -88,10 +90,10 @@ public final class TextPage {
    */
   public TextPage step(int number, String todo, List<String> details, double gapMm, boolean keep) {
     List<Fragment> all =
-        new ArrayList<>(Fragments.lines(todo, Type.HEADING, columnMm, Fragments.Step.INDENT));
+        new ArrayList<>(Fragments.lines(todo, TextStyle.HEADING, columnMm, Fragments.Step.INDENT));
     all.set(0, new Fragments.Step(number, (Fragments.Words) all.get(0)));
     for (String detail : details) {
-      all.addAll(Fragments.lines(detail, Type.BODY, columnMm, Fragments.Step.INDENT));
+      all.addAll(Fragments.lines(detail, TextStyle.BODY, columnMm, Fragments.Step.INDENT));
     }
     return chain(all, gapMm, keep);
   }

@@ -1,12 +1,12 @@
 package dev.towerscribe.sheet.tower;
 
-import dev.towerscribe.drawing.Block;
 import dev.towerscribe.drawing.Ink;
 import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.Layer;
 import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.drawing.Proof;
+import dev.towerscribe.drawing.TextBlock;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.LengthUnit;
@@ -97,7 +97,7 @@ record CheckBars(Vec2 corner, double lengthMm, LengthUnit units) {
   /** The label of the upright bar, at its left. */
   List<Item> labelAlong() {
     double cap = Lettering.capHeightToFit(label(), lengthMm - 4, 3.5);
-    Block block = Block.of(cap, label());
+    TextBlock block = TextBlock.of(cap, label());
     Vec2 at = corner.plus(new Vec2(-1.2 - block.heightMm() / 2, lengthMm / 2));
     return block.drawn(at, Angle.ofDegrees(90), false, Ink.BLACK);
   }
@@ -105,7 +105,7 @@ record CheckBars(Vec2 corner, double lengthMm, LengthUnit units) {
   /** The label of the level bar, below it; it may break a line that runs on beneath. */
   List<Item> labelAcross() {
     double cap = Lettering.capHeightToFit(label(), lengthMm - 4, 3.5);
-    Block block = Block.of(cap, label());
+    TextBlock block = TextBlock.of(cap, label());
     Vec2 at = corner.plus(new Vec2(lengthMm / 2, -1.6 - block.heightMm() / 2));
     return block.drawn(at, Angle.ZERO, true, Ink.BLACK);
   }

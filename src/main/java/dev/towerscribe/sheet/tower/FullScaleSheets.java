@@ -1,15 +1,15 @@
 package dev.towerscribe.sheet.tower;
 
 import dev.towerscribe.alignment.SideAlignment;
-import dev.towerscribe.drawing.Block;
-import dev.towerscribe.drawing.Candidates;
 import dev.towerscribe.drawing.Item;
+import dev.towerscribe.drawing.LabelCandidates;
 import dev.towerscribe.drawing.LabelPlacer;
 import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.drawing.Page;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.drawing.PrintScale;
 import dev.towerscribe.drawing.Proof;
+import dev.towerscribe.drawing.TextBlock;
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Region;
 import dev.towerscribe.geometry.Vec2;
@@ -77,7 +77,8 @@ public final class FullScaleSheets {
    */
   public static List<Page> pages(
       SideLayout layout, Optional<SideAlignment> alignment, JobInfo info) {
-    List<String> predicted = alignment.map(a -> Predicted.words(a, info.units())).orElse(List.of());
+    List<String> predicted =
+        alignment.map(a -> PredictedLine.words(a, info.units())).orElse(List.of());
     List<Page> pages = new ArrayList<>();
     for (Face face : List.of(Face.UNDERSIDE, Face.TOPSIDE)) {
       pages.addAll(onPaper(tower(layout, predicted, info, face), layout.job().print(), info));
@@ -88,7 +89,8 @@ public final class FullScaleSheets {
     return pages;
   }
 
-  private static Sheet tower(SideLayout layout, List<String> predicted, JobInfo info, Face face) {
+  private static FullScaleSheet tower(
+      SideLayout layout, List<String> predicted, JobInfo info, Face face) {
     Side side = layout.side();
     String name = title(side) + " tower, " + face.word();
     List<String> matches = layout.job().tower().landmarks().stream().map(Landmark::name).toList();
@@ -99,11 +101,11 @@ public final class FullScaleSheets {
             ? names
             : matches.size() == 1 ? "the landmark" : "all " + matches.size() + " landmarks";
     boolean below = face == Face.UNDERSIDE;
-    Surround.Says says =
-        new Surround.Says(
+    SheetBorder.Says says =
+        new SheetBorder.Says(
             side,
             face.word().toUpperCase(Locale.ROOT),
-            below ? Surround.Look.BLACK : Surround.Look.FRAMED,
+            below ? SheetBorder.Look.BLACK : SheetBorder.Look.FRAMED,
             below ? "from below: you look up at it" : "from above: you look down on it",
             name,
             -SheetFrame.inboardSign(side, face),
@@ -111,7 +113,7 @@ public final class FullScaleSheets {
                 "Fit the opening's edge. Match: " + match + ".",
                 "Straightedge on the long line: parallel to the car's centre line.",
                 "Does not match? Stop. Measure again."));
-    return new Sheet(
+    return new FullScaleSheet(
         side.word() + "-" + face.word(),
         name,
         letter(side) + (below ? "-under" : "-top"),
@@ -123,29 +125,30 @@ public final class FullScaleSheets {
         0,
         (origin, window, joins) -> {
           SheetFrame frame = new SheetFrame(side, face, layout.job().tower().crown(), origin);
-          LabelPlacer placer = new LabelPlacer(window.grown(-Block.CLEARED_MM));
+          LabelPlacer placer = new LabelPlacer(window.grown(-TextBlock.CLEARED_MM));
           TowerDrawing drawing = new TowerDrawing(layout, frame, window, placer);
           List<Item> items = new ArrayList<>(drawing.drawn());
-          Joins.draw(joins, origin, window, items, placer);
-          TowerWords words = new TowerWords(layout, frame, window, placer, info.units(), predicted);
+          JoinCrosses.draw(joins, origin, window, items, placer);
+          TowerLabels words =
+              new TowerLabels(layout, frame, window, placer, info.units(), predicted);
           items.addAll(words.placed(drawing));
-          return new Sheet.Painted(
+          return new FullScaleSheet.Painted(
               items,
-              Proofs.ofTower(layout, face, origin.x(), origin.y(), window),
+              TowerProofs.ofTower(layout, face, origin.x(), origin.y(), window),
               words.unplaced());
         });
   }
 
-  private static Sheet notch(SideLayout layout, JobInfo info, int index) {
+  private static FullScaleSheet notch(SideLayout layout, JobInfo info, int index) {
     Notch notch = layout.notches().get(index);
     Side side = layout.side();
     int number = index + 1;
     String name = title(side) + " tower, notch " + number;
-    Surround.Says says =
-        new Surround.Says(
+    SheetBorder.Says says =
+        new SheetBorder.Says(
             side,
             "BRACKET",
-            Surround.Look.HATCHED,
+            SheetBorder.Look.HATCHED,
             "notch " + number + ", from above: " + notch.bracket().name(),
             name,
             -SheetFrame.inboardSign(side, Face.TOPSIDE),
@@ -154,7 +157,7 @@ public final class FullScaleSheets {
                     + (notch.bracket().fasteners().isEmpty() ? "." : " and bolts."),
                 "Sockets come straight down on: " + String.join(", ", notch.bolts()) + ".",
                 "Does not match? Stop. Measure again."));
-    return new Sheet(
+    return new FullScaleSheet(
         side.word() + "-notch-" + number,
         name + ", " + notch.bracket().name(),
         letter(side) + "-notch" + number,
@@ -242,7 +245,7 @@ public final class FullScaleSheets {
     places.add(Vec2.ZERO);
     for (Region cut : List.of(frame.region(layout.finalCut()), frame.region(layout.roughCut()))) {
       cut.contours()
-          .forEach(c -> places.addAll(Candidates.even(c.flattened(0.05), true, CUT_STEP_MM)));
+          .forEach(c -> places.addAll(LabelCandidates.even(c.flattened(0.05), true, CUT_STEP_MM)));
     }
     return places;
   }
@@ -258,14 +261,14 @@ public final class FullScaleSheets {
     return most;
   }
 
-  private static List<Page> onPaper(Sheet sheet, Print print, JobInfo info) {
-    Zones zones = Zones.of(print, info);
+  private static List<Page> onPaper(FullScaleSheet sheet, Print print, JobInfo info) {
+    SheetZones zones = SheetZones.of(print, info);
     Box window = zones.drawing().grown(-FRAME_GAP_MM);
     Box needs = sheet.essentials();
     List<String> homeless = List.of();
     if (needs.width() <= window.width() && needs.height() <= window.height()) {
       for (Vec2 origin : origins(sheet, zones, window)) {
-        Sheet.Painted painted = sheet.painter().paint(origin, window, List.of());
+        FullScaleSheet.Painted painted = sheet.painter().paint(origin, window, List.of());
         if (painted.unplaced().isEmpty()) {
           return List.of(page(sheet, print, info, zones, window, origin, painted, null, 0, 0));
         }
@@ -290,19 +293,19 @@ public final class FullScaleSheets {
    * @return names that found no room, after which the pages are not all there
    */
   private static List<String> tiled(
-      Sheet sheet,
+      FullScaleSheet sheet,
       Print print,
       JobInfo info,
-      Zones zones,
+      SheetZones zones,
       Box window,
       Tiles tiles,
       List<Page> pages) {
-    List<Sheet.Join> joins = tiles.joins(sheet.others());
+    List<FullScaleSheet.Join> joins = tiles.joins(sheet.others());
     for (int r = 0; r < tiles.rows(); r++) {
       for (int c = 0; c < tiles.columns(); c++) {
         Box seen = tiles.window(r, c);
         Vec2 origin = new Vec2(window.minX() - seen.minX(), window.minY() - seen.minY());
-        Sheet.Painted painted = sheet.painter().paint(origin, window, joins);
+        FullScaleSheet.Painted painted = sheet.painter().paint(origin, window, joins);
         if (!painted.unplaced().isEmpty()) {
           return painted.unplaced();
         }
@@ -313,14 +316,14 @@ public final class FullScaleSheets {
   }
 
   /** Places of the origin at which everything shows, the best first. */
-  private static List<Vec2> origins(Sheet sheet, Zones zones, Box window) {
+  private static List<Vec2> origins(FullScaleSheet sheet, SheetZones zones, Box window) {
     Box needs = sheet.wished(window);
     double leastX = window.minX() - needs.minX();
     double mostX = window.maxX() - needs.maxX();
     double leastY = window.minY() - needs.minY();
     double mostY = window.maxY() - needs.maxY();
     double offset = sheet.lineOffsetMm();
-    double[] line = Surround.lineRoom(zones, sheet.says(), false);
+    double[] line = SheetBorder.lineRoom(zones, sheet.says(), false);
     double liked = Math.max(line[0], Math.min(line[1], (leastX + mostX) / 2 + offset)) - offset;
     double x = Math.max(leastX, Math.min(mostX, liked));
     double y = (leastY + mostY) / 2;
@@ -335,13 +338,13 @@ public final class FullScaleSheets {
   }
 
   private static Page page(
-      Sheet sheet,
+      FullScaleSheet sheet,
       Print print,
       JobInfo info,
-      Zones zones,
+      SheetZones zones,
       Box window,
       Vec2 origin,
-      Sheet.Painted painted,
+      FullScaleSheet.Painted painted,
       Tiles tiles,
       int row,
       int column) {
@@ -352,13 +355,13 @@ public final class FullScaleSheets {
     PrintScale scale = new PrintScale(print.scaleAcross(), print.scaleAlong(), print.skew());
     CheckBars bars =
         CheckBars.of(new Vec2(zones.strip().maxX() - 3, zones.foot().maxY() - 5), info.units());
-    Surround.Says says = sheet.says();
+    SheetBorder.Says says = sheet.says();
     if (tiled) {
       List<String> todo = new ArrayList<>();
       todo.add("Tape the tiles cross on cross, J1 on J1.");
       todo.addAll(says.todo());
       says =
-          new Surround.Says(
+          new SheetBorder.Says(
               says.side(),
               says.word(),
               says.look(),
@@ -367,10 +370,10 @@ public final class FullScaleSheets {
               says.outboardSign(),
               todo);
     }
-    Surround surround = new Surround(zones, info, scale, says, lineX, tiled);
+    SheetBorder surround = new SheetBorder(zones, info, scale, says, lineX, tiled);
     List<Item> items = new ArrayList<>(surround.drawn(bars));
     if (tiled) {
-      items.add(Surround.frame(window, Pen.OUTLINE));
+      items.add(SheetBorder.frame(window, Pen.OUTLINE));
       items.addAll(tiles.key(surround.keyRoom(), row, column));
     }
     List<Proof> proofs = new ArrayList<>(painted.proofs());

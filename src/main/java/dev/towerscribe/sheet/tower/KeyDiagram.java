@@ -17,7 +17,7 @@ import dev.towerscribe.layout.SideLayout;
 import dev.towerscribe.model.Face;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.sheet.text.Fragment;
-import dev.towerscribe.sheet.text.Type;
+import dev.towerscribe.sheet.text.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -27,7 +27,7 @@ import java.util.List;
  */
 public final class KeyDiagram implements Fragment {
   private static final double NAME = 3.6;
-  private static final double WORDS = Type.SMALL;
+  private static final double WORDS = TextStyle.SMALL;
   private static final double SAG_MM = 0.02;
   private static final double AIR = 0.8;
   private static final int RINGS = 10;
@@ -92,7 +92,7 @@ public final class KeyDiagram implements Fragment {
           times == 0
               ? "Errors are too large to draw."
               : "Arrows: " + what + ", drawn " + times + " TIMES full size.";
-      foot.addAll(Type.wrap(words, WORDS, widthMm));
+      foot.addAll(TextStyle.wrap(words, WORDS, widthMm));
     }
     this.width = widthMm;
     this.height = heightMm;
@@ -120,11 +120,11 @@ public final class KeyDiagram implements Fragment {
   }
 
   private static double topMm() {
-    return 2 * Type.lineMm(WORDS) + 9.0;
+    return 2 * TextStyle.lineMm(WORDS) + 9.0;
   }
 
   private double footMm() {
-    return foot.size() * Type.lineMm(WORDS) + 2.0;
+    return foot.size() * TextStyle.lineMm(WORDS) + 2.0;
   }
 
   private static double sideMm() {
@@ -147,8 +147,8 @@ public final class KeyDiagram implements Fragment {
         out);
     List<Box> taken = new ArrayList<>();
     Vec2 shaft = onPage(Vec2.ZERO, middle);
-    out.add(Type.line(shaft.x() - 3, shaft.y(), shaft.x() + 3, shaft.y(), Pen.FINE));
-    out.add(Type.line(shaft.x(), shaft.y() - 3, shaft.x(), shaft.y() + 3, Pen.FINE));
+    out.add(TextStyle.line(shaft.x() - 3, shaft.y(), shaft.x() + 3, shaft.y(), Pen.FINE));
+    out.add(TextStyle.line(shaft.x(), shaft.y() - 3, shaft.x(), shaft.y() + 3, Pen.FINE));
     taken.add(Box.around(shaft, 3));
     for (PlacedHole hole : layout.holes()) {
       Vec2 at = onPage(hole.at(), middle);
@@ -230,7 +230,8 @@ public final class KeyDiagram implements Fragment {
             .orElseThrow(
                 () -> new IllegalArgumentException("no room for the name of hole " + name));
     places.taken().add(best);
-    out.add(Type.text(best.centre().x(), best.centre().y() - NAME / 2, NAME, Align.MIDDLE, name));
+    out.add(
+        TextStyle.text(best.centre().x(), best.centre().y() - NAME / 2, NAME, Align.MIDDLE, name));
     lead(at, reach, best, out);
   }
 
@@ -279,24 +280,24 @@ public final class KeyDiagram implements Fragment {
   private void words(double leftMm, double topMm, List<Item> out) {
     double centre = leftMm + width / 2;
     double y = topMm;
-    out.add(Type.text(centre, Type.baseMm(y, WORDS), WORDS, Align.MIDDLE, "FORWARD"));
-    double tip = y - Type.lineMm(WORDS) - 0.3;
+    out.add(TextStyle.text(centre, TextStyle.baseMm(y, WORDS), WORDS, Align.MIDDLE, "FORWARD"));
+    double tip = y - TextStyle.lineMm(WORDS) - 0.3;
     arrow(new Vec2(centre, tip - 7), new Vec2(0, 1), 7, out);
     boolean outboardRight = SheetFrame.inboardSign(layout.side(), Face.UNDERSIDE) < 0;
     double outer = outboardRight ? leftMm + width : leftMm;
     double sign = outboardRight ? 1 : -1;
     out.add(
-        Type.text(
+        TextStyle.text(
             outer,
-            Type.baseMm(y, WORDS),
+            TextStyle.baseMm(y, WORDS),
             WORDS,
             outboardRight ? Align.END : Align.START,
             "OUTBOARD"));
     arrow(new Vec2(outer - sign * 10, tip - 2), new Vec2(sign, 0), 10, out);
     double low = topMm - height + footMm() - 2.0;
     for (String line : foot) {
-      out.add(Type.text(centre, Type.baseMm(low, WORDS), WORDS, Align.MIDDLE, line));
-      low -= Type.lineMm(WORDS);
+      out.add(TextStyle.text(centre, TextStyle.baseMm(low, WORDS), WORDS, Align.MIDDLE, line));
+      low -= TextStyle.lineMm(WORDS);
     }
   }
 

@@ -1,15 +1,15 @@
 package dev.towerscribe.sheet.tower;
 
-import dev.towerscribe.drawing.Block;
-import dev.towerscribe.drawing.Candidates;
 import dev.towerscribe.drawing.Ink;
 import dev.towerscribe.drawing.Item;
+import dev.towerscribe.drawing.LabelCandidates;
 import dev.towerscribe.drawing.LabelPlacer;
 import dev.towerscribe.drawing.LabelPlacer.Candidate;
 import dev.towerscribe.drawing.LabelPlacer.Further;
 import dev.towerscribe.drawing.Layer;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.drawing.Proof;
+import dev.towerscribe.drawing.TextBlock;
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.Edge;
@@ -46,7 +46,7 @@ final class NotchDrawing {
   private static final double ARROW_SLOPE = 0.2;
 
   /** Places up to this cost are tried before any farther off is thought of. */
-  private static final double NEAR_COST = Candidates.ANYWHERE_COST + 8;
+  private static final double NEAR_COST = LabelCandidates.ANYWHERE_COST + 8;
 
   /** Far more than rounding, far less than any cut: where an edge lies on the bracket's own. */
   private static final double ON_EDGE_MM = 1e-3;
@@ -66,7 +66,7 @@ final class NotchDrawing {
     this.frame = frame(layout, origin);
     this.window = window;
     this.units = units;
-    this.placer = new LabelPlacer(window.grown(-Block.CLEARED_MM));
+    this.placer = new LabelPlacer(window.grown(-TextBlock.CLEARED_MM));
   }
 
   private static SheetFrame frame(SideLayout layout, Vec2 origin) {
@@ -96,7 +96,7 @@ final class NotchDrawing {
         .orElseGet(() -> essentials(layout, notch).centre().x());
   }
 
-  Sheet.Painted painted(List<Sheet.Join> joins) {
+  FullScaleSheet.Painted painted(List<FullScaleSheet.Join> joins) {
     double reach = layout.job().tools().reachRadiusMm();
     Region removed = frame.region(notch.removed());
     for (Segment s : Hatch.lines(removed, Region.EMPTY, HATCH, HATCH_SPACING_MM)) {
@@ -124,10 +124,10 @@ final class NotchDrawing {
       placer.keepClear(at, fastener.diameterMm() / 2);
     }
     notch.narrowest().ifPresent(s -> narrowest(frame.point(s.start()), frame.point(s.end())));
-    Joins.draw(joins, frame.origin(), window, items, placer);
+    JoinCrosses.draw(joins, frame.origin(), window, items, placer);
     words(bolts, reach, removed, outline);
     items.addAll(placer.items());
-    return new Sheet.Painted(items, proofs(bolts, reach), unplaced);
+    return new FullScaleSheet.Painted(items, proofs(bolts, reach), unplaced);
   }
 
   /** Thick where metal is cut; where the notch ends at the bracket's edge nothing is. */
@@ -181,24 +181,24 @@ final class NotchDrawing {
     Vec2 middle = outline.bounds().centre();
     for (PlacedHole bolt : bolts) {
       Vec2 at = frame.point(bolt.at());
-      Block block =
-          new Block(
+      TextBlock block =
+          new TextBlock(
               List.of(
-                  new Block.Row(bolt.name(), 6),
-                  new Block.Row("socket R " + Measures.length(reach, units), 3.5)));
-      place(Candidates.around(block, at, reach, at.minus(middle)), block, at, bolt.name());
+                  new TextBlock.Row(bolt.name(), 6),
+                  new TextBlock.Row("socket R " + Measures.length(reach, units), 3.5)));
+      place(LabelCandidates.around(block, at, reach, at.minus(middle)), block, at, bolt.name());
     }
-    Block cut = Block.of(3.5, "CUT TO THE THICK LINE", "remove the hatched metal");
+    TextBlock cut = TextBlock.of(3.5, "CUT TO THE THICK LINE", "remove the hatched metal");
     Vec2 corner = removed.contours().get(0).flattened(0.05).get(0);
     List<Vec2> ends = new ArrayList<>();
     for (Contour contour : removed.contours()) {
-      ends.addAll(Candidates.even(contour.flattened(0.05), true, 8));
+      ends.addAll(LabelCandidates.even(contour.flattened(0.05), true, 8));
     }
     ends.removeIf(p -> !window.contains(p));
     ends.add(corner);
     anywhere(cut, corner, ends, "cut");
-    Block left =
-        Block.of(
+    TextBlock left =
+        TextBlock.of(
             3.5,
             "least metal left across: " + Measures.length(notch.widthLeftMm(), units),
             "may not be less than " + Measures.length(notch.bracket().leastWidthMm(), units));
@@ -210,40 +210,40 @@ final class NotchDrawing {
     anywhere(left, narrowest, List.of(narrowest), "width left");
     for (Bracket.Fastener fastener : notch.bracket().fasteners()) {
       Vec2 at = frame.point(fastener.at());
-      Block block = Block.of(3.5, "match: bracket bolt");
+      TextBlock block = TextBlock.of(3.5, "match: bracket bolt");
       place(
-          Candidates.around(block, at, fastener.diameterMm() / 2, Vec2.ZERO),
+          LabelCandidates.around(block, at, fastener.diameterMm() / 2, Vec2.ZERO),
           block,
           at,
           "bracket bolt");
     }
-    Block edge = Block.of(3.5, "match: bracket's edge");
+    TextBlock edge = TextBlock.of(3.5, "match: bracket's edge");
     place(
-        Candidates.along(edge, outline, true, 0.9, 3, 6),
+        LabelCandidates.along(edge, outline, true, 0.9, 3, 6),
         edge,
         outline.edges().get(0).at(0.5),
         "bracket's edge");
     double x = frame.origin().x() + lineX(layout, notch);
     placer.place(
-        Candidates.alongLine(
-            Block.of(3.5, "parallel to the", "car's centre line"),
+        LabelCandidates.alongLine(
+            TextBlock.of(3.5, "parallel to the", "car's centre line"),
             List.of(new Vec2(x, window.minY()), new Vec2(x, window.maxY())),
             false));
   }
 
-  private void place(List<Candidate> first, Block block, Vec2 pointer, String what) {
-    place(first, Candidates.ANYWHERE_COST, block, pointer, List.of(pointer), what);
+  private void place(List<Candidate> first, TextBlock block, Vec2 pointer, String what) {
+    place(first, LabelCandidates.ANYWHERE_COST, block, pointer, List.of(pointer), what);
   }
 
   /** A label with a leader to one of several points: those near by are tried first. */
-  private void anywhere(Block block, Vec2 pointer, List<Vec2> ends, String what) {
+  private void anywhere(TextBlock block, Vec2 pointer, List<Vec2> ends, String what) {
     place(anywhere(block, ends, NEAR_COST), NEAR_COST, block, pointer, ends, what);
   }
 
   private void place(
       List<Candidate> first,
       double furtherFrom,
-      Block block,
+      TextBlock block,
       Vec2 pointer,
       List<Vec2> ends,
       String what) {
@@ -256,9 +256,9 @@ final class NotchDrawing {
     }
   }
 
-  private List<Candidate> anywhere(Block block, List<Vec2> ends, double dearest) {
+  private List<Candidate> anywhere(TextBlock block, List<Vec2> ends, double dearest) {
     List<Candidate> all = new ArrayList<>();
-    ends.forEach(end -> all.addAll(Candidates.anywhere(block, window, end, dearest)));
+    ends.forEach(end -> all.addAll(LabelCandidates.anywhere(block, window, end, dearest)));
     return all;
   }
 
@@ -266,11 +266,11 @@ final class NotchDrawing {
   private List<Proof> proofs(List<PlacedHole> bolts, double reach) {
     List<Proof> proofs = new ArrayList<>();
     for (PlacedHole bolt : bolts) {
-      Proofs.add(proofs, "socket " + bolt.name(), above(bolt.at()), reach, window);
+      TowerProofs.add(proofs, "socket " + bolt.name(), above(bolt.at()), reach, window);
     }
     int number = 1;
     for (Bracket.Fastener fastener : notch.bracket().fasteners()) {
-      Proofs.add(
+      TowerProofs.add(
           proofs,
           "bracket bolt " + number++,
           above(fastener.at()),
@@ -284,7 +284,7 @@ final class NotchDrawing {
           .get(0)
           .asCircle()
           .filter(a -> a.radius() > Tolerances.SAME_POINT_MM)
-          .ifPresent(a -> Proofs.add(proofs, "notch", above(a.centre()), a.radius(), window));
+          .ifPresent(a -> TowerProofs.add(proofs, "notch", above(a.centre()), a.radius(), window));
     }
     return proofs;
   }

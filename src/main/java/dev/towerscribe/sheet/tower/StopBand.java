@@ -85,20 +85,22 @@ final class StopBand {
   List<Item> drawn(Box box) {
     List<Item> items = new ArrayList<>();
     Box inner = box.grown(-Pen.HEAVY.widthMm() / 2);
-    items.add(Surround.frame(inner, Pen.HEAVY));
-    items.addAll(Surround.hatch(inner, 4.0, Pen.HEAVY));
+    items.add(SheetBorder.frame(inner, Pen.HEAVY));
+    items.addAll(SheetBorder.hatch(inner, 4.0, Pen.HEAVY));
     double left = box.minX() + ENDS_MM;
     double right = box.maxX() - ENDS_MM;
-    items.add(Surround.area(new Box(left, box.minY() + 1.4, right, box.maxY() - 1.4), Ink.WHITE));
+    items.add(
+        SheetBorder.area(new Box(left, box.minY() + 1.4, right, box.maxY() - 1.4), Ink.WHITE));
     double base = box.maxY() - TOP_MM - WORDS_CAP_MM;
     if (beside()) {
       double from = right - 1 - besideMm();
-      items.add(Surround.text(left + 3, base, WORDS_CAP_MM, Align.START, WORDS, Ink.BLACK));
+      items.add(SheetBorder.text(left + 3, base, WORDS_CAP_MM, Align.START, WORDS, Ink.BLACK));
       items.add(fitted(from, base + 5.8, besideMm(), stops.get(0).id()));
       items.add(fitted(from, base + 0.6, besideMm(), figure(stops.get(0))));
       return items;
     }
-    items.add(Surround.text(box.centre().x(), base, WORDS_CAP_MM, Align.MIDDLE, WORDS, Ink.BLACK));
+    items.add(
+        SheetBorder.text(box.centre().x(), base, WORDS_CAP_MM, Align.MIDDLE, WORDS, Ink.BLACK));
     int columns = columns();
     double each = roomMm / columns;
     List<String> lines = lines();
@@ -121,6 +123,6 @@ final class StopBand {
   private static Item fitted(double x, double y, double widthMm, String words) {
     double cap = Math.max(LEAST_CAP_MM, Lettering.capHeightToFit(words, widthMm, MOST_CAP_MM));
     String line = Measures.shortened(words, cap, widthMm + 1e-6);
-    return Surround.text(x, y, cap, Align.START, line, Ink.BLACK);
+    return SheetBorder.text(x, y, cap, Align.START, line, Ink.BLACK);
   }
 }

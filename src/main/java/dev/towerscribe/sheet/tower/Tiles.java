@@ -105,8 +105,8 @@ record Tiles(int rows, int columns, double widthMm, double heightMm, Box whole) 
    *
    * @param others places to stay away from
    */
-  List<Sheet.Join> joins(List<Vec2> others) {
-    List<Sheet.Join> joins = new ArrayList<>();
+  List<FullScaleSheet.Join> joins(List<Vec2> others) {
+    List<FullScaleSheet.Join> joins = new ArrayList<>();
     for (int r = 0; r < rows; r++) {
       for (int c = 0; c < columns; c++) {
         Box here = window(r, c);
@@ -124,7 +124,7 @@ record Tiles(int rows, int columns, double widthMm, double heightMm, Box whole) 
   }
 
   /** Two crosses on a seam, as near to its ends as the other things allow. */
-  private static void seam(List<Sheet.Join> joins, List<Vec2> others, Vec2 from, Vec2 to) {
+  private static void seam(List<FullScaleSheet.Join> joins, List<Vec2> others, Vec2 from, Vec2 to) {
     for (boolean far : new boolean[] {false, true}) {
       for (double clear : new double[] {LEAST_OVERLAP_MM, 0}) {
         if (joined(joins, others, from, to, far, clear)) {
@@ -135,14 +135,19 @@ record Tiles(int rows, int columns, double widthMm, double heightMm, Box whole) 
   }
 
   private static boolean joined(
-      List<Sheet.Join> joins, List<Vec2> others, Vec2 from, Vec2 to, boolean far, double clear) {
+      List<FullScaleSheet.Join> joins,
+      List<Vec2> others,
+      Vec2 from,
+      Vec2 to,
+      boolean far,
+      double clear) {
     for (double part = NEAR_END; part < 0.5; part += 0.04) {
       Vec2 at = from.toward(to, far ? 1 - part : part);
       if (joins.stream().anyMatch(j -> j.at().distanceTo(at) <= LEAST_OVERLAP_MM)) {
         return true;
       }
       if (others.stream().allMatch(p -> p.distanceTo(at) > clear)) {
-        joins.add(new Sheet.Join("J" + (joins.size() + 1), at));
+        joins.add(new FullScaleSheet.Join("J" + (joins.size() + 1), at));
         return true;
       }
     }
@@ -164,16 +169,17 @@ record Tiles(int rows, int columns, double widthMm, double heightMm, Box whole) 
                 top - r * cell);
         items.add(
             r == row && c == column
-                ? Surround.area(box, Ink.BLACK)
-                : Surround.frame(box, Pen.THIN));
+                ? SheetBorder.area(box, Ink.BLACK)
+                : SheetBorder.frame(box, Pen.THIN));
       }
     }
     double x = room.minX() + columns * cell + 2;
     items.add(
-        Surround.text(
+        SheetBorder.text(
             x, room.centre().y() + 0.4, 3.5, Align.START, "tile " + name(row, column), Ink.BLACK));
     items.add(
-        Surround.text(x, room.centre().y() - 4.6, 3.0, Align.START, "of " + number(), Ink.BLACK));
+        SheetBorder.text(
+            x, room.centre().y() - 4.6, 3.0, Align.START, "of " + number(), Ink.BLACK));
     return items;
   }
 }

@@ -23,7 +23,7 @@ import dev.towerscribe.quantity.Angle;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The lines of an underside or topside sheet; its words are {@link TowerWords}. */
+/** The lines of an underside or topside sheet; its words are {@link TowerLabels}. */
 final class TowerDrawing {
   /** How far a hole's cross reaches past the final circle. */
   static final double CROSS_PAST_MM = 5.0;

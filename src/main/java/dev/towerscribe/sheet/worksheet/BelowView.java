@@ -119,6 +119,6 @@ final class BelowView {
     pen.line(255, 0, 830, 0, Pen.CENTRE);
     // The arrow says which way is forward; the words stand clear of the figure.
     pen.arrow(560, 170, 560, 285, Pen.EDGE);
-    pen.words(545, 215, Form.WORDS, Align.END, "FORWARD");
+    pen.words(545, 215, FormPieces.WORDS, Align.END, "FORWARD");
   }
 }

@@ -1,12 +1,12 @@
 package dev.towerscribe.sheet.worksheet;
 
 import dev.towerscribe.drawing.Align;
-import dev.towerscribe.drawing.Block;
 import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.Layer;
 import dev.towerscribe.drawing.Pen;
+import dev.towerscribe.drawing.TextBlock;
 import dev.towerscribe.geometry.Vec2;
-import dev.towerscribe.sheet.text.Type;
+import dev.towerscribe.sheet.text.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -30,19 +30,19 @@ record Callouts(
   private static final double BETWEEN = 2.4;
   private static final double OFF_TARGET = 1.5;
 
-  private List<Block.Row> rows(WorksheetPoint point, double wideMm) {
-    List<Block.Row> rows = new ArrayList<>();
-    for (String line : Type.wrap(point.words(), nameCap, wideMm)) {
-      rows.add(new Block.Row(line, nameCap));
+  private List<TextBlock.Row> rows(WorksheetPoint point, double wideMm) {
+    List<TextBlock.Row> rows = new ArrayList<>();
+    for (String line : TextStyle.wrap(point.words(), nameCap, wideMm)) {
+      rows.add(new TextBlock.Row(line, nameCap));
     }
     if (keys) {
-      rows.add(new Block.Row(point.key(), Form.WORDS));
+      rows.add(new TextBlock.Row(point.key(), FormPieces.WORDS));
     }
     return rows;
   }
 
-  private static double heightMm(List<Block.Row> rows) {
-    return Math.max(Form.stackMm(rows), 2 * Form.discMm());
+  private static double heightMm(List<TextBlock.Row> rows) {
+    return Math.max(FormPieces.stackMm(rows), 2 * FormPieces.discMm());
   }
 
   /**
@@ -62,7 +62,7 @@ record Callouts(
       double wideMm,
       double topMm,
       double bottomMm) {
-    List<List<Block.Row>> names = points.stream().map(p -> rows(p, wideMm)).toList();
+    List<List<TextBlock.Row>> names = points.stream().map(p -> rows(p, wideMm)).toList();
     double[] middles = spread(points, names, topMm, bottomMm);
     for (int i = 0; i < middles.length; i++) {
       Vec2 disc = new Vec2(discX, middles[i]);
@@ -72,18 +72,18 @@ record Callouts(
           .add(
               new Item.Line(
                   Layer.NOTES,
-                  disc.plus(way.times(Form.discClearMm())),
+                  disc.plus(way.times(FormPieces.discClearMm())),
                   target.minus(way.times(OFF_TARGET)),
                   Pen.THIN));
-      Form.disc(points.get(i).sign(), disc, pen.out());
-      double x = discX + outward * (Form.discMm() + 1.5);
-      List<Block.Row> rows = names.get(i);
-      double y = middles[i] + Form.stackMm(rows) / 2;
+      FormPieces.disc(points.get(i).sign(), disc, pen.out());
+      double x = discX + outward * (FormPieces.discMm() + 1.5);
+      List<TextBlock.Row> rows = names.get(i);
+      double y = middles[i] + FormPieces.stackMm(rows) / 2;
       for (int k = 0; k < rows.size(); k++) {
-        Block.Row row = rows.get(k);
-        y -= k == 0 ? row.capMm() : Form.stepMm(rows.get(k - 1), row);
+        TextBlock.Row row = rows.get(k);
+        y -= k == 0 ? row.capMm() : FormPieces.stepMm(rows.get(k - 1), row);
         Align align = outward > 0 ? Align.START : Align.END;
-        pen.out().add(Type.text(x, y, row.capMm(), align, row.words()));
+        pen.out().add(TextStyle.text(x, y, row.capMm(), align, row.words()));
       }
     }
   }
@@ -93,7 +93,7 @@ record Callouts(
    * pooled, each pool about the mean of its points' heights.
    */
   private double[] spread(
-      List<WorksheetPoint> points, List<List<Block.Row>> names, double topMm, double bottomMm) {
+      List<WorksheetPoint> points, List<List<TextBlock.Row>> names, double topMm, double bottomMm) {
     int n = points.size();
     double[] below = new double[n];
     for (int i = 1; i < n; i++) {

@@ -85,13 +85,13 @@ record FloorSketch(Optional<Side> side, double widthMm, double heightMm) impleme
       axes(pen);
     }
     for (WorksheetMark mark : WorksheetMark.values()) {
-      Form.disc(mark.sign(), pen.at(place(mark)), out);
+      FormPieces.disc(mark.sign(), pen.at(place(mark)), out);
     }
   }
 
   /** The two chain lines, broken at the marks' discs. */
   private static void lines(MirrorPen pen, double beyond) {
-    double clear = Form.discClearMm() / pen.scale();
+    double clear = FormPieces.discClearMm() / pen.scale();
     double from = -TO_REAR;
     for (WorksheetMark mark :
         List.of(WorksheetMark.C, WorksheetMark.B, WorksheetMark.A, WorksheetMark.D)) {
@@ -122,21 +122,21 @@ record FloorSketch(Optional<Side> side, double widthMm, double heightMm) impleme
   private void axes(MirrorPen pen) {
     double s = pen.scale();
     pen.arrow(-130, 330, -130, 480, Pen.EDGE);
-    pen.words(-155, 380, Form.WORDS, Align.END, "FORE +");
+    pen.words(-155, 380, FormPieces.WORDS, Align.END, "FORE +");
     for (Side each : Side.values()) {
       MirrorPen half = new MirrorPen(pen.origin(), s, -MirrorPen.sign(each), pen.out());
       half.arrow(70, 150, 360, 150, Pen.EDGE);
-      half.words(215, 150 + 2.0 / s, Form.WORDS, Align.MIDDLE, "OUT +");
+      half.words(215, 150 + 2.0 / s, FormPieces.WORDS, Align.MIDDLE, "OUT +");
       half.words(
           SIDE_NAME,
           -StrutSample.TYRE_MM - 7.0 / s,
-          Form.NAME,
+          FormPieces.NAME,
           Align.MIDDLE,
           each.word().toUpperCase(java.util.Locale.ROOT));
     }
     MirrorPen right = new MirrorPen(pen.origin(), s, 1, pen.out());
-    right.words(80, -TO_REAR + 2.0 / s, Form.WORDS, Align.START, "middle line: out 0");
-    right.words(90, -6.0 / s, Form.WORDS, Align.START, "fore 0");
+    right.words(80, -TO_REAR + 2.0 / s, FormPieces.WORDS, Align.START, "middle line: out 0");
+    right.words(90, -6.0 / s, FormPieces.WORDS, Align.START, "fore 0");
   }
 
   private void tapes(MirrorPen pen) {
@@ -144,7 +144,7 @@ record FloorSketch(Optional<Side> side, double widthMm, double heightMm) impleme
     for (WorksheetPlan.Tape tape : tapes) {
       Vec2 from = place(tape.from());
       Vec2 to = place(tape.to());
-      Vec2 start = from.plus(to.minus(from).unit().times(Form.discClearMm() / pen.scale()));
+      Vec2 start = from.plus(to.minus(from).unit().times(FormPieces.discClearMm() / pen.scale()));
       pen.line(start.x(), start.y(), to.x(), to.y(), Pen.FINE);
     }
     tapes.stream()
@@ -152,7 +152,7 @@ record FloorSketch(Optional<Side> side, double widthMm, double heightMm) impleme
         .distinct()
         .forEach(point -> number(point, pen));
     pen.arrow(-270, 330, -270, 480, Pen.EDGE);
-    pen.words(-270, 330 - 5.5 / pen.scale(), Form.WORDS, Align.MIDDLE, "FORWARD");
+    pen.words(-270, 330 - 5.5 / pen.scale(), FormPieces.WORDS, Align.MIDDLE, "FORWARD");
   }
 
   /** Where points crowd, their numbers stand apart, at the end of a fine line. */
@@ -169,7 +169,8 @@ record FloorSketch(Optional<Side> side, double widthMm, double heightMm) impleme
           case ARM_FRONT -> p.plus(new Vec2(2.6, 4.0).times(mm));
           default -> p.plus(new Vec2(-3.6, 2.6).times(mm));
         };
-    pen.words(at.x(), at.y() - Form.NAME / 2 * mm, Form.NAME, Align.MIDDLE, point.sign());
+    pen.words(
+        at.x(), at.y() - FormPieces.NAME / 2 * mm, FormPieces.NAME, Align.MIDDLE, point.sign());
     Vec2 way = p.minus(at);
     if (way.norm() > 8 * mm) {
       Vec2 from = at.plus(way.unit().times(3.4 * mm));

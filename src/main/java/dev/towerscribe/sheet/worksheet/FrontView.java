@@ -31,14 +31,14 @@ final class FrontView {
 
   private static void floor(MirrorPen pen) {
     pen.line(255, 0, 830, 0, Pen.FINAL_CUT);
-    pen.words(265, -6.2 / pen.scale(), Form.WORDS, Align.START, "FLOOR: height 0");
+    pen.words(265, -6.2 / pen.scale(), FormPieces.WORDS, Align.START, "FLOOR: height 0");
     // What is read of a point: its height, and how far out it is.
     Vec2 p = at(WorksheetPoint.ARM_FRONT);
     pen.arrow(p.x(), 0, p.x(), p.y() - 24, Pen.FINE);
-    pen.words(p.x() + 12, 16, Form.WORDS, Align.START, "height");
+    pen.words(p.x() + 12, 16, FormPieces.WORDS, Align.START, "height");
     double level = 14;
     pen.arrow(255, level, p.x(), level, Pen.FINE);
-    pen.words(260, level + 12, Form.WORDS, Align.START, "out");
+    pen.words(260, level + 12, FormPieces.WORDS, Align.START, "out");
   }
 
   private static void tyre(MirrorPen pen) {

@@ -8,7 +8,7 @@ import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.quantity.Angle;
-import dev.towerscribe.sheet.text.Type;
+import dev.towerscribe.sheet.text.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -122,7 +122,7 @@ record MirrorPen(Vec2 origin, double scale, int sign, List<Item> out) {
     Align turned =
         sign > 0 || align == Align.MIDDLE ? align : align == Align.START ? Align.END : Align.START;
     Vec2 p = at(x, y);
-    out.add(Type.text(p.x(), p.y(), cap, turned, words));
+    out.add(TextStyle.text(p.x(), p.y(), cap, turned, words));
   }
 
   /** The place a point is read at: a small ring with a dot, the same size on every page. */

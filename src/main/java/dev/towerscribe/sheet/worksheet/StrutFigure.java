@@ -17,7 +17,7 @@ import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.sheet.text.Fragment;
-import dev.towerscribe.sheet.text.Type;
+import dev.towerscribe.sheet.text.TextStyle;
 import java.util.List;
 
 /**
@@ -93,7 +93,7 @@ final class StrutFigure implements Fragment {
     head("FROM THE FRONT, looking rearward", leftMm, topMm, out);
     FrontView.draw(front);
     columns(
-        new Callouts(front, StrutFigure::front, true, Form.NAME, 0),
+        new Callouts(front, StrutFigure::front, true, FormPieces.NAME, 0),
         List.of(TOP, TIE_INNER, ARM_REAR, ARM_FRONT, BALL_JOINT),
         List.of(STRUT_LOWER, KNUCKLE_PIVOT, WHEEL_CENTRE, TIE_OUTER),
         leftMm,
@@ -107,17 +107,17 @@ final class StrutFigure implements Fragment {
     head("FROM BELOW, lying under it", leftMm, floor - FLOOR, out);
     BelowView.draw(below);
     columns(
-        new Callouts(below, StrutFigure::below, false, Form.NAME, BELOW_RAISE),
+        new Callouts(below, StrutFigure::below, false, FormPieces.NAME, BELOW_RAISE),
         List.of(ARM_FRONT, TOP, TIE_INNER, ARM_REAR),
         List.of(STRUT_LOWER, KNUCKLE_PIVOT, BALL_JOINT, WHEEL_CENTRE, TIE_OUTER),
         leftMm,
         belowTop,
         topMm - heightMm + FLOOR);
     out.add(
-        Type.text(
+        TextStyle.text(
             leftMm + widthMm / 2,
             wheelLine + FORE_FROM * scale - FLOOR + 1.2,
-            Form.WORDS,
+            FormPieces.WORDS,
             Align.MIDDLE,
             "Chain line: wheel-centre line, fore 0. Dashed: the spring, above."));
   }
@@ -131,8 +131,8 @@ final class StrutFigure implements Fragment {
       double bottomMm) {
     int sign = MirrorPen.sign(side);
     double middle = leftMm + widthMm / 2;
-    double disc = widthMm / 2 - columnMm + Form.discMm();
-    double room = columnMm - 2 * Form.discMm() - 1.5;
+    double disc = widthMm / 2 - columnMm + FormPieces.discMm();
+    double room = columnMm - 2 * FormPieces.discMm() - 1.5;
     names.column(inboard, middle - sign * disc, -sign, room, topMm, bottomMm);
     names.column(outboard, middle + sign * disc, sign, room, topMm, bottomMm);
     names.targets();
@@ -140,11 +140,11 @@ final class StrutFigure implements Fragment {
 
   /** What the view is, with arrows telling which way is which. */
   private void head(String words, double leftMm, double topMm, List<Item> out) {
-    double base = topMm - 1.0 - Form.NAME;
+    double base = topMm - 1.0 - FormPieces.NAME;
     double middle = leftMm + widthMm / 2;
-    out.add(Type.text(middle, base, Form.WORDS, Align.MIDDLE, words));
+    out.add(TextStyle.text(middle, base, FormPieces.WORDS, Align.MIDDLE, words));
     int sign = MirrorPen.sign(side);
-    double y = base + Form.NAME / 2;
+    double y = base + FormPieces.NAME / 2;
     String in = "INBOARD";
     String outward = "OUTBOARD";
     double arrow = 9.0;
@@ -153,10 +153,10 @@ final class StrutFigure implements Fragment {
       MirrorPen.arrow(new Vec2(edge - way * arrow, y), new Vec2(edge, y), Pen.EDGE, out);
       String word = way == sign ? outward : in;
       out.add(
-          Type.text(
+          TextStyle.text(
               edge - way * (arrow + 1.5),
               base,
-              Form.WORDS,
+              FormPieces.WORDS,
               way < 0 ? Align.START : Align.END,
               word));
     }

@@ -23,12 +23,12 @@ record TapeRows(double widthMm, double boxMm, double rowMm) {
 
   /** Boxes as wide as the names of one side's points leave room for. */
   static TapeRows wide(double widthMm, double rowMm) {
-    return new TapeRows(widthMm, Math.max(Form.Blank.LEAST, BOX_SHARE * widthMm), rowMm);
+    return new TapeRows(widthMm, Math.max(FormPieces.Blank.LEAST, BOX_SHARE * widthMm), rowMm);
   }
 
   /** The narrowest boxes, for longer names. */
   static TapeRows narrow(double widthMm, double rowMm) {
-    return new TapeRows(widthMm, Form.Blank.LEAST, rowMm);
+    return new TapeRows(widthMm, FormPieces.Blank.LEAST, rowMm);
   }
 
   /**
@@ -45,19 +45,19 @@ record TapeRows(double widthMm, double boxMm, double rowMm) {
     return widthMm - LABEL - 3 * boxMm();
   }
 
-  private List<Form.Cell> cells(Form.Cell label, Form.Cell names) {
-    List<Form.Cell> cells = new ArrayList<>(List.of(label, names));
+  private List<FormPieces.Cell> cells(FormPieces.Cell label, FormPieces.Cell names) {
+    List<FormPieces.Cell> cells = new ArrayList<>(List.of(label, names));
     for (int i = 0; i < 3; i++) {
-      cells.add(new Form.Blank(boxMm()));
+      cells.add(new FormPieces.Blank(boxMm()));
     }
     return cells;
   }
 
   /** What stands over the columns. */
   Fragment headings() {
-    return Form.headings(
+    return FormPieces.headings(
         List.of("", "from, and under it to", "1st", "2nd", "3rd"),
-        cells(new Form.Gap(LABEL), new Form.Gap(namesMm())));
+        cells(new FormPieces.Gap(LABEL), new FormPieces.Gap(namesMm())));
   }
 
   /**
@@ -68,24 +68,27 @@ record TapeRows(double widthMm, double boxMm, double rowMm) {
    * @param prefix of their labels
    * @param after what the last label before them counts up to
    */
-  List<Form.Row> rows(List<Entry> entries, int blanks, String prefix, int after) {
-    List<Form.Row> rows = new ArrayList<>();
+  List<FormPieces.Row> rows(List<Entry> entries, int blanks, String prefix, int after) {
+    List<FormPieces.Row> rows = new ArrayList<>();
     for (Entry entry : entries) {
-      Form.Says label = Form.Says.wrapped(entry.label(), Form.NAME, LABEL);
+      FormPieces.Says label = FormPieces.Says.wrapped(entry.label(), FormPieces.NAME, LABEL);
       WorksheetPlan.Tape t = entry.tape();
-      Form.Says names =
-          Form.Says.wrapped(
-                  entry.before() + t.from().sign() + " " + t.from().words(), Form.NAME, namesMm())
-              .then(entry.beforeTo() + t.to().sign() + " " + t.to().words(), Form.NAME);
-      List<Form.Cell> cells = cells(label, names);
+      FormPieces.Says names =
+          FormPieces.Says.wrapped(
+                  entry.before() + t.from().sign() + " " + t.from().words(),
+                  FormPieces.NAME,
+                  namesMm())
+              .then(entry.beforeTo() + t.to().sign() + " " + t.to().words(), FormPieces.NAME);
+      List<FormPieces.Cell> cells = cells(label, names);
       if (rows.size() % 2 == 0) {
-        cells.add(0, new Form.Shade(LABEL + namesMm() - 1.0));
+        cells.add(0, new FormPieces.Shade(LABEL + namesMm() - 1.0));
       }
-      rows.add(Form.row(cells, rowMm));
+      rows.add(FormPieces.row(cells, rowMm));
     }
     for (int i = 0; i < blanks; i++) {
-      Form.Says label = Form.Says.wrapped(prefix + (after + i + 1), Form.NAME, LABEL);
-      rows.add(new Form.Row(cells(label, new Form.Rule(namesMm())), rowMm));
+      FormPieces.Says label =
+          FormPieces.Says.wrapped(prefix + (after + i + 1), FormPieces.NAME, LABEL);
+      rows.add(new FormPieces.Row(cells(label, new FormPieces.Rule(namesMm())), rowMm));
     }
     return rows;
   }

@@ -7,7 +7,7 @@ import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.sheet.text.Fragment;
-import dev.towerscribe.sheet.text.Type;
+import dev.towerscribe.sheet.text.TextStyle;
 import java.util.List;
 
 /**
@@ -63,7 +63,7 @@ record TowerFigure(Side side, double widthMm, double heightMm) implements Fragme
       Vec2 at = new Vec2(middle, topMm - (i + 0.5) * each);
       if (i > 0) {
         double y = topMm - i * each;
-        out.add(Type.line(middle - wide / 2, y, middle + wide / 2, y, Pen.FINE));
+        out.add(TextStyle.line(middle - wide / 2, y, middle + wide / 2, y, Pen.FINE));
       }
       MirrorPen small = new MirrorPen(at, 1.0, MirrorPen.sign(side), out);
       switch (i) {
@@ -86,62 +86,65 @@ record TowerFigure(Side side, double widthMm, double heightMm) implements Fragme
     for (int i = 0; i < LANDMARKS.size(); i++) {
       Vec2 at = LANDMARKS.get(i);
       pen.circle(at.x(), at.y(), 6.5, Pen.OUTLINE, Ink.NONE);
-      Form.disc(
+      FormPieces.disc(
           Integer.toString(i + 1),
-          pen.at(at.plus(new Vec2(0, -6.5).minus(new Vec2(0, (Form.discMm() + 0.8) / s)))),
+          pen.at(at.plus(new Vec2(0, -6.5).minus(new Vec2(0, (FormPieces.discMm() + 0.8) / s)))),
           pen.out());
     }
     pen.line(84, -88, 84, 88, Pen.CENTRE);
     // From the shaft: fore and in.
     pen.arrow(0, 60, 0, 92, Pen.EDGE);
-    pen.words(5, 72, Form.WORDS, Align.START, "fore +");
+    pen.words(5, 72, FormPieces.WORDS, Align.START, "fore +");
     pen.arrow(58, 0, 80, 0, Pen.EDGE);
-    pen.words(70, 3.0 / s * 0.6, Form.WORDS, Align.MIDDLE, "in +");
-    pen.words(0, -MARK - 6.0 / s, Form.WORDS, Align.MIDDLE, "mark");
-    pen.words(0, -(MARK + OPENING) / 2 - 1.6 / s, Form.WORDS, Align.MIDDLE, "opening");
-    pen.words(0, -27.5, Form.WORDS, Align.MIDDLE, "shaft");
-    pen.words(81, 56, Form.WORDS, Align.END, "line");
+    pen.words(70, 3.0 / s * 0.6, FormPieces.WORDS, Align.MIDDLE, "in +");
+    pen.words(0, -MARK - 6.0 / s, FormPieces.WORDS, Align.MIDDLE, "mark");
+    pen.words(0, -(MARK + OPENING) / 2 - 1.6 / s, FormPieces.WORDS, Align.MIDDLE, "opening");
+    pen.words(0, -27.5, FormPieces.WORDS, Align.MIDDLE, "shaft");
+    pen.words(81, 56, FormPieces.WORDS, Align.END, "line");
     Vec2 top = pen.at(0, HALF);
-    double base = top.y() + HEAD - 1 - Form.WORDS;
-    pen.out().add(Type.text(top.x(), base, Form.WORDS, Align.MIDDLE, "FROM ABOVE: FORWARD is up"));
+    double base = top.y() + HEAD - 1 - FormPieces.WORDS;
+    pen.out()
+        .add(
+            TextStyle.text(
+                top.x(), base, FormPieces.WORDS, Align.MIDDLE, "FROM ABOVE: FORWARD is up"));
     double low = top.y() + 1.5;
     for (int way : new int[] {-1, 1}) {
       String word = way < 0 ? "OUTBOARD" : "INBOARD";
       Vec2 edge = pen.at(way * planMm() / 2 / s, HALF);
       int page = way * pen.sign();
-      Vec2 tip = new Vec2(edge.x(), low + Form.WORDS / 2);
+      Vec2 tip = new Vec2(edge.x(), low + FormPieces.WORDS / 2);
       MirrorPen.arrow(tip.minus(new Vec2(page * 9, 0)), tip, Pen.EDGE, pen.out());
       pen.out()
           .add(
-              Type.text(
+              TextStyle.text(
                   edge.x() - page * 10.5,
                   low,
-                  Form.WORDS,
+                  FormPieces.WORDS,
                   page < 0 ? Align.START : Align.END,
                   word));
     }
   }
 
   private static void title(MirrorPen pen, double y, String words) {
-    pen.words(0, y, Form.WORDS, Align.MIDDLE, words);
+    pen.words(0, y, FormPieces.WORDS, Align.MIDDLE, words);
   }
 
   private void lean(MirrorPen pen, double wide, String seen, String rule, String low, String high) {
     double half = heightMm / 8;
-    title(pen, half - 1.6 - Form.WORDS, "Lean, " + seen);
+    title(pen, half - 1.6 - FormPieces.WORDS, "Lean, " + seen);
     double reach = wide * 0.3;
     double drop = Math.min(3.4, half * 0.28);
     double y = 0.6;
     pen.bar(new Vec2(-reach, y + drop), new Vec2(reach, y - drop), 1.2, Pen.OUTLINE, Ink.PALE);
     pen.line(-reach, y - drop - 1.2, reach - 2, y - drop - 1.2, Pen.FINE);
-    pen.words(-reach - 1.5, y + drop - 1.4, Form.WORDS, Align.END, high);
-    pen.words(reach + 1.5, y - drop - 1.4, Form.WORDS, Align.START, low);
+    pen.words(-reach - 1.5, y + drop - 1.4, FormPieces.WORDS, Align.END, high);
+    pen.words(reach + 1.5, y - drop - 1.4, FormPieces.WORDS, Align.START, low);
     title(pen, -half + 2.0, rule);
   }
 
   private void crown(MirrorPen pen, double wide) {
     double half = heightMm / 8;
-    title(pen, half - 1.6 - Form.WORDS, "Crown: rock to equal gaps");
+    title(pen, half - 1.6 - FormPieces.WORDS, "Crown: rock to equal gaps");
     double reach = wide * 0.3;
     double[] xy = new double[2 * 21];
     double y = -half + 8.4;
@@ -155,7 +158,8 @@ record TowerFigure(Side side, double widthMm, double heightMm) implements Fragme
     double bar = y + rise * 0.62 + 0.9;
     pen.bar(new Vec2(-reach, bar), new Vec2(reach, bar), 1.2, Pen.OUTLINE, Ink.PALE);
     pen.line(reach + 1.6, y, reach + 1.6, bar - 0.6, Pen.FINE);
-    pen.words(reach + 3, (y + bar) / 2 - Form.WORDS / 2, Form.WORDS, Align.START, "rise");
+    pen.words(
+        reach + 3, (y + bar) / 2 - FormPieces.WORDS / 2, FormPieces.WORDS, Align.START, "rise");
     pen.line(-reach, y - 1.5, reach, y - 1.5, Pen.FINE);
     for (double x : new double[] {-reach, reach}) {
       pen.line(x, y - 2.6, x, y - 0.4, Pen.FINE);
@@ -165,7 +169,7 @@ record TowerFigure(Side side, double widthMm, double heightMm) implements Fragme
 
   private void pivot(MirrorPen pen, double wide) {
     double half = heightMm / 8;
-    title(pen, half - 1.6 - Form.WORDS, "Pivot height, from the upper face");
+    title(pen, half - 1.6 - FormPieces.WORDS, "Pivot height, from the upper face");
     double reach = wide * 0.3;
     double face = -half + 6.5;
     double up = face + Math.min(7.0, half - 3.5);
@@ -177,7 +181,11 @@ record TowerFigure(Side side, double widthMm, double heightMm) implements Fragme
     pen.line(3, up, reach * 0.75, up, Pen.FINE);
     pen.arrow(reach * 0.65, face, reach * 0.65, up, Pen.FINE);
     pen.words(
-        reach * 0.65 + 1.5, (face + up) / 2 - Form.WORDS / 2, Form.WORDS, Align.START, "up +");
-    pen.words(-reach, face - 6.2, Form.WORDS, Align.START, "sheet");
+        reach * 0.65 + 1.5,
+        (face + up) / 2 - FormPieces.WORDS / 2,
+        FormPieces.WORDS,
+        Align.START,
+        "up +");
+    pen.words(-reach, face - 6.2, FormPieces.WORDS, Align.START, "sheet");
   }
 }

@@ -5,7 +5,7 @@ import dev.towerscribe.model.Side;
 import dev.towerscribe.sheet.text.Fragment;
 import dev.towerscribe.sheet.text.Fragments;
 import dev.towerscribe.sheet.text.TextPage;
-import dev.towerscribe.sheet.text.Type;
+import dev.towerscribe.sheet.text.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -44,7 +44,7 @@ final class WorksheetCorner {
     String word = side(head).word();
     return page.pages(
         "survey-" + word + "-" + stem,
-        Type.titleCase(word) + " corner, " + title,
+        TextStyle.titleCase(word) + " corner, " + title,
         "S-" + word.charAt(0) + "-" + stem,
         true);
   }
@@ -53,32 +53,40 @@ final class WorksheetCorner {
   static List<Page> points(WorksheetHead head) {
     TextPage page = new TextPage(head);
     double wide = page.columnMm();
-    double box = Math.max(Form.Blank.LEAST, 0.145 * wide);
+    double box = Math.max(FormPieces.Blank.LEAST, 0.145 * wide);
     double name = wide - DISC - 3 * box;
-    List<Form.Cell> boxes = List.of(new Form.Blank(box), new Form.Blank(box), new Form.Blank(box));
-    List<Form.Row> rows = new ArrayList<>();
+    List<FormPieces.Cell> boxes =
+        List.of(new FormPieces.Blank(box), new FormPieces.Blank(box), new FormPieces.Blank(box));
+    List<FormPieces.Row> rows = new ArrayList<>();
     for (WorksheetPoint point : WorksheetPoint.values()) {
       rows.add(
           row(
-              new Form.Disc(point.sign(), DISC),
-              Form.Says.wrapped(point.words(), Form.NAME, name)
-                  .then(point.key() + ": " + point.where(), Form.WORDS),
+              new FormPieces.Disc(point.sign(), DISC),
+              FormPieces.Says.wrapped(point.words(), FormPieces.NAME, name)
+                  .then(point.key() + ": " + point.where(), FormPieces.WORDS),
               boxes,
               POINT_ROW));
     }
     for (int i = 0; i < 2; i++) {
-      rows.add(row(new Form.Gap(DISC), new Form.Rule(name), boxes, Form.Row.LEAST + 1));
+      rows.add(
+          row(
+              new FormPieces.Gap(DISC),
+              new FormPieces.Rule(name),
+              boxes,
+              FormPieces.Row.LEAST + 1));
     }
-    List<Form.Cell> like = new ArrayList<>(List.of(new Form.Gap(DISC), new Form.Gap(name)));
+    List<FormPieces.Cell> like =
+        new ArrayList<>(List.of(new FormPieces.Gap(DISC), new FormPieces.Gap(name)));
     like.addAll(boxes);
     page.rows(
-        Form.headings(List.of("", "point, and what it is taken at", "fore", "out", "height"), like),
+        FormPieces.headings(
+            List.of("", "point, and what it is taken at", "fore", "out", "height"), like),
         rows,
         0);
     page.paragraph(
         "Behind the wheel-centre line: minus. No tape checks the fore and the height of point 8:"
             + " take them twice.",
-        Form.WORDS);
+        FormPieces.WORDS);
     WorksheetStart.heading(page, "AT THE WHEEL");
     page.chain(
         List.of(
@@ -90,22 +98,22 @@ final class WorksheetCorner {
     return pages(page, head, "points", "points");
   }
 
-  private static Form.Row row(
-      Form.Cell first, Form.Cell name, List<Form.Cell> boxes, double leastMm) {
-    List<Form.Cell> cells = new ArrayList<>(List.of(first, name));
+  private static FormPieces.Row row(
+      FormPieces.Cell first, FormPieces.Cell name, List<FormPieces.Cell> boxes, double leastMm) {
+    List<FormPieces.Cell> cells = new ArrayList<>(List.of(first, name));
     cells.addAll(boxes);
-    return Form.row(cells, leastMm);
+    return FormPieces.row(cells, leastMm);
   }
 
   private static Fragment wheel(String words, double wide) {
-    double box = Math.max(Form.Blank.LEAST, 0.16 * wide);
-    return new Form.Row(
+    double box = Math.max(FormPieces.Blank.LEAST, 0.16 * wide);
+    return new FormPieces.Row(
         List.of(
-            Form.Says.wrapped(words, Form.NAME, wide - 3 * box),
-            new Form.Blank(box),
-            new Form.Blank(box),
-            new Form.Blank(box)),
-        Form.Row.LEAST + 0.4);
+            FormPieces.Says.wrapped(words, FormPieces.NAME, wide - 3 * box),
+            new FormPieces.Blank(box),
+            new FormPieces.Blank(box),
+            new FormPieces.Blank(box)),
+        FormPieces.Row.LEAST + 0.4);
   }
 
   /** Distances from point to point. */
@@ -114,9 +122,11 @@ final class WorksheetCorner {
     String lead =
         "Three times each, letting go of the tape between. No straight way for it: leave the row"
             + " empty. Knuckle pivot: only with a camber bolt.";
-    page.lead(lead, Form.WORDS);
+    page.lead(lead, FormPieces.WORDS);
     List<TapeRows.Entry> entries = entries(head, WorksheetPlan.between(), 0);
-    double words = Type.wrap(lead, Form.WORDS, page.columnMm()).size() * Type.lineMm(Form.WORDS);
+    double words =
+        TextStyle.wrap(lead, FormPieces.WORDS, page.columnMm()).size()
+            * TextStyle.lineMm(FormPieces.WORDS);
     TapeRows rows = fitted(page, bodyMm(head) - words - 4.0, entries.size());
     page.rows(rows.headings(), rows.rows(entries, 0, "", 0), 2.0);
     return pages(page, head, "tapes", "tapes, point to point");
@@ -155,12 +165,12 @@ final class WorksheetCorner {
     double room = page.columnMm() - half - 4;
     for (WorksheetMark mark : WorksheetMark.values()) {
       words.add(
-          new Form.Row(
+          new FormPieces.Row(
               List.of(
-                  new Form.Disc(mark.sign(), DISC),
-                  Form.Says.wrapped(
+                  new FormPieces.Disc(mark.sign(), DISC),
+                  FormPieces.Says.wrapped(
                       "to " + FloorSketch.tapesFrom(mark) + ": " + mark.words(),
-                      Form.WORDS,
+                      FormPieces.WORDS,
                       room - DISC)),
               11));
     }
@@ -172,7 +182,7 @@ final class WorksheetCorner {
                     + ": plot the fore of 1 twice. For "
                     + label(head, WorksheetMark.C, WorksheetPoint.ARM_REAR)
                     + ": take the height of 4 twice.",
-                Form.WORDS,
+                FormPieces.WORDS,
                 room,
                 0),
             0));

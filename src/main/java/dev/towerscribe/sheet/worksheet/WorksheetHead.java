@@ -8,7 +8,7 @@ import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.sheet.text.PageFrame;
-import dev.towerscribe.sheet.text.Type;
+import dev.towerscribe.sheet.text.TextStyle;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -79,12 +79,12 @@ record WorksheetHead(
   }
 
   private List<String> footLines() {
-    return Type.wrap(foot(), Form.WORDS, widthMm());
+    return TextStyle.wrap(foot(), FormPieces.WORDS, widthMm());
   }
 
   @Override
   public double bodyBottomMm() {
-    return marginMm + footLines().size() * Type.lineMm(Form.WORDS) + 1.5;
+    return marginMm + footLines().size() * TextStyle.lineMm(FormPieces.WORDS) + 1.5;
   }
 
   @Override
@@ -95,10 +95,12 @@ record WorksheetHead(
       String word = side.get().word().toUpperCase(Locale.ROOT);
       double wide = Lettering.width(word, SIDE) + 2 * SIDE_PAD;
       double from = isLeft() ? marginMm : right + edgeMm() - wide;
-      out.add(Type.box(from, topMm() - BAND, from + wide, topMm(), Pen.NONE, Ink.BLACK));
-      out.add(Type.white(from + wide / 2, topMm() - BAND / 2 - SIDE / 2, SIDE, Align.MIDDLE, word));
+      out.add(TextStyle.box(from, topMm() - BAND, from + wide, topMm(), Pen.NONE, Ink.BLACK));
+      out.add(
+          TextStyle.white(
+              from + wide / 2, topMm() - BAND / 2 - SIDE / 2, SIDE, Align.MIDDLE, word));
       double bar = isLeft() ? marginMm : right + EDGE_GAP;
-      out.add(Type.box(bar, marginMm, bar + EDGE_BAR, topMm(), Pen.NONE, Ink.BLACK));
+      out.add(TextStyle.box(bar, marginMm, bar + EDGE_BAR, topMm(), Pen.NONE, Ink.BLACK));
       if (isLeft()) {
         left = from + wide + EDGE_GAP;
       } else {
@@ -106,18 +108,24 @@ record WorksheetHead(
       }
     }
     String page = "Page " + (before + number) + " of " + total;
-    double pageWide = Lettering.width(page, Form.WORDS);
+    double pageWide = Lettering.width(page, FormPieces.WORDS);
     double base = topMm() - TITLE - 0.6;
     double cap = Lettering.capHeightToFit(title, right - left - pageWide - 4, TITLE);
-    out.add(Type.text(left, base, cap, Align.START, title));
-    out.add(Type.text(right, base, Form.WORDS, Align.END, page));
+    out.add(TextStyle.text(left, base, cap, Align.START, title));
+    out.add(TextStyle.text(right, base, FormPieces.WORDS, Align.END, page));
     writeIn(left, right, topMm() - BAND + 0.8, out);
     double rule = topMm() - BAND - 1.0;
-    out.add(Type.line(left, rule, right, rule, Pen.FINAL_CUT));
-    double y = marginMm + footLines().size() * Type.lineMm(Form.WORDS);
+    out.add(TextStyle.line(left, rule, right, rule, Pen.FINAL_CUT));
+    double y = marginMm + footLines().size() * TextStyle.lineMm(FormPieces.WORDS);
     for (String line : footLines()) {
-      out.add(Type.text(leftMm(), Type.baseMm(y, Form.WORDS), Form.WORDS, Align.START, line));
-      y -= Type.lineMm(Form.WORDS);
+      out.add(
+          TextStyle.text(
+              leftMm(),
+              TextStyle.baseMm(y, FormPieces.WORDS),
+              FormPieces.WORDS,
+              Align.START,
+              line));
+      y -= TextStyle.lineMm(FormPieces.WORDS);
     }
   }
 
@@ -127,15 +135,15 @@ record WorksheetHead(
     List<Double> shares = List.of(0.46, 0.31, 0.23);
     double named = 0;
     for (String word : words) {
-      named += Lettering.width(word, Form.WORDS) + 1.5;
+      named += Lettering.width(word, FormPieces.WORDS) + 1.5;
     }
     double room = right - left - named - 2 * 2.0;
     double x = left;
     for (int i = 0; i < words.size(); i++) {
-      out.add(Type.text(x, base + 0.6, Form.WORDS, Align.START, words.get(i)));
-      x += Lettering.width(words.get(i), Form.WORDS) + 1.5;
+      out.add(TextStyle.text(x, base + 0.6, FormPieces.WORDS, Align.START, words.get(i)));
+      x += Lettering.width(words.get(i), FormPieces.WORDS) + 1.5;
       double wide = room * shares.get(i);
-      out.add(Type.line(x, base, x + wide, base, Pen.OUTLINE));
+      out.add(TextStyle.line(x, base, x + wide, base, Pen.OUTLINE));
       x += wide + 2.0;
     }
   }

@@ -1,21 +1,21 @@
 package dev.towerscribe.sheet.worksheet;
 
 import dev.towerscribe.drawing.Align;
-import dev.towerscribe.drawing.Block;
 import dev.towerscribe.drawing.Page;
+import dev.towerscribe.drawing.TextBlock;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Numbers;
 import dev.towerscribe.sheet.text.Fragment;
 import dev.towerscribe.sheet.text.Fragments;
 import dev.towerscribe.sheet.text.TextPage;
-import dev.towerscribe.sheet.text.Type;
+import dev.towerscribe.sheet.text.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /** The worksheet's pages for the whole car: cautions, the car, setting out, distances across. */
 final class WorksheetStart {
-  private static final double ROW = Form.Row.LEAST;
+  private static final double ROW = FormPieces.Row.LEAST;
   private static final double SKETCH_SHARE = 0.5;
   private static final double GAP = 4.0;
 
@@ -42,7 +42,7 @@ final class WorksheetStart {
     page.paragraph(
         "Wing lip: from the floor straight up to the wing's edge over the wheel's middle. Read it"
             + " again when all is done: if it moved, the car moved.",
-        Form.WORDS);
+        FormPieces.WORDS);
     heading(page, "TOOLS, each looked over");
     List<String> tools =
         List.of(
@@ -59,13 +59,14 @@ final class WorksheetStart {
             "torch, safety glasses",
             "a second person");
     for (int i = 0; i < tools.size(); i += 3) {
-      List<Form.Cell> cells = new ArrayList<>();
+      List<FormPieces.Cell> cells = new ArrayList<>();
       for (int k = i; k < Math.min(i + 3, tools.size()); k++) {
-        cells.add(new Form.Tick(tools.get(k), wide / 3));
+        cells.add(new FormPieces.Tick(tools.get(k), wide / 3));
       }
-      page.add(new Form.Row(cells, 7.6), i == 0 ? 1.0 : 0, false);
+      page.add(new FormPieces.Row(cells, 7.6), i == 0 ? 1.0 : 0, false);
     }
-    page.add(new Fragments.Stack(Fragments.lines(SOURCES, Form.WORDS, wide, 0), 0), 2.0, false);
+    page.add(
+        new Fragments.Stack(Fragments.lines(SOURCES, FormPieces.WORDS, wide, 0), 0), 2.0, false);
     return page.pages("survey-start", "Before you start", "S", true);
   }
 
@@ -83,11 +84,11 @@ final class WorksheetStart {
                 + " ahead. Roll it back and forth, bounce each end, then do not touch it again.",
             "Engine cold, key out: a fan can start by itself. Glasses on: dirt falls.",
             "Cracked, rusted or bent metal: stop, and have a licensed shop look at it.")) {
-      lines.add(new Fragments.Stack(Fragments.dotted(words, Form.WORDS, inside), 0));
+      lines.add(new Fragments.Stack(Fragments.dotted(words, FormPieces.WORDS, inside), 0));
     }
     return new Fragments.Warning(
-        Type.wrap("BEFORE YOU GO UNDER", Form.HEADING, inside),
-        Form.HEADING,
+        TextStyle.wrap("BEFORE YOU GO UNDER", FormPieces.HEADING, inside),
+        FormPieces.HEADING,
         new Fragments.Stack(lines, 0.6),
         width);
   }
@@ -95,17 +96,18 @@ final class WorksheetStart {
   static void heading(TextPage page, String words) {
     page.add(
         new Fragments.Band(
-            Type.wrap(words, Form.HEADING, page.columnMm() - 2 * Fragments.Band.INDENT),
-            Form.HEADING,
+            TextStyle.wrap(words, FormPieces.HEADING, page.columnMm() - 2 * Fragments.Band.INDENT),
+            FormPieces.HEADING,
             page.columnMm()),
         GAP,
         true);
   }
 
   private static Fragment pair(String words, double wide, double share) {
-    return new Form.Row(
+    return new FormPieces.Row(
         List.of(
-            Form.Says.wrapped(words, Form.WORDS, share * wide), new Form.Blank((1 - share) * wide)),
+            FormPieces.Says.wrapped(words, FormPieces.WORDS, share * wide),
+            new FormPieces.Blank((1 - share) * wide)),
         ROW);
   }
 
@@ -113,12 +115,13 @@ final class WorksheetStart {
     double label = 0.34 * wide;
     double second = 0.16 * wide;
     double box = (wide - label - second) / 2;
-    return new Form.Row(
+    return new FormPieces.Row(
         List.of(
-            Form.Says.wrapped(one, Form.WORDS, label),
-            new Form.Blank(box),
-            new Form.Says(List.of(new Block.Row(other, Form.WORDS)), second, Align.END),
-            new Form.Blank(box)),
+            FormPieces.Says.wrapped(one, FormPieces.WORDS, label),
+            new FormPieces.Blank(box),
+            new FormPieces.Says(
+                List.of(new TextBlock.Row(other, FormPieces.WORDS)), second, Align.END),
+            new FormPieces.Blank(box)),
         ROW);
   }
 
@@ -137,7 +140,7 @@ final class WorksheetStart {
                 + " It must cross square: tape from A to both ends.",
             "B is where they cross. A, C: a stride ahead and behind, on the middle line. D: on the"
                 + " body, middle of the front panel's upper edge.")) {
-      steps.add(new Fragments.Stack(Fragments.dotted(step, Form.WORDS, words), 0));
+      steps.add(new Fragments.Stack(Fragments.dotted(step, FormPieces.WORDS, words), 0));
     }
     Fragment text = new Fragments.Stack(steps, 1.6);
     page.add(
@@ -148,16 +151,17 @@ final class WorksheetStart {
     page.point(
         "BOB. From each point let it hang a finger above the floor, still. Mark under its tip;"
             + " write the number and L or R beside it.",
-        Form.WORDS);
+        FormPieces.WORDS);
     page.point(
         "PLOT. Square to the lines: FORE of the wheel-centre line (behind it: minus), OUT from the"
             + " middle line. HEIGHT: a rule stood upright, or along the bob's string.",
-        Form.WORDS);
+        FormPieces.WORDS);
     heading(page, "THE MARKS: where they are");
     page.add(marks(wide, head.units()), 1.0, false);
     heading(page, "DOUBTS, " + head.units().symbol() + ": how far one reading may be off");
     page.lead(
-        "Two readings of three lie nearer to the truth than this. Empty: as printed.", Form.WORDS);
+        "Two readings of three lie nearer to the truth than this. Empty: as printed.",
+        FormPieces.WORDS);
     page.add(doubts(wide, head.units()), 1.0, false);
     return page.pages("survey-setting-out", "Setting out", "S-floor", true);
   }
@@ -165,27 +169,28 @@ final class WorksheetStart {
   private static Fragment marks(double wide, LengthUnit units) {
     List<Fragment> rows = new ArrayList<>();
     double label = 0.34 * wide;
-    double box = (wide - 2 * Form.discMm() - 3 - label) / 2 - 22;
+    double box = (wide - 2 * FormPieces.discMm() - 3 - label) / 2 - 22;
     for (WorksheetMark mark : WorksheetMark.values()) {
       if (mark.foreSign() == 0) {
         continue;
       }
-      List<Form.Cell> cells = new ArrayList<>();
-      cells.add(new Form.Disc(mark.sign(), 2 * Form.discMm() + 3));
-      cells.add(Form.Says.wrapped(mark.words(), Form.NAME, label + 12));
+      List<FormPieces.Cell> cells = new ArrayList<>();
+      cells.add(new FormPieces.Disc(mark.sign(), 2 * FormPieces.discMm() + 3));
+      cells.add(FormPieces.Says.wrapped(mark.words(), FormPieces.NAME, label + 12));
       cells.add(sign(mark.foreSign() > 0 ? "fore +" : "fore -", 16));
-      cells.add(new Form.Blank(box));
+      cells.add(new FormPieces.Blank(box));
       if (!mark.isOnFloor()) {
         cells.add(sign("height", 16));
-        cells.add(new Form.Blank(box));
+        cells.add(new FormPieces.Blank(box));
       }
-      rows.add(new Form.Row(cells, ROW));
+      rows.add(new FormPieces.Row(cells, ROW));
     }
     return new Fragments.Stack(rows, 0);
   }
 
-  private static Form.Says sign(String words, double wide) {
-    return new Form.Says(List.of(new Block.Row(words, Form.WORDS)), wide, Align.END);
+  private static FormPieces.Says sign(String words, double wide) {
+    return new FormPieces.Says(
+        List.of(new TextBlock.Row(words, FormPieces.WORDS)), wide, Align.END);
   }
 
   /** A doubt in the unit of the sheet: an inch's to a hundredth, as tapes are read. */
@@ -202,19 +207,20 @@ final class WorksheetStart {
     WorksheetDoubt[] all = WorksheetDoubt.values();
     List<Fragment> rows = new ArrayList<>();
     double half = (wide - GAP) / 2;
-    double box = Form.Blank.LEAST + 2;
+    double box = FormPieces.Blank.LEAST + 2;
     for (int i = 0; i < all.length; i += 2) {
-      List<Form.Cell> cells = new ArrayList<>();
+      List<FormPieces.Cell> cells = new ArrayList<>();
       for (int k = i; k < Math.min(i + 2, all.length); k++) {
         if (k > i) {
-          cells.add(new Form.Gap(GAP));
+          cells.add(new FormPieces.Gap(GAP));
         }
-        cells.add(Form.Says.wrapped(all[k].words(), Form.WORDS, half - box - 15));
+        cells.add(FormPieces.Says.wrapped(all[k].words(), FormPieces.WORDS, half - box - 15));
         cells.add(
-            new Form.Says(List.of(new Block.Row(usual(all[k], units), Form.WORDS)), 15, Align.END));
-        cells.add(new Form.Blank(box));
+            new FormPieces.Says(
+                List.of(new TextBlock.Row(usual(all[k], units), FormPieces.WORDS)), 15, Align.END));
+        cells.add(new FormPieces.Blank(box));
       }
-      rows.add(new Form.Row(cells, ROW));
+      rows.add(new FormPieces.Row(cells, ROW));
     }
     return new Fragments.Stack(rows, 0);
   }
@@ -225,7 +231,7 @@ final class WorksheetStart {
     page.lead(
         "From the LEFT point to the RIGHT one. Two like points may be taped on the floor, between"
             + " the bob's marks. The two that cross show a side that is further forward.",
-        Form.WORDS);
+        FormPieces.WORDS);
     List<WorksheetPlan.Tape> tapes = WorksheetPlan.across();
     List<TapeRows.Entry> entries = new ArrayList<>();
     for (int i = 0; i < tapes.size(); i++) {
@@ -239,12 +245,13 @@ final class WorksheetStart {
         "Compare each height and each figure out, left with right. More than "
             + (head.units() == LengthUnit.MM ? "5 mm" : "0.2 in")
             + " apart: measure again, then ask whether the car has been hit.",
-        Form.WORDS);
-    List<Form.Cell> ticks = new ArrayList<>();
+        FormPieces.WORDS);
+    List<FormPieces.Cell> ticks = new ArrayList<>();
     for (WorksheetPoint point : WorksheetPoint.values()) {
-      ticks.add(new Form.Tick(point.sign(), page.columnMm() / WorksheetPoint.values().length));
+      ticks.add(
+          new FormPieces.Tick(point.sign(), page.columnMm() / WorksheetPoint.values().length));
     }
-    page.add(new Form.Row(ticks, 9), 1.0, false);
+    page.add(new FormPieces.Row(ticks, 9), 1.0, false);
     return page.pages("survey-across", "Across the car", "S-across", true);
   }
 }

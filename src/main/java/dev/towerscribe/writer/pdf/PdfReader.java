@@ -1,7 +1,7 @@
 package dev.towerscribe.writer.pdf;
 
 import dev.towerscribe.drawing.ReadBack;
-import dev.towerscribe.drawing.Seen;
+import dev.towerscribe.drawing.VisibleRegion;
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Vec2;
 import java.io.IOException;
@@ -29,7 +29,8 @@ final class PdfReader {
   private static final int SAMPLES = 8;
 
   /** What {@code q} saves and {@code Q} brings back: the map to paper mm, and what shows. */
-  private record State(double a, double b, double c, double d, double e, double f, Seen visible) {
+  private record State(
+      double a, double b, double c, double d, double e, double f, VisibleRegion visible) {
     Vec2 map(double x, double y) {
       return new Vec2(a * x + c * y + e, b * x + d * y + f);
     }
@@ -45,7 +46,7 @@ final class PdfReader {
           visible);
     }
 
-    State showing(Seen seen) {
+    State showing(VisibleRegion seen) {
       return new State(a, b, c, d, e, f, seen);
     }
   }
@@ -90,7 +91,7 @@ final class PdfReader {
             MM_PER_UNIT,
             0,
             0,
-            Seen.of(
+            VisibleRegion.of(
                 new Box(
                     shown.getLowerLeftX() * MM_PER_UNIT,
                     shown.getLowerLeftY() * MM_PER_UNIT,

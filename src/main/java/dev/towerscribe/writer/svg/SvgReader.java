@@ -1,7 +1,7 @@
 package dev.towerscribe.writer.svg;
 
 import dev.towerscribe.drawing.ReadBack;
-import dev.towerscribe.drawing.Seen;
+import dev.towerscribe.drawing.VisibleRegion;
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Vec2;
 import java.io.ByteArrayInputStream;
@@ -29,7 +29,7 @@ final class SvgReader {
 
   /** What an element passes on to those inside it. */
   private record Context(
-      SvgTransform toMm, Seen visible, boolean stroked, boolean filled, boolean hidden) {}
+      SvgTransform toMm, VisibleRegion visible, boolean stroked, boolean filled, boolean hidden) {}
 
   private final ReadBack found = new ReadBack();
   private final Map<String, List<Vec2>> clips = new HashMap<>();
@@ -136,7 +136,7 @@ final class SvgReader {
     contexts.push(
         new Context(
             new SvgTransform(x, 0, 0, -y, -viewBox[0] * x, heightMm + viewBox[1] * y),
-            Seen.of(new Box(0, 0, widthMm, heightMm)),
+            VisibleRegion.of(new Box(0, 0, widthMm, heightMm)),
             false,
             true,
             false));
@@ -148,7 +148,7 @@ final class SvgReader {
     if (transform != null) {
       toMm = toMm.after(SvgTransform.parse(transform));
     }
-    Seen visible = outer.visible;
+    VisibleRegion visible = outer.visible;
     String clip = property(xml, "clip-path");
     if (clip != null && !clip.equals("none")) {
       List<Vec2> own = clips.get(clip);

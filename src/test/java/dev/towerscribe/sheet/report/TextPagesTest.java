@@ -24,7 +24,7 @@ import dev.towerscribe.sheet.PageRules;
 import dev.towerscribe.sheet.TextPageSamples;
 import dev.towerscribe.sheet.text.JobInfo;
 import dev.towerscribe.sheet.text.Lengths;
-import dev.towerscribe.sheet.text.Type;
+import dev.towerscribe.sheet.text.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -450,7 +450,7 @@ class TextPagesTest {
     List<Integer> numbers =
         pages.stream()
             .flatMap(p -> PageRules.texts(p).stream())
-            .filter(t -> t.capHeightMm() == Type.HEADING && t.content().matches("[0-9]+"))
+            .filter(t -> t.capHeightMm() == TextStyle.HEADING && t.content().matches("[0-9]+"))
             .map(t -> Integer.valueOf(t.content()))
             .toList();
     assertThat(numbers)

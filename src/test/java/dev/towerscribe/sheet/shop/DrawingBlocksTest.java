@@ -41,11 +41,12 @@ class DrawingBlocksTest {
   /** Published: ISO 5457:1999 lays A4 upright and larger sheets on their long side (memory). */
   @Test
   void sheetsLieAsTheStandardHasThem() {
-    assertThat(Leaf.of(Paper.A4)).isEqualTo(new Leaf("A4", 210, 297));
-    assertThat(Leaf.of(Paper.A3)).isEqualTo(new Leaf("A3", 420, 297));
-    assertThat(Leaf.of(Paper.TABLOID)).isEqualTo(new Leaf("Tabloid", 431.8, 279.4));
+    assertThat(DrawingSheetSize.of(Paper.A4)).isEqualTo(new DrawingSheetSize("A4", 210, 297));
+    assertThat(DrawingSheetSize.of(Paper.A3)).isEqualTo(new DrawingSheetSize("A3", 420, 297));
+    assertThat(DrawingSheetSize.of(Paper.TABLOID))
+        .isEqualTo(new DrawingSheetSize("Tabloid", 431.8, 279.4));
     // 420 - 20 - 15 and 297 - 2 * 15.
-    assertThat(Leaf.of(Paper.A3).frame()).isEqualTo(new Box(20, 15, 405, 282));
+    assertThat(DrawingSheetSize.of(Paper.A3).frame()).isEqualTo(new Box(20, 15, 405, 282));
   }
 
   /**
@@ -54,7 +55,7 @@ class DrawingBlocksTest {
    */
   @Test
   void fieldsOfA3() {
-    List<Item> items = DrawingFrame.items(Leaf.of(Paper.A3));
+    List<Item> items = DrawingFrame.items(DrawingSheetSize.of(Paper.A3));
     for (int i = 1; i <= 8; i++) {
       List<Item.Text> numbers = texts(items, Integer.toString(i));
       // Above and below.
@@ -96,7 +97,7 @@ class DrawingBlocksTest {
    */
   @Test
   void fieldsOfA4StandAtTheTopAndTheRightOnly() {
-    List<Item> items = DrawingFrame.items(Leaf.of(Paper.A4));
+    List<Item> items = DrawingFrame.items(DrawingSheetSize.of(Paper.A4));
     assertThat(texts(items).stream().map(Item.Text::content).sorted().toList())
         .containsExactly("1", "2", "3", "4", "A", "B", "C", "D", "E", "F");
     assertThat(texts(items, "1").get(0).at().x()).isCloseTo((20 + 57.5) / 2, within(MM));
@@ -107,7 +108,7 @@ class DrawingBlocksTest {
   /** Letters I and O are left out: 900 mm of frame have nine fields either way, A to T. */
   @Test
   void lettersThatLookLikeFiguresAreLeftOut() {
-    List<Item> items = DrawingFrame.items(new Leaf("long", 1000, 930));
+    List<Item> items = DrawingFrame.items(new DrawingSheetSize("long", 1000, 930));
     List<String> letters =
         texts(items).stream()
             .filter(t -> Character.isLetter(t.content().charAt(0)))
@@ -183,7 +184,7 @@ class DrawingBlocksTest {
   /** 9 / 25.4 = 0.354330..., 25.4 mm are one inch (published: international inch). */
   @Test
   void sizesInEitherUnit() {
-    Sizes mm = new Sizes(LengthUnit.MM, false);
+    DrawingLengths mm = new DrawingLengths(LengthUnit.MM, false);
     assertThat(mm.figure(9)).isEqualTo("9");
     assertThat(mm.figure(65.804)).isEqualTo("65.8");
     assertThat(mm.figure(-38.256)).isEqualTo("-38.26");
@@ -194,7 +195,7 @@ class DrawingBlocksTest {
     assertThat(mm.lines(9)).containsExactly("9");
     assertThat(mm.named(6)).isEqualTo("6 mm");
     assertThat(mm.words()).isEqualTo("mm");
-    Sizes inch = new Sizes(LengthUnit.INCH, false);
+    DrawingLengths inch = new DrawingLengths(LengthUnit.INCH, false);
     assertThat(inch.figure(25.4)).isEqualTo("1");
     assertThat(inch.figure(9)).isEqualTo("0.3543");
     assertThat(inch.named(9)).isEqualTo("0.3543 in");
@@ -203,13 +204,13 @@ class DrawingBlocksTest {
 
   @Test
   void sizesInBothUnits() {
-    Sizes mm = new Sizes(LengthUnit.MM, true);
+    DrawingLengths mm = new DrawingLengths(LengthUnit.MM, true);
     assertThat(mm.lines("2\u00D7 \u2300", 9, " H13"))
         .containsExactly("2\u00D7 \u23009 H13", "[2\u00D7 \u23000.3543]");
     assertThat(mm.line(9)).isEqualTo("9 [0.3543]");
     assertThat(mm.named(9)).isEqualTo("9 mm [0.3543 in]");
     assertThat(mm.words()).isEqualTo("mm, [inch] in brackets");
-    Sizes inch = new Sizes(LengthUnit.INCH, true);
+    DrawingLengths inch = new DrawingLengths(LengthUnit.INCH, true);
     assertThat(inch.lines(12.7)).containsExactly("0.5", "[12.7]");
     assertThat(inch.second(12.7)).isEqualTo("[12.7]");
     assertThat(inch.words()).isEqualTo("inch, [mm] in brackets");
@@ -217,7 +218,7 @@ class DrawingBlocksTest {
 
   @Test
   void placingScalesAboutItsOrigin() {
-    Placing at = new Placing(new Vec2(100, 40), 0.5);
+    ViewPlacing at = new ViewPlacing(new Vec2(100, 40), 0.5);
     assertThat(at.point(new Vec2(30, -20))).isEqualTo(new Vec2(115, 30));
     assertThat(at.length(9)).isEqualTo(4.5);
     Contour slot = at.contour(Contour.sweptDisc(new Vec2(0, 0), new Vec2(24, 0), 13));
@@ -231,7 +232,7 @@ class DrawingBlocksTest {
     assertThat(circle.centre()).isEqualTo(new Vec2(105, 45));
     assertThat(circle.radius()).isEqualTo(4);
     for (double bad : new double[] {0, -1, Double.NaN, Double.POSITIVE_INFINITY}) {
-      assertThatThrownBy(() -> new Placing(Vec2.ZERO, bad))
+      assertThatThrownBy(() -> new ViewPlacing(Vec2.ZERO, bad))
           .isInstanceOf(IllegalArgumentException.class);
     }
   }

@@ -24,7 +24,7 @@ class SideViewTest {
   private static final double MM = Tolerances.COMPUTED_MM;
   private static final Contour DISC = Contour.circle(Vec2.ZERO, 50);
 
-  private static List<Item.Line> lines(FlatSolid solid, Placing at, Layer layer) {
+  private static List<Item.Line> lines(FlatSolid solid, ViewPlacing at, Layer layer) {
     List<Item> items = new ArrayList<>();
     SideView.draw(solid, at, items);
     return items.stream()
@@ -34,7 +34,7 @@ class SideViewTest {
   }
 
   private static List<Item.Line> lines(FlatSolid solid, Layer layer) {
-    return lines(solid, new Placing(Vec2.ZERO, 1), layer);
+    return lines(solid, new ViewPlacing(Vec2.ZERO, 1), layer);
   }
 
   private static FlatSolid disc(Contour outline, Recess recess) {
@@ -114,7 +114,7 @@ class SideViewTest {
             8,
             List.of(Contour.sweptDisc(new Vec2(-20, 0), new Vec2(0, 0), 6)),
             List.of(Bore.plain(new Vec2(20, 5), 10)));
-    Placing at = new Placing(new Vec2(100, 30), 0.5);
+    ViewPlacing at = new ViewPlacing(new Vec2(100, 30), 0.5);
     assertLines(lines(solid, at, Layer.CENTRE_LINES), line(110, 28, 110, 36));
     assertLines(
         lines(solid, at, Layer.HIDDEN),
@@ -182,7 +182,7 @@ class SideViewTest {
   void theWholeIsABox() {
     List<Item> items = new ArrayList<>();
     SideView.draw(
-        new FlatSolid(DISC, 8, List.of(), List.of()), new Placing(new Vec2(60, 10), 1), items);
+        new FlatSolid(DISC, 8, List.of(), List.of()), new ViewPlacing(new Vec2(60, 10), 1), items);
     Item.Polyline box = (Item.Polyline) items.get(0);
     Box bounds = Contour.polygon(box.points()).bounds();
     assertThat(bounds.minX()).isCloseTo(10, within(MM));

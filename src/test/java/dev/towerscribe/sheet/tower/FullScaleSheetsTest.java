@@ -4,12 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.towerscribe.drawing.Align;
-import dev.towerscribe.drawing.Block;
 import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.Layer;
 import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.drawing.Page;
 import dev.towerscribe.drawing.Proof;
+import dev.towerscribe.drawing.TextBlock;
 import dev.towerscribe.drawing.TurnedBox;
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.finding.Severity;
@@ -130,7 +130,7 @@ class FullScaleSheetsTest {
   private static TurnedBox box(Item.Text text) {
     double width = Lettering.width(text.content(), text.capHeightMm());
     boolean tails = text.content().chars().anyMatch(c -> "gjpqyQ,;()[]{}_/".indexOf(c) >= 0);
-    double low = tails ? -Block.TAIL * text.capHeightMm() : 0;
+    double low = tails ? -TextBlock.TAIL * text.capHeightMm() : 0;
     double start =
         text.align() == Align.START ? 0 : text.align() == Align.MIDDLE ? -width / 2 : -width;
     Vec2 along = Vec2.polar(1, text.turn());
@@ -282,7 +282,7 @@ class FullScaleSheetsTest {
             "Cutting is final. Read the caution page first.")) {
       assertThat(Lettering.width(line, 2.5))
           .as(line)
-          .isLessThan(Surround.FOOT_LEFT_MM - Surround.LINE_GAP_MM);
+          .isLessThan(SheetBorder.FOOT_LEFT_MM - SheetBorder.LINE_GAP_MM);
     }
   }
 
@@ -536,7 +536,7 @@ class FullScaleSheetsTest {
   @Test
   void theRulerIsTrueAndSaysWhatToWrite() {
     for (Paper paper : Paper.values()) {
-      Page page = Ruler.page(SheetFixtures.print(paper), Optional.of(SheetFixtures.info()));
+      Page page = RulerPage.page(SheetFixtures.print(paper), Optional.of(SheetFixtures.info()));
       assertThat(page.fileStem()).isEqualTo("print-check");
       List<Item.Text> texts = texts(page);
       for (int i = 0; i < texts.size(); i++) {
@@ -561,7 +561,7 @@ class FullScaleSheetsTest {
 
   @Test
   void theRulersExampleIsWorkedRight() {
-    Page page = Ruler.page(SheetFixtures.print(Paper.A4), Optional.empty());
+    Page page = RulerPage.page(SheetFixtures.print(Paper.A4), Optional.empty());
     // Independent: 167.5 / 170 = 0.985294...
     assertThat(words(page).replace('\n', ' ')).contains("167.5 / 170.0 = 0.9853");
     assertThat(words(page)).contains("scale = { across = 0.9853, along = 1.0000 }");

@@ -76,15 +76,16 @@ class SheetPicturesTest {
                 LengthUnit.INCH,
                 "K7Q2",
                 SheetFixtures.accepted(3).acceptedStops())));
-    pages.add(Ruler.page(print, Optional.empty()));
-    pages.add(Ruler.page(new Print(paper, 10, 0.985, 1.0123), Optional.of(SheetFixtures.info())));
+    pages.add(RulerPage.page(print, Optional.empty()));
+    pages.add(
+        RulerPage.page(new Print(paper, 10, 0.985, 1.0123), Optional.of(SheetFixtures.info())));
     for (double skew : new double[] {0.4, 2}) {
       Print leaning = new Print(paper, 10, 1.013, 0.994, Angle.ofDegrees(skew));
       pages.addAll(
           FullScaleSheets.pages(
               SheetFixtures.layout(SheetFixtures.plain(Side.LEFT).with(leaning)),
               SheetFixtures.info()));
-      pages.add(Ruler.page(leaning, Optional.of(SheetFixtures.info())));
+      pages.add(RulerPage.page(leaning, Optional.of(SheetFixtures.info())));
     }
     return pages;
   }

@@ -20,11 +20,11 @@ import java.util.List;
  * @param lineOffsetMm page x of the fore-aft line from the origin
  * @param painter draws it
  */
-record Sheet(
+record FullScaleSheet(
     String stem,
     String title,
     String label,
-    Surround.Says says,
+    SheetBorder.Says says,
     Box essentials,
     List<Box> wishes,
     List<Vec2> others,

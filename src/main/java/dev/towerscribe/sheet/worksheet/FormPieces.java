@@ -1,15 +1,15 @@
 package dev.towerscribe.sheet.worksheet;
 
 import dev.towerscribe.drawing.Align;
-import dev.towerscribe.drawing.Block;
 import dev.towerscribe.drawing.Ink;
 import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.Layer;
 import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.drawing.Pen;
+import dev.towerscribe.drawing.TextBlock;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.sheet.text.Fragment;
-import dev.towerscribe.sheet.text.Type;
+import dev.towerscribe.sheet.text.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -17,7 +17,7 @@ import java.util.List;
  * Pieces of a form that is filled in by hand, lying under a car, with oily fingers: boxes to write
  * in, squares to tick, and large lettering. Heights of capitals and lengths in mm.
  */
-final class Form {
+final class FormPieces {
   /** Running words; nothing on a form is lettered smaller. */
   static final double WORDS = 3.5;
 
@@ -45,7 +45,7 @@ final class Form {
   private static final double TICK = 5.5;
   private static final double DISC = 3.7;
 
-  private Form() {}
+  private FormPieces() {}
 
   /** What stands in one place of a row. */
   sealed interface Cell {
@@ -60,23 +60,23 @@ final class Form {
    * @param widthMm room
    * @param align where in it
    */
-  record Says(List<Block.Row> lines, double widthMm, Align align) implements Cell {
+  record Says(List<TextBlock.Row> lines, double widthMm, Align align) implements Cell {
     Says {
       lines = List.copyOf(lines);
     }
 
     /** One text, broken to the room. */
     static Says wrapped(String words, double cap, double widthMm) {
-      List<Block.Row> rows = new ArrayList<>();
-      for (String line : Type.wrap(words, cap, widthMm - GAP)) {
-        rows.add(new Block.Row(line, cap));
+      List<TextBlock.Row> rows = new ArrayList<>();
+      for (String line : TextStyle.wrap(words, cap, widthMm - GAP)) {
+        rows.add(new TextBlock.Row(line, cap));
       }
       return new Says(rows, widthMm, Align.START);
     }
 
     /** Another text under this one. */
     Says then(String words, double cap) {
-      List<Block.Row> rows = new ArrayList<>(lines);
+      List<TextBlock.Row> rows = new ArrayList<>(lines);
       rows.addAll(wrapped(words, cap, widthMm).lines());
       return new Says(rows, widthMm, align);
     }
@@ -133,7 +133,7 @@ final class Form {
           words(says, x, middle, out);
         } else if (cell instanceof Blank blank) {
           out.add(
-              Type.box(
+              TextStyle.box(
                   x + GAP / 2,
                   topMm - heightMm + GAP / 2,
                   x + blank.widthMm() - GAP / 2,
@@ -141,14 +141,15 @@ final class Form {
                   Pen.OUTLINE,
                   Ink.NONE));
         } else if (cell instanceof Shade shade) {
-          out.add(Type.box(x, topMm - heightMm, x + shade.reachMm(), topMm, Pen.NONE, Ink.PALE));
+          out.add(
+              TextStyle.box(x, topMm - heightMm, x + shade.reachMm(), topMm, Pen.NONE, Ink.PALE));
         } else if (cell instanceof Tick tick) {
           tick(tick.word(), x, middle, out);
         } else if (cell instanceof Disc disc) {
           disc(disc.sign(), new Vec2(x + DISC, middle), out);
         } else if (cell instanceof Rule rule) {
           double base = topMm - heightMm + GAP;
-          out.add(Type.line(x, base, x + rule.widthMm() - GAP, base, Pen.OUTLINE));
+          out.add(TextStyle.line(x, base, x + rule.widthMm() - GAP, base, Pen.OUTLINE));
         }
         x += cell.widthMm();
       }
@@ -164,21 +165,21 @@ final class Form {
         };
     double y = middle + says.heightMm() / 2;
     for (int i = 0; i < says.lines().size(); i++) {
-      Block.Row line = says.lines().get(i);
+      TextBlock.Row line = says.lines().get(i);
       y -= i == 0 ? line.capMm() : stepMm(says.lines().get(i - 1), line);
       if (!line.words().isEmpty()) {
-        out.add(Type.text(at, y, line.capMm(), says.align(), line.words()));
+        out.add(TextStyle.text(at, y, line.capMm(), says.align(), line.words()));
       }
     }
   }
 
   /** From one base line to the next: the upper line's tails just clear the lower line's letters. */
-  static double stepMm(Block.Row upper, Block.Row lower) {
+  static double stepMm(TextBlock.Row upper, TextBlock.Row lower) {
     return Lettering.descentMm(upper.capMm()) + ABOVE * lower.capMm();
   }
 
   /** From the top of the first line's capitals to the last base line. */
-  static double stackMm(List<Block.Row> lines) {
+  static double stackMm(List<TextBlock.Row> lines) {
     double high = 0;
     for (int i = 0; i < lines.size(); i++) {
       high += i == 0 ? lines.get(i).capMm() : stepMm(lines.get(i - 1), lines.get(i));
@@ -190,9 +191,9 @@ final class Form {
   static void tick(String word, double x, double middle, List<Item> out) {
     double low = middle - TICK / 2;
     double left = x + Pen.OUTLINE.widthMm() / 2;
-    out.add(Type.box(left, low, left + TICK, low + TICK, Pen.OUTLINE, Ink.NONE));
+    out.add(TextStyle.box(left, low, left + TICK, low + TICK, Pen.OUTLINE, Ink.NONE));
     if (!word.isEmpty()) {
-      out.add(Type.text(left + TICK + 1.5, middle - WORDS / 2, WORDS, Align.START, word));
+      out.add(TextStyle.text(left + TICK + 1.5, middle - WORDS / 2, WORDS, Align.START, word));
     }
   }
 
@@ -204,7 +205,7 @@ final class Form {
   /** White letters in a black disc. */
   static void disc(String sign, Vec2 at, List<Item> out) {
     out.add(new Item.Circle(Layer.NOTES, at, DISC, Pen.NONE, Ink.BLACK));
-    out.add(Type.white(at.x(), at.y() - NAME / 2, NAME, Align.MIDDLE, sign));
+    out.add(TextStyle.white(at.x(), at.y() - NAME / 2, NAME, Align.MIDDLE, sign));
   }
 
   /** How far from a disc's middle a line keeps clear of what stands in it. */
@@ -235,10 +236,10 @@ final class Form {
     for (int i = 0; i < under.size(); i++) {
       double wide = under.get(i).widthMm();
       boolean overBox = under.get(i) instanceof Blank;
-      List<Block.Row> rows = new ArrayList<>();
+      List<TextBlock.Row> rows = new ArrayList<>();
       if (!words.get(i).isEmpty()) {
-        for (String line : Type.wrap(words.get(i), WORDS, wide - (overBox ? 0.5 : GAP))) {
-          rows.add(new Block.Row(line, WORDS));
+        for (String line : TextStyle.wrap(words.get(i), WORDS, wide - (overBox ? 0.5 : GAP))) {
+          rows.add(new TextBlock.Row(line, WORDS));
         }
       }
       Says says = new Says(rows, wide, overBox ? Align.MIDDLE : Align.START);

@@ -22,7 +22,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
-class PredictedTest {
+class PredictedLineTest {
   private static final JobInfo INFO = TextPageSamples.info(LengthUnit.MM, List.of());
 
   private static List<Item.Text> lettering(Page page) {
@@ -39,7 +39,7 @@ class PredictedTest {
     JobLayout layout = Layout.of(job);
     for (Side side : Side.values()) {
       SideAlignment aligned = Alignment.of(job).sides().get(side);
-      List<String> words = Predicted.words(aligned, LengthUnit.MM);
+      List<String> words = PredictedLine.words(aligned, LengthUnit.MM);
       // Frozen: figures of the invented car, one decimal; AlignmentTest holds their sources.
       assertThat(words)
           .containsExactly(
@@ -73,7 +73,7 @@ class PredictedTest {
                         new MeasuredAxis(
                             Angle.ofDegrees(3), Angle.ofDegrees(11), 600, Angle.ofDegrees(-0.5)))))
             .orElseThrow();
-    assertThat(Predicted.words(side, LengthUnit.INCH))
+    assertThat(PredictedLine.words(side, LengthUnit.INCH))
         .hasSize(2)
         .anyMatch(w -> w.startsWith("Estimate: caster +"))
         .anyMatch(w -> w.endsWith(" in"))

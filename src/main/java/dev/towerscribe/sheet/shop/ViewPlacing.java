@@ -14,8 +14,8 @@ import java.util.List;
  * @param origin page point of the view's (0, 0)
  * @param factor page length over true length, positive; 0.5 for a scale of 1:2
  */
-record Placing(Vec2 origin, double factor) {
-  Placing {
+record ViewPlacing(Vec2 origin, double factor) {
+  ViewPlacing {
     if (!(factor > 0) || Double.isInfinite(factor)) {
       throw new IllegalArgumentException("not a scale: " + factor);
     }

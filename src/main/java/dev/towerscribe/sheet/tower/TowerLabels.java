@@ -1,11 +1,11 @@
 package dev.towerscribe.sheet.tower;
 
-import dev.towerscribe.drawing.Block;
-import dev.towerscribe.drawing.Candidates;
 import dev.towerscribe.drawing.Item;
+import dev.towerscribe.drawing.LabelCandidates;
 import dev.towerscribe.drawing.LabelPlacer;
 import dev.towerscribe.drawing.LabelPlacer.Candidate;
 import dev.towerscribe.drawing.LabelPlacer.Further;
+import dev.towerscribe.drawing.TextBlock;
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.Region;
@@ -25,7 +25,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** The words of an underside or topside sheet, the most needed placed first. */
-final class TowerWords {
+final class TowerLabels {
   private static final double NAME_CAP_MM = 6.0;
   private static final String FINAL_CUT = "FINAL CUT";
   private static final double CUT_CAP_MM = 4.5;
@@ -59,7 +59,7 @@ final class TowerWords {
   private final List<String> unplaced = new ArrayList<>();
 
   /** The words of a sheet; {@code predicted} is one line in pieces, or nothing. */
-  TowerWords(
+  TowerLabels(
       SideLayout layout,
       SheetFrame frame,
       Box window,
@@ -112,8 +112,8 @@ final class TowerWords {
         .ifPresent(c -> boundaryNote(Region.inside(c), false, true, "tower wall"));
     if (window.contains(frame.origin())) {
       soft(
-          Candidates.around(
-              Block.of(LEAST_CAP_MM, "old shaft centre"), frame.origin(), 6.5, Vec2.ZERO));
+          LabelCandidates.around(
+              TextBlock.of(LEAST_CAP_MM, "old shaft centre"), frame.origin(), 6.5, Vec2.ZERO));
       predicted();
     }
     return placer.items();
@@ -130,26 +130,27 @@ final class TowerWords {
     if (!window.contains(Box.around(at, radius))) {
       return;
     }
-    Block block =
-        new Block(
+    TextBlock block =
+        new TextBlock(
             List.of(
-                new Block.Row(hole.name(), NAME_CAP_MM),
-                new Block.Row("drill " + Measures.length(hole.diameterMm(), units), NOTE_CAP_MM)));
+                new TextBlock.Row(hole.name(), NAME_CAP_MM),
+                new TextBlock.Row(
+                    "drill " + Measures.length(hole.diameterMm(), units), NOTE_CAP_MM)));
     double clear =
         frame.face() == Face.TOPSIDE
             ? Math.max(radius, layout.job().tools().reachRadiusMm())
             : radius;
     Vec2 outward = at.minus(frame.origin());
-    List<Candidate> candidates = Candidates.around(block, at, clear, outward);
-    candidates.addAll(Candidates.around(block, at, radius, outward));
-    List<Block.Row> narrow = new ArrayList<>();
+    List<Candidate> candidates = LabelCandidates.around(block, at, clear, outward);
+    candidates.addAll(LabelCandidates.around(block, at, radius, outward));
+    List<TextBlock.Row> narrow = new ArrayList<>();
     narrow.add(block.lines().get(0));
-    narrow.add(new Block.Row("drill " + Measures.one(hole.diameterMm(), units), LEAST_CAP_MM));
+    narrow.add(new TextBlock.Row("drill " + Measures.one(hole.diameterMm(), units), LEAST_CAP_MM));
     if (units == LengthUnit.INCH) {
-      narrow.add(new Block.Row(Measures.one(hole.diameterMm(), LengthUnit.MM), LEAST_CAP_MM));
+      narrow.add(new TextBlock.Row(Measures.one(hole.diameterMm(), LengthUnit.MM), LEAST_CAP_MM));
     }
-    Block small = new Block(narrow);
-    Candidates.around(small, at, radius, outward).forEach(c -> candidates.add(c.dearerBy(4)));
+    TextBlock small = new TextBlock(narrow);
+    LabelCandidates.around(small, at, radius, outward).forEach(c -> candidates.add(c.dearerBy(4)));
     must(hole.name(), candidates, List.of(block, small), edgePoints(at, radius));
   }
 
@@ -166,24 +167,24 @@ final class TowerWords {
             .max()
             .orElse(0);
     List<Candidate> candidates = new ArrayList<>();
-    Block tall = Block.wrapped(NOTE_CAP_MM, NAME_WIDTH_MM, "KEEP OUT:", keepOut.name());
-    Block wide = Block.wrapped(NOTE_CAP_MM, NAME_WIDTH_MM, "KEEP OUT: " + keepOut.name());
-    for (Block block : List.of(wide, tall)) {
+    TextBlock tall = TextBlock.wrapped(NOTE_CAP_MM, NAME_WIDTH_MM, "KEEP OUT:", keepOut.name());
+    TextBlock wide = TextBlock.wrapped(NOTE_CAP_MM, NAME_WIDTH_MM, "KEEP OUT: " + keepOut.name());
+    for (TextBlock block : List.of(wide, tall)) {
       if (Math.abs(bounds.width() - bounds.height()) < NEARLY_ROUND_MM) {
-        candidates.addAll(Candidates.around(block, at, reach, Vec2.ZERO));
+        candidates.addAll(LabelCandidates.around(block, at, reach, Vec2.ZERO));
       } else {
         candidates.addAll(
-            Candidates.along(block, region.contours().get(0), true, 0.9, 2.5, 4.5, 7));
+            LabelCandidates.along(block, region.contours().get(0), true, 0.9, 2.5, 4.5, 7));
       }
     }
     must(keepOut.name(), candidates, List.of(tall, tall.atMost(LEAST_CAP_MM)), points(region));
   }
 
-  private void disc(Block block, Vec2 at, double radius, boolean needed) {
+  private void disc(TextBlock block, Vec2 at, double radius, boolean needed) {
     if (!window.contains(Box.around(at, radius))) {
       return;
     }
-    List<Candidate> candidates = Candidates.around(block, at, radius, Vec2.ZERO);
+    List<Candidate> candidates = LabelCandidates.around(block, at, radius, Vec2.ZERO);
     if (needed) {
       must(
           block.lines().get(0).words(),
@@ -226,19 +227,19 @@ final class TowerWords {
     if (plan.isEmpty()) {
       return;
     }
-    Block block = block(needed, words);
+    TextBlock block = block(needed, words);
     Region region = frame.region(plan);
     List<Candidate> candidates = new ArrayList<>();
     for (Contour contour : region.contours()) {
-      candidates.addAll(Candidates.along(block, contour, outside, 0.9, 2.5, 4.5, 7, 10, 14));
+      candidates.addAll(LabelCandidates.along(block, contour, outside, 0.9, 2.5, 4.5, 7, 10, 14));
     }
     Further across =
         new Further(
-            OTHER_SIDE_COST + Candidates.LEAST_ALONG_COST,
+            OTHER_SIDE_COST + LabelCandidates.LEAST_ALONG_COST,
             dearest -> {
               List<Candidate> others = new ArrayList<>();
               for (Contour contour : region.contours()) {
-                Candidates.along(block, contour, !outside, 2.5, 7, 12)
+                LabelCandidates.along(block, contour, !outside, 2.5, 7, 12)
                     .forEach(c -> others.add(c.dearerBy(OTHER_SIDE_COST)));
               }
               return others;
@@ -252,12 +253,13 @@ final class TowerWords {
   }
 
   /** The final cut's name is larger than any note. */
-  private static Block block(boolean needed, String... words) {
+  private static TextBlock block(boolean needed, String... words) {
     if (!words[0].endsWith(" CUT")) {
-      return Block.of(needed ? NOTE_CAP_MM : 3.0, words);
+      return TextBlock.of(needed ? NOTE_CAP_MM : 3.0, words);
     }
     double cap = words[0].equals(FINAL_CUT) ? CUT_CAP_MM : NOTE_CAP_MM;
-    return new Block(List.of(new Block.Row(words[0], cap), new Block.Row(words[1], NOTE_CAP_MM)));
+    return new TextBlock(
+        List.of(new TextBlock.Row(words[0], cap), new TextBlock.Row(words[1], NOTE_CAP_MM)));
   }
 
   private void waste() {
@@ -265,10 +267,10 @@ final class TowerWords {
       return;
     }
     Region opening = frame.region(layout.opening());
-    Block block = Block.of(3.0, "waste: cut away");
+    TextBlock block = TextBlock.of(3.0, "waste: cut away");
     List<Candidate> candidates = new ArrayList<>();
     for (Contour contour : opening.contours()) {
-      for (Candidate c : Candidates.along(block, contour, true, 0.9, 2, 3.5, 5)) {
+      for (Candidate c : LabelCandidates.along(block, contour, true, 0.9, 2, 3.5, 5)) {
         candidates.add(new Candidate(block, c.centre(), c.turn(), Optional.empty(), c.cost()));
       }
     }
@@ -286,13 +288,13 @@ final class TowerWords {
 
   private void line(List<Vec2> path, boolean upon, List<String> words) {
     List<Candidate> candidates = new ArrayList<>();
-    Block wide = Block.of(NOTE_CAP_MM, words.toArray(String[]::new));
-    Block narrow = Block.wrapped(3.0, 33, words.toArray(String[]::new));
-    for (Block block : List.of(wide, narrow)) {
-      candidates.addAll(Candidates.alongLine(block, path, upon));
+    TextBlock wide = TextBlock.of(NOTE_CAP_MM, words.toArray(String[]::new));
+    TextBlock narrow = TextBlock.wrapped(3.0, 33, words.toArray(String[]::new));
+    for (TextBlock block : List.of(wide, narrow)) {
+      candidates.addAll(LabelCandidates.alongLine(block, path, upon));
     }
     List<Vec2> seen =
-        Candidates.even(path, false, POINTS_EVERY_MM).stream()
+        LabelCandidates.even(path, false, POINTS_EVERY_MM).stream()
             .filter(window.grown(-2)::contains)
             .toList();
     if (seen.size() * POINTS_EVERY_MM < LEAST_SEEN_MM) {
@@ -301,11 +303,11 @@ final class TowerWords {
     // An upright note with a leader is easier to read than a steep one in many short lines.
     Further upright =
         new Further(
-            Candidates.ANYWHERE_COST,
+            LabelCandidates.ANYWHERE_COST,
             dearest -> {
               List<Candidate> others = new ArrayList<>();
               for (int i = 0; i < seen.size(); i += 2) {
-                others.addAll(Candidates.anywhere(wide, window, seen.get(i), dearest));
+                others.addAll(LabelCandidates.anywhere(wide, window, seen.get(i), dearest));
               }
               return others;
             });
@@ -321,21 +323,21 @@ final class TowerWords {
     Vec2 high = new Vec2(x, window.maxY());
     Box mark = frame.region(layout.mark()).bounds();
     alongForeAft(
-        Block.of(NOTE_CAP_MM, "carry on with", "a straightedge"),
+        TextBlock.of(NOTE_CAP_MM, "carry on with", "a straightedge"),
         new Vec2(x, Math.min(high.y(), Math.max(low.y(), mark.maxY()))),
         high,
         List.of(low.toward(high, 0.5), high));
     alongForeAft(
-        Block.of(NOTE_CAP_MM, "parallel to the", "car's centre line"),
+        TextBlock.of(NOTE_CAP_MM, "parallel to the", "car's centre line"),
         low,
         new Vec2(x, Math.min(high.y(), Math.max(low.y(), mark.minY()))),
         List.of(low, low.toward(high, 0.5)));
   }
 
   /** Best clear of the mark, else on half of the line. */
-  private void alongForeAft(Block block, Vec2 low, Vec2 high, List<Vec2> half) {
+  private void alongForeAft(TextBlock block, Vec2 low, Vec2 high, List<Vec2> half) {
     for (List<Vec2> path : List.of(List.of(low, high), half)) {
-      if (placer.place(Candidates.alongLine(block, path, false), WORTH).isPresent()) {
+      if (placer.place(LabelCandidates.alongLine(block, path, false), WORTH).isPresent()) {
         return;
       }
     }
@@ -345,7 +347,7 @@ final class TowerWords {
     for (int i = 0; i < layout.starters().size(); i++) {
       var starter = layout.starters().get(i);
       disc(
-          Block.of(
+          TextBlock.of(
               LEAST_CAP_MM,
               i == 0
                   ? new String[] {"saw start", Measures.length(starter.diameterMm(), units)}
@@ -374,10 +376,10 @@ final class TowerWords {
   }
 
   private void ring(Vec2 at, double radius, String words) {
-    Block block = Block.of(LEAST_CAP_MM, words);
+    TextBlock block = TextBlock.of(LEAST_CAP_MM, words);
     List<Candidate> candidates = new ArrayList<>();
     for (Candidate c :
-        Candidates.around(
+        LabelCandidates.around(
             block,
             at,
             layout.job().tools().reachRadiusMm() + 2,
@@ -395,26 +397,27 @@ final class TowerWords {
     if (predicted.isEmpty()) {
       return;
     }
-    Block line = Block.of(NOTE_CAP_MM, String.join(" ", predicted));
-    Block stacked = Block.of(NOTE_CAP_MM, predicted.toArray(String[]::new));
+    TextBlock line = TextBlock.of(NOTE_CAP_MM, String.join(" ", predicted));
+    TextBlock stacked = TextBlock.of(NOTE_CAP_MM, predicted.toArray(String[]::new));
     for (double worth : new double[] {CLEAR_WORTH, WORTH}) {
-      for (Block block : List.of(line, stacked)) {
-        if (placer.place(Candidates.freely(block, window), worth).isPresent()) {
+      for (TextBlock block : List.of(line, stacked)) {
+        if (placer.place(LabelCandidates.freely(block, window), worth).isPresent()) {
           return;
         }
       }
     }
   }
 
-  private static Block wrapped(double cap, String words) {
-    return Block.wrapped(cap, NAME_WIDTH_MM, words);
+  private static TextBlock wrapped(double cap, String words) {
+    return TextBlock.wrapped(cap, NAME_WIDTH_MM, words);
   }
 
   private void soft(List<Candidate> candidates) {
     placer.place(candidates, WORTH);
   }
 
-  private void must(String what, List<Candidate> liked, List<Block> blocks, List<Vec2> pointers) {
+  private void must(
+      String what, List<Candidate> liked, List<TextBlock> blocks, List<Vec2> pointers) {
     must(what, liked, Further.NONE, blocks, pointers);
   }
 
@@ -423,20 +426,20 @@ final class TowerWords {
       String what,
       List<Candidate> liked,
       Further lessLiked,
-      List<Block> blocks,
+      List<TextBlock> blocks,
       List<Vec2> pointers) {
     if (placer.place(liked, WORTH, lessLiked).isPresent()) {
       return;
     }
     Further anywhere =
         new Further(
-            Math.min(lessLiked.from(), Candidates.ANYWHERE_COST),
+            Math.min(lessLiked.from(), LabelCandidates.ANYWHERE_COST),
             dearest -> {
               List<Candidate> all = new ArrayList<>(lessLiked.made().apply(dearest));
               for (int i = 0; i < blocks.size(); i++) {
                 double dearer = 4.0 * i;
                 for (Vec2 pointer : pointers) {
-                  Candidates.anywhere(blocks.get(i), window, pointer, dearest)
+                  LabelCandidates.anywhere(blocks.get(i), window, pointer, dearest)
                       .forEach(c -> all.add(c.dearerBy(dearer)));
                 }
               }
@@ -448,13 +451,13 @@ final class TowerWords {
   }
 
   private static List<Vec2> edgePoints(Vec2 centre, double radius) {
-    return Candidates.even(Contour.circle(centre, radius).flattened(0.05), true, radius);
+    return LabelCandidates.even(Contour.circle(centre, radius).flattened(0.05), true, radius);
   }
 
   private List<Vec2> points(Region region) {
     List<Vec2> points = new ArrayList<>();
     for (Contour contour : region.contours()) {
-      points.addAll(Candidates.even(contour.flattened(0.05), true, POINTS_EVERY_MM));
+      points.addAll(LabelCandidates.even(contour.flattened(0.05), true, POINTS_EVERY_MM));
     }
     return points.stream().filter(window.grown(-2)::contains).toList();
   }

@@ -9,10 +9,10 @@ import java.util.List;
  * What shows of a page within its clips: a convex polygon. A window is a box as it comes out in
  * print; drawn for a printer that skews it leans.
  */
-public final class Seen {
+public final class VisibleRegion {
   private final List<Vec2> corners;
 
-  private Seen(List<Vec2> corners) {
+  private VisibleRegion(List<Vec2> corners) {
     this.corners = corners;
   }
 
@@ -22,8 +22,8 @@ public final class Seen {
    * @param box paper mm
    * @return the box
    */
-  public static Seen of(Box box) {
-    return new Seen(
+  public static VisibleRegion of(Box box) {
+    return new VisibleRegion(
         List.of(
             new Vec2(box.minX(), box.minY()),
             new Vec2(box.maxX(), box.minY()),
@@ -37,7 +37,7 @@ public final class Seen {
    * @param clip corners of a convex polygon in order, either way round; repeats do no harm
    * @return the common part; nothing where there is none
    */
-  public Seen within(List<Vec2> clip) {
+  public VisibleRegion within(List<Vec2> clip) {
     double area = 0;
     for (int i = 0; i < clip.size(); i++) {
       area += clip.get(i).cross(clip.get((i + 1) % clip.size()));
@@ -48,7 +48,7 @@ public final class Seen {
       Vec2 way = clip.get((i + 1) % clip.size()).minus(from).times(Math.signum(area));
       left = cut(left, from, way);
     }
-    return new Seen(left);
+    return new VisibleRegion(left);
   }
 
   /** The part of a polygon at the left of a line, by the way of Sutherland and Hodgman (1974). */

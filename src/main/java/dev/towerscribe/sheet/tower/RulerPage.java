@@ -1,7 +1,6 @@
 package dev.towerscribe.sheet.tower;
 
 import dev.towerscribe.drawing.Align;
-import dev.towerscribe.drawing.Block;
 import dev.towerscribe.drawing.Ink;
 import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.Layer;
@@ -10,6 +9,7 @@ import dev.towerscribe.drawing.Page;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.drawing.PrintScale;
 import dev.towerscribe.drawing.Proof;
+import dev.towerscribe.drawing.TextBlock;
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Print;
@@ -24,7 +24,7 @@ import java.util.Optional;
  * The page that is printed first of all, to see what a printer does to lengths: bars along both
  * edges, the way across, a 100 mm circle, and what to write into the job file.
  */
-public final class Ruler {
+public final class RulerPage {
   private static final double BAR_FROM_CORNER_MM = 12;
   private static final double BAR_FROM_END_MM = 5;
   private static final double CIRCLE_RADIUS_MM = 50;
@@ -39,7 +39,7 @@ public final class Ruler {
   /** Prints further off than this are refused: printed over nominal, from 1. */
   public static final double REFUSED_PAST = 0.03;
 
-  private Ruler() {}
+  private RulerPage() {}
 
   /**
    * The page for a paper. Where the job already undoes a print scale, so does this page, and its
@@ -138,7 +138,7 @@ public final class Ruler {
       if (i % 5 == 0 && i > 0) {
         String words = Numbers.plain(i * TICK_EVERY_MM, 0);
         items.add(
-            Surround.text(
+            SheetBorder.text(
                 upright ? at.x() - 4.8 : at.x(),
                 upright ? at.y() - 1.25 : at.y() - 7.5,
                 2.5,
@@ -170,12 +170,12 @@ public final class Ruler {
     double y = all.maxY() - 17;
     String head = "PRINT CHECK";
     items.add(
-        Surround.text(
+        SheetBorder.text(
             left, y, Lettering.capHeightToFit(head, room, 16), Align.START, head, Ink.BLACK));
     y -= 13;
     String first = "Print this page first, at 100 %, \u201cactual size\u201d. Not \u201cfit\u201d.";
     double cap = Lettering.capHeightToFit(first, room, 5);
-    items.add(Surround.text(left, y, cap, Align.START, first, Ink.BLACK));
+    items.add(SheetBorder.text(left, y, cap, Align.START, first, Ink.BLACK));
     y -= 4;
     LengthUnit units = info.map(JobInfo::units).orElse(LengthUnit.MM);
     double diagonal = Math.hypot(across, along);
@@ -237,7 +237,7 @@ public final class Ruler {
     }
     for (String line : table) {
       y -= 6.6;
-      items.add(Surround.text(left + 8, y, 4, Align.START, line, Ink.BLACK));
+      items.add(SheetBorder.text(left + 8, y, 4, Align.START, line, Ink.BLACK));
     }
     y -= 2;
     y =
@@ -252,7 +252,7 @@ public final class Ruler {
                     + " % either way: refused. The printer is set to scale; find out why."));
     y -= 11;
     items.add(
-        Surround.text(
+        SheetBorder.text(
             left,
             y,
             Lettering.capHeightToFit(READINGS, room, 4),
@@ -270,7 +270,7 @@ public final class Ruler {
           double width = middle.x() + 2 * CIRCLE_RADIUS_MM - left;
           double small = Math.max(2.5, Lettering.capHeightToFit(about, Math.min(room, width), 3));
           items.add(
-              Surround.text(
+              SheetBorder.text(
                   left,
                   corner.y() + 4,
                   small,
@@ -294,12 +294,12 @@ public final class Ruler {
       items.add(new Item.Line(Layer.CHECK_BARS, middle.minus(arm), middle.plus(arm), Pen.FINE));
     }
     items.add(
-        Surround.text(middle.x(), middle.y() + 12, 6, Align.MIDDLE, "100 mm circle", Ink.BLACK));
+        SheetBorder.text(middle.x(), middle.y() + 12, 6, Align.MIDDLE, "100 mm circle", Ink.BLACK));
     items.add(
-        Surround.text(
+        SheetBorder.text(
             middle.x(), middle.y() - 18, 3.5, Align.MIDDLE, "across:  ________", Ink.BLACK));
     items.add(
-        Surround.text(
+        SheetBorder.text(
             middle.x(), middle.y() - 26, 3.5, Align.MIDDLE, "along:  ________", Ink.BLACK));
   }
 
@@ -307,12 +307,12 @@ public final class Ruler {
       List<Item> items, double left, double from, double room, List<String> lines) {
     double y = from;
     for (String line : lines) {
-      Block block = Block.wrapped(3.5, room - 5, line);
+      TextBlock block = TextBlock.wrapped(3.5, room - 5, line);
       y -= 1.3;
       for (int i = 0; i < block.lines().size(); i++) {
         y -= 5.1;
         items.add(
-            Surround.text(
+            SheetBorder.text(
                 left + (i == 0 ? 0 : 5),
                 y,
                 3.5,

@@ -21,8 +21,8 @@ import java.util.Optional;
  * Where circles must be found in a written sheet, reckoned here a second time and apart from {@link
  * SheetFrame}, so that a fault in the one is caught by the other.
  */
-final class Proofs {
-  private Proofs() {}
+final class TowerProofs {
+  private TowerProofs() {}
 
   /**
    * Circles of an underside or topside sheet.

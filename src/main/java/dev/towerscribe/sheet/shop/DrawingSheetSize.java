@@ -13,7 +13,7 @@ import dev.towerscribe.model.Paper;
  * @param widthMm width as it lies
  * @param heightMm height as it lies
  */
-record Leaf(String name, double widthMm, double heightMm) {
+record DrawingSheetSize(String name, double widthMm, double heightMm) {
   /** At the left, for filing; ISO 5457. */
   static final double FILING_MM = 20.0;
 
@@ -26,10 +26,10 @@ record Leaf(String name, double widthMm, double heightMm) {
   /** Papers up to this long side are used upright, mm: A4 and Legal. */
   private static final double UPRIGHT_UP_TO_MM = 356.0;
 
-  static Leaf of(Paper paper) {
+  static DrawingSheetSize of(Paper paper) {
     return paper.heightMm() <= UPRIGHT_UP_TO_MM
-        ? new Leaf(paper.word(), paper.widthMm(), paper.heightMm())
-        : new Leaf(paper.word(), paper.heightMm(), paper.widthMm());
+        ? new DrawingSheetSize(paper.word(), paper.widthMm(), paper.heightMm())
+        : new DrawingSheetSize(paper.word(), paper.heightMm(), paper.widthMm());
   }
 
   /** The frame that bounds the drawing. */

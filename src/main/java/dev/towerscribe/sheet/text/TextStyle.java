@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Locale;
 
 /** Sizes of the text pages' lettering (heights of capitals, mm) and the shapes they are made of. */
-public final class Type {
+public final class TextStyle {
   /** Page titles. */
   public static final double TITLE = 7.0;
 
@@ -37,7 +37,7 @@ public final class Type {
   /** Upper edge of a line to its base line, over the height of a capital. */
   private static final double DROP = 1.37;
 
-  private Type() {}
+  private TextStyle() {}
 
   /** Height that a line takes. */
   public static double lineMm(double cap) {

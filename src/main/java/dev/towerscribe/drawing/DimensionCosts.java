@@ -17,7 +17,7 @@ import java.util.Set;
  * touch nothing; leaders and dimension lines may not cross each other; what else may cross costs,
  * in the equivalent of millimetres of leader.
  */
-final class Crowd {
+final class DimensionCosts {
   /** What is barred. */
   static final double BARRED = Double.POSITIVE_INFINITY;
 
@@ -38,7 +38,7 @@ final class Crowd {
   private final StrokeGrid grid;
   private final List<TurnedBox> taken = new ArrayList<>();
 
-  Crowd(Box area, Obstacles obstacles) {
+  DimensionCosts(Box area, Obstacles obstacles) {
     this.area = area;
     this.part = obstacles.part();
     this.grid = new StrokeGrid(area);
@@ -57,7 +57,7 @@ final class Crowd {
     }
   }
 
-  private Crowd(Crowd other) {
+  private DimensionCosts(DimensionCosts other) {
     area = other.area;
     part = other.part;
     grid = new StrokeGrid(other.grid);
@@ -65,8 +65,8 @@ final class Crowd {
   }
 
   /** The same crowd, to try a further placing in. */
-  Crowd copy() {
-    return new Crowd(this);
+  DimensionCosts copy() {
+    return new DimensionCosts(this);
   }
 
   Box area() {

@@ -13,7 +13,7 @@ import java.util.List;
  * @param unit the unit that counts
  * @param both whether the other is shown too
  */
-record Sizes(LengthUnit unit, boolean both) {
+record DrawingLengths(LengthUnit unit, boolean both) {
   private static final String EITHER_WAY = "+/-";
 
   private static int decimals(LengthUnit unit) {

@@ -1,13 +1,13 @@
 package dev.towerscribe.sheet.tower;
 
 import dev.towerscribe.drawing.Align;
-import dev.towerscribe.drawing.Block;
 import dev.towerscribe.drawing.Ink;
 import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.Layer;
 import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.drawing.PrintScale;
+import dev.towerscribe.drawing.TextBlock;
 import dev.towerscribe.drawing.TurnedBox;
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Contour;
@@ -29,7 +29,7 @@ import java.util.Optional;
  * the page; the face's word stands in a black band, a heavy frame or a hatched frame, so that no
  * two kinds of sheet look alike from afar.
  */
-final class Surround {
+final class SheetBorder {
   /** How the words at the head are set off. */
   enum Look {
     /** White words on black. */
@@ -88,7 +88,7 @@ final class Surround {
 
   private static final double FOOT_RIGHT_MM = 72;
 
-  private final Zones zones;
+  private final SheetZones zones;
   private final JobInfo info;
   private final PrintScale scale;
   private final Says says;
@@ -102,8 +102,8 @@ final class Surround {
    * @param lineX where the fore-aft line runs, which head, arrows and foot leave free
    * @param tiled whether a key of tiles is to stand beside the arrows
    */
-  Surround(
-      Zones zones,
+  SheetBorder(
+      SheetZones zones,
       JobInfo info,
       PrintScale scale,
       Says says,
@@ -123,7 +123,7 @@ final class Surround {
    * @param tiled whether a key of tiles stands beside the forward arrow
    * @return least and most page x
    */
-  static double[] lineRoom(Zones zones, Says says, boolean tiled) {
+  static double[] lineRoom(SheetZones zones, Says says, boolean tiled) {
     Box head = zones.head();
     double hatching = says.look() == Look.HATCHED ? HATCH_MM * 2 : 0;
     double word = Math.max(LEAST_WORD_MM, Lettering.width(says.word(), LEAST_FACE_CAP_MM));
@@ -286,7 +286,7 @@ final class Surround {
         cap = Lettering.capHeightToFit(line, room, cap);
       }
       if (cap >= 2.5) {
-        Block block = Block.of(cap, lines);
+        TextBlock block = TextBlock.of(cap, lines);
         items.addAll(
             block.drawn(
                 new Vec2(s.minX() + block.heightMm() / 2 + 0.5, from + room / 2),
@@ -336,15 +336,15 @@ final class Surround {
   /** Paragraphs from the top of a column, as large as fits. */
   private void column(List<String> paragraphs, Box box, double mostMm, double leastMm) {
     double cap = mostMm;
-    Block block = Block.wrapped(cap, box.width(), paragraphs.toArray(String[]::new));
+    TextBlock block = TextBlock.wrapped(cap, box.width(), paragraphs.toArray(String[]::new));
     while (block.heightMm() > box.height() && cap > leastMm) {
       cap = Math.max(leastMm, cap - 0.1);
-      block = Block.wrapped(cap, box.width(), paragraphs.toArray(String[]::new));
+      block = TextBlock.wrapped(cap, box.width(), paragraphs.toArray(String[]::new));
     }
     double y = box.maxY();
     for (int i = 0; i < block.lines().size(); i++) {
-      y -= cap * (i == 0 ? 1 : Block.PITCH);
-      if (y - Block.TAIL * cap < box.minY() - 1e-6) {
+      y -= cap * (i == 0 ? 1 : TextBlock.PITCH);
+      if (y - TextBlock.TAIL * cap < box.minY() - 1e-6) {
         throw new NoRoomException(
             "no room at the foot of \""
                 + says.pageName()

@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** Usual places for a label: round a thing, along a line, or anywhere with a leader. */
-public final class Candidates {
+public final class LabelCandidates {
   /** No place {@link #anywhere} costs less. */
   public static final double ANYWHERE_COST = 12;
 
@@ -38,7 +38,7 @@ public final class Candidates {
   /** Steep lines read upward, from the page's right-hand edge, a little past the upright too. */
   private static final double MOST_TURN = Math.toRadians(100);
 
-  private Candidates() {}
+  private LabelCandidates() {}
 
   /**
    * Upright places round a disc, nearest first.
@@ -48,7 +48,7 @@ public final class Candidates {
    * @param radiusMm its radius
    * @param liked direction best liked, any length; zero for none
    */
-  public static List<Candidate> around(Block block, Vec2 centre, double radiusMm, Vec2 liked) {
+  public static List<Candidate> around(TextBlock block, Vec2 centre, double radiusMm, Vec2 liked) {
     List<Candidate> result = new ArrayList<>();
     TurnedBox box = block.at(Vec2.ZERO, Angle.ZERO);
     for (double ring : RINGS_MM) {
@@ -94,7 +94,7 @@ public final class Candidates {
    * @param gapsMm distances from the boundary to the lettering's nearest edge, best liked first
    */
   public static List<Candidate> along(
-      Block block, Contour boundary, boolean outside, double... gapsMm) {
+      TextBlock block, Contour boundary, boolean outside, double... gapsMm) {
     List<Vec2> points = even(boundary.flattened(0.05), true, 3.0);
     boolean anticlockwise = boundary.signedArea() > 0;
     List<Candidate> result = new ArrayList<>();
@@ -128,7 +128,7 @@ public final class Candidates {
 
   /** Along straight edges the lettering is exactly parallel, right up to the corners. */
   private static void straightParts(
-      Block block, Contour boundary, int turn, double[] gapsMm, List<Candidate> into) {
+      TextBlock block, Contour boundary, int turn, double[] gapsMm, List<Candidate> into) {
     for (Edge edge : boundary.edges()) {
       if (!(edge instanceof Segment) || edge.length() < LEAST_STRAIGHT_MM) {
         continue;
@@ -157,7 +157,7 @@ public final class Candidates {
   }
 
   /** Places along an open line, on either side of it or upon it. */
-  public static List<Candidate> alongLine(Block block, List<Vec2> path, boolean upon) {
+  public static List<Candidate> alongLine(TextBlock block, List<Vec2> path, boolean upon) {
     List<Vec2> points = even(path, false, 3.0);
     List<Candidate> result = new ArrayList<>();
     for (int i = 1; i + 1 < points.size(); i++) {
@@ -179,7 +179,7 @@ public final class Candidates {
    *
    * @param dearest places that cost as much or more are left out
    */
-  public static List<Candidate> anywhere(Block block, Box room, Vec2 pointer, double dearest) {
+  public static List<Candidate> anywhere(TextBlock block, Box room, Vec2 pointer, double dearest) {
     List<Candidate> result = new ArrayList<>();
     Optional<Vec2> end = Optional.of(pointer);
     for (double x = room.minX() + GRID_MM / 2; x < room.maxX(); x += GRID_MM) {
@@ -209,9 +209,9 @@ public final class Candidates {
    * @param block the lettering
    * @param room where it may stand
    */
-  public static List<Candidate> freely(Block block, Box room) {
+  public static List<Candidate> freely(TextBlock block, Box room) {
     List<Candidate> result = new ArrayList<>();
-    Box middles = room.grown(-2 * Block.CLEARED_MM);
+    Box middles = room.grown(-2 * TextBlock.CLEARED_MM);
     double left = middles.minX() + block.widthMm() / 2;
     double right = middles.maxX() - block.widthMm() / 2;
     double low = middles.minY() + block.heightMm() / 2;

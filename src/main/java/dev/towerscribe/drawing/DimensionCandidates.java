@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** Usual ways to draw a single dimension, each with how little a draughtsman likes it. */
-final class Ways {
+final class DimensionCandidates {
   private static final int TIERS = 14;
 
   /** Each tier further out. */
@@ -44,10 +44,10 @@ final class Ways {
   /** How much of an angle's arc its words may slide along. */
   private static final double MOST_OF_ARC = 0.7;
 
-  private Ways() {}
+  private DimensionCandidates() {}
 
   static Optional<Item.Dimension> linear(
-      DimensionRequest.Linear request, DimensionStyle style, Crowd crowd) {
+      DimensionRequest.Linear request, DimensionStyle style, DimensionCosts crowd) {
     LinearShape shape = new LinearShape(request, style);
     Choice choice = new Choice();
     for (int sign : new int[] {1, -1}) {
@@ -82,7 +82,7 @@ final class Ways {
   }
 
   static Optional<Item.Dimension> diameter(
-      DimensionRequest.Diameter request, DimensionStyle style, Crowd crowd) {
+      DimensionRequest.Diameter request, DimensionStyle style, DimensionCosts crowd) {
     Vec2 centre = request.centre();
     double radius = request.radiusMm();
     Vec2 away = centre.minus(crowd.middle());
@@ -103,7 +103,7 @@ final class Ways {
   }
 
   static Optional<Item.Dimension> radius(
-      DimensionRequest.Radius request, DimensionStyle style, Crowd crowd) {
+      DimensionRequest.Radius request, DimensionStyle style, DimensionCosts crowd) {
     Arc arc = request.arc();
     Choice choice = new Choice();
     int parts = 16;
@@ -156,7 +156,7 @@ final class Ways {
 
   private static Optional<Item.Dimension> settled(
       Choice choice,
-      Crowd crowd,
+      DimensionCosts crowd,
       DimensionKind kind,
       Vec2 centre,
       double radiusMm,
@@ -172,7 +172,7 @@ final class Ways {
   }
 
   static Optional<Item.Dimension> angle(
-      DimensionRequest.AngleBetween request, DimensionStyle style, Crowd crowd) {
+      DimensionRequest.AngleBetween request, DimensionStyle style, DimensionCosts crowd) {
     AngleShape shape = new AngleShape(request, style);
     Choice choice = new Choice();
     for (int i = 0; i < ANGLE_ARCS; i++) {

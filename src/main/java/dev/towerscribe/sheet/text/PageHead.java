@@ -23,7 +23,7 @@ import java.util.stream.Stream;
  * @param bar whether a black bar tells of accepted stops; only a page that tells of them itself may
  *     go without
  */
-public record Head(Print print, JobInfo info, Optional<Side> side, String title, boolean bar)
+public record PageHead(Print print, JobInfo info, Optional<Side> side, String title, boolean bar)
     implements PageFrame {
   private static final double GAP = 2.0;
   private static final double BODY_GAP = 4.0;
@@ -61,11 +61,11 @@ public record Head(Print print, JobInfo info, Optional<Side> side, String title,
   }
 
   private double titleHeightMm() {
-    return side.isPresent() ? Type.SIDE + 6.0 : Type.lineMm(Type.TITLE);
+    return side.isPresent() ? TextStyle.SIDE + 6.0 : TextStyle.lineMm(TextStyle.TITLE);
   }
 
   private List<String> jobLines() {
-    return Type.wrap(info.title(), JOB, widthMm());
+    return TextStyle.wrap(info.title(), JOB, widthMm());
   }
 
   private String dateAndPack() {
@@ -84,7 +84,7 @@ public record Head(Print print, JobInfo info, Optional<Side> side, String title,
     double room = widthMm() - COLUMN_GAP - Lettering.width(page(888, 888), LINE);
     return Lettering.width(dateAndPack(), LINE) <= room
         ? List.of(dateAndPack())
-        : append(Type.wrap(dateAndPack(), LINE, widthMm()), "");
+        : append(TextStyle.wrap(dateAndPack(), LINE, widthMm()), "");
   }
 
   private static List<String> append(List<String> lines, String last) {
@@ -101,7 +101,7 @@ public record Head(Print print, JobInfo info, Optional<Side> side, String title,
   }
 
   private List<String> foot() {
-    return Type.wrap(FOOT, Type.SMALL, widthMm());
+    return TextStyle.wrap(FOOT, TextStyle.SMALL, widthMm());
   }
 
   @Override
@@ -109,16 +109,16 @@ public record Head(Print print, JobInfo info, Optional<Side> side, String title,
     return print.paper().heightMm()
         - print.marginMm()
         - titleHeightMm()
-        - jobLines().size() * Type.lineMm(JOB)
-        - factLines().size() * Type.lineMm(LINE)
-        - (accepted().isEmpty() ? 0 : Type.lineMm(BAR) + GAP)
+        - jobLines().size() * TextStyle.lineMm(JOB)
+        - factLines().size() * TextStyle.lineMm(LINE)
+        - (accepted().isEmpty() ? 0 : TextStyle.lineMm(BAR) + GAP)
         - GAP
         - BODY_GAP;
   }
 
   @Override
   public double bodyBottomMm() {
-    return print.marginMm() + foot().size() * Type.lineMm(Type.SMALL) + GAP + BODY_GAP;
+    return print.marginMm() + foot().size() * TextStyle.lineMm(TextStyle.SMALL) + GAP + BODY_GAP;
   }
 
   @Override
@@ -127,36 +127,47 @@ public record Head(Print print, JobInfo info, Optional<Side> side, String title,
     double y = top;
     if (side.isPresent()) {
       String word = side.get().word().toUpperCase(Locale.ROOT);
-      double wide = Lettering.width(word, Type.SIDE) + 8.0;
+      double wide = Lettering.width(word, TextStyle.SIDE) + 8.0;
       out.add(
-          Type.box(rightMm() - wide, y - titleHeightMm() + 2, rightMm(), y, Pen.NONE, Ink.BLACK));
-      out.add(Type.white(rightMm() - wide / 2, y - 2 - Type.SIDE, Type.SIDE, Align.MIDDLE, word));
-      double cap = Lettering.capHeightToFit(title, widthMm() - wide - COLUMN_GAP, Type.TITLE);
-      out.add(Type.text(leftMm(), y - 2 - Type.SIDE, cap, Align.START, title));
+          TextStyle.box(
+              rightMm() - wide, y - titleHeightMm() + 2, rightMm(), y, Pen.NONE, Ink.BLACK));
+      out.add(
+          TextStyle.white(
+              rightMm() - wide / 2, y - 2 - TextStyle.SIDE, TextStyle.SIDE, Align.MIDDLE, word));
+      double cap = Lettering.capHeightToFit(title, widthMm() - wide - COLUMN_GAP, TextStyle.TITLE);
+      out.add(TextStyle.text(leftMm(), y - 2 - TextStyle.SIDE, cap, Align.START, title));
     } else {
-      double cap = Lettering.capHeightToFit(title, widthMm(), Type.TITLE);
-      out.add(Type.text(leftMm(), Type.baseMm(y, Type.TITLE), cap, Align.START, title));
+      double cap = Lettering.capHeightToFit(title, widthMm(), TextStyle.TITLE);
+      out.add(
+          TextStyle.text(leftMm(), TextStyle.baseMm(y, TextStyle.TITLE), cap, Align.START, title));
     }
     y -= titleHeightMm();
     for (String line : jobLines()) {
-      out.add(Type.text(leftMm(), Type.baseMm(y, JOB), JOB, Align.START, line));
-      y -= Type.lineMm(JOB);
+      out.add(TextStyle.text(leftMm(), TextStyle.baseMm(y, JOB), JOB, Align.START, line));
+      y -= TextStyle.lineMm(JOB);
     }
     y = drawFacts(number, count, y, out);
     y -= GAP;
-    out.add(Type.line(leftMm(), y, rightMm(), y, Pen.FINAL_CUT));
+    out.add(TextStyle.line(leftMm(), y, rightMm(), y, Pen.FINAL_CUT));
     for (String words : accepted()) {
       y -= GAP;
-      out.add(Type.box(leftMm(), y - Type.lineMm(BAR), rightMm(), y, Pen.NONE, Ink.BLACK));
+      out.add(
+          TextStyle.box(leftMm(), y - TextStyle.lineMm(BAR), rightMm(), y, Pen.NONE, Ink.BLACK));
       double middle = (leftMm() + rightMm()) / 2;
-      out.add(Type.white(middle, Type.baseMm(y, BAR), BAR, Align.MIDDLE, words));
+      out.add(TextStyle.white(middle, TextStyle.baseMm(y, BAR), BAR, Align.MIDDLE, words));
     }
     double foot = bodyBottomMm() - BODY_GAP;
-    out.add(Type.line(leftMm(), foot, rightMm(), foot, Pen.THIN));
+    out.add(TextStyle.line(leftMm(), foot, rightMm(), foot, Pen.THIN));
     foot -= GAP / 2;
     for (String line : foot()) {
-      out.add(Type.text(leftMm(), Type.baseMm(foot, Type.SMALL), Type.SMALL, Align.START, line));
-      foot -= Type.lineMm(Type.SMALL);
+      out.add(
+          TextStyle.text(
+              leftMm(),
+              TextStyle.baseMm(foot, TextStyle.SMALL),
+              TextStyle.SMALL,
+              Align.START,
+              line));
+      foot -= TextStyle.lineMm(TextStyle.SMALL);
     }
   }
 
@@ -164,12 +175,12 @@ public record Head(Print print, JobInfo info, Optional<Side> side, String title,
     double y = top;
     for (String line : factLines()) {
       if (!line.isEmpty()) {
-        out.add(Type.text(leftMm(), Type.baseMm(y, LINE), LINE, Align.START, line));
+        out.add(TextStyle.text(leftMm(), TextStyle.baseMm(y, LINE), LINE, Align.START, line));
       }
-      y -= Type.lineMm(LINE);
+      y -= TextStyle.lineMm(LINE);
     }
-    double last = Type.baseMm(y + Type.lineMm(LINE), LINE);
-    out.add(Type.text(rightMm(), last, LINE, Align.END, page(number, count)));
+    double last = TextStyle.baseMm(y + TextStyle.lineMm(LINE), LINE);
+    out.add(TextStyle.text(rightMm(), last, LINE, Align.END, page(number, count)));
     return y;
   }
 }

@@ -14,11 +14,11 @@ import java.util.Optional;
  * What a full-scale sheet says of the alignment to come, in one line: a sheet found again without
  * its pack still tells what it was cut for.
  */
-final class Predicted {
+final class PredictedLine {
   private static final String DEGREE = "\u00b0";
   private static final String PLUS_MINUS = " \u00b1";
 
-  private Predicted() {}
+  private PredictedLine() {}
 
   /**
    * The line, in pieces that may be set on lines of their own.

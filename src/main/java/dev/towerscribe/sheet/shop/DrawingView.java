@@ -8,7 +8,7 @@ import dev.towerscribe.geometry.Contour;
 import java.util.List;
 
 /** One view of what a drawing is about, before a place and a scale are chosen for it. */
-interface View {
+interface DrawingView {
   /** Words written by it: "FROM ABOVE". */
   String caption();
 
@@ -22,17 +22,17 @@ interface View {
   double dimensionRoomMm();
 
   /** Draws its edges and centre lines. */
-  void draw(Placing at, List<Item> out);
+  void draw(ViewPlacing at, List<Item> out);
 
   /** Its outer outlines on paper, which dimensions stand off. */
-  List<Contour> outlines(Placing at);
+  List<Contour> outlines(ViewPlacing at);
 
   /** Names written inside it; they keep clear of what is drawn already, dimensions too. */
-  void names(Placing at, List<Item> out);
+  void names(ViewPlacing at, List<Item> out);
 
   /** Dimensions that it wants. */
-  List<DimensionRequest> wishes(Placing at);
+  List<DimensionRequest> wishes(ViewPlacing at);
 
   /** What must be found in the written file. */
-  List<Proof> proofs(Placing at);
+  List<Proof> proofs(ViewPlacing at);
 }

@@ -1,27 +1,31 @@
 package dev.towerscribe.sheet.tower;
 
-import dev.towerscribe.drawing.Block;
-import dev.towerscribe.drawing.Candidates;
 import dev.towerscribe.drawing.Ink;
 import dev.towerscribe.drawing.Item;
+import dev.towerscribe.drawing.LabelCandidates;
 import dev.towerscribe.drawing.LabelPlacer;
 import dev.towerscribe.drawing.Layer;
 import dev.towerscribe.drawing.Pen;
+import dev.towerscribe.drawing.TextBlock;
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Vec2;
 import java.util.List;
 
 /** Crosses in diamonds, unlike any hole, that neighbouring tiles share. */
-final class Joins {
+final class JoinCrosses {
   private static final double ARM_MM = 5;
   private static final double DIAMOND_MM = 3;
   private static final double CAP_MM = 3.5;
 
-  private Joins() {}
+  private JoinCrosses() {}
 
   static void draw(
-      List<Sheet.Join> joins, Vec2 origin, Box window, List<Item> items, LabelPlacer placer) {
-    for (Sheet.Join join : joins) {
+      List<FullScaleSheet.Join> joins,
+      Vec2 origin,
+      Box window,
+      List<Item> items,
+      LabelPlacer placer) {
+    for (FullScaleSheet.Join join : joins) {
       Vec2 at = origin.plus(join.at());
       if (!window.contains(Box.around(at, ARM_MM))) {
         continue;
@@ -38,8 +42,8 @@ final class Joins {
               at.minus(new Vec2(0, DIAMOND_MM)));
       items.add(new Item.Polyline(Layer.CENTRE_LINES, diamond, true, Pen.OUTLINE, Ink.NONE));
       placer.keepClear(diamond, true);
-      Block block = Block.of(CAP_MM, join.name());
-      placer.place(Candidates.around(block, at, DIAMOND_MM, Vec2.ZERO));
+      TextBlock block = TextBlock.of(CAP_MM, join.name());
+      placer.place(LabelCandidates.around(block, at, DIAMOND_MM, Vec2.ZERO));
     }
   }
 }

@@ -18,7 +18,7 @@ import java.util.Optional;
  * @param drawing where the tower shows
  * @param foot level check bar and notes
  */
-record Zones(
+record SheetZones(
     Box printable, Box head, Box arrows, Optional<Box> stops, Box strip, Box drawing, Box foot) {
   private static final double HEAD_MM = 25;
   private static final double ARROWS_MM = 12;
@@ -26,7 +26,7 @@ record Zones(
   private static final double FOOT_MM = 33;
   private static final double GAP_MM = 1.5;
 
-  static Zones of(Print print, JobInfo info) {
+  static SheetZones of(Print print, JobInfo info) {
     Box all =
         new Box(0, 0, print.paper().widthMm(), print.paper().heightMm()).grown(-print.marginMm());
     double y = all.maxY();
@@ -43,6 +43,6 @@ record Zones(
     Box foot = new Box(all.minX(), all.minY(), all.maxX(), all.minY() + FOOT_MM);
     Box drawing = new Box(all.minX() + STRIP_MM, foot.maxY(), all.maxX(), y);
     Box strip = new Box(all.minX(), foot.maxY(), drawing.minX(), y);
-    return new Zones(all, head, arrows, stops, strip, drawing, foot);
+    return new SheetZones(all, head, arrows, stops, strip, drawing, foot);
   }
 }

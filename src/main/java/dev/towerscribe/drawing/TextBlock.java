@@ -12,7 +12,7 @@ import java.util.List;
  * @param widthMm width of the widest line
  * @param heightMm from the top of the first line's capitals to below the last line's tails
  */
-public record Block(List<Row> lines, double widthMm, double heightMm) {
+public record TextBlock(List<Row> lines, double widthMm, double heightMm) {
   /** White paper left round lettering, mm. */
   public static final double CLEARED_MM = 0.9;
 
@@ -35,32 +35,32 @@ public record Block(List<Row> lines, double widthMm, double heightMm) {
   }
 
   /** Measured once: a block is tried in thousands of places. */
-  public Block(List<Row> lines) {
+  public TextBlock(List<Row> lines) {
     this(List.copyOf(lines), widthOf(lines), heightOf(lines));
   }
 
-  public static Block of(double capMm, String... lines) {
+  public static TextBlock of(double capMm, String... lines) {
     List<Row> rows = new ArrayList<>();
     for (String line : lines) {
       rows.add(new Row(line, capMm));
     }
-    return new Block(rows);
+    return new TextBlock(rows);
   }
 
   /** Text broken to a width. */
-  public static Block wrapped(double capMm, double widthMm, String... paragraphs) {
+  public static TextBlock wrapped(double capMm, double widthMm, String... paragraphs) {
     List<Row> rows = new ArrayList<>();
     for (String paragraph : paragraphs) {
       for (String line : Lettering.wrap(paragraph, capMm, widthMm)) {
         rows.add(new Row(line, capMm));
       }
     }
-    return new Block(rows);
+    return new TextBlock(rows);
   }
 
   /** The same lines with no capital higher than this. */
-  public Block atMost(double capMm) {
-    return new Block(
+  public TextBlock atMost(double capMm) {
+    return new TextBlock(
         lines.stream().map(r -> new Row(r.words(), Math.min(r.capMm(), capMm))).toList());
   }
 
