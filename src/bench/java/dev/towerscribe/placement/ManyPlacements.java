@@ -3,7 +3,9 @@ package dev.towerscribe.placement;
 import dev.towerscribe.SampleJobs;
 import dev.towerscribe.alignment.ShaftPoses;
 import dev.towerscribe.job.JobReader;
-import dev.towerscribe.layout.MountCheck;
+import dev.towerscribe.layout.quick.Answer;
+import dev.towerscribe.layout.quick.MountCheck;
+import dev.towerscribe.layout.quick.Scratch;
 import dev.towerscribe.model.Job;
 import java.nio.file.Path;
 import java.util.concurrent.CountDownLatch;
@@ -11,8 +13,8 @@ import java.util.concurrent.atomic.AtomicInteger;
 
 /**
  * A search of 200 000 placements with 21 wheel heights each, on all cores: for every placement the
- * checks' quick answer on both towers, caster and camber at ride height, and bump steer, whether the
- * metal allows the placement or not. A search proper leaves most of that out.
+ * checks' quick answer on both towers, caster and camber at ride height, and bump steer, whether
+ * the metal allows the placement or not. A search proper leaves most of that out.
  *
  * <p>The linkage of a placement does not wait for its metal: while one thread prepares the checks
  * the others solve poses, in rows that are handed out one by one.
@@ -79,8 +81,7 @@ public final class ManyPlacements {
         }
       }
     }
-    System.out.println(
-        ROTATIONS * ROW + " placements, best " + best + ", calmest " + calmest);
+    System.out.println(ROTATIONS * ROW + " placements, best " + best + ", calmest " + calmest);
   }
 
   /** One thread's share. */
@@ -97,7 +98,7 @@ public final class ManyPlacements {
           }
         }
         prepared.await();
-        MountCheck.Scratch scratch = new MountCheck.Scratch();
+        Scratch scratch = new Scratch();
         for (int r = nextChecked.getAndIncrement();
             r < ROTATIONS;
             r = nextChecked.getAndIncrement()) {
@@ -117,14 +118,14 @@ public final class ManyPlacements {
     aims[r][i] = reached ? worth.aims() : Double.NEGATIVE_INFINITY;
   }
 
-  private void ask(MountCheck.Scratch scratch, int r, int i) {
+  private void ask(Scratch scratch, int r, int i) {
     allowed[r][i] =
         check.quick(
                 lattice.radians(rotation(r)),
                 lattice.mm(rearward(i)),
                 lattice.mm(inboard(i)),
                 scratch)
-            == MountCheck.Answer.YES;
+            == Answer.YES;
   }
 
   private static int rotation(int r) {

@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 
 /** Convex hull of points by Andrew's monotone chain. */
-final class Hull {
+public final class Hull {
   /** Twice the area, mm2, of a triangle so flat that its middle corner does not count. */
   private static final double FLAT_MM2 = 1e-9;
 
@@ -17,7 +17,7 @@ final class Hull {
    * @param points in any order, at least one
    * @return counter-clockwise; one point, or the two ends, if they lie in one place or on one line
    */
-  static List<Vec2> of(List<Vec2> points) {
+  public static List<Vec2> of(List<Vec2> points) {
     List<Vec2> sorted =
         points.stream()
             .distinct()

@@ -2,6 +2,7 @@ package dev.towerscribe.layout;
 
 import dev.towerscribe.geometry.Region;
 import dev.towerscribe.model.CutRules;
+import dev.towerscribe.model.SideJob;
 import java.util.List;
 
 /**
@@ -13,7 +14,17 @@ import java.util.List;
  *     further
  * @param pieces how many separate pieces the mark's inset fell into; 1 when all is well
  */
-record Cuts(Region finalCut, Region roughCut, Region finished, int pieces) {
+public record Cuts(Region finalCut, Region roughCut, Region finished, int pieces) {
+  /**
+   * The cuts of a side, wherever its plate goes.
+   *
+   * @param job the side
+   * @return its cuts
+   */
+  public static Cuts of(SideJob job) {
+    return of(Region.inside(job.tower().mark()), Region.inside(job.tower().opening()), job.cut());
+  }
+
   static Cuts of(Region mark, Region opening, CutRules rules) {
     // Rounding is an opening by a disc, which is one more inset and a growth: doing both insets at
     // once keeps a circle's radius exact.

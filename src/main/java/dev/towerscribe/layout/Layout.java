@@ -2,8 +2,10 @@ package dev.towerscribe.layout;
 
 import dev.towerscribe.finding.Fault;
 import dev.towerscribe.finding.Finding;
+import dev.towerscribe.finding.Findings;
 import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.geometry.Contour;
+import dev.towerscribe.geometry.Frame2;
 import dev.towerscribe.geometry.Region;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Job;
@@ -14,8 +16,8 @@ import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
 import dev.towerscribe.model.Tower;
 import dev.towerscribe.quantity.LengthUnit;
-import dev.towerscribe.quantity.Numbers;
-import java.util.ArrayList;
+import dev.towerscribe.quantity.Lengths;
+import dev.towerscribe.quantity.Lengths.Fineness;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -42,34 +44,57 @@ public final class Layout {
    * Lays out every side of a job and runs every check.
    *
    * @param job the job
-   * @param shaft which ways a side's shaft points over travel and steer, where that is known
+   * @param rods which ways a side's strut rod points over travel and steer, where that is known
    * @return layout of each side
    * @throws JobRejected if something lies past the edge of a domed tower top
    */
-  public static JobLayout of(Job job, Function<SideJob, Optional<ShaftReach>> shaft)
+  public static JobLayout of(Job job, Function<SideJob, Optional<ShaftReach>> rods)
       throws JobRejected {
-    List<Fault> faults = new ArrayList<>();
-    job.sides().values().forEach(s -> domeFaults(s, job.units(), faults));
+    Lengths lengths = Lengths.in(job.units());
+    List<Fault> faults =
+        job.sides().values().stream().flatMap(s -> domeFault(s, lengths).stream()).toList();
     if (!faults.isEmpty()) {
       throw new JobRejected(faults);
     }
     Map<Side, SideLayout> sides = new EnumMap<>(Side.class);
     for (SideJob side : job.sides().values()) {
-      sides.put(side.side(), side(side, job, shaft.apply(side)));
+      sides.put(side.side(), side(side, job, rods.apply(side)));
     }
     return new JobLayout(job, sides);
   }
 
-  private static SideLayout side(SideJob job, Job whole, Optional<ShaftReach> shaft) {
-    Cuts cuts = cuts(job);
-    SideLayout bare = bare(job, cuts, shaft);
-    Findings findings = new Findings(job.side(), whole.units());
+  private static SideLayout side(SideJob job, Job whole, Optional<ShaftReach> rods) {
+    Cuts cuts = Cuts.of(job);
+    SideLayout bare = bare(job, cuts, rods);
+    Findings findings = findings(job, whole.units());
     HoleChecks.run(bare, cuts.finished(), findings);
     CutChecks.run(bare, cuts, findings);
     PlateChecks.run(bare, cuts.finished(), findings);
     SocketChecks.run(bare, findings);
     TowerChecks.run(bare, whole, findings);
     return bare.with(findings.gravestFirst());
+  }
+
+  private static Findings findings(SideJob job, LengthUnit units) {
+    return new Findings(job.side().word(), Lengths.in(units));
+  }
+
+  /**
+   * The checks that come out the same wherever the plate goes.
+   *
+   * @param job a side
+   * @param cuts its cuts
+   * @param units unit of lengths in sentences
+   * @return their findings, gravest first
+   */
+  public static List<Finding> fixedFindings(SideJob job, Cuts cuts, LengthUnit units) {
+    SideLayout bare = bare(job, cuts, Optional.empty());
+    Findings findings = findings(job, units);
+    HoleChecks.spacing(bare, findings);
+    CutChecks.shape(bare, cuts, findings);
+    CutChecks.keepOuts(bare, cuts.finished(), findings);
+    TowerChecks.registration(job.tower(), findings);
+    return findings.gravestFirst();
   }
 
   /**
@@ -85,26 +110,8 @@ public final class Layout {
   public static List<Finding> holeChecks(
       SideLayout planned, List<PlacedHole> holes, Mount plate, LengthUnit units) {
     SideJob job = planned.job().with(plate);
-    Findings findings = new Findings(job.side(), units);
-    SideLayout there =
-        new SideLayout(
-            job,
-            PlateFrames.toPlan(job),
-            Region.inside(job.plate().outline()).mapped(PlateFrames.toPlan(job)),
-            holes,
-            planned.bearing(),
-            planned.slotFrom(),
-            planned.slotTo(),
-            planned.opening(),
-            planned.mark(),
-            planned.finalCut(),
-            planned.roughCut(),
-            planned.starters(),
-            planned.sweep(),
-            planned.notches(),
-            Spans.of(holes),
-            List.of());
-    HoleChecks.run(there, cuts(job).finished(), findings);
+    Findings findings = findings(job, units);
+    HoleChecks.run(planned.with(job, holes), Cuts.of(job).finished(), findings);
     return findings.gravestFirst();
   }
 
@@ -115,18 +122,17 @@ public final class Layout {
    * @return plan region
    */
   public static Region finished(SideJob job) {
-    return cuts(job).finished();
+    return Cuts.of(job).finished();
   }
 
-  /** The cuts of a side, wherever its plate goes. */
-  static Cuts cuts(SideJob job) {
-    Tower tower = job.tower();
-    return Cuts.of(Region.inside(tower.mark()), Region.inside(tower.opening()), job.cut());
-  }
-
-  /** The holes of a side in the plate's order. */
-  static List<PlacedHole> holes(SideJob job) {
-    var frame = PlateFrames.toPlan(job);
+  /**
+   * The holes of a side where its plate goes.
+   *
+   * @param job a side
+   * @return holes in the plate's order
+   */
+  public static List<PlacedHole> holes(SideJob job) {
+    Frame2 frame = PlateFrames.toPlan(job);
     return job.plate().bolts().stream()
         .map(
             bolt -> {
@@ -137,86 +143,86 @@ public final class Layout {
   }
 
   /** A side laid out, not yet checked. */
-  static SideLayout bare(SideJob job, Cuts cuts, Optional<ShaftReach> shaft) {
+  private static SideLayout bare(SideJob job, Cuts cuts, Optional<ShaftReach> rods) {
     Plate plate = job.plate();
-    var frame = PlateFrames.toPlan(job);
-    Mount mount = job.mount();
+    Frame2 frame = PlateFrames.toPlan(job);
     List<PlacedHole> holes = holes(job);
     Region opening = Region.inside(job.tower().opening());
-    Region mark = Region.inside(job.tower().mark());
-    Sweep sweep = Sweeps.of(job, shaft);
-    List<Notch> notches = Notches.of(job, holes);
     return new SideLayout(
         job,
         frame,
         Region.inside(plate.outline()).mapped(frame),
         holes,
-        job.bearing(mount.settingMm()),
+        job.bearing(job.mount().settingMm()),
         job.bearing(plate.slot().fromMm()),
         job.bearing(plate.slot().toMm()),
         opening,
-        mark,
+        Region.inside(job.tower().mark()),
         cuts.finalCut(),
         cuts.roughCut(),
-        Starters.in(cuts.roughCut(), opening, job.cut().starterMm()),
-        sweep,
-        notches,
-        Spans.of(holes),
+        StarterHole.in(cuts.roughCut(), opening, job.cut().starterMm()),
+        Sweeps.of(job, rods),
+        Notches.of(job, holes),
+        Span.between(holes),
         List.of());
   }
 
   /** Paper cannot follow a dome past its equator, and a plate cannot be drilled there. */
-  private static void domeFaults(SideJob side, LengthUnit units, List<Fault> faults) {
-    pastDome(side)
-        .ifPresent(
+  private static Optional<Fault> domeFault(SideJob side, Lengths lengths) {
+    return pastDome(side)
+        .map(
             farthest ->
-                faults.add(
-                    new Fault(
-                        side.side().word() + ".tower.crown",
-                        "a dome of radius "
-                            + text(side.tower().crown().orElseThrow().radiusMm(), units),
-                        "more than "
-                            + text(farthest, units)
-                            + ", where the farthest point of the job lies",
-                        "Measure the width and the rise of the dome again")));
+                new Fault(
+                    side.side().word() + ".tower.crown",
+                    "a dome of radius "
+                        + lengths.with(
+                            side.tower().crown().orElseThrow().radiusMm(), Fineness.PLACE),
+                    "more than %s, where the farthest point of the job lies"
+                        .formatted(lengths.with(farthest, Fineness.PLACE)),
+                    "Measure the width and the rise of the dome again"));
   }
 
-  /** How far out the farthest point of a job lies, if that is past the edge of its dome, mm. */
-  static Optional<Double> pastDome(SideJob side) {
+  /**
+   * How far out the farthest point of a job lies, if that is past the edge of its dome.
+   *
+   * @param side a side, its plate where it goes
+   * @return mm; empty where all is well, and without a dome
+   */
+  public static Optional<Double> pastDome(SideJob side) {
     Tower tower = side.tower();
     if (tower.crown().isEmpty()) {
       return Optional.empty();
     }
-    var frame = PlateFrames.toPlan(side);
-    double ofPlate =
+    Frame2 frame = PlateFrames.toPlan(side);
+    Stream<Vec2> ofPlate =
         Stream.concat(
-                side.plate().bolts().stream().map(b -> frame.map(b.at())),
-                outermost(side.plate().outline().mapped(frame)))
-            .mapToDouble(Vec2::norm)
-            .max()
-            .orElse(0.0);
-    double farthest = Math.max(ofPlate, outermostMm(tower));
+            side.plate().bolts().stream().map(b -> frame.map(b.at())),
+            outermost(side.plate().outline().mapped(frame)));
+    double farthest = Math.max(farthest(ofPlate), outermostMm(tower));
     return farthest >= tower.crown().get().radiusMm() ? Optional.of(farthest) : Optional.empty();
   }
 
-  /** How far out the farthest point of a tower lies, wherever its plate goes, mm. */
-  static double outermostMm(Tower tower) {
-    return Stream.of(
-            tower.landmarks().stream().map(l -> l.at()),
-            tower.straightedges().stream().flatMap(s -> Stream.of(s.from(), s.to())),
-            Stream.of(tower.mark(), tower.opening()).flatMap(Layout::outermost),
-            tower.land().stream().flatMap(Layout::outermost),
-            tower.wall().stream().flatMap(Layout::outermost),
-            tower.keepOuts().stream().flatMap(k -> outermost(k.outline())),
-            tower.brackets().stream().flatMap(b -> outermost(b.outline())))
-        .flatMap(s -> s)
-        .mapToDouble(Vec2::norm)
-        .max()
-        .orElse(0.0);
+  /**
+   * How far out the farthest point of a tower lies, wherever its plate goes.
+   *
+   * @param tower the tower
+   * @return mm from the plan's origin
+   */
+  public static double outermostMm(Tower tower) {
+    return farthest(
+        Stream.of(
+                tower.landmarks().stream().map(l -> l.at()),
+                tower.straightedges().stream().flatMap(s -> Stream.of(s.from(), s.to())),
+                Stream.of(tower.mark(), tower.opening()).flatMap(Layout::outermost),
+                tower.land().stream().flatMap(Layout::outermost),
+                tower.wall().stream().flatMap(Layout::outermost),
+                tower.keepOuts().stream().flatMap(k -> outermost(k.outline())),
+                tower.brackets().stream().flatMap(b -> outermost(b.outline())))
+            .flatMap(s -> s));
   }
 
-  private static String text(double mm, LengthUnit units) {
-    return Numbers.fixed(units.fromMm(mm), units == LengthUnit.MM ? 1 : 3) + " " + units.symbol();
+  private static double farthest(Stream<Vec2> points) {
+    return points.mapToDouble(Vec2::norm).max().orElse(0.0);
   }
 
   private static Stream<Vec2> outermost(Contour contour) {

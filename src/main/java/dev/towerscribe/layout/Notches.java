@@ -14,55 +14,56 @@ import java.util.List;
  * tips that this leaves at the mouth. Nothing more is taken where too thin a web remains: that is a
  * finding, and a decision for a person.
  */
-final class Notches {
+public final class Notches {
   /**
    * Radius of the rounding of the tips of metal at a notch's mouth, enough to lose the burr. Webs
    * thinner than twice this go too.
    */
-  static final double TIP_MM = 1.0;
+  public static final double TIP_MM = 1.0;
 
   /** Smaller bites than this are rounding noise, mm2. */
   private static final double NOTHING_MM2 = 1e-6;
 
   private Notches() {}
 
-  /** The circle that one socket needs. */
-  record Bite(String bolt, Vec2 centre, double radiusMm) {
-    Region region() {
-      return Region.inside(Contour.circle(centre, radiusMm));
-    }
-  }
-
-  static List<Notch> of(SideJob job, List<PlacedHole> holes) {
+  /**
+   * The notches of a tower.
+   *
+   * @param job a side
+   * @param holes its holes where they lie
+   * @return one for each bracket that stands in the way of a socket, in the job's order
+   */
+  public static List<Notch> of(SideJob job, List<PlacedHole> holes) {
     List<Notch> notches = new ArrayList<>();
     double radius = job.tools().reachRadiusMm();
     for (Bracket bracket : job.tower().brackets()) {
       Region metal = Region.inside(bracket.outline());
-      List<Bite> bites = new ArrayList<>();
-      for (PlacedHole hole : holes) {
-        Bite bite = new Bite(hole.name(), hole.at(), radius);
-        if (-metal.depth(hole.at()) < radius
-            && metal.intersection(bite.region()).area() > NOTHING_MM2) {
-          bites.add(bite);
-        }
-      }
-      if (!bites.isEmpty()) {
-        notches.add(cut(bracket, metal, bites));
+      List<PlacedHole> under =
+          holes.stream()
+              .filter(h -> -metal.depth(h.at()) < radius)
+              .filter(h -> metal.intersection(disc(h, radius)).area() > NOTHING_MM2)
+              .toList();
+      if (!under.isEmpty()) {
+        notches.add(cut(bracket, metal, under, radius));
       }
     }
     return notches;
   }
 
-  private static Notch cut(Bracket bracket, Region metal, List<Bite> bites) {
-    Region bitten = Region.EMPTY;
-    for (Bite bite : bites) {
-      bitten = bitten.isEmpty() ? bite.region() : bitten.union(bite.region());
-    }
+  private static Region disc(PlacedHole hole, double radius) {
+    return Region.inside(Contour.circle(hole.at(), radius));
+  }
+
+  private static Notch cut(Bracket bracket, Region metal, List<PlacedHole> under, double radius) {
+    List<Region> bites = under.stream().map(h -> disc(h, radius)).toList();
+    Region bitten = bites.stream().reduce(Region::union).orElseThrow();
     Region remaining = roundTips(metal.minus(bitten), bites);
-    NotchWidths.Section least = NotchWidths.least(bracket.outline(), remaining, bites);
+    List<Vec2> centres = under.stream().map(PlacedHole::at).toList();
+    NotchSections.Narrowest least =
+        new NotchSections(bracket.outline()).narrowest(remaining, centres, radius);
     return new Notch(
         bracket,
-        bites.stream().map(Bite::bolt).toList(),
+        under.stream().map(PlacedHole::name).toList(),
         metal.minus(remaining),
         remaining,
         least.widthMm(),
@@ -73,7 +74,7 @@ final class Notches {
    * Rounds the tips that the bites left, and drops slivers thinner than a tip, but leaves the
    * bracket's own corners alone.
    */
-  private static Region roundTips(Region sharp, List<Bite> bites) {
+  private static Region roundTips(Region sharp, List<Region> bites) {
     if (sharp.isEmpty()) {
       return sharp;
     }
@@ -82,9 +83,7 @@ final class Notches {
     Region lost = sharp.minus(sharp.opened(TIP_MM));
     Region result = sharp;
     for (Region part : lost.parts()) {
-      boolean atBite =
-          bites.stream().anyMatch(b -> part.boundaryGap(b.region()).mm() < TIP_MM * 1e-3);
-      if (atBite) {
+      if (bites.stream().anyMatch(b -> part.boundaryGap(b).mm() < TIP_MM * 1e-3)) {
         result = result.minus(part);
       }
     }

@@ -69,12 +69,7 @@ public record SideLayout(
     return with(all);
   }
 
-  /**
-   * The same layout with its findings.
-   *
-   * @param found every check's result, gravest first
-   * @return the completed layout
-   */
+  /** The same layout with its findings, gravest first. */
   SideLayout with(List<Finding> found) {
     return new SideLayout(
         job,
@@ -93,6 +88,29 @@ public record SideLayout(
         notches,
         spans,
         found);
+  }
+
+  /** The same tower with its plate and its holes elsewhere, not checked; the rest as planned. */
+  SideLayout with(SideJob placed, List<PlacedHole> drilled) {
+    Frame2 frame = PlateFrames.toPlan(placed);
+    Region outline = Region.inside(placed.plate().outline()).mapped(frame);
+    return new SideLayout(
+        placed,
+        frame,
+        outline,
+        drilled,
+        bearing,
+        slotFrom,
+        slotTo,
+        opening,
+        mark,
+        finalCut,
+        roughCut,
+        starters,
+        sweep,
+        notches,
+        Span.between(drilled),
+        List.of());
   }
 
   /**

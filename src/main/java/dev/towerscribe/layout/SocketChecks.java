@@ -1,9 +1,11 @@
 package dev.towerscribe.layout;
 
+import dev.towerscribe.finding.About;
+import dev.towerscribe.finding.Findings;
+import dev.towerscribe.finding.Findings.Candidate;
 import dev.towerscribe.finding.Severity;
+import dev.towerscribe.finding.Sources;
 import dev.towerscribe.geometry.Region;
-import dev.towerscribe.layout.Findings.Candidate;
-import dev.towerscribe.layout.Findings.Figure;
 import dev.towerscribe.model.Bracket;
 import dev.towerscribe.model.Tools;
 import dev.towerscribe.model.Tower;
@@ -12,25 +14,18 @@ import java.util.List;
 
 /** Room for the socket on every fastener, and what is left of a bracket that had to give way. */
 final class SocketChecks {
-  /** Least metal between a notch and a bracket's own fastener. */
-  static final double FASTENER_GAP_MM = 2.0;
-
   private SocketChecks() {}
 
   static void run(SideLayout layout, Findings findings) {
     Tools tools = layout.job().tools();
     if (tools.assumed()) {
+      double mm = tools.socketMm();
       findings.add(
-          new Figure(
-              "socket-assumed",
-              "socket",
-              tools.socketMm(),
-              tools.socketMm(),
-              "typical sizes, from memory"),
+          "socket-assumed",
           Severity.CAUTION,
-          "The socket's diameter was not given; a typical "
-              + findings.length(tools.socketMm())
-              + " was taken. Measure yours.");
+          About.mm("socket", mm, mm, "typical sizes, from memory"),
+          "The socket's diameter was not given; a typical %s was taken. Measure yours."
+              .formatted(findings.lengths().with(mm)));
     }
     for (PlacedHole hole : layout.holes()) {
       reach(layout, hole, tools, findings);
@@ -42,16 +37,14 @@ final class SocketChecks {
   }
 
   private static void reach(SideLayout layout, PlacedHole hole, Tools tools, Findings findings) {
-    List<String> slugs = Findings.brackets(layout.job().tower());
+    List<String> slugs = Slugs.brackets(layout.job().tower());
     for (int i = 0; i < slugs.size(); i++) {
       Bracket bracket = layout.job().tower().brackets().get(i);
       String name = hole.name() + "." + slugs.get(i);
-      double gap = -Region.inside(bracket.outline()).depth(hole.at()) - tools.socketMm() / 2;
-      Figure figure =
-          new Figure(
-              "socket." + name,
-              "socket on bolt " + hole.name() + ", " + bracket.name(),
-              gap,
+      About about =
+          About.mm(
+              "socket on bolt %s, %s".formatted(hole.name(), bracket.name()),
+              Margins.socketToBracket(Region.inside(bracket.outline()), hole.at(), tools),
               tools.roomMm(),
               "job: tools.room");
       boolean notched =
@@ -59,17 +52,19 @@ final class SocketChecks {
               .anyMatch(n -> n.bracket().equals(bracket) && n.bolts().contains(hole.name()));
       if (notched) {
         findings.add(
-            figure,
+            "socket." + name,
             Severity.CAUTION,
-            "The socket cannot come down on bolt "
-                + hole.name()
-                + ": "
-                + bracket.name()
-                + " is in the way. Notch it as its sheet shows.");
+            about,
+            "The socket cannot come down on bolt %s: %s is in the way. Notch it as its sheet shows."
+                .formatted(hole.name(), bracket.name()));
         drive(bracket, hole, name, tools, findings);
       } else {
         findings.atLeast(
-            figure, Severity.CAUTION, "between the socket and " + bracket.name(), "Notch it");
+            "socket." + name,
+            about,
+            Severity.CAUTION,
+            "between the socket and " + bracket.name(),
+            "Notch it");
       }
     }
   }
@@ -78,9 +73,9 @@ final class SocketChecks {
   private static void drive(
       Bracket bracket, PlacedHole hole, String slug, Tools tools, Findings findings) {
     findings.atLeast(
-        new Figure(
-            "socket-depth." + slug,
-            "socket on bolt " + hole.name() + ", height of " + bracket.name(),
+        "socket-depth." + slug,
+        About.mm(
+            "socket on bolt %s, height of %s".formatted(hole.name(), bracket.name()),
             tools.depthMm(),
             bracket.undersideMm(),
             "job: tools.socket depth, tower.bracket underside"),
@@ -90,51 +85,37 @@ final class SocketChecks {
   }
 
   private static void neighbours(SideLayout layout, Tools tools, Findings findings) {
-    var holes = layout.holes();
     List<Candidate> candidates = new ArrayList<>();
-    for (PlacedHole hole : holes) {
-      for (PlacedHole other : holes) {
-        if (hole == other) {
-          continue;
+    for (PlacedHole hole : layout.holes()) {
+      for (PlacedHole other : layout.holes()) {
+        if (hole != other) {
+          double gap =
+              hole.at().distanceTo(other.at())
+                  - tools.socketMm() / 2
+                  - other.bolt().flatsMm() / Math.sqrt(3);
+          candidates.add(
+              new Candidate(
+                  "socket-bolt." + hole.name() + "-" + other.name(),
+                  About.mm(
+                      "socket on bolt %s, bolt %s".formatted(hole.name(), other.name()),
+                      gap,
+                      0,
+                      "across corners AF 2/sqrt 3"),
+                  "between the socket and the next nut",
+                  "The socket does not fit beside that nut"));
         }
-        double gap =
-            hole.at().distanceTo(other.at())
-                - tools.socketMm() / 2
-                - other.bolt().flatsMm() / Math.sqrt(3);
-        candidates.add(
-            new Candidate(
-                new Figure(
-                    "socket-bolt." + hole.name() + "-" + other.name(),
-                    "socket on bolt " + hole.name() + ", bolt " + other.name(),
-                    gap,
-                    0,
-                    "across corners AF 2/sqrt 3"),
-                "between the socket and the next nut",
-                "The socket does not fit beside that nut"));
       }
     }
     findings.eachFailingOrTightest(candidates, Severity.CAUTION);
   }
 
-  /** Metal between a notch and one of the bracket's own fasteners. */
-  static double fastenerGap(Notch notch, Bracket.Fastener fastener) {
-    return -notch.removed().depth(fastener.at()) - fastener.diameterMm() / 2;
-  }
-
-  /** Whether a notch gives no stop. */
-  static boolean leavesEnough(Notch notch) {
-    return Findings.passes(notch.widthLeftMm(), notch.bracket().leastWidthMm())
-        && notch.bracket().fasteners().stream()
-            .allMatch(f -> Findings.passes(fastenerGap(notch, f), FASTENER_GAP_MM));
-  }
-
   private static void notch(SideLayout layout, Notch notch, Findings findings) {
     Bracket bracket = notch.bracket();
     Tower tower = layout.job().tower();
-    String slug = Findings.brackets(tower).get(tower.brackets().indexOf(bracket));
+    String slug = Slugs.brackets(tower).get(tower.brackets().indexOf(bracket));
     findings.atLeast(
-        new Figure(
-            "notch-width." + slug,
+        "notch-width." + slug,
+        About.mm(
             bracket.name(),
             notch.widthLeftMm(),
             bracket.leastWidthMm(),
@@ -143,15 +124,13 @@ final class SocketChecks {
         "of metal left beside the notch",
         "Too little is left: move the plate, use a smaller socket, or ask for another fastener");
     for (int i = 0; i < bracket.fasteners().size(); i++) {
-      Bracket.Fastener fastener = bracket.fasteners().get(i);
-      double gap = fastenerGap(notch, fastener);
       findings.atLeast(
-          new Figure(
-              "notch-fastener." + slug + "." + (i + 1),
-              bracket.name() + ", its fastener " + (i + 1),
-              gap,
-              FASTENER_GAP_MM,
-              Findings.PRACTICE),
+          "notch-fastener.%s.%s".formatted(slug, i + 1),
+          About.mm(
+              "%s, its fastener %s".formatted(bracket.name(), i + 1),
+              Margins.notchToFastener(notch.removed(), bracket.fasteners().get(i)),
+              Margins.FASTENER_GAP_MM,
+              Sources.PRACTICE),
           Severity.STOP,
           "between the notch and the bracket's own fastener",
           "The notch would run into it");

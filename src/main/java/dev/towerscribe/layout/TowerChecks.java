@@ -1,18 +1,21 @@
 package dev.towerscribe.layout;
 
+import dev.towerscribe.finding.About;
+import dev.towerscribe.finding.Findings;
 import dev.towerscribe.finding.Severity;
+import dev.towerscribe.finding.Sources;
+import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.Region;
-import dev.towerscribe.layout.Findings.Figure;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.model.Landmark;
 import dev.towerscribe.model.Print;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
 import dev.towerscribe.model.Tower;
+import dev.towerscribe.quantity.Lengths;
 import dev.towerscribe.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** The tower itself: that a sheet can be laid on it, and that its fellow is like it. */
 final class TowerChecks {
@@ -52,15 +55,20 @@ final class TowerChecks {
     findings.add(
         "registration",
         sure ? Severity.NOTE : Severity.CAUTION,
-        "landmarks and straightedge lines",
-        features,
-        2,
-        "",
-        "two landmarks, or one and a straightedge line",
+        new About(
+            "landmarks and straightedge lines",
+            features,
+            2,
+            "",
+            "two landmarks, or one and a straightedge line"),
         sure
             ? "The sheets can be laid in one way only."
-            : "One landmark alone: its error turns the whole sheet. Carry the sheet's line along the"
-                + " car on with a straightedge before you tape, or measure a second landmark.");
+            : "One landmark alone: its error turns the whole sheet. Carry the sheet's line along"
+                + " the car on with a straightedge before you tape, or measure a second"
+                + " landmark.");
+    if (!tower.straightedges().isEmpty()) {
+      return;
+    }
     double longest = 0.0;
     for (Landmark a : landmarks) {
       longest = Math.max(longest, a.at().norm());
@@ -68,18 +76,17 @@ final class TowerChecks {
         longest = Math.max(longest, a.at().distanceTo(b.at()));
       }
     }
-    if (tower.straightedges().isEmpty()) {
-      findings.atLeast(
-          new Figure(
-              "registration-baseline",
-              "landmarks and shaft centre",
-              longest,
-              longest < HALF_BASELINE_MM ? HALF_BASELINE_MM : BASELINE_MM,
-              Findings.PRACTICE),
-          longest < HALF_BASELINE_MM ? Severity.STOP : Severity.CAUTION,
-          "between the landmarks, or from one to the shaft centre, whichever is longest",
-          "A little play there turns the whole sheet: find a landmark farther away");
-    }
+    boolean bad = longest < HALF_BASELINE_MM;
+    findings.atLeast(
+        "registration-baseline",
+        About.mm(
+            "landmarks and shaft centre",
+            longest,
+            bad ? HALF_BASELINE_MM : BASELINE_MM,
+            Sources.PRACTICE),
+        bad ? Severity.STOP : Severity.CAUTION,
+        "between the landmarks, or from one to the shaft centre, whichever is longest",
+        "A little play there turns the whole sheet: find a landmark farther away");
   }
 
   private static void printing(Print print, Findings findings) {
@@ -91,35 +98,25 @@ final class TowerChecks {
       findings.add(
           "print-scale",
           Severity.NOTE,
-          "printer",
-          100 * worst,
-          3,
-          "%",
-          "job: print.scale",
-          "Sheets are drawn to undo this printer's scale ("
-              + Numbers.fixed(print.scaleAcross(), 4)
-              + " across, "
-              + Numbers.fixed(print.scaleAlong(), 4)
-              + " along): print them on no other.");
+          new About("printer", 100 * worst, 3, "%", "job: print.scale"),
+          "Sheets are drawn to undo this printer's scale (%s across, %s along): print them on no other."
+              .formatted(
+                  Numbers.fixed(print.scaleAcross(), 4), Numbers.fixed(print.scaleAlong(), 4)));
     }
     double skew = print.skew().degrees();
     if (skew != 0) {
       findings.add(
           "print-skew",
           Severity.NOTE,
-          "printer",
-          Math.abs(skew),
-          3,
-          "deg",
-          "job: print.skew",
-          "Sheets are drawn to undo this printer's skew ("
-              + Numbers.fixed(skew, 2)
-              + " deg): print them on no other.");
+          new About("printer", Math.abs(skew), 3, "deg", "job: print.skew"),
+          "Sheets are drawn to undo this printer's skew (%s): print them on no other."
+              .formatted(Lengths.withDegrees(print.skew())));
     }
     double edge = print.drawnEdgeMm();
     if (!Findings.passes(edge, PRINTED_EDGE_MM)) {
       findings.atLeast(
-          new Figure("print-edge", "printer", edge, PRINTED_EDGE_MM, Findings.PRACTICE),
+          "print-edge",
+          About.mm("printer", edge, PRINTED_EDGE_MM, Sources.PRACTICE),
           edge < 0 ? Severity.STOP : Severity.CAUTION,
           "from the paper's edge to the corner of the sheets as they are drawn for this printer",
           "It may cut them off there: give print.margin more.");
@@ -129,18 +126,8 @@ final class TowerChecks {
   private static void difference(SideLayout layout, SideJob other, Findings findings) {
     Tower mine = layout.job().tower();
     Tower theirs = other.tower();
-    compare(
-        "opening",
-        mine.opening().equals(theirs.opening()),
-        layout.opening(),
-        Region.inside(theirs.opening()),
-        findings);
-    compare(
-        "mark",
-        mine.mark().equals(theirs.mark()),
-        layout.mark(),
-        Region.inside(theirs.mark()),
-        findings);
+    compare("opening", mine.opening(), theirs.opening(), findings);
+    compare("mark", mine.mark(), theirs.mark(), findings);
     // A landmark may be called "mark": what this check names itself comes first.
     List<String> names = new ArrayList<>(List.of("opening", "mark", "lean"));
     int own = names.size();
@@ -149,20 +136,17 @@ final class TowerChecks {
     for (int i = 0; i < mine.landmarks().size(); i++) {
       Landmark landmark = mine.landmarks().get(i);
       String slug = slugs.get(own + i);
-      Optional<Landmark> twin =
-          theirs.landmarks().stream().filter(l -> l.name().equals(landmark.name())).findFirst();
-      twin.ifPresent(
-          t ->
-              findings.atMost(
-                  new Figure(
-                      "towers-differ." + slug,
-                      "left against right, " + landmark.name(),
-                      landmark.at().distanceTo(t.at()),
-                      DIFFERENCE_MM,
-                      Findings.PRACTICE),
-                  Severity.CAUTION,
-                  "between " + landmark.name() + " and its twin on the other tower",
-                  "Measure both again before cutting"));
+      theirs.landmarks().stream()
+          .filter(l -> l.name().equals(landmark.name()))
+          .findFirst()
+          .ifPresent(
+              twin ->
+                  differ(
+                      slug,
+                      landmark.name(),
+                      landmark.at().distanceTo(twin.at()),
+                      "between " + landmark.name() + " and its twin on the other tower",
+                      findings));
     }
     double lean =
         Math.max(
@@ -172,29 +156,26 @@ final class TowerChecks {
     findings.add(
         "towers-differ.lean",
         leans ? Severity.CAUTION : Severity.NOTE,
-        "left against right, lean",
-        lean,
-        DIFFERENCE_DEG,
-        "deg",
-        Findings.PRACTICE,
-        Numbers.fixed(lean, 1)
-            + " deg between the leans of both tower tops"
-            + (leans ? ". Measure both again before cutting." : "."));
+        new About("left against right, lean", lean, DIFFERENCE_DEG, "deg", Sources.PRACTICE),
+        "%s deg between the leans of both tower tops%s."
+            .formatted(Numbers.fixed(lean, 1), leans ? ". Measure both again before cutting" : ""));
   }
 
   /** The greatest distance of one boundary from the other, taken at fine steps of both. */
-  private static void compare(
-      String what, boolean same, Region mine, Region theirs, Findings findings) {
-    double worst = same ? 0.0 : Math.max(farthest(mine, theirs), farthest(theirs, mine));
+  private static void compare(String what, Contour mine, Contour theirs, Findings findings) {
+    Region own = Region.inside(mine);
+    Region other = Region.inside(theirs);
+    double worst = mine.equals(theirs) ? 0.0 : Math.max(farthest(own, other), farthest(other, own));
+    differ(what, what, worst, "at most between the " + what + " of both towers", findings);
+  }
+
+  private static void differ(
+      String slug, String what, double mm, String meaning, Findings findings) {
     findings.atMost(
-        new Figure(
-            "towers-differ." + what,
-            "left against right, " + what,
-            worst,
-            DIFFERENCE_MM,
-            Findings.PRACTICE),
+        "towers-differ." + slug,
+        About.mm("left against right, " + what, mm, DIFFERENCE_MM, Sources.PRACTICE),
         Severity.CAUTION,
-        "at most between the " + what + " of both towers",
+        meaning,
         "Measure both again before cutting");
   }
 

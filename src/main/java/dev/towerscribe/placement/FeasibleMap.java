@@ -1,7 +1,7 @@
 package dev.towerscribe.placement;
 
 import dev.towerscribe.alignment.NotReached;
-import dev.towerscribe.layout.MountCheck;
+import dev.towerscribe.layout.quick.Answer;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -136,8 +136,8 @@ public record FeasibleMap(
     double caster = Double.NaN;
     Barrier last = Barrier.SHAFT;
     for (int inboard : inboards) {
-      MountCheck.Answer answer = worth.quick(rotation, rearward, inboard);
-      if (answer == MountCheck.Answer.NO) {
+      Answer answer = worth.quick(rotation, rearward, inboard);
+      if (answer == Answer.NO) {
         last = later(last, Barrier.values()[worth.barrier().ordinal()]);
         continue;
       }
@@ -146,14 +146,14 @@ public record FeasibleMap(
           last = Barrier.LINKAGE;
           continue;
         }
-        if (worth.aims() <= best || answer == MountCheck.Answer.NO) {
+        if (worth.aims() <= best || answer == Answer.NO) {
           continue;
         }
         double aims = worth.aims();
         double here = worth.caster();
-        if (answer == MountCheck.Answer.UNSURE) {
+        if (answer == Answer.UNSURE) {
           boolean stands = worth.allows(rotation, rearward, inboard);
-          answer = stands ? MountCheck.Answer.YES : MountCheck.Answer.NO;
+          answer = stands ? Answer.YES : Answer.NO;
           if (!stands) {
             last = later(last, Barrier.values()[worth.barrier().ordinal()]);
             continue;

@@ -1,7 +1,8 @@
 package dev.towerscribe.placement;
 
 import dev.towerscribe.alignment.NotReached;
-import dev.towerscribe.layout.MountCheck;
+import dev.towerscribe.layout.quick.Answer;
+import dev.towerscribe.layout.quick.MountCheck;
 import dev.towerscribe.model.Job;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -216,8 +217,8 @@ final class PlacementSearch {
     int settings = lattice.settings().size();
     for (int rearward : rearwards) {
       for (int inboard : inboards) {
-        MountCheck.Answer answer = worth.quick(rotation, rearward, inboard);
-        if (answer == MountCheck.Answer.NO) {
+        Answer answer = worth.quick(rotation, rearward, inboard);
+        if (answer == Answer.NO) {
           continue;
         }
         for (int s = 0; s < settings; s++) {
@@ -225,11 +226,7 @@ final class PlacementSearch {
           if (worth.read(place)) {
             row.add(
                 new Candidate(
-                    place,
-                    answer == MountCheck.Answer.YES,
-                    worth.aims(),
-                    worth.caster(),
-                    worth.within()));
+                    place, answer == Answer.YES, worth.aims(), worth.caster(), worth.within()));
           }
         }
       }
@@ -348,15 +345,15 @@ final class PlacementSearch {
             continue;
           }
           looked.addAndGet(settings);
-          MountCheck.Answer answer = worth.quick(r, a, b);
-          for (int s = 0; s < settings && answer != MountCheck.Answer.NO; s++) {
+          Answer answer = worth.quick(r, a, b);
+          for (int s = 0; s < settings && answer != Answer.NO; s++) {
             Lattice.Place place = new Lattice.Place(r, a, b, s);
             if (!worth.read(place) || worth.aims() < floor) {
               continue;
             }
             Best here = new Best(place, value(want, place, worth), worth.aims(), worth.caster());
             if (ORDER.compare(here, centre) < 0) {
-              better.add(new Ranked(here, answer == MountCheck.Answer.YES));
+              better.add(new Ranked(here, answer == Answer.YES));
             }
           }
         }

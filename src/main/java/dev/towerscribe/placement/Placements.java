@@ -11,7 +11,7 @@ import dev.towerscribe.alignment.StrutFigures;
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.layout.JobLayout;
-import dev.towerscribe.layout.MountCheck;
+import dev.towerscribe.layout.quick.MountCheck;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.model.Plate;
 import dev.towerscribe.model.SideJob;

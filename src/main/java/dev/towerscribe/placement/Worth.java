@@ -2,7 +2,10 @@ package dev.towerscribe.placement;
 
 import dev.towerscribe.alignment.Goals;
 import dev.towerscribe.alignment.NotReached;
-import dev.towerscribe.layout.MountCheck;
+import dev.towerscribe.layout.quick.Answer;
+import dev.towerscribe.layout.quick.Barrier;
+import dev.towerscribe.layout.quick.MountCheck;
+import dev.towerscribe.layout.quick.Scratch;
 import dev.towerscribe.model.Aims;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.model.Side;
@@ -32,7 +35,7 @@ final class Worth {
 
   private final Lattice lattice;
   private final MountCheck check;
-  private final MountCheck.Scratch scratch = new MountCheck.Scratch();
+  private final Scratch scratch = new Scratch();
   private final List<SideAngles> sides = new ArrayList<>();
   private final double[] casterTo;
   private final double[] camberAim;
@@ -97,7 +100,7 @@ final class Worth {
   }
 
   /** What the metal says of a place, quickly. */
-  MountCheck.Answer quick(int rotation, int rearward, int inboard) {
+  Answer quick(int rotation, int rearward, int inboard) {
     return check.quick(
         lattice.radians(rotation), lattice.mm(rearward), lattice.mm(inboard), scratch);
   }
@@ -108,7 +111,7 @@ final class Worth {
         lattice.radians(rotation), lattice.mm(rearward), lattice.mm(inboard), scratch);
   }
 
-  MountCheck.Barrier barrier() {
+  Barrier barrier() {
     return scratch.barrier();
   }
 

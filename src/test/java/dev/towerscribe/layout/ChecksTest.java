@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.towerscribe.SampleJobs;
 import dev.towerscribe.finding.Finding;
+import dev.towerscribe.finding.Findings;
 import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.finding.Severity;
 import dev.towerscribe.geometry.Contour;

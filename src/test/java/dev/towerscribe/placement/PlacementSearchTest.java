@@ -8,7 +8,8 @@ import dev.towerscribe.alignment.ShaftPoses;
 import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.job.JobReader;
 import dev.towerscribe.job.Templates;
-import dev.towerscribe.layout.MountCheck;
+import dev.towerscribe.layout.quick.Answer;
+import dev.towerscribe.layout.quick.MountCheck;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.quantity.LengthUnit;
 import java.util.List;
@@ -57,7 +58,7 @@ class PlacementSearchTest {
         for (int b = lattice.places(reach.inboardFrom());
             b <= lattice.places(reach.inboardTo());
             b++) {
-          if (worth.quick(r, a, b) == MountCheck.Answer.NO) {
+          if (worth.quick(r, a, b) == Answer.NO) {
             continue;
           }
           for (int s = 0; s < lattice.settings().size(); s++) {

@@ -1,7 +1,10 @@
-package dev.towerscribe.layout;
+package dev.towerscribe.layout.quick;
 
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.geometry.Box;
+import dev.towerscribe.geometry.Region;
+import dev.towerscribe.layout.Cuts;
+import dev.towerscribe.layout.Layout;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.model.ShaftReach;
 import dev.towerscribe.model.Side;
@@ -20,7 +23,7 @@ import java.util.function.Function;
  * setting does not change it. Safe for several threads, each with its own {@link Scratch}.
  */
 public final class MountCheck {
-  private final List<TowerFit> towers;
+  private final List<QuickTowerCheck> towers;
 
   /** How many towers each of them stands for. */
   private final List<Integer> counts;
@@ -29,102 +32,58 @@ public final class MountCheck {
   private final double openingMm2;
 
   private MountCheck(
-      List<TowerFit> towers, List<Integer> counts, List<Finding> always, double openingMm2) {
+      List<QuickTowerCheck> towers, List<Integer> counts, List<Finding> always, double openingMm2) {
     this.towers = List.copyOf(towers);
     this.counts = List.copyOf(counts);
     this.always = List.copyOf(always);
     this.openingMm2 = openingMm2;
   }
 
-  /** What can be said quickly. */
-  public enum Answer {
-    /** No stop. */
-    YES,
-    /** A stop. */
-    NO,
-    /** The checks themselves must be asked. */
-    UNSURE
-  }
-
-  /** What stands in the way of a placement, in the order in which it is looked for. */
-  public enum Barrier {
-    /** The shaft or what moves with it meets the opening's edge. */
-    SHAFT,
-    /** The plate does not cover the opening, or meets a wall. */
-    PLATE,
-    /** A hole, washer or nut is too near an edge, a landmark or a keep-out. */
-    BOLTS,
-    /** Too little of a bracket would be left. */
-    BRACKET
-  }
-
-  /** A thread's own room to reckon in. */
-  public static final class Scratch {
-    private final FitScratch inner = new FitScratch();
-
-    /** Makes one. */
-    public Scratch() {}
-
-    /**
-     * What stood in the way when the last answer was no.
-     *
-     * @return the first thing found
-     */
-    public Barrier barrier() {
-      return inner.barrier();
-    }
-  }
-
   /**
    * Prepares a job.
    *
    * @param job any job; its mount does not matter
-   * @param shaft which ways a side's shaft points over travel and steer, where that is known
+   * @param rods which ways a side's strut rod points over travel and steer, where that is known
    * @return its check
    */
-  public static MountCheck of(Job job, Function<SideJob, Optional<ShaftReach>> shaft) {
-    List<TowerFit> towers = new ArrayList<>();
+  public static MountCheck of(Job job, Function<SideJob, Optional<ShaftReach>> rods) {
+    Map<Side, Cuts> allCuts = new EnumMap<>(Side.class);
+    List<SideJob> sides = List.copyOf(job.sides().values());
+    SideJob first = sides.get(0);
+    for (SideJob side : sides) {
+      boolean twin = side != first && twins(first, side);
+      allCuts.put(side.side(), twin ? allCuts.get(first.side()) : Cuts.of(side));
+    }
+    Box bearings =
+        allCuts.values().stream().map(QuickTowerCheck::bearings).reduce(Box::union).orElseThrow();
+    List<QuickTowerCheck> towers = new ArrayList<>();
     List<Integer> counts = new ArrayList<>();
     List<Finding> always = new ArrayList<>();
     double opening = 0.0;
-    Map<Side, Cuts> allCuts = new EnumMap<>(Side.class);
-    SideJob first = null;
-    for (SideJob side : job.sides().values()) {
-      boolean twin = first != null && twins(first, side);
-      allCuts.put(side.side(), twin ? allCuts.get(first.side()) : Layout.cuts(side));
-      first = first == null ? side : first;
-    }
-    Box bearings = allCuts.values().stream().map(TowerFit::bearings).reduce(Box::union).get();
-    SideJob before = null;
-    ShaftModel.Known moving = null;
-    for (SideJob side : job.sides().values()) {
+    RodModel.Known moving = null;
+    for (SideJob side : sides) {
       Cuts cuts = allCuts.get(side.side());
-      if (before != null && always.isEmpty() && twins(before, side)) {
+      if (side != first && always.isEmpty() && twins(first, side)) {
         // What is said of the one is said of the other.
         counts.set(0, 2);
         opening *= 2;
         continue;
       }
-      if (before == null || !sameShaft(before, side)) {
-        moving = ShaftModel.fit(side, shaft, bearings);
+      if (side == first || !sameRod(first, side)) {
+        moving = RodModel.fit(side, rods, bearings);
       }
-      before = side;
-      towers.add(new TowerFit(side, cuts, shaft, moving));
+      towers.add(new QuickTowerCheck(side, cuts, rods, moving));
       counts.add(1);
-      SideLayout bare = Layout.bare(side, cuts, Optional.empty());
-      Findings findings = new Findings(side.side(), job.units());
-      HoleChecks.spacing(bare, findings);
-      CutChecks.shape(bare, cuts, findings);
-      CutChecks.keepOuts(bare, cuts.finished(), findings);
-      TowerChecks.registration(side.tower(), findings);
-      findings.gravestFirst().stream().filter(Finding::isStop).forEach(always::add);
-      opening += cuts.finished().area() - bare.opening().area();
+      Layout.fixedFindings(side, cuts, job.units()).stream()
+          .filter(Finding::isStop)
+          .forEach(always::add);
+      opening += cuts.finished().area() - Region.inside(side.tower().opening()).area();
     }
     return new MountCheck(towers, counts, always, opening);
   }
 
-  /** Whether the shafts of both sides move alike: one side is the other's mirror image. */
-  private static boolean sameShaft(SideJob a, SideJob b) {
+  /** Whether the strut rods of both sides move alike: one side is the other's mirror image. */
+  private static boolean sameRod(SideJob a, SideJob b) {
     return a.strut().map(StrutPoints::mirrored).equals(b.strut())
         && a.tower().lean().equals(b.tower().lean())
         && a.tower().pivotHeightMm() == b.tower().pivotHeightMm()
@@ -134,7 +93,7 @@ public final class MountCheck {
 
   /** Whether one side is the other's mirror image in all that a placement is checked for. */
   private static boolean twins(SideJob a, SideJob b) {
-    return sameShaft(a, b)
+    return sameRod(a, b)
         && a.plate().handed()
         && a.tower().equals(b.tower())
         && a.holes().equals(b.holes())
@@ -173,8 +132,11 @@ public final class MountCheck {
     if (!always.isEmpty()) {
       return false;
     }
-    for (TowerFit tower : towers) {
-      if (!tower.allows(rotation, rearward, inboard, scratch.inner)) {
+    double sin = Math.sin(rotation);
+    double cos = Math.cos(rotation);
+    for (QuickTowerCheck tower : towers) {
+      scratch.place(sin, cos, rearward, inboard);
+      if (!tower.allows(rotation, scratch)) {
         return false;
       }
     }
@@ -197,12 +159,12 @@ public final class MountCheck {
     double sin = Math.sin(rotation);
     double cos = Math.cos(rotation);
     Answer all = Answer.YES;
-    for (TowerFit tower : towers) {
-      Answer answer = tower.quick(sin, cos, rearward, inboard, scratch.inner);
-      if (answer == Answer.NO) {
-        return answer;
+    for (QuickTowerCheck tower : towers) {
+      scratch.place(sin, cos, rearward, inboard);
+      all = all.and(tower.quick(scratch));
+      if (all == Answer.NO) {
+        return all;
       }
-      all = answer == Answer.UNSURE ? answer : all;
     }
     return all;
   }
@@ -218,11 +180,10 @@ public final class MountCheck {
    * @return mm; negative infinity where one does
    */
   public double slack(double rotation, double rearward, double inboard, Scratch scratch) {
-    double sin = Math.sin(rotation);
-    double cos = Math.cos(rotation);
+    scratch.place(Math.sin(rotation), Math.cos(rotation), rearward, inboard);
     double least = Double.POSITIVE_INFINITY;
-    for (TowerFit tower : towers) {
-      least = Math.min(least, tower.slack(sin, cos, rearward, inboard, scratch.inner));
+    for (QuickTowerCheck tower : towers) {
+      least = Math.min(least, tower.slack(scratch));
     }
     return least;
   }
@@ -237,11 +198,10 @@ public final class MountCheck {
    * @return mm2
    */
   public double notchesMm2(double rotation, double rearward, double inboard, Scratch scratch) {
-    double sin = Math.sin(rotation);
-    double cos = Math.cos(rotation);
+    scratch.place(Math.sin(rotation), Math.cos(rotation), rearward, inboard);
     double area = 0.0;
     for (int i = 0; i < towers.size(); i++) {
-      area += counts.get(i) * towers.get(i).overlap(sin, cos, rearward, inboard, scratch.inner);
+      area += counts.get(i) * towers.get(i).overlap(scratch);
     }
     return area;
   }

@@ -1,8 +1,9 @@
-package dev.towerscribe.layout;
+package dev.towerscribe.layout.quick;
 
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Mount;
+import dev.towerscribe.model.Plate;
 import dev.towerscribe.model.ShaftReach;
 import dev.towerscribe.model.SideJob;
 import dev.towerscribe.quantity.Angle;
@@ -13,13 +14,22 @@ import java.util.function.Function;
 import java.util.stream.IntStream;
 
 /**
- * The ways a shaft points over travel and steer, as cubics of where its bearing is. A strut takes
- * hundreds of poses to know them, and they change little and smoothly with the bearing; a cubic in
- * both directions is within a few thousandths of a millimetre of them over the whole opening. How
- * near is measured, and figures nearer to their limit than that are left to the checks.
+ * The ways a strut rod points over travel and steer, as cubics of where its bearing is. A strut
+ * takes hundreds of poses to know them, and they change little and smoothly with the bearing; a
+ * cubic in both directions is within a few thousandths of a millimetre of them over the whole
+ * opening. How near is measured, and figures nearer to their limit than that are left to the
+ * checks.
+ *
+ * <p>The cubics are sums of products of Chebyshev polynomials, whose least-squares fit over
+ * Chebyshev's nodes needs no equations to be solved: each coefficient is a weighted sum of the
+ * values there.
  */
-final class ShaftModel {
-  private static final int COEFFICIENTS = 10;
+final class RodModel {
+  /** Products of polynomials up to the third degree in both directions together. */
+  static final int TERMS = 10;
+
+  /** One over the mean square of each product over the nodes. */
+  private static final double[] WEIGHTS = {1, 2, 2, 2, 4, 2, 2, 4, 4, 2};
 
   /** Nodes along each direction: Chebyshev's, which keep the error even over the range. */
   private static final int NODES = 4;
@@ -48,7 +58,7 @@ final class ShaftModel {
   private final double heightMm;
   private final double errorMm;
 
-  private ShaftModel(
+  private RodModel(
       Box bearings,
       double halfIn,
       double[] along,
@@ -65,11 +75,11 @@ final class ShaftModel {
     this.errorMm = errorMm;
   }
 
-  /** What is known of a shaft. */
-  record Known(boolean moves, Optional<ShaftModel> model) {}
+  /** What is known of a strut rod: whether it moves at all, and how. */
+  record Known(boolean moves, Optional<RodModel> model) {}
 
   /**
-   * Fits a side's shaft.
+   * Fits a side's strut rod.
    *
    * @param job the side
    * @param shaft what gives its ways for a mount
@@ -78,8 +88,9 @@ final class ShaftModel {
    *     asked for each time
    */
   static Known fit(SideJob job, Function<SideJob, Optional<ShaftReach>> shaft, Box bearings) {
-    double slotFrom = job.plate().bearingXMm() + job.plate().slot().fromMm();
-    double slotTo = job.plate().bearingXMm() + job.plate().slot().toMm();
+    Plate plate = job.plate();
+    double slotFrom = plate.bearingXMm() + plate.slot().fromMm();
+    double slotTo = plate.bearingXMm() + plate.slot().toMm();
     double halfIn = bearings.height() / 2 + (slotTo - slotFrom) / 2;
     // Inboard offset at which the slot's middle lies over the middle of the bearings.
     double centre = bearings.centre().y() - (slotFrom + slotTo) / 2;
@@ -89,7 +100,6 @@ final class ShaftModel {
         places.add(new double[] {node(i), node(j)});
       }
     }
-    int fitted = places.size();
     places.addAll(List.of(TRIED));
     // Each place takes hundreds of poses; the order of the list is that of the places.
     List<Optional<ShaftReach>> asked =
@@ -102,7 +112,7 @@ final class ShaftModel {
                                 Angle.ZERO,
                                 -(bearings.centre().x() + place[0] * bearings.width() / 2),
                                 centre + place[1] * halfIn,
-                                job.plate().slot().fromMm()))))
+                                plate.slot().fromMm()))))
             .toList();
     List<ShaftReach> reaches = asked.stream().flatMap(Optional::stream).toList();
     int none = places.size() - reaches.size();
@@ -112,31 +122,29 @@ final class ShaftModel {
     if (none > 0 || reaches.stream().anyMatch(r -> !alike(r, reaches.get(0)))) {
       return new Known(true, Optional.empty());
     }
-    double[][] inverse = pseudoInverse(places.subList(0, fitted));
     double middle = (slotFrom + slotTo) / 2;
-    List<Integer> outer = outermost(reaches, job.plate().bearingHeightMm());
+    List<Integer> outer = outermost(reaches, plate.bearingHeightMm());
     int rays = outer.size();
-    double[] coefficients = new double[2 * COEFFICIENTS * rays];
+    double[] coefficients = new double[2 * TERMS * rays];
     double[] along = new double[rays];
+    double[] terms = new double[TERMS];
     for (int ray = 0; ray < rays; ray++) {
-      int source = outer.get(ray);
-      along[ray] =
-          job.plate().bearingXMm() + reaches.get(0).rays().get(source).settingMm() - middle;
-      for (int c = 0; c < COEFFICIENTS; c++) {
-        double fore = 0.0;
-        double in = 0.0;
-        for (int k = 0; k < fitted; k++) {
-          Vec2 perMm = reaches.get(k).rays().get(source).perMm();
-          fore += inverse[c][k] * perMm.x();
-          in += inverse[c][k] * perMm.y();
+      ShaftReach.Ray first = reaches.get(0).rays().get(outer.get(ray));
+      along[ray] = plate.bearingXMm() + first.settingMm() - middle;
+    }
+    for (int k = 0; k < NODES * NODES; k++) {
+      fill(terms, places.get(k)[0], places.get(k)[1]);
+      for (int ray = 0; ray < rays; ray++) {
+        Vec2 perMm = reaches.get(k).rays().get(outer.get(ray)).perMm();
+        for (int c = 0; c < TERMS; c++) {
+          double weight = WEIGHTS[c] * terms[c] / (NODES * NODES);
+          coefficients[2 * (TERMS * ray + c)] += weight * perMm.x();
+          coefficients[2 * (TERMS * ray + c) + 1] += weight * perMm.y();
         }
-        coefficients[2 * (COEFFICIENTS * ray + c)] = fore;
-        coefficients[2 * (COEFFICIENTS * ray + c) + 1] = in;
       }
     }
-    double height = job.plate().bearingHeightMm();
+    double height = plate.bearingHeightMm();
     double worst = 0.0;
-    double[] terms = new double[COEFFICIENTS];
     for (int k = 0; k < places.size(); k++) {
       fill(terms, places.get(k)[0], places.get(k)[1]);
       for (int ray = 0; ray < rays; ray++) {
@@ -148,11 +156,11 @@ final class ShaftModel {
         worst = Math.max(worst, off);
       }
     }
-    // The slant widens what moves by less than the tower's sheet and the shaft's half together.
-    double lever = Math.abs(height) + job.tower().sheetMm() + job.plate().movingDiameterMm() / 2;
+    // The slant widens what moves by less than the tower's sheet and the strut rod's half together.
+    double lever = Math.abs(height) + job.tower().sheetMm() + plate.movingDiameterMm() / 2;
     double error = LEAST_MM + CAUTION * (worst * lever + bend(reaches, height));
     return new Known(
-        true, Optional.of(new ShaftModel(bearings, halfIn, along, coefficients, height, error)));
+        true, Optional.of(new RodModel(bearings, halfIn, along, coefficients, height, error)));
   }
 
   /**
@@ -224,64 +232,29 @@ final class ShaftModel {
     return true;
   }
 
+  /** The polynomials' products at a place, both coordinates from -1 to 1. */
   private static void fill(double[] t, double u, double v) {
+    double u2 = 2 * u * u - 1;
+    double v2 = 2 * v * v - 1;
     t[0] = 1;
     t[1] = u;
     t[2] = v;
-    t[3] = u * u;
+    t[3] = u2;
     t[4] = u * v;
-    t[5] = v * v;
-    t[6] = t[3] * u;
-    t[7] = t[3] * v;
-    t[8] = u * t[5];
-    t[9] = t[5] * v;
+    t[5] = v2;
+    t[6] = u * (2 * u2 - 1);
+    t[7] = u2 * v;
+    t[8] = u * v2;
+    t[9] = v * (2 * v2 - 1);
   }
 
   private static double value(double[] coefficients, double[] terms, int ray, int which) {
     double sum = 0.0;
-    int at = 2 * COEFFICIENTS * ray + which;
-    for (int c = 0; c < COEFFICIENTS; c++) {
+    int at = 2 * TERMS * ray + which;
+    for (int c = 0; c < TERMS; c++) {
       sum += coefficients[at + 2 * c] * terms[c];
     }
     return sum;
-  }
-
-  /** Least squares for values at the places: (A'A)^-1 A'. */
-  private static double[][] pseudoInverse(List<double[]> places) {
-    int n = places.size();
-    double[][] a = new double[n][COEFFICIENTS];
-    for (int k = 0; k < n; k++) {
-      fill(a[k], places.get(k)[0], places.get(k)[1]);
-    }
-    double[][] m = new double[COEFFICIENTS][COEFFICIENTS + n];
-    for (int i = 0; i < COEFFICIENTS; i++) {
-      for (int k = 0; k < n; k++) {
-        for (int j = 0; j < COEFFICIENTS; j++) {
-          m[i][j] += a[k][i] * a[k][j];
-        }
-        m[i][COEFFICIENTS + k] = a[k][i];
-      }
-    }
-    // The matrix is symmetric and positive: elimination needs no pivoting.
-    for (int i = 0; i < COEFFICIENTS; i++) {
-      double pivot = m[i][i];
-      for (int j = 0; j < COEFFICIENTS + n; j++) {
-        m[i][j] /= pivot;
-      }
-      for (int r = 0; r < COEFFICIENTS; r++) {
-        double factor = m[r][i];
-        if (r != i && factor != 0.0) {
-          for (int j = 0; j < COEFFICIENTS + n; j++) {
-            m[r][j] -= factor * m[i][j];
-          }
-        }
-      }
-    }
-    double[][] inverse = new double[COEFFICIENTS][n];
-    for (int i = 0; i < COEFFICIENTS; i++) {
-      System.arraycopy(m[i], COEFFICIENTS, inverse[i], 0, n);
-    }
-    return inverse;
   }
 
   int rays() {
@@ -296,25 +269,11 @@ final class ShaftModel {
   /**
    * Where each way meets the tower plane.
    *
-   * @param sin of the rotation
-   * @param cos of the rotation
-   * @param rearward plate centre, mm
-   * @param inboard plate centre, mm
+   * @param s the placement; takes the places
    * @param middleMm where the slot's middle is along the slot from the plate's centre
-   * @param x takes the centres
-   * @param y takes the centres
-   * @param terms room for ten figures
    * @return tangent of the greatest slant, squared; NaN where a bearing lies outside the model
    */
-  double centres(
-      double sin,
-      double cos,
-      double rearward,
-      double inboard,
-      double middleMm,
-      double[] x,
-      double[] y,
-      double[] terms) {
+  double centres(Scratch s, double middleMm) {
     double most = 0.0;
     double before = Double.NaN;
     double bearingX = 0.0;
@@ -322,20 +281,20 @@ final class ShaftModel {
     for (int ray = 0; ray < along.length; ray++) {
       if (along[ray] != before) {
         before = along[ray];
-        bearingX = -rearward - (middleMm + before) * sin;
-        bearingY = inboard + (middleMm + before) * cos;
+        bearingX = s.bearingX(middleMm + before);
+        bearingY = s.bearingY(middleMm + before);
         double u = (bearingX - middleFore) / halfFore;
         double v = (bearingY - before - middleIn) / halfIn;
         if (Math.abs(u) > 1 || Math.abs(v) > 1) {
           return Double.NaN;
         }
-        fill(terms, u, v);
+        fill(s.terms, u, v);
       }
-      double fore = value(coefficients, terms, ray, 0);
-      double in = value(coefficients, terms, ray, 1);
+      double fore = value(coefficients, s.terms, ray, 0);
+      double in = value(coefficients, s.terms, ray, 1);
       most = Math.max(most, fore * fore + in * in);
-      x[ray] = bearingX + fore * heightMm;
-      y[ray] = bearingY + in * heightMm;
+      s.rodX[ray] = bearingX + fore * heightMm;
+      s.rodY[ray] = bearingY + in * heightMm;
     }
     return most;
   }

@@ -1,4 +1,4 @@
-package dev.towerscribe.layout;
+package dev.towerscribe.layout.quick;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -6,6 +6,7 @@ import dev.towerscribe.SampleJobs;
 import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.Vec2;
+import dev.towerscribe.layout.Layout;
 import dev.towerscribe.model.Bracket;
 import dev.towerscribe.model.CutRules;
 import dev.towerscribe.model.Job;
@@ -45,7 +46,7 @@ class MountCheckProperties {
 
   private void agree(Job job, long seed, double spreadMm, double rotationFrom, double rotationTo) {
     MountCheck check = MountCheck.of(job, SHAFT);
-    MountCheck.Scratch scratch = new MountCheck.Scratch();
+    Scratch scratch = new Scratch();
     Random random = new Random(seed);
     for (int i = 0; i < PLACEMENTS; i++) {
       Angle rotation =
@@ -219,7 +220,7 @@ class MountCheckProperties {
             s -> SampleJobs.with(s, new CutRules(50, 2.5, 8, 10)));
     MountCheck check = MountCheck.of(job, SHAFT);
     assertThat(check.always()).isNotEmpty();
-    assertThat(check.allows(1.0, 0, 0, new MountCheck.Scratch())).isFalse();
+    assertThat(check.allows(1.0, 0, 0, new Scratch())).isFalse();
   }
 
   @Test
@@ -228,7 +229,7 @@ class MountCheckProperties {
     // trusted, so the checks are asked.
     Job job = SampleJobs.job(SampleJobs.plainTower(), SampleJobs.plate(true), s -> s);
     MountCheck check = MountCheck.of(job, SHAFT);
-    MountCheck.Scratch scratch = new MountCheck.Scratch();
+    Scratch scratch = new Scratch();
     double rotation = Math.toRadians(55);
     double low = 8;
     double high = 40;

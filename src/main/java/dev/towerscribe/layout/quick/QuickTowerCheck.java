@@ -1,0 +1,202 @@
+package dev.towerscribe.layout.quick;
+
+import dev.towerscribe.finding.Findings;
+import dev.towerscribe.geometry.Box;
+import dev.towerscribe.geometry.Depths;
+import dev.towerscribe.geometry.Region;
+import dev.towerscribe.layout.Cuts;
+import dev.towerscribe.layout.HoleMargin;
+import dev.towerscribe.layout.Layout;
+import dev.towerscribe.layout.Margins;
+import dev.towerscribe.layout.Notch;
+import dev.towerscribe.layout.Notches;
+import dev.towerscribe.layout.PlacedHole;
+import dev.towerscribe.layout.PlateFrames;
+import dev.towerscribe.layout.Sweeps;
+import dev.towerscribe.model.Bolt;
+import dev.towerscribe.model.Mount;
+import dev.towerscribe.model.Plate;
+import dev.towerscribe.model.ShaftReach;
+import dev.towerscribe.model.SideJob;
+import dev.towerscribe.quantity.Angle;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * One tower, ready to say quickly whether a plate placed somewhere would meet a stop finding. What
+ * does not move with the plate is worked out once. The holes' distances are the checks' own; the
+ * other checks are settled by bounds of theirs, and where those do not reach, the answer is not
+ * sure and the checks' own functions must be asked.
+ */
+final class QuickTowerCheck {
+  /** How far outside the opening a bearing may be whose strut rod still goes through it, mm. */
+  private static final double BEARING_ROOM_MM = 12.0;
+
+  private final SideJob job;
+  private final Cuts cuts;
+  private final Function<SideJob, Optional<ShaftReach>> reach;
+  private final double hand;
+  private final double[] boltX;
+  private final double[] boltY;
+
+  /** By hole; of two that are measured alike only the one with the greater limit. */
+  private final HoleMargin[][] margins;
+
+  private final QuickPlateCheck plate;
+  private final QuickRodCheck rod;
+  private final QuickNotchCheck[] notches;
+
+  QuickTowerCheck(
+      SideJob job,
+      Cuts cuts,
+      Function<SideJob, Optional<ShaftReach>> reach,
+      RodModel.Known moving) {
+    this.job = job;
+    this.cuts = cuts;
+    this.reach = reach;
+    hand = PlateFrames.hand(job);
+    List<Bolt> bolts = job.plate().bolts();
+    boltX = bolts.stream().mapToDouble(b -> b.at().x()).toArray();
+    boltY = bolts.stream().mapToDouble(b -> b.at().y()).toArray();
+    margins = margins();
+    plate = new QuickPlateCheck(job, cuts.finished(), hand);
+    boolean simple = cuts.finished().contours().size() == 1;
+    rod = new QuickRodCheck(job, new Depths(cuts.finished()), simple, moving);
+    double radius = job.tools().reachRadiusMm();
+    notches =
+        job.tower().brackets().stream()
+            .map(b -> new QuickNotchCheck(b, radius))
+            .toArray(QuickNotchCheck[]::new);
+  }
+
+  private HoleMargin[][] margins() {
+    List<PlacedHole> holes = Layout.holes(job);
+    List<HoleMargin> all = HoleMargin.of(job.tower(), cuts.finished(), job.holes(), holes);
+    HoleMargin[][] byHole = new HoleMargin[holes.size()][];
+    for (int i = 0; i < byHole.length; i++) {
+      List<HoleMargin> tightest = new ArrayList<>();
+      for (HoleMargin m : all) {
+        if (m.hole() == i && all.stream().noneMatch(other -> other.settles(m))) {
+          tightest.add(m);
+        }
+      }
+      byHole[i] = tightest.toArray(HoleMargin[]::new);
+    }
+    return byHole;
+  }
+
+  /** Where a bearing may be whose strut rod goes through the opening. */
+  static Box bearings(Cuts cuts) {
+    return cuts.finished().bounds().grown(BEARING_ROOM_MM);
+  }
+
+  /**
+   * Whether no check that depends on the placement gives a stop, as far as can be said quickly.
+   *
+   * @param s holds the placement; told what stands in the way
+   */
+  Answer quick(Scratch s) {
+    if (s.stops(Barrier.SHAFT, rod.asMeasured(s))
+        || s.stops(Barrier.PLATE, plate.covers(s))
+        || s.stops(Barrier.PLATE, plate.clearsWall(s))
+        || s.stops(Barrier.BOLTS, holes(s) ? Answer.YES : Answer.NO)
+        || s.stops(Barrier.PLATE, plate.withinDome(s))
+        || s.stops(Barrier.SHAFT, rod.moving(s))) {
+      return Answer.NO;
+    }
+    for (QuickNotchCheck notch : notches) {
+      if (s.stops(Barrier.BRACKET, notch.stands(s))) {
+        return Answer.NO;
+      }
+    }
+    return s.answer();
+  }
+
+  /** The same for sure, by the checks' own functions where need be. */
+  boolean allows(double rotation, Scratch s) {
+    Answer quick = quick(s);
+    if (quick != Answer.UNSURE) {
+      return quick == Answer.YES;
+    }
+    SideJob placed = job.with(new Mount(new Angle(rotation), s.rearward, s.inboard, 0.0));
+    return !(s.unsure(Barrier.PLATE) && s.stops(Barrier.PLATE, plateStands(placed))
+        || s.unsure(Barrier.BRACKET) && s.stops(Barrier.BRACKET, notchesStand(placed))
+        || s.unsure(Barrier.SHAFT) && s.stops(Barrier.SHAFT, rodStands(placed)));
+  }
+
+  private Answer plateStands(SideJob placed) {
+    Plate top = job.plate();
+    Region outline = Region.inside(top.outline()).mapped(PlateFrames.toPlan(placed));
+    boolean stands =
+        Layout.pastDome(placed).isEmpty()
+            && Findings.passes(Margins.plateCover(outline, cuts.finished()), top.coverMm())
+            && job.tower()
+                .wall()
+                .map(w -> Margins.plateToWall(Region.inside(w), outline))
+                .map(gap -> Findings.passes(gap, top.wallGapMm()))
+                .orElse(true);
+    return stands ? Answer.YES : Answer.NO;
+  }
+
+  private Answer notchesStand(SideJob placed) {
+    for (Notch notch : Notches.of(placed, Layout.holes(placed))) {
+      if (!Margins.leavesEnough(notch)) {
+        return Answer.NO;
+      }
+    }
+    return Answer.YES;
+  }
+
+  private Answer rodStands(SideJob placed) {
+    double clearance = job.plate().movingClearanceMm();
+    double gap =
+        Margins.aroundSweep(Sweeps.of(placed, reach.apply(placed)), cuts.finished(), clearance);
+    return Findings.passes(gap, clearance) ? Answer.YES : Answer.NO;
+  }
+
+  /** Where the holes lie, to the last digit as {@link PlateFrames#toPlan} has it. */
+  private void placeHoles(Scratch s) {
+    s.holes(boltX.length);
+    for (int i = 0; i < boltX.length; i++) {
+      s.x[i] = -s.rearward + (boltX[i] * -s.sin + boltY[i] * (hand * s.cos));
+      s.y[i] = s.inboard + (boltX[i] * s.cos + boltY[i] * (hand * s.sin));
+    }
+  }
+
+  private boolean holes(Scratch s) {
+    placeHoles(s);
+    s.slack = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < margins.length; i++) {
+      for (HoleMargin margin : margins[i]) {
+        double figure = margin.figureMm(s.x[i], s.y[i]);
+        if (!Findings.passes(figure, margin.limitMm())) {
+          return false;
+        }
+        s.slack = Math.min(s.slack, figure - margin.limitMm());
+      }
+    }
+    return true;
+  }
+
+  /**
+   * The least of what is left before a hole, washer or nut meets an edge, a landmark or a keep-out;
+   * mm, negative infinity where one does.
+   */
+  double slack(Scratch s) {
+    return holes(s) ? s.slack : Double.NEGATIVE_INFINITY;
+  }
+
+  /** Metal of brackets in the sockets' circles, mm2: a notch's area but for its tips. */
+  double overlap(Scratch s) {
+    placeHoles(s);
+    double area = 0.0;
+    for (QuickNotchCheck notch : notches) {
+      for (int i = 0; i < boltX.length; i++) {
+        area += notch.overlap(s.x[i], s.y[i]);
+      }
+    }
+    return area;
+  }
+}
