@@ -42,7 +42,8 @@ class ArchitectureTest {
     MAY_IMPORT.put("job", plus(base, "survey", "drilled", "record"));
     MAY_IMPORT.put("layout", base);
     MAY_IMPORT.put("alignment", base);
-    MAY_IMPORT.put("placement", plus(base, "layout", "alignment"));
+    MAY_IMPORT.put("layout.quick", plus(base, "layout"));
+    MAY_IMPORT.put("placement", plus(base, "layout", "layout.quick", "alignment"));
     MAY_IMPORT.put("part", plus(base, "layout"));
     MAY_IMPORT.put("survey", base);
     MAY_IMPORT.put("drilled", plus(base, "layout", "alignment"));
@@ -138,7 +139,6 @@ class ArchitectureTest {
           "alignment",
           "cli",
           "drilled",
-          "layout",
           "model",
           "placement",
           "sheet.report",

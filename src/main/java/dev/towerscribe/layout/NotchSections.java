@@ -1,10 +1,8 @@
 package dev.towerscribe.layout;
 
-import dev.towerscribe.geometry.Arc;
 import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.Edge;
 import dev.towerscribe.geometry.Region;
-import dev.towerscribe.geometry.Segment;
 import dev.towerscribe.geometry.Vec2;
 import java.util.List;
 import java.util.Optional;
@@ -78,7 +76,7 @@ public final class NotchSections {
    * @param widthMm its length
    * @param across where it is, empty where it stands for the whole bracket
    */
-  record Narrowest(double widthMm, Optional<Segment> across) {}
+  record Narrowest(double widthMm, Optional<Edge.Segment> across) {}
 
   /**
    * The length that nothing of the bracket is wider than.
@@ -109,7 +107,7 @@ public final class NotchSections {
         section -> {
           if (section.widthMm() < least.get().widthMm()
               && section.tried().stream().allMatch(remaining::contains)) {
-            Segment across = new Segment(section.at(0), section.at(1));
+            Edge.Segment across = new Edge.Segment(section.at(0), section.at(1));
             least.set(new Narrowest(section.widthMm(), Optional.of(across)));
           }
           return true;
@@ -154,7 +152,7 @@ public final class NotchSections {
 
   /** Whether the nearest point of an edge is one where the way to it meets the edge squarely. */
   private static boolean isSquare(Edge edge, Vec2 foot) {
-    return edge instanceof Arc arc && arc.isFullCircle()
+    return edge instanceof Edge.Arc arc && arc.isFullCircle()
         || foot.distanceTo(edge.start()) >= SQUARE && foot.distanceTo(edge.end()) >= SQUARE;
   }
 

@@ -8,9 +8,6 @@ package dev.towerscribe.layout.quick;
  * limit of 1 needs no second look.
  */
 final class AlongLine {
-  /** Room for figures calculated in two ways, mm; wide of any rounding. */
-  static final double UNSURE_MM = 1e-6;
-
   /** Pieces are halved down to this length before they are left undecided, mm. */
   private static final double LEAST_PIECE_MM = 1e-5;
 
@@ -31,8 +28,8 @@ final class AlongLine {
    * @return whether it passes all along
    */
   static Answer atLeast(Figure figure, double lengthMm, double limitMm) {
-    double enough = limitMm - UNSURE_MM;
-    double most = limitMm + UNSURE_MM;
+    double enough = limitMm - Answer.UNSURE_MM;
+    double most = limitMm + Answer.UNSURE_MM;
     double least = least(figure, 0, 1, lengthMm, enough, most);
     return least < enough ? Answer.NO : least < most ? Answer.UNSURE : Answer.YES;
   }

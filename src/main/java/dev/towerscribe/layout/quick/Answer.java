@@ -9,6 +9,9 @@ public enum Answer {
   /** The figure is too near its limit, or needs more work: the check itself must be asked. */
   UNSURE;
 
+  /** Room for figures calculated in two ways, mm; wide of any rounding. */
+  static final double UNSURE_MM = 1e-6;
+
   /**
    * A figure that is known but for some rounding, held against its limit.
    *
@@ -18,7 +21,7 @@ public enum Answer {
    */
   static Answer of(double figureMm, double limitMm) {
     double over = figureMm - limitMm;
-    return over < -AlongLine.UNSURE_MM ? NO : over < AlongLine.UNSURE_MM ? UNSURE : YES;
+    return over < -UNSURE_MM ? NO : over < UNSURE_MM ? UNSURE : YES;
   }
 
   /**

@@ -21,7 +21,7 @@ import java.util.List;
 final class QuickNotchCheck {
   private static final double TIP_MM = Notches.TIP_MM;
 
-  private static final double UNSURE_MM = AlongLine.UNSURE_MM;
+  private static final double UNSURE_MM = Answer.UNSURE_MM;
 
   /** A bite shallower than this may be too small to count as one, mm. */
   private static final double SHALLOW_MM = 0.05;

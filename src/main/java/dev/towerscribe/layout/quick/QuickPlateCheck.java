@@ -1,6 +1,5 @@
 package dev.towerscribe.layout.quick;
 
-import dev.towerscribe.geometry.Arc;
 import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.Depths;
 import dev.towerscribe.geometry.Edge;
@@ -57,7 +56,7 @@ final class QuickPlateCheck {
     double most = 0.0;
     for (Edge edge : contour.edges()) {
       most = Math.max(most, edge.start().distanceTo(about));
-      if (edge instanceof Arc arc) {
+      if (edge instanceof Edge.Arc arc) {
         most = Math.max(most, arc.centre().distanceTo(about) + arc.radius());
       }
     }
@@ -70,7 +69,7 @@ final class QuickPlateCheck {
       return Answer.UNSURE;
     }
     double atLeast = plateDepth(finishedMiddle, s) - finishedReach;
-    if (disc || atLeast > coverMm + AlongLine.UNSURE_MM) {
+    if (disc || atLeast > coverMm + Answer.UNSURE_MM) {
       // With discs it is the figure itself.
       return Answer.of(atLeast, coverMm);
     }
@@ -93,7 +92,7 @@ final class QuickPlateCheck {
       double depth = wallDepth(plate.discX(), plate.discY(), s);
       return Answer.of(depth - plate.discRadius(), wallGapMm);
     }
-    if (wallDepth(0, 0, s) - plateReach > wallGapMm + AlongLine.UNSURE_MM) {
+    if (wallDepth(0, 0, s) - plateReach > wallGapMm + Answer.UNSURE_MM) {
       return Answer.YES;
     }
     return along(plateEdges, p -> wallDepth(p.x(), p.y(), s), wallGapMm);
@@ -129,6 +128,6 @@ final class QuickPlateCheck {
     for (int i = 0; i < s.x.length; i++) {
       farthest = Math.max(farthest, Math.hypot(s.x[i], s.y[i]));
     }
-    return farthest > domeMm - AlongLine.UNSURE_MM ? Answer.UNSURE : Answer.YES;
+    return farthest > domeMm - Answer.UNSURE_MM ? Answer.UNSURE : Answer.YES;
   }
 }

@@ -26,7 +26,7 @@ import java.util.stream.IntStream;
  */
 final class RodModel {
   /** Products of polynomials up to the third degree in both directions together. */
-  static final int TERMS = 10;
+  private static final int TERMS = 10;
 
   /** One over the mean square of each product over the nodes. */
   private static final double[] WEIGHTS = {1, 2, 2, 2, 4, 2, 2, 4, 4, 2};
@@ -274,6 +274,7 @@ final class RodModel {
    * @return tangent of the greatest slant, squared; NaN where a bearing lies outside the model
    */
   double centres(Scratch s, double middleMm) {
+    double[] terms = new double[TERMS];
     double most = 0.0;
     double before = Double.NaN;
     double bearingX = 0.0;
@@ -288,10 +289,10 @@ final class RodModel {
         if (Math.abs(u) > 1 || Math.abs(v) > 1) {
           return Double.NaN;
         }
-        fill(s.terms, u, v);
+        fill(terms, u, v);
       }
-      double fore = value(coefficients, s.terms, ray, 0);
-      double in = value(coefficients, s.terms, ray, 1);
+      double fore = value(coefficients, terms, ray, 0);
+      double in = value(coefficients, terms, ray, 1);
       most = Math.max(most, fore * fore + in * in);
       s.rodX[ray] = bearingX + fore * heightMm;
       s.rodY[ray] = bearingY + in * heightMm;

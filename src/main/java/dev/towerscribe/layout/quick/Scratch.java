@@ -18,7 +18,6 @@ public final class Scratch {
   double[] rodX = new double[0];
 
   double[] rodY = new double[0];
-  final double[] terms = new double[RodModel.TERMS];
 
   /** Least slack of the holes, mm. */
   double slack;
