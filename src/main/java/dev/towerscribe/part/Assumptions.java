@@ -8,18 +8,19 @@ import dev.towerscribe.model.Slider;
 import dev.towerscribe.model.SlotEnds;
 import dev.towerscribe.model.Stated;
 import dev.towerscribe.quantity.LengthUnit;
+import dev.towerscribe.quantity.Lengths;
 import dev.towerscribe.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 
-/** What nobody said about a part, in words for its drawing. */
+/** What was not specified about a part, in words for its drawing. */
 final class Assumptions {
-  private final LengthUnit units;
+  private final Lengths lengths;
   private final List<String> list = new ArrayList<>();
 
   private Assumptions(LengthUnit units) {
-    this.units = units;
+    this.lengths = Lengths.in(units);
   }
 
   static List<String> of(Plate plate, Fit fit, LengthUnit units) {
@@ -30,17 +31,17 @@ final class Assumptions {
     if (boreInPlate) {
       a.bore(make);
     } else {
-      a.add("slot width", plate.slotWidthMm(), mm -> a.length(mm) + ", for what moves in it");
+      a.add("slot width", plate.slotWidthMm(), mm -> a.lengths.size(mm) + ", for what moves in it");
       a.add("slot ends", make.slotEnds(), SlotEnds::word);
       if (make.slotEnds().value() == SlotEnds.SQUARE) {
-        a.add("slot corner radius", make.slotCornerMm(), a::length);
+        a.add("slot corner radius", make.slotCornerMm(), a.lengths::size);
       }
     }
     for (Bolt bolt : plate.bolts()) {
       a.add(
           "hole " + bolt.name(),
           bolt.plateHoleMm(fit),
-          mm -> a.length(mm) + ", clearance for " + bolt.thread().name());
+          mm -> a.lengths.size(mm) + ", clearance for " + bolt.thread().name());
     }
     a.add("bolts", make.fastening(), f -> f.word() + ", clearance holes in both plate and tower");
     a.indexFit(make);
@@ -50,10 +51,10 @@ final class Assumptions {
   static List<String> of(Slider slider, PlateMake make, LengthUnit units) {
     Assumptions a = new Assumptions(units);
     a.common(make);
-    a.add("length", slider.lengthMm(), a::length);
-    a.add("width", slider.widthMm(), a::length);
-    a.add("thickness", slider.thicknessMm(), a::length);
-    a.add("corner radius", slider.cornerMm(), a::length);
+    a.add("length", slider.lengthMm(), a.lengths::size);
+    a.add("width", slider.widthMm(), a.lengths::size);
+    a.add("thickness", slider.thicknessMm(), a.lengths::size);
+    a.add("corner radius", slider.cornerMm(), a.lengths::size);
     a.bore(make);
     a.indexFit(make);
     return List.copyOf(a.list);
@@ -63,7 +64,7 @@ final class Assumptions {
     add("material", make.material(), m -> m);
     add("density", make.densityGPerCm3(), d -> Numbers.plain(d, 3) + " g/cm3");
     add("finish", make.finish(), f -> f);
-    add("edges broken", make.edgeBreakMm(), this::length);
+    add("edges broken", make.edgeBreakMm(), lengths::size);
     add("general tolerances", make.general(), g -> "ISO 2768-" + g.word());
   }
 
@@ -76,13 +77,13 @@ final class Assumptions {
   }
 
   private <T> void add(String what, Stated<T> stated, Function<T, String> words) {
+    add(list, what, stated, words);
+  }
+
+  /** Adds a sentence for a figure that was not specified; says nothing of one that was. */
+  static <T> void add(List<String> list, String what, Stated<T> stated, Function<T, String> words) {
     if (stated.assumed()) {
       list.add(what + ": " + words.apply(stated.value()));
     }
-  }
-
-  private String length(double mm) {
-    String text = Numbers.plain(units.fromMm(mm), units == LengthUnit.MM ? 2 : 3);
-    return text + " " + units.symbol();
   }
 }

@@ -1,6 +1,9 @@
 package dev.towerscribe.part;
 
+import dev.towerscribe.finding.About;
+import dev.towerscribe.finding.Findings;
 import dev.towerscribe.finding.Severity;
+import dev.towerscribe.finding.Sources;
 import dev.towerscribe.geometry.Bore;
 import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.FlatSolid;
@@ -21,7 +24,7 @@ import dev.towerscribe.model.Side;
 import dev.towerscribe.model.Stated;
 import dev.towerscribe.model.Tower;
 import dev.towerscribe.quantity.LengthUnit;
-import dev.towerscribe.quantity.Numbers;
+import dev.towerscribe.quantity.Lengths;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -36,20 +39,20 @@ public final class Jigs {
   /**
    * Gap under the jig on a dome past which a drill is badly guided (common practice, no source).
    */
-  private static final double STAND_OFF_MM = 1.0;
+  private static final double GAP_MM = 1.0;
 
   private final SideLayout side;
   private final JigRules rules;
-  private final LengthUnit units;
-  private final PartFindings findings;
+  private final Lengths lengths;
+  private final Findings findings;
   private final Frame2 frame;
   private final Stated<Double> outside;
 
   private Jigs(SideLayout side, JigRules rules, LengthUnit units) {
     this.side = side;
     this.rules = rules;
-    this.units = units;
-    this.findings = new PartFindings(side.side().word(), units);
+    this.lengths = Lengths.in(units);
+    this.findings = new Findings(side.side().word(), lengths);
     this.frame = fromPlan(side.side());
     this.outside =
         rules
@@ -108,7 +111,7 @@ public final class Jigs {
     Contour outline = outline(bores);
     double thickness = rules.thicknessMm().value();
     FlatSolid bare = new FlatSolid(outline, thickness, List.of(), bores);
-    boolean whole = findings.webs("jig", bare, names, leastWebMm());
+    boolean whole = WebCheck.passes(findings, "jig", bare, names, leastWebMm());
     around(Region.inside(outline));
     if (!whole || !guided) {
       return Optional.empty();
@@ -124,9 +127,7 @@ public final class Jigs {
       findings.add(
           "jig-window",
           Severity.NOTE,
-          "jig",
-          0.0,
-          0.0,
+          About.mm("jig", 0, 0, Sources.PRACTICE),
           "No window: neither the final cut nor the opening leaves enough metal round it.");
     }
     return Optional.of(
@@ -171,7 +172,8 @@ public final class Jigs {
         Optional.empty(),
         Fits.hole(rules.fit().value(), outside.value()),
         Optional.empty(),
-        "bushing for drill " + mm(bore) + "; tower hole " + mm(hole.diameterMm()),
+        "bushing for drill %s; tower hole %s"
+            .formatted(lengths.size(bore), lengths.size(hole.diameterMm())),
         outside.assumed() || rules.fit().assumed());
   }
 
@@ -185,7 +187,7 @@ public final class Jigs {
         Optional.empty(),
         Fits.hole(HoleFit.H13, landmark.diameterMm()),
         Optional.empty(),
-        "pin " + mm(landmark.diameterMm()) + " through it into the landmark",
+        "pin %s through it into the landmark".formatted(lengths.size(landmark.diameterMm())),
         true);
   }
 
@@ -213,12 +215,9 @@ public final class Jigs {
     findings.add(
         "jig-drill." + hole.name(),
         Severity.STOP,
-        "bushing " + hole.name(),
-        bore,
-        hole.diameterMm(),
-        "The bushing's bore is larger than the finished hole "
-            + hole.name()
-            + ". Choose a bushing for the pilot drill.");
+        About.mm("bushing " + hole.name(), bore, hole.diameterMm(), Sources.PRACTICE),
+        "The bushing's bore is larger than the finished hole %s. Choose a bushing for the pilot drill."
+            .formatted(hole.name()));
     return false;
   }
 
@@ -243,12 +242,10 @@ public final class Jigs {
   private void around(Region jig) {
     Tower tower = side.job().tower();
     if (tower.landmarks().size() == 1) {
-      findings.count(
+      findings.add(
           "jig-register",
           Severity.CAUTION,
-          "jig",
-          1,
-          2,
+          new About("jig", 1, 2, "", Sources.PRACTICE),
           "One landmark does not keep the jig from turning. Find a second one, far from the first,"
               + " or prove its direction with the sheet before drilling.");
     }
@@ -262,26 +259,20 @@ public final class Jigs {
                 findings.add(
                     "jig-wall",
                     Severity.CAUTION,
-                    "jig, tower wall",
-                    mm,
-                    0.0,
-                    "The jig reaches "
-                        + findings.length(-mm)
-                        + " past the tower's wall. Use landmarks nearer to the opening, or trim"
-                        + " it there."));
+                    About.mm("jig, tower wall", mm, 0, Sources.PRACTICE),
+                    ("The jig reaches %s past the tower's wall. Use landmarks nearer to the"
+                            + " opening, or trim it there.")
+                        .formatted(lengths.with(-mm))));
     for (Bracket bracket : tower.brackets()) {
       double thickness = rules.thicknessMm().value();
       Region above = Region.inside(bracket.outline()).mapped(frame);
       if (bracket.undersideMm() < thickness && !jig.intersection(above).isEmpty()) {
         findings.add(
-            "jig-bracket." + PartFindings.slug(bracket.name()),
+            "jig-bracket." + Findings.slug(bracket.name()),
             Severity.CAUTION,
-            "jig, " + bracket.name(),
-            bracket.undersideMm(),
-            thickness,
-            "The jig is thicker than the gap under "
-                + bracket.name()
-                + ". Trim it there, or make it thinner.");
+            About.mm("jig, " + bracket.name(), bracket.undersideMm(), thickness, Sources.PRACTICE),
+            "The jig is thicker than the gap under %s. Trim it there, or make it thinner."
+                .formatted(bracket.name()));
       }
     }
   }
@@ -291,48 +282,33 @@ public final class Jigs {
         side.holes().stream().max(Comparator.comparingDouble(h -> h.at().norm())).orElseThrow();
     double r = farthest.at().norm();
     double drop = crown.radiusMm() - Math.sqrt(crown.radiusMm() * crown.radiusMm() - r * r);
-    boolean high = drop > STAND_OFF_MM;
+    boolean high = drop > GAP_MM;
     findings.add(
         "jig-dome",
         high ? Severity.CAUTION : Severity.NOTE,
-        "jig, bolt " + farthest.name(),
-        drop,
-        STAND_OFF_MM,
-        "The top is domed and the jig is flat: it rests near its middle or round its window, and"
-            + " hole "
-            + farthest.name()
-            + " lies "
-            + findings.length(drop)
-            + " below the dome's middle. "
-            + (high
-                ? "Shim the jig so that it cannot rock, and keep the drill square to it."
-                : "Keep the drill square to it."));
+        About.mm("jig, bolt " + farthest.name(), drop, GAP_MM, Sources.PRACTICE),
+        ("The top is domed and the jig is flat: it rests near its middle or round its window, and"
+                + " hole %s lies %s below the dome's middle. %s")
+            .formatted(
+                farthest.name(),
+                lengths.with(drop),
+                high
+                    ? "Shim the jig so that it cannot rock, and keep the drill square to it."
+                    : "Keep the drill square to it."));
   }
 
   private List<String> assumed() {
     List<String> list = new ArrayList<>();
     list.add("material: steel, 7.85 g/cm3");
     list.add("general tolerances: ISO 2768-f");
-    list.add("edges broken: " + mm(0.5));
-    if (rules.thicknessMm().assumed()) {
-      list.add("thickness: " + mm(rules.thicknessMm().value()));
-    }
-    if (rules.marginMm().assumed()) {
-      list.add("metal round the holes: " + mm(rules.marginMm().value()));
-    }
-    if (rules.boreMm().assumed()) {
-      list.add("bushing bore: " + mm(rules.boreMm().value()) + ", the pilot drill");
-    }
-    if (outside.assumed()) {
-      list.add("bushing outside: " + mm(outside.value()) + ", " + Bushings.SOURCE);
-    }
-    if (rules.fit().assumed()) {
-      list.add("fit of the bushing holes: " + rules.fit().value().word());
-    }
+    list.add("edges broken: " + lengths.size(0.5));
+    Assumptions.add(list, "thickness", rules.thicknessMm(), lengths::size);
+    Assumptions.add(list, "metal round the holes", rules.marginMm(), lengths::size);
+    Assumptions.add(
+        list, "bushing bore", rules.boreMm(), mm -> lengths.size(mm) + ", the pilot drill");
+    Assumptions.add(
+        list, "bushing outside", outside, mm -> lengths.size(mm) + ", " + Bushings.SOURCE);
+    Assumptions.add(list, "fit of the bushing holes", rules.fit(), HoleFit::word);
     return list;
-  }
-
-  private String mm(double mm) {
-    return Numbers.plain(units.fromMm(mm), units == LengthUnit.MM ? 2 : 3) + " " + units.symbol();
   }
 }

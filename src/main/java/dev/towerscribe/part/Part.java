@@ -13,7 +13,7 @@ import java.util.List;
  * <p>Part frames, always seen from above, upper face toward the reader. Plate: the plate frame, x
  * along the slot; a right-hand plate is the mirror image, y negated. Slider: origin at the
  * bearing's centre, axes along the plate's. Jig: x to the page's right and y forward, as it lies on
- * its tower, origin at the original strut-shaft centre.
+ * its tower, origin at the original strut-rod centre.
  *
  * @param name what it is called
  * @param kind what it is for
@@ -26,7 +26,7 @@ import java.util.List;
  * @param edgeBreakMm size of its broken edges
  * @param general class of the tolerances of sizes without one of their own
  * @param densityGPerCm3 density of its material
- * @param assumed what of all this nobody said, in words
+ * @param assumed what of all this was not specified, in words
  */
 public record Part(
     String name,

@@ -1,12 +1,14 @@
 package dev.towerscribe.part;
 
 import dev.towerscribe.finding.Finding;
+import dev.towerscribe.finding.Findings;
 import dev.towerscribe.layout.JobLayout;
 import dev.towerscribe.layout.SideLayout;
 import dev.towerscribe.model.Fit;
 import dev.towerscribe.model.Plate;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.quantity.LengthUnit;
+import dev.towerscribe.quantity.Lengths;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -69,7 +71,7 @@ public final class Parts {
     boolean mirror = hand == Hand.RIGHT && wanted.plate().handed();
     plates.add(mirror ? plate.mirrored(hand) : plate);
     parts.slider(hand, quantity).ifPresent(sliders::add);
-    PartFindings found = new PartFindings(hand.word(), units);
+    Findings found = new Findings(hand.word(), Lengths.in(units));
     parts.judge(found);
     findings.addAll(found.gravestFirst());
   }

@@ -1,6 +1,9 @@
 package dev.towerscribe.part;
 
+import dev.towerscribe.finding.About;
+import dev.towerscribe.finding.Findings;
 import dev.towerscribe.finding.Severity;
+import dev.towerscribe.finding.Sources;
 import dev.towerscribe.geometry.Bore;
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Contour;
@@ -17,6 +20,7 @@ import dev.towerscribe.model.PlateShape;
 import dev.towerscribe.model.Slider;
 import dev.towerscribe.model.Stated;
 import dev.towerscribe.quantity.LengthUnit;
+import dev.towerscribe.quantity.Lengths;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -29,11 +33,13 @@ final class PlateParts {
   private final Plate plate;
   private final Fit fit;
   private final LengthUnit units;
+  private final Lengths lengths;
 
   PlateParts(Plate plate, Fit fit, LengthUnit units) {
     this.plate = plate;
     this.fit = fit;
     this.units = units;
+    this.lengths = Lengths.in(units);
   }
 
   Part plate(Hand hand, int quantity) {
@@ -169,9 +175,9 @@ final class PlateParts {
   }
 
   /** Everything to say about making the plate and its slider. */
-  void judge(PartFindings findings) {
+  void judge(Findings findings) {
     PlateShape shape = PlateShape.of(plate, fit);
-    findings.webs("part", shape.solid(), names(shape), plate.thicknessMm());
+    WebCheck.passes(findings, "part", shape.solid(), names(shape), plate.thicknessMm());
     for (Feature f : plate(Hand.BOTH, 1).features()) {
       f.position().filter(p -> p.diameterMm() <= 0).ifPresent(p -> noRoom(f, p, findings));
     }
@@ -183,19 +189,17 @@ final class PlateParts {
     return shape.cavities().stream().map(PlateShape.Cavity::name).toList();
   }
 
-  private static void noRoom(Feature hole, PositionTolerance position, PartFindings findings) {
+  private static void noRoom(Feature hole, PositionTolerance position, Findings findings) {
     findings.add(
         "part-position." + hole.name(),
         Severity.STOP,
-        "bolt " + hole.name(),
-        position.diameterMm(),
-        0.0,
-        "The bolt has no room in its hole ("
-            + position.formula()
-            + "): no hole is placed that truly. Make the clearance hole larger.");
+        About.mm("bolt " + hole.name(), position.diameterMm(), 0, Sources.PRACTICE),
+        ("The bolt has no room in its hole (%s): no hole is placed that truly. Make the clearance"
+                + " hole larger.")
+            .formatted(position.formula()));
   }
 
-  private void recess(Bolt bolt, PartFindings findings) {
+  private void recess(Bolt bolt, Findings findings) {
     if (bolt.recess().isEmpty()) {
       return;
     }
@@ -206,32 +210,24 @@ final class PlateParts {
       findings.add(
           "part-floor." + bolt.name(),
           Severity.CAUTION,
-          "bolt " + bolt.name(),
-          floor,
-          least,
-          findings.length(floor)
-              + " of metal under the head; a third of the thickness, "
-              + findings.length(least)
-              + ", is the least that is usual. Make the recess less deep or the plate thicker.");
+          About.mm("bolt " + bolt.name(), floor, least, Sources.PRACTICE),
+          ("%s of metal under the head; a third of the thickness, %s, is the least that is usual."
+                  + " Make the recess less deep or the plate thicker.")
+              .formatted(lengths.with(floor), lengths.with(least)));
     }
     if (recess instanceof Recess.Counterbore && recess.diameterMm() <= bolt.flatsMm()) {
       findings.add(
           "part-recess." + bolt.name(),
           Severity.CAUTION,
-          "bolt " + bolt.name(),
-          recess.diameterMm(),
-          bolt.flatsMm(),
-          "The counterbore is "
-              + findings.length(recess.diameterMm())
-              + " wide and the head "
-              + findings.length(bolt.flatsMm())
-              + ": the head does not go in. Make it wider.");
+          About.mm("bolt " + bolt.name(), recess.diameterMm(), bolt.flatsMm(), Sources.PRACTICE),
+          "The counterbore is %s wide and the head %s: the head does not go in. Make it wider."
+              .formatted(lengths.with(recess.diameterMm()), lengths.with(bolt.flatsMm())));
     }
   }
 
-  private void slider(Slider slider, PartFindings findings) {
+  private void slider(Slider slider, Findings findings) {
     PlateShape shape = PlateShape.of(slider);
-    findings.webs("slider", shape.solid(), names(shape), slider.thicknessMm().value());
+    WebCheck.passes(findings, "slider", shape.solid(), names(shape), slider.thicknessMm().value());
     double half = slider.lengthMm().value() / 2;
     double y = slider.widthMm().value() / 2;
     Contour reach =
@@ -248,12 +244,10 @@ final class PlateParts {
       findings.add(
           "slider-edge",
           Severity.CAUTION,
-          "slider, plate's edge",
-          inside,
-          0.0,
-          "At the slot's ends the slider stands "
-              + findings.length(-inside)
-              + " over the plate's edge. Check that it has room there, or make it smaller.");
+          About.mm("slider, plate's edge", inside, 0, Sources.PRACTICE),
+          ("At the slot's ends the slider stands %s over the plate's edge. Check that it has room"
+                  + " there, or make it smaller.")
+              .formatted(lengths.with(-inside)));
     }
     for (Bolt bolt : plate.bolts()) {
       double gap = -swept.depth(bolt.at()) - bolt.seatRadiusMm();
@@ -261,15 +255,10 @@ final class PlateParts {
         findings.add(
             "slider-bolt." + bolt.name(),
             Severity.CAUTION,
-            "slider, bolt " + bolt.name(),
-            gap,
-            0.0,
-            "The slider reaches "
-                + findings.length(-gap)
-                + " into the seat of bolt "
-                + bolt.name()
-                + ": it cannot pass a head or nut on that face. Sink it, or make the slider"
-                + " smaller.");
+            About.mm("slider, bolt " + bolt.name(), gap, 0, Sources.PRACTICE),
+            ("The slider reaches %s into the seat of bolt %s: it cannot pass a head or nut on that"
+                    + " face. Sink it, or make the slider smaller.")
+                .formatted(lengths.with(-gap), bolt.name()));
       }
     }
   }

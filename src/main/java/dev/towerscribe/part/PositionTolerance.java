@@ -33,7 +33,7 @@ public record PositionTolerance(Fastening fastening, double leastHoleMm, double 
     String f = Numbers.fixed(greatestBoltMm, 2);
     String t = Numbers.fixed(diameterMm(), 2) + " mm";
     return fastening == Fastening.FIXED
-        ? "fixed: T = (H - F) / 2 = (" + h + " - " + f + ") / 2 = " + t
-        : "floating: T = H - F = " + h + " - " + f + " = " + t;
+        ? "fixed: T = (H - F) / 2 = (%s - %s) / 2 = %s".formatted(h, f, t)
+        : "floating: T = H - F = %s - %s = %s".formatted(h, f, t);
   }
 }
