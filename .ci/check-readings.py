@@ -39,12 +39,12 @@ def solve(f, observed, sd, x):
 
 def mean(entry, key, doubt):
     v = values(entry[key])
-    return float(np.mean(v)), entry.get("doubt", doubt) / np.sqrt(len(v))
+    return float(np.mean(v)), entry.get("uncertainty", doubt) / np.sqrt(len(v))
 
 
 def survey(path, said):
     s = tomllib.load(open(path, "rb"))
-    doubt = s["doubt"]
+    doubt = s["uncertainty"]
     known, names, start = {}, [], []
     for station in s["station"]:
         if "at" in station:
@@ -79,7 +79,7 @@ def survey(path, said):
 
         for plot in s[side]["floor"]:
             at = np.atleast_2d(plot["at"])
-            deviation = plot.get("doubt", doubt["floor"]) / np.sqrt(len(at))
+            deviation = plot.get("uncertainty", doubt["floor"]) / np.sqrt(len(at))
             for axis in (0, 1):
                 add(
                     lambda x, n=name(plot["point"]), a=axis, g=sign: place(x, n)[a] * (g if a else 1),
@@ -110,7 +110,7 @@ def survey(path, said):
 
 def drilled(path, job, said):
     r, j = tomllib.load(open(path, "rb")), tomllib.load(open(job, "rb"))
-    doubt = r["doubt"]
+    doubt = r["uncertainty"]
     for side in ("left", "right"):
         holes = [h["name"] for h in r[side]["hole"]]
         own = j.get(side, {}).get("tower", {}).get("landmark", j["tower"]["landmark"])

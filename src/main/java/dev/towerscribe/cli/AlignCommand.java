@@ -50,7 +50,7 @@ final class AlignCommand implements Command {
   @Override
   public int run(ParseResult given, Context context) throws IOException, JobRejected, Refusal {
     String file = given.matchedPositionalValue(0, "");
-    LoadedJob loaded = LoadedJob.load(context.path(file), List.of());
+    LoadedJob loaded = LoadedJob.load(context.path(file), List.of(), context.console()::warn);
     Job job = loaded.layout().job();
     JobAlignment alignment = loaded.alignment();
     if (alignment.sides().isEmpty()) {

@@ -27,7 +27,8 @@ final class CheckCommand implements Command {
     LoadedJob job =
         LoadedJob.load(
             context.path(given.matchedPositionalValue(0, "")),
-            given.matchedOptionValue("--accept", List.of()));
+            given.matchedOptionValue("--accept", List.of()),
+            context.console()::warn);
     context
         .console()
         .print(

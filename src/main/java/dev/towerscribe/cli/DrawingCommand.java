@@ -89,7 +89,8 @@ final class DrawingCommand implements Command {
     LoadedJob loaded =
         LoadedJob.load(
             context.path(given.matchedPositionalValue(0, "")),
-            given.matchedOptionValue("--accept", List.of()));
+            given.matchedOptionValue("--accept", List.of()),
+            context.console()::warn);
     Job job = loaded.layout().job();
     PartSheets.Style style = style(given, job);
     DxfVersion version = one(given, "--dxf", DXF, DxfVersion.R12);

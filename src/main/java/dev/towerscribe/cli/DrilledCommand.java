@@ -85,8 +85,8 @@ final class DrilledCommand implements Command {
     }
     Path path = context.path(given.matchedPositionalValue(0, ""));
     String readingsFile = given.matchedPositionalValue(1, "");
-    LoadedJob loaded = LoadedJob.load(path, List.of());
-    Readings readings = readings(loaded, context.path(readingsFile), readingsFile);
+    LoadedJob loaded = LoadedJob.load(path, List.of(), context.console()::warn);
+    Readings readings = readings(loaded, context, readingsFile);
     Drilled drilled = Drilled.of(loaded.layout(), readings, job -> Layouts.of(job).layout());
     Set<String> accepted = new TreeSet<>(given.matchedOptionValue("--accept", List.of()));
     refuseUnknown(drilled, accepted);
@@ -178,10 +178,11 @@ final class DrilledCommand implements Command {
     return "wrote " + file;
   }
 
-  private static Readings readings(LoadedJob loaded, Path path, String name)
+  private static Readings readings(LoadedJob loaded, Context context, String name)
       throws IOException, Refusal {
     try {
-      return new ReadingsReader(Lettering::canWrite, loaded.layout().job()).read(path);
+      return new ReadingsReader(Lettering::canWrite, context.console()::warn, loaded.layout().job())
+          .read(context.path(name));
     } catch (JobRejected e) {
       List<String> lines = new ArrayList<>();
       lines.add("the readings file " + name + " cannot be worked from:");

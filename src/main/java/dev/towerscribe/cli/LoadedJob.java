@@ -22,6 +22,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Consumer;
 
 /**
  * A job as a command was given it: read, laid out, with the stops that were accepted.
@@ -40,15 +41,16 @@ record LoadedJob(JobLayout layout, JobAlignment alignment, Set<String> accepted,
    *
    * @param path the job file
    * @param acceptedIds what stood after {@code --accept}
+   * @param notes told what should be changed in the file, though it is no fault
    * @return the job
    * @throws IOException if the file cannot be read
    * @throws JobRejected if it has faults
    * @throws Refusal if an accepted id is not a stop finding of this job
    */
-  static LoadedJob load(Path path, List<String> acceptedIds)
+  static LoadedJob load(Path path, List<String> acceptedIds, Consumer<String> notes)
       throws IOException, JobRejected, Refusal {
     byte[] before = read(path);
-    Job job = new JobReader(Lettering::canWrite).read(path);
+    Job job = new JobReader(Lettering::canWrite, notes).read(path);
     if (!Arrays.equals(before, read(path))) {
       throw new Refusal(Exit.FILES, path + " changed while it was read; run the command again");
     }

@@ -315,7 +315,7 @@ final class MeasuredPrint {
   private JobFile jobFile() throws IOException, JobRejected, Refusal {
     String name = given.matchedOptionValue("--job", "");
     Path path = context.path(name);
-    Job job = new JobReader(Lettering::canWrite).read(path);
+    Job job = new JobReader(Lettering::canWrite, context.console()::warn).read(path);
     byte[] bytes = Files.readAllBytes(path);
     List<String> own = PrintText.differsBySide(new String(bytes, StandardCharsets.UTF_8));
     if (!own.isEmpty()) {

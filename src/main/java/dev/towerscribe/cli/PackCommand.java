@@ -64,7 +64,8 @@ final class PackCommand implements Command {
     LoadedJob job =
         LoadedJob.load(
             context.path(given.matchedPositionalValue(0, "")),
-            given.matchedOptionValue("--accept", List.of()));
+            given.matchedOptionValue("--accept", List.of()),
+            context.console()::warn);
     PackDirectory target = new PackDirectory(context.ops(), directory);
     return job.openStops().isEmpty()
         ? writePack(job, pdf, target, directory, context.console())

@@ -74,7 +74,7 @@ final class PlaceCommand implements Command {
     if (given.hasMatchedOption("--offer") && !given.hasMatchedOption("--write")) {
       throw new Refusal(Exit.WRONG_USE, "--offer says which offer --write is to write: give both");
     }
-    LoadedJob loaded = LoadedJob.load(path, List.of());
+    LoadedJob loaded = LoadedJob.load(path, List.of(), context.console()::warn);
     Job job = loaded.layout().job();
     // A search takes a while: what bars the writing is said before it.
     Optional<Path> write = Optional.empty();

@@ -91,7 +91,9 @@ final class RecordCommand implements Command {
       return list(given, context);
     }
     Path file = context.path(given.matchedPositionalValue(0, ""));
-    LoadedJob job = LoadedJob.load(file, given.matchedOptionValue("--accept", List.of()));
+    LoadedJob job =
+        LoadedJob.load(
+            file, given.matchedOptionValue("--accept", List.of()), context.console()::warn);
     RecordFile record = new RecordFile(context.ops(), file);
     if (use == RecordUse.ADD) {
       return add(given, context, job, record);
@@ -113,7 +115,7 @@ final class RecordCommand implements Command {
 
   private static int add(ParseResult given, Context context, LoadedJob job, RecordFile record)
       throws IOException, Refusal {
-    Visit visit = visit(context.path(given.matchedPositionalValue(1, "")), job.layout().job());
+    Visit visit = visit(context, given.matchedPositionalValue(1, ""), job.layout().job());
     Evaluation evaluation = Evaluate.of(job.layout().job(), visit);
     EntryText.About about =
         new EntryText.About(
@@ -150,7 +152,8 @@ final class RecordCommand implements Command {
     }
   }
 
-  private static Visit visit(Path path, Job job) throws IOException, Refusal {
+  private static Visit visit(Context context, String file, Job job) throws IOException, Refusal {
+    Path path = context.path(file);
     if (Files.isDirectory(path)) {
       throw new IOException(path + ": is a directory, not a visit file");
     }
@@ -159,7 +162,7 @@ final class RecordCommand implements Command {
       bytes = in.readNBytes(MOST_BYTES);
     }
     try {
-      return new VisitReader(Lettering::canWrite).parse(bytes, job);
+      return new VisitReader(Lettering::canWrite, context.console()::warn).parse(bytes, job);
     } catch (JobRejected e) {
       List<String> lines = new ArrayList<>();
       lines.add("the visit file cannot be worked from, and nothing was added:");

@@ -89,7 +89,10 @@ final class RulerCommand implements Command {
     Optional<JobInfo> info = Optional.empty();
     if (given.hasMatchedOption("--job")) {
       LoadedJob loaded =
-          LoadedJob.load(context.path(given.matchedOptionValue("--job", "")), List.of());
+          LoadedJob.load(
+              context.path(given.matchedOptionValue("--job", "")),
+              List.of(),
+              context.console()::warn);
       Job job = loaded.layout().job();
       print = job.sides().values().iterator().next().print();
       info =

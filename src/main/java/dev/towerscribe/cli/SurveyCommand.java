@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Consumer;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
@@ -140,7 +141,7 @@ final class SurveyCommand implements Command {
   private static int survey(String file, ParseResult given, Context context)
       throws IOException, Refusal {
     Path path = context.path(file);
-    Survey survey = read(path);
+    Survey survey = read(path, context.console()::warn);
     SurveyResult result = Surveys.of(survey);
     Set<String> accepted = new TreeSet<>(given.matchedOptionValue("--accept", List.<String>of()));
     refuseUnknown(result, accepted);
@@ -181,9 +182,9 @@ final class SurveyCommand implements Command {
     return Exit.DONE;
   }
 
-  private static Survey read(Path path) throws IOException, Refusal {
+  private static Survey read(Path path, Consumer<String> notes) throws IOException, Refusal {
     try {
-      return new SurveyReader(Lettering::canWrite).read(path);
+      return new SurveyReader(Lettering::canWrite, notes).read(path);
     } catch (JobRejected e) {
       List<String> lines = new ArrayList<>();
       lines.add("the survey file cannot be worked from:");

@@ -88,7 +88,7 @@ final class SurveyStartText {
     line(
         "",
         "# How far one reading may be off, one standard deviation. Put your own in.",
-        "[doubt]");
+        "[uncertainty]");
     for (WorksheetDoubt doubt : WorksheetDoubt.values()) {
       line(doubt.key() + " = " + figure(doubt) + "   # " + doubt.words());
     }

@@ -7,6 +7,7 @@ import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.IntPredicate;
 import java.util.stream.Stream;
 
@@ -26,16 +27,21 @@ final class FileHead {
    * @param bytes its content
    * @param faults where faults go
    * @param printable which characters sheets can carry
+   * @param notes told of old spellings
    * @return a reader of its top, the format read
    * @throws JobRejected if it is no TOML or of a format that this program cannot know
    */
-  static TableReader open(byte[] bytes, Faults faults, IntPredicate printable) throws JobRejected {
+  static TableReader open(
+      byte[] bytes, Faults faults, IntPredicate printable, Consumer<String> notes)
+      throws JobRejected {
     Optional<String> text = TomlText.decode(bytes, "", faults);
     faults.throwIfAny();
     Optional<TomlText> toml = TomlText.parse(text.orElseThrow(), "", faults);
     faults.throwIfAny();
     Optional<LengthUnit> unit = unit(toml.orElseThrow());
-    TableReader top = new TableReader(toml.get().table("", unit, faults), faults, printable);
+    Node.Table root = toml.get().table("", unit, faults);
+    TableReader top =
+        new TableReader(Respelling.OF_READINGS.renewed(root, faults, notes), faults, printable);
     if (!readFormat(top)) {
       faults.throwIfAny();
     }

@@ -22,6 +22,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.IntPredicate;
 import java.util.stream.Stream;
@@ -45,14 +46,26 @@ public final class JobReader {
   };
 
   private final IntPredicate printable;
+  private final Consumer<String> notes;
 
   /**
    * A reader.
    *
    * @param printable whether the sheets can carry a character, by its Unicode code point
+   * @param notes told what is no fault but should be changed in a file: keys in an old spelling
+   */
+  public JobReader(IntPredicate printable, Consumer<String> notes) {
+    this.printable = printable;
+    this.notes = notes;
+  }
+
+  /**
+   * A reader that keeps its notes to itself.
+   *
+   * @param printable whether the sheets can carry a character, by its Unicode code point
    */
   public JobReader(IntPredicate printable) {
-    this.printable = printable;
+    this(printable, note -> {});
   }
 
   /**
@@ -114,7 +127,7 @@ public final class JobReader {
     Optional<TomlText> toml = TomlText.parse(text, "", faults);
     faults.throwIfAny();
     Optional<LengthUnit> unit = FileHead.unit(toml.orElseThrow());
-    Node.Table root = toml.get().table("", unit, faults);
+    Node.Table root = Respelling.OF_JOBS.renewed(toml.get().table("", unit, faults), faults, notes);
     TableReader top = new TableReader(root, faults, printable);
     boolean readable = FileHead.readFormat(top);
     if (!readable) {

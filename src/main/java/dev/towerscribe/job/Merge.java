@@ -11,7 +11,12 @@ import java.util.Set;
  */
 final class Merge {
   private static final Set<String> SHAPES =
-      Set.of("tower.opening", "tower.mark", "tower.land", "tower.wall", "plate.outline");
+      Set.of(
+          "tower.opening",
+          "tower.mark",
+          "tower." + Respelling.BOLTING_FACE,
+          "tower.wall",
+          "plate.outline");
 
   private Merge() {}
 

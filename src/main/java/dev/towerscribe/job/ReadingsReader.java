@@ -27,6 +27,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.function.Consumer;
 import java.util.function.IntPredicate;
 import java.util.stream.Stream;
 
@@ -38,16 +39,19 @@ public final class ReadingsReader {
   private static final List<String> SPANS = Stream.of(Between.values()).map(Between::word).toList();
 
   private final IntPredicate printable;
+  private final Consumer<String> notes;
   private final Job job;
 
   /**
    * A reader.
    *
    * @param printable whether the sheets can carry a character, by its Unicode code point
+   * @param notes told what is no fault but should be changed in a file: keys in an old spelling
    * @param job the job that the holes were drilled from
    */
-  public ReadingsReader(IntPredicate printable, Job job) {
+  public ReadingsReader(IntPredicate printable, Consumer<String> notes, Job job) {
     this.printable = printable;
+    this.notes = notes;
     this.job = job;
   }
 
@@ -76,11 +80,11 @@ public final class ReadingsReader {
 
   private Readings parse(byte[] bytes) throws JobRejected {
     Faults faults = new Faults();
-    TableReader top = FileHead.open(bytes, faults, printable);
+    TableReader top = FileHead.open(bytes, faults, printable, notes);
     Optional<LengthUnit> unit = FileHead.readUnits(top);
     Optional<String> title = top.label("title", Limits.TITLE, job.title());
     Optional<LocalDate> date = FileHead.date(top);
-    Optional<Doubt> doubt = top.tableOrEmpty("doubt").flatMap(ReadingsReader::doubt);
+    Optional<Doubt> doubt = top.tableOrEmpty(Respelling.UNCERTAINTY).flatMap(ReadingsReader::doubt);
     Map<Side, SideReadings> sides = new EnumMap<>(Side.class);
     boolean any = false;
     for (Side side : Side.values()) {
@@ -253,7 +257,7 @@ public final class ReadingsReader {
     }
 
     private static Optional<Double> doubtOf(TableReader t, Range range, double otherwiseMm) {
-      return t.length("doubt", range, otherwiseMm);
+      return t.length(Respelling.UNCERTAINTY, range, otherwiseMm);
     }
   }
 }

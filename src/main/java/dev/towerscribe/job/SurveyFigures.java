@@ -7,14 +7,15 @@ import java.util.Optional;
 
 /** Readings: one number, a list of repeated ones, or a table of them with a doubt of its own. */
 final class SurveyFigures {
-  private static final String DOUBT = "doubt";
   private static final String READINGS = "readings";
 
   private SurveyFigures() {}
 
   /** The doubt of an entry that is a table, mm, or that of its kind. */
   static double doubt(TableReader entry, double otherwiseMm) {
-    return entry.length(DOUBT, SurveyLimits.DOUBT, otherwiseMm).orElse(otherwiseMm);
+    return entry
+        .length(Respelling.UNCERTAINTY, SurveyLimits.DOUBT, otherwiseMm)
+        .orElse(otherwiseMm);
   }
 
   /**
@@ -70,7 +71,7 @@ final class SurveyFigures {
               double doubt =
                   angle
                       ? inner
-                          .optionalAngle(DOUBT, SurveyLimits.ANGLE_DOUBT)
+                          .optionalAngle(Respelling.UNCERTAINTY, SurveyLimits.ANGLE_DOUBT)
                           .map(a -> a.degrees())
                           .orElse(otherwise)
                       : doubt(inner, otherwise);

@@ -19,20 +19,24 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.function.IntPredicate;
 import java.util.stream.Stream;
 
 /** Reads survey files. Whatever a file holds, the answer is a survey or every fault found in it. */
 public final class SurveyReader {
   private final IntPredicate printable;
+  private final Consumer<String> notes;
 
   /**
    * A reader.
    *
    * @param printable whether the sheets can carry a character, by its Unicode code point
+   * @param notes told what is no fault but should be changed in a file: keys in an old spelling
    */
-  public SurveyReader(IntPredicate printable) {
+  public SurveyReader(IntPredicate printable, Consumer<String> notes) {
     this.printable = printable;
+    this.notes = notes;
   }
 
   /**
@@ -60,13 +64,13 @@ public final class SurveyReader {
 
   private Survey parse(byte[] bytes) throws JobRejected {
     Faults faults = new Faults();
-    TableReader top = FileHead.open(bytes, faults, printable);
+    TableReader top = FileHead.open(bytes, faults, printable, notes);
     Optional<LengthUnit> unit = FileHead.readUnits(top);
     Optional<String> title = top.label("title", Limits.TITLE);
     Optional<LocalDate> date = FileHead.date(top);
     List<Side> sides = sides(top);
     SurveyDoubts doubts =
-        top.tableOrEmpty("doubt").map(SurveyDoubts::read).orElse(SurveyDoubts.USUAL);
+        top.tableOrEmpty(Respelling.UNCERTAINTY).map(SurveyDoubts::read).orElse(SurveyDoubts.USUAL);
     List<Survey.Station> stations = new ArrayList<>();
     Set<String> names = new LinkedHashSet<>();
     for (TableReader s : top.tables("station", 0, "stations")) {
@@ -128,9 +132,12 @@ public final class SurveyReader {
   private static Optional<Survey.Station> station(TableReader s, Set<String> names) {
     Optional<String> name = Names.unique(s, names).filter(n -> SurveyNames.maySay(s, n));
     Optional<Vec3> at = s.has("at") ? s.point3("at", Limits.VEHICLE) : Optional.empty();
-    Optional<Double> doubt = Said.length(s, "doubt", SurveyLimits.DOUBT);
+    Optional<Double> doubt = Said.length(s, Respelling.UNCERTAINTY, SurveyLimits.DOUBT);
     if (doubt.isPresent() && !s.has("at")) {
-      s.fault("doubt", "a doubt of the place in at", "Give at as well, or drop this key.");
+      s.fault(
+          Respelling.UNCERTAINTY,
+          "an uncertainty of the place in at",
+          "Give at as well, or drop this key.");
     }
     s.close();
     return s.sound() ? Optional.of(new Survey.Station(name.get(), at, doubt)) : Optional.empty();

@@ -126,7 +126,7 @@ final class SurveyTowerReader {
             "Measure the thread's diameter and give it as shaft.");
       }
     } else {
-      s.has("doubt");
+      s.has(Respelling.UNCERTAINTY);
       String limit = "one of " + String.join(", ", REACHES);
       if (given.isEmpty()) {
         s.missing(REACHES.get(0), limit, "Say what the span was taken between.");

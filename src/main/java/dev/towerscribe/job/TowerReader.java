@@ -39,7 +39,8 @@ final class TowerReader {
     Optional<Lean> lean = lean(t);
     Optional<Crown> crown = crown(t);
     Optional<Double> pivot = t.length("pivot_height", Limits.PIVOT_HEIGHT, 0.0);
-    Optional<Contour> land = t.optionalTable("land").flatMap(s -> closed(s, Limits.LAND));
+    Optional<Contour> land =
+        t.optionalTable(Respelling.BOLTING_FACE).flatMap(s -> closed(s, Limits.LAND));
     Optional<Contour> wall = t.optionalTable("wall").flatMap(s -> closed(s, Limits.LAND));
     List<Landmark> landmarks = new ArrayList<>();
     Set<String> names = new HashSet<>();

@@ -17,6 +17,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.IntPredicate;
 
 /**
@@ -29,14 +30,17 @@ public final class VisitReader {
   private static final String RIDE = "ride";
 
   private final IntPredicate printable;
+  private final Consumer<String> notes;
 
   /**
    * A reader.
    *
    * @param printable whether the sheets can carry a character, by its Unicode code point
+   * @param notes told what is no fault but should be changed in a file: keys in an old spelling
    */
-  public VisitReader(IntPredicate printable) {
+  public VisitReader(IntPredicate printable, Consumer<String> notes) {
     this.printable = printable;
+    this.notes = notes;
   }
 
   /**
@@ -49,12 +53,12 @@ public final class VisitReader {
    */
   public Visit parse(byte[] bytes, Job job) throws JobRejected {
     Faults faults = new Faults();
-    TableReader top = FileHead.open(bytes, faults, printable);
+    TableReader top = FileHead.open(bytes, faults, printable, notes);
     FileHead.readUnits(top);
     Optional<LocalDate> date = FileHead.neededDate(top);
     Optional<String> words = top.label("visit", Limits.PHRASE, "");
     Optional<String> bay = Said.label(top, "bay", Limits.PHRASE);
-    Optional<BayDoubt> doubt = top.tableOrEmpty("doubt").flatMap(VisitReader::doubt);
+    Optional<BayDoubt> doubt = top.tableOrEmpty(Respelling.UNCERTAINTY).flatMap(VisitReader::doubt);
     Map<Side, WheelVisit> wheels = new EnumMap<>(Side.class);
     for (Side side : Side.values()) {
       wheel(top, side, job).ifPresent(w -> wheels.put(side, w));

@@ -52,8 +52,9 @@ public final class JobTables {
             + ",");
     comment(
         "[[tower.landmark]] and plus_minus among them. Leave what is not surveyed as it is there:");
-    comment("land, wall, keep-outs and brackets; ride, bump, droop, steer and knuckle_bolt.");
-    comment("Behind each figure: one standard deviation, from the doubts of the readings.");
+    comment(
+        "bolting_face, wall, keep-outs and brackets; ride, bump, droop, steer and knuckle_bolt.");
+    comment("Behind each figure: one standard deviation, from the uncertainty of the readings.");
     for (Finding f : accepted) {
       comment("ACCEPTED " + f.id() + ": " + f.say());
     }
@@ -183,7 +184,7 @@ public final class JobTables {
                         + degrees(d.turnSd())
                         + ", centre = "
                         + fine(d.shiftSdMm())
-                        + " in [doubt] of the readings of the drilled holes")
+                        + " in [uncertainty] of the readings of the drilled holes")
             .orElse("");
     list(lines, "landmark", holes, doubt);
     List<String> edges = new ArrayList<>();

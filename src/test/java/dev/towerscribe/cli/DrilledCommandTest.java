@@ -162,7 +162,7 @@ class DrilledCommandTest {
     assertThat(err)
         .contains(
             "the readings file bad.toml cannot be worked from",
-            "doubt.caliper: -1; allowed: 0.001 to 2 mm",
+            "uncertainty.caliper: -1; allowed: 0.001 to 2 mm",
             "left.span[6].to: \"drain\"",
             "A, B, C, drain hole, wiring clip hole");
     assertThat(out).isEmpty();

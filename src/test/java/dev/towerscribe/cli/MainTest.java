@@ -409,6 +409,21 @@ class MainTest {
   }
 
   @Test
+  void anOldSpellingIsNotedAndChangesNothingElse() throws Exception {
+    int exit = run("check", "good.toml", "--json");
+    String now = out;
+    assertThat(err).isEmpty();
+    Files.writeString(
+        directory.resolve("old.toml"), Templates.text("wren.toml").replace("bolting_face", "land"));
+    assertThat(run("check", "old.toml", "--json")).isEqualTo(exit);
+    assertThat(out).isEqualTo(now);
+    assertThat(err)
+        .isEqualTo(
+            "towerscribe: tower.land: the key land is called bolting_face now; the old spelling"
+                + " works in this release only\n");
+  }
+
+  @Test
   void startWritesAJobThatChecksAndNeverOverwritesOne() throws Exception {
     assertThat(run("start")).isEqualTo(Exit.DONE);
     assertThat(directory.resolve("job.toml")).exists();

@@ -127,8 +127,8 @@ class SurveyStartTest {
 
   @Test
   void doubtsAreTheSameLengthsInEitherUnit() throws Exception {
-    JsonNode mm = parse(SurveyStartText.of(LengthUnit.MM)).path("doubt");
-    JsonNode inch = parse(SurveyStartText.of(LengthUnit.INCH)).path("doubt");
+    JsonNode mm = parse(SurveyStartText.of(LengthUnit.MM)).path("uncertainty");
+    JsonNode inch = parse(SurveyStartText.of(LengthUnit.INCH)).path("uncertainty");
     for (String key : List.of("tape", "floor", "height", "caliper", "rule")) {
       // Half of the last digit written, a thousandth of an inch.
       assertThat(inch.path(key).asDouble() * 25.4)

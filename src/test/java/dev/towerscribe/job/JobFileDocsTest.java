@@ -60,7 +60,7 @@ class JobFileDocsTest {
         Arguments.of("`crown.across`", Limits.CROWN_ACROSS),
         Arguments.of("`crown.rise`", Limits.CROWN_RISE),
         Arguments.of("`pivot_height`", Limits.PIVOT_HEIGHT),
-        Arguments.of("`land`", Limits.LAND),
+        Arguments.of("`bolting_face`", Limits.LAND),
         Arguments.of("`diameter`", Limits.LANDMARK),
         Arguments.of("`from`, `to`", Limits.STRAIGHTEDGE),
         Arguments.of("`at` and `diameter`, or `points`", Limits.KEEP_OUT),

@@ -34,18 +34,18 @@ class ReadingsReaderTest {
       title = "Least, drilled"
       date = 2026-12-01
       units = "mm"
-      [doubt]
+      [uncertainty]
       caliper = 0.04
       landmark = 0.4
       edge = 0.3
       [left]
       hole = [
-        { name = "B", diameter = 9.3, doubt = 0.1 },
+        { name = "B", diameter = 9.3, uncertainty = 0.1 },
         { name = "A", diameter = [9.05, 9.15] },
       ]
       span = [
         { from = "A", to = "B", inside = [122.3, 122.4] },
-        { from = "A", to = "hole", centres = 64.1, doubt = 0.2 },
+        { from = "A", to = "hole", centres = 64.1, uncertainty = 0.2 },
         { from = "hole", to = "B", outside = 70.0 },
       ]
       edge = [{ hole = "A", gap = 14.2 }]
@@ -56,7 +56,7 @@ class ReadingsReaderTest {
   }
 
   private static ReadingsReader reader(Job job) {
-    return new ReadingsReader(c -> c < 0x2600, job);
+    return new ReadingsReader(c -> c < 0x2600, note -> {}, job);
   }
 
   private static List<Fault> faults(String text) {
@@ -121,7 +121,7 @@ class ReadingsReaderTest {
             """
             format = 1
             units = "in"
-            [doubt]
+            [uncertainty]
             caliper = 0.002
             [left]
             hole = [{ name = "A", diameter = 0.36 }, { name = "B", diameter = 0.36 }]
@@ -150,23 +150,30 @@ class ReadingsReaderTest {
         arguments("2026-12-01", "\"yesterday\"", "date", "YYYY-MM-DD"),
         arguments("\"Least, drilled\"", "7", "title", "in quotes"),
         // Doubts.
-        arguments("caliper = 0.04", "caliper = -0.04", "doubt.caliper", "cannot be negative"),
-        arguments("caliper = 0.04", "caliper = 0", "doubt.caliper", "cannot be zero"),
-        arguments("caliper = 0.04", "caliper = 50", "doubt.caliper", "0.001 to 2 mm"),
-        arguments("landmark = 0.4", "landmark = nan", "doubt.landmark", "0.001 to 10 mm"),
-        arguments("edge = 0.3\n", "edge = \"0.3\"\n", "doubt.edge", "without quotes"),
-        arguments("caliper = 0.04", "calliper = 0.04", "doubt.calliper", "Did you mean caliper?"),
+        arguments("caliper = 0.04", "caliper = -0.04", "uncertainty.caliper", "cannot be negative"),
+        arguments("caliper = 0.04", "caliper = 0", "uncertainty.caliper", "cannot be zero"),
+        arguments("caliper = 0.04", "caliper = 50", "uncertainty.caliper", "0.001 to 2 mm"),
+        arguments("landmark = 0.4", "landmark = nan", "uncertainty.landmark", "0.001 to 10 mm"),
+        arguments("edge = 0.3\n", "edge = \"0.3\"\n", "uncertainty.edge", "without quotes"),
+        arguments(
+            "caliper = 0.04", "calliper = 0.04", "uncertainty.calliper", "Did you mean caliper?"),
         // Holes.
         arguments("name = \"B\", d", "name = \"Bb\", d", "left.hole[0].name", "A, B"),
         arguments("name = \"B\", d", "name = \"A\", d", "left.hole", "B"),
-        arguments("{ name = \"B\", diameter = 9.3, doubt = 0.1 },", "", "left.hole", "add: B"),
+        arguments(
+            "{ name = \"B\", diameter = 9.3, uncertainty = 0.1 },", "", "left.hole", "add: B"),
         arguments("diameter = 9.3", "diameter = 1.0", "left.hole[0].diameter", "2 to 50 mm"),
         arguments("diameter = 9.3", "diameter = 1e9", "left.hole[0].diameter", "Too large"),
         arguments("diameter = 9.3", "diameter = []", "left.hole[0].diameter", "1 to 20 figures"),
         arguments("9.05, 9.15", "9.05, nan", "left.hole[1].diameter[1]", "2 to 50 mm"),
         arguments("diameter = 9.3, ", "", "left.hole[0].diameter", "missing"),
-        arguments("doubt = 0.1", "doubt = 9", "left.hole[0].doubt", "0.001 to 2 mm"),
-        arguments("doubt = 0.1", "doubt = [0.1]", "left.hole[0].doubt", "one plain number"),
+        arguments(
+            "uncertainty = 0.1", "uncertainty = 9", "left.hole[0].uncertainty", "0.001 to 2 mm"),
+        arguments(
+            "uncertainty = 0.1",
+            "uncertainty = [0.1]",
+            "left.hole[0].uncertainty",
+            "one plain number"),
         // Spans.
         arguments("from = \"A\", to = \"B\"", "from = \"A\"", "left.span[0].to", "missing"),
         arguments(
@@ -219,7 +226,7 @@ class ReadingsReaderTest {
     assertThat(faults)
         .extracting(Fault::key)
         .containsExactly(
-            "doubt.caliper", "left.hole[0].diameter", "left.span[1].to", "left.edge[0].gap");
+            "uncertainty.caliper", "left.hole[0].diameter", "left.span[1].to", "left.edge[0].gap");
   }
 
   @Test
@@ -283,7 +290,11 @@ class ReadingsReaderTest {
     String docs = Files.readString(Path.of("docs", "drilled.md"));
     assertThat(docs)
         .contains("`format`", "`title`", "`date`", "`units`", "`hole`", "`span`", "`edge`")
-        .contains("`doubt.caliper`", "`doubt.landmark`", "`doubt.edge`", "`from` and `to`")
+        .contains(
+            "`uncertainty.caliper`",
+            "`uncertainty.landmark`",
+            "`uncertainty.edge`",
+            "`from` and `to`")
         .contains("`inside`", "`outside`", "`centres`", "gap", "diameter");
     for (Range range :
         List.of(

@@ -21,7 +21,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** One mistake in a survey file, one fault under its key, in words that help. */
 class SurveyFaultsTest {
-  private static final SurveyReader READER = new SurveyReader(c -> c < 0x2600);
+  private static final SurveyReader READER = new SurveyReader(c -> c < 0x2600, note -> {});
 
   private static final String GOOD =
       """
@@ -30,7 +30,7 @@ class SurveyFaultsTest {
       date = 2026-11-20
       units = "mm"
       sides = ["left", "right"]
-      [doubt]
+      [uncertainty]
       tape = 1.5
       angle = 0.2
       [[station]]
@@ -39,9 +39,9 @@ class SurveyFaultsTest {
       [[station]]
       name = "K"
       at = [-150.0, 0.0, 860.0]
-      doubt = 3.0
+      uncertainty = 3.0
       [left]
-      floor = [ { point = "ball_joint", at = [[8.0, 655.0], [8.5, 654.0]], doubt = 2.5 } ]
+      floor = [ { point = "ball_joint", at = [[8.0, 655.0], [8.5, 654.0]], uncertainty = 2.5 } ]
       height = [ { point = "top", up = 790.0 } ]
       tape = [
         { from = "top", to = "ball_joint", length = [612.5, 611.0] },
@@ -49,7 +49,7 @@ class SurveyFaultsTest {
         { from = "ball_joint", to = "right.ball_joint", length = 1310.0 },
       ]
       tyre_radius = [290.0, 291.0]
-      camber = { readings = [-0.5, -0.6], doubt = 0.1 }
+      camber = { readings = [-0.5, -0.6], uncertainty = 0.1 }
       toe = 0.0
       [left.tower]
       sheet = [1.42, 1.38]
@@ -74,8 +74,8 @@ class SurveyFaultsTest {
   static Stream<Arguments> oneMistake() {
     return Stream.of(
         // Keys.
-        arguments("tape = 1.5", "tapes = 1.5", "doubt.tapes", "Did you mean tape?"),
-        arguments("[doubt]", "[doubts]", "doubts", "Did you mean doubt?"),
+        arguments("tape = 1.5", "tapes = 1.5", "uncertainty.tapes", "Did you mean tape?"),
+        arguments("[uncertainty]", "[uncertanty]", "uncertanty", "Did you mean uncertainty?"),
         arguments(", up = 790.0", "", "left.height[0].up", "missing; allowed: -500 to 3000 mm"),
         arguments("up = 790.0", "height = 790.0", "left.height[0]", "missing"),
         arguments("point = \"top\", ", "", "left.height[0].point", "missing; allowed: 1 to 40"),
@@ -101,7 +101,11 @@ class SurveyFaultsTest {
         arguments("height = [ {", "height = [ 3, {", "left.height[0]", "a table"),
         arguments("toe = 0.0", "toe = [[0.0]]", "left.toe[0]", "-10 to 10 deg"),
         arguments("toe = 0.0", "toe = {}", "left.toe.readings", "missing; allowed: -10 to 10 deg"),
-        arguments("toe = 0.0", "toe = { readings = 0.0, doubts = 1 }", "left.toe.doubts", "doubt?"),
+        arguments(
+            "toe = 0.0",
+            "toe = { readings = 0.0, uncertain = 1 }",
+            "left.toe.uncertain",
+            "uncertainty?"),
         arguments("toe = 0.0", "toe = 20.0", "left.toe", "20; allowed: -10 to 10 deg"),
         arguments("length = 912.0", "length = 0", "left.tape[1].length", "It cannot be zero"),
         arguments("length = 912.0", "length = -912.0", "left.tape[1].length", "negative"),
@@ -120,13 +124,19 @@ class SurveyFaultsTest {
             "-500 to 2000 mm"),
         arguments("[[8.0, 655.0], [8.5, 654.0]]", "7.0", "left.floor[0].at", "square brackets"),
         // Doubts.
-        arguments("tape = 1.5", "tape = 0", "doubt.tape", "0.005 to 50 mm", "zero"),
-        arguments("tape = 1.5", "tape = 60.0", "doubt.tape", "0.005 to 50 mm"),
-        arguments("angle = 0.2", "angle = 9.0", "doubt.angle", "0.005 to 5 deg"),
-        arguments("doubt = 2.5", "doubt = -2.5", "left.floor[0].doubt", "negative"),
-        arguments("doubt = 2.5", "doubt = \"2\"", "left.floor[0].doubt", "without quotes"),
-        arguments("doubt = 0.1", "doubt = 0.0", "left.camber.doubt", "0.005 to 5 deg"),
-        arguments("at = [-150.0, 0.0, 860.0]", "", "station[1].doubt", "Give at as well"),
+        arguments("tape = 1.5", "tape = 0", "uncertainty.tape", "0.005 to 50 mm", "zero"),
+        arguments("tape = 1.5", "tape = 60.0", "uncertainty.tape", "0.005 to 50 mm"),
+        arguments("angle = 0.2", "angle = 9.0", "uncertainty.angle", "0.005 to 5 deg"),
+        arguments(
+            "uncertainty = 2.5", "uncertainty = -2.5", "left.floor[0].uncertainty", "negative"),
+        arguments(
+            "uncertainty = 2.5",
+            "uncertainty = \"2\"",
+            "left.floor[0].uncertainty",
+            "without quotes"),
+        arguments(
+            "uncertainty = 0.1", "uncertainty = 0.0", "left.camber.uncertainty", "0.005 to 5 deg"),
+        arguments("at = [-150.0, 0.0, 860.0]", "", "station[1].uncertainty", "Give at as well"),
         // Names.
         arguments("to = \"ball_joint\",", "to = \"top\",", "left.tape[0].to", "two ends"),
         arguments("to = \"ball_joint\",", "to = \"ball-joint\",", "left.tape[0].to", "ball_joint"),
@@ -202,7 +212,7 @@ class SurveyFaultsTest {
             .replace("tape = 1.5", "tape = -1")
             .replace("centres = 64.5", "centres = true");
     assertThat(faults(bad).stream().map(Fault::key))
-        .containsExactly("doubt.tape", "left.height[0].up", "left.tower.span[0].centres");
+        .containsExactly("uncertainty.tape", "left.height[0].up", "left.tower.span[0].centres");
   }
 
   @Test

@@ -24,7 +24,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class VisitReaderTest {
-  private static final VisitReader READER = new VisitReader(c -> c < 0x3000);
+  private static final VisitReader READER = new VisitReader(c -> c < 0x3000, note -> {});
 
   private static Job job(String name) throws Exception {
     return Jobs.read(Templates.text(name));
@@ -79,7 +79,7 @@ class VisitReaderTest {
   void inchesAreInches() throws Exception {
     Visit visit =
         read(
-            "format = 1\ndate = 2026-12-03\nunits = \"in\"\n[doubt]\nride = 0.1\n"
+            "format = 1\ndate = 2026-12-03\nunits = \"in\"\n[uncertainty]\nride = 0.1\n"
                 + "[left.after]\ncaster = 5\nride = -0.5\nsetting = 0.25\n");
     // Independent: 25.4 mm to the inch, by hand.
     assertThat(visit.doubt().rideMm()).isCloseTo(2.54, within(1e-12));
@@ -98,9 +98,9 @@ class VisitReaderTest {
         arguments("visit = \"first", "visti = \"first", "visti", "Did you mean visit?"),
         arguments("visit = \"first", "visit = \"\\t", "visit", "Leave out or replace U+0009"),
         arguments("units = \"mm\"", "units = \"feet\"", "units", "\"mm\" or \"in\""),
-        arguments("caster = 0.15", "caster = 0.0", "doubt.caster", "0.001 to 5 deg"),
-        arguments("caster = 0.15", "caster = nan", "doubt.caster", "nan"),
-        arguments("ride = 2.0 ", "ride = -2.0 ", "doubt.ride", "cannot be negative"),
+        arguments("caster = 0.15", "caster = 0.0", "uncertainty.caster", "0.001 to 5 deg"),
+        arguments("caster = 0.15", "caster = nan", "uncertainty.caster", "nan"),
+        arguments("ride = 2.0 ", "ride = -2.0 ", "uncertainty.ride", "cannot be negative"),
         arguments("caster = 2.6", "caster = \"2.6\"", "left.before.caster", "without quotes"),
         arguments("caster = 2.6", "caster = inf", "left.before.caster", "inf"),
         arguments("camber = -1.5", "camber = -15", "left.after.camber", "-10 to 10 deg"),
@@ -136,7 +136,7 @@ class VisitReaderTest {
             .replace("setting = 16.0  ", "setting = 99.0  ");
     assertThat(faults(text))
         .extracting(Fault::key)
-        .containsExactly("doubt.caster", "left.before.caster", "left.after.setting");
+        .containsExactly("uncertainty.caster", "left.before.caster", "left.after.setting");
   }
 
   @Test
@@ -150,7 +150,12 @@ class VisitReaderTest {
   void theJobDecidesItsSidesAndItsBolt() throws Exception {
     Job dunnock = job("dunnock.toml");
     String text =
-        "format = 1\ndate = 2026-12-03\n[left.after]\ncaster = 5.0\nsetting = 0.0\nknuckle = -1.0\n";
+        "format = 1\n"
+            + "date = 2026-12-03\n"
+            + "[left.after]\n"
+            + "caster = 5.0\n"
+            + "setting = 0.0\n"
+            + "knuckle = -1.0\n";
     try {
       READER.parse(text.getBytes(UTF_8), dunnock);
       throw new AssertionError("a bolt was turned that the job does not have");

@@ -24,7 +24,7 @@ class RecordTextTest {
         new JobReader(Lettering::canWrite)
             .parse(Templates.text("wren.toml"), name -> Optional.empty());
     Visit visit =
-        new VisitReader(Lettering::canWrite)
+        new VisitReader(Lettering::canWrite, note -> {})
             .parse(Files.readAllBytes(Path.of("templates", "wren-visit.toml")), job);
     return EntryText.of(
         1,

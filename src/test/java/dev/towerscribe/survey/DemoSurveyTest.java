@@ -217,7 +217,7 @@ class DemoSurveyTest {
     for (String line : job.lines().toList()) {
       section = line.startsWith("[") ? line.split("]")[0].replace("[", "") : section;
       switch (section) {
-        case "tower" -> land.append(line.startsWith("land =") ? line + "\n" : "");
+        case "tower" -> land.append(line.startsWith("bolting_face =") ? line + "\n" : "");
         case "strut" -> travel.append(line.matches("(bump|droop|steer) .*") ? line + "\n" : "");
         case "tower.landmark", "right.tower" -> {
           // Surveyed.

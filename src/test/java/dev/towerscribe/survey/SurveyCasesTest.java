@@ -136,7 +136,9 @@ class SurveyCasesTest {
     SurveyResult told =
         Surveys.of(
             SurveyTexts.read(
-                wall + "floor = [{ point = \"ball_joint\", at = [1290.0, 505.0], doubt = 20.0 }]"));
+                wall
+                    + "floor = [{ point = \"ball_joint\", at = [1290.0, 505.0], uncertainty = 20.0"
+                    + " }]"));
     assertThat(told.stops()).isEmpty();
     assertThat(ballJoint(told).x()).isCloseTo(1300, within(1.0));
   }

@@ -28,7 +28,7 @@ final class SurveyTexts {
 
   static Survey read(String text) {
     try {
-      return new SurveyReader(c -> c < 0x2600).parse(text);
+      return new SurveyReader(c -> c < 0x2600, note -> {}).parse(text);
     } catch (JobRejected e) {
       throw new AssertionError(e.getMessage(), e);
     }

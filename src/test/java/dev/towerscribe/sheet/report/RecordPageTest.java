@@ -37,7 +37,7 @@ class RecordPageTest {
   }
 
   private static Visit visit() throws Exception {
-    return new VisitReader(Lettering::canWrite)
+    return new VisitReader(Lettering::canWrite, note -> {})
         .parse(Files.readAllBytes(Path.of("templates", "wren-visit.toml")), job());
   }
 

@@ -1,0 +1,78 @@
+package dev.towerscribe.job;
+
+import dev.towerscribe.finding.Fault;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+
+/**
+ * A key that was called otherwise before. Its old spelling still works, with a note; a table that
+ * gives both is at fault.
+ *
+ * @param table the key of the tables that it stands in; empty for any table of the file
+ * @param old its old spelling
+ * @param now its spelling
+ */
+record Respelling(String table, String old, String now) {
+  /** How far a figure may be off, in survey, readings and visit files. */
+  static final String UNCERTAINTY = "uncertainty";
+
+  /** Where a tower's metal is flat and sound. */
+  static final String BOLTING_FACE = "bolting_face";
+
+  static final Respelling OF_JOBS = new Respelling("tower", "land", BOLTING_FACE);
+  static final Respelling OF_READINGS = new Respelling("", "doubt", UNCERTAINTY);
+
+  /**
+   * A file's top table with every old spelling put right. Values keep the path they were written
+   * under, so that faults name what the file says.
+   *
+   * @param top the top table
+   * @param faults told of tables that give both
+   * @param notes told once if the file uses the old spelling
+   * @return the table, the same keys in the same order
+   */
+  Node.Table renewed(Node.Table top, Faults faults, Consumer<String> notes) {
+    List<Origin> olds = new ArrayList<>();
+    Node.Table renewed = renewed(top, table.isEmpty(), faults, olds);
+    if (!olds.isEmpty()) {
+      notes.accept(
+          "%s: the key %s is called %s now; the old spelling works in this release only"
+              .formatted(olds.get(0).path(), old, now));
+    }
+    return renewed;
+  }
+
+  private Node.Table renewed(Node.Table in, boolean here, Faults faults, List<Origin> olds) {
+    Map<String, Node> entries = new LinkedHashMap<>();
+    in.entries()
+        .forEach(
+            (key, node) -> {
+              Node inner = renewed(node, table.isEmpty() || key.equals(table), faults, olds);
+              if (!here || !key.equals(old)) {
+                entries.put(key, inner);
+              } else if (in.entries().containsKey(now)) {
+                String limit = "either %s or %s".formatted(now, old);
+                String todo = "Drop this one: %s is the same key.".formatted(now);
+                faults.add(new Fault(node.origin().path(), node.given(), limit, todo));
+              } else {
+                olds.add(node.origin());
+                entries.put(now, inner);
+              }
+            });
+    return new Node.Table(in.origin(), entries);
+  }
+
+  private Node renewed(Node node, boolean here, Faults faults, List<Origin> olds) {
+    if (node instanceof Node.Table inner) {
+      return renewed(inner, here, faults, olds);
+    }
+    return node instanceof Node.Items list
+        ? new Node.Items(
+            list.origin(),
+            list.items().stream().map(item -> renewed(item, here, faults, olds)).toList())
+        : node;
+  }
+}
