@@ -1,11 +1,9 @@
 package dev.towerscribe.cli;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import dev.towerscribe.alignment.AxisEstimate;
 import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.job.JobReader;
@@ -14,15 +12,11 @@ import dev.towerscribe.model.Job;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
 import dev.towerscribe.store.FailingOps;
-import dev.towerscribe.store.FileOps;
-import java.io.ByteArrayOutputStream;
-import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -31,57 +25,23 @@ import org.junit.jupiter.api.io.TempDir;
 class AlignCommandTest {
   @TempDir Path directory;
 
-  private String out;
-  private String err;
+  private CommandRuns runs;
 
   @BeforeEach
   void writeJobs() throws Exception {
+    runs = new CommandRuns(directory);
     String wren = Templates.text("wren.toml");
-    Files.writeString(directory.resolve("wren.toml"), wren);
-    Files.writeString(directory.resolve("siskin.toml"), Templates.text("siskin.toml"));
-    Files.writeString(
-        directory.resolve("bare.toml"), wren.replaceAll("(?s)\\[strut\\].*?\\[aims\\]", "[aims]"));
-    Files.writeString(
-        directory.resolve("line.toml"),
+    runs.write("wren.toml", wren);
+    runs.write("siskin.toml", Templates.text("siskin.toml"));
+    runs.write("bare.toml", wren.replaceAll("(?s)\\[strut\\].*?\\[aims\\]", "[aims]"));
+    runs.write(
+        "line.toml",
         wren.replaceAll("(?m)^ball_joint = .*$", "ball_joint = [-135.0, 347.5, 208.5]"));
-  }
-
-  private int run(String... args) {
-    return run(FileOps.REAL, args);
-  }
-
-  private int run(FileOps ops, String... args) {
-    ByteArrayOutputStream outBytes = new ByteArrayOutputStream();
-    ByteArrayOutputStream errBytes = new ByteArrayOutputStream();
-    int exit =
-        Main.run(
-            args,
-            new Context(
-                new Console(
-                    new PrintStream(outBytes, false, UTF_8),
-                    new PrintStream(errBytes, false, UTF_8)),
-                directory,
-                ops));
-    out = outBytes.toString(UTF_8);
-    err = errBytes.toString(UTF_8);
-    return exit;
-  }
-
-  private JsonNode json(String... args) throws Exception {
-    assertThat(run(args)).isEqualTo(Exit.DONE);
-    assertThat(out).endsWith("}\n").doesNotContain("NaN");
-    return new ObjectMapper().readTree(out);
-  }
-
-  private List<String> written(String folder) throws Exception {
-    try (Stream<Path> paths = Files.list(directory.resolve(folder))) {
-      return paths.map(p -> p.getFileName().toString()).sorted().toList();
-    }
   }
 
   @Test
   void jsonHasEveryKeyOnBothSides() throws Exception {
-    JsonNode all = json("align", "wren.toml", "--json");
+    JsonNode all = runs.json("align", "wren.toml", "--json");
     assertThat(all.path("format").asInt()).isEqualTo(1);
     assertThat(all.path("sides").fieldNames()).toIterable().containsExactly("left", "right");
     for (JsonNode side : all.path("sides")) {
@@ -121,7 +81,7 @@ class AlignCommandTest {
   @Test
   void eachChoicesEffectIsWhatTheNextJobSays() throws Exception {
     // Independent: the same command on a job changed by a tenth of a unit either way.
-    JsonNode per = json("align", "wren.toml", "--json").path("sides").path("left").path("per");
+    JsonNode per = runs.json("align", "wren.toml", "--json").path("sides").path("left").path("per");
     for (String[] key :
         new String[][] {
           {"rotation", "rotation = 55.0", "rotation = "},
@@ -131,11 +91,11 @@ class AlignCommandTest {
       double value = Double.parseDouble(key[1].replaceAll(".*= ", ""));
       double[] caster = new double[2];
       for (int i = 0; i < 2; i++) {
-        Files.writeString(
-            directory.resolve("next.toml"),
+        runs.write(
+            "next.toml",
             Templates.text("wren.toml").replace(key[1], key[2] + (value - 0.1 + 0.2 * i)));
         caster[i] =
-            json("align", "next.toml", "--json")
+            runs.json("align", "next.toml", "--json")
                 .path("sides")
                 .path("left")
                 .path("at")
@@ -151,7 +111,7 @@ class AlignCommandTest {
 
   @Test
   void onlyAnAxisIsMarkedAnEstimate() throws Exception {
-    JsonNode left = json("align", "siskin.toml", "--json").path("sides").path("left");
+    JsonNode left = runs.json("align", "siskin.toml", "--json").path("sides").path("left");
     assertThat(left.path("estimate").asBoolean()).isTrue();
     assertThat(left.path("at").has("toe")).isFalse();
     assertThat(left.has("curves")).isFalse();
@@ -162,15 +122,15 @@ class AlignCommandTest {
         AxisEstimate.at(side.axis().orElseThrow(), side, side.bearing(side.mount().settingMm()));
     assertThat(left.path("at").path("caster").asDouble())
         .isCloseTo(Math.toDegrees(wanted.caster()), within(1e-9));
-    assertThat(run("align", "siskin.toml")).isEqualTo(Exit.DONE);
-    assertThat(out).contains("AN ESTIMATE", "lengths in inches");
+    assertThat(runs.run("align", "siskin.toml")).isEqualTo(Exit.DONE);
+    assertThat(runs.out()).contains("AN ESTIMATE", "lengths in inches");
   }
 
   @Test
   void reportSaysBeforeChosenAndEverySetting() {
-    assertThat(run("align", "wren.toml")).isEqualTo(Exit.DONE);
-    assertThat(err).isEmpty();
-    assertThat(out)
+    assertThat(runs.run("align", "wren.toml")).isEqualTo(Exit.DONE);
+    assertThat(runs.err()).isEmpty();
+    assertThat(runs.out())
         .contains(
             "LEFT WHEEL",
             "RIGHT WHEEL",
@@ -185,30 +145,30 @@ class AlignCommandTest {
 
   @Test
   void neitherPointsNorAxisIsWrongUseInAPlainSentence() {
-    assertThat(run("align", "bare.toml", "-o", "out")).isEqualTo(Exit.WRONG_USE);
-    assertThat(out).isEmpty();
-    assertThat(err).contains("bare.toml gives no [strut] points and no measured [axis]");
+    assertThat(runs.run("align", "bare.toml", "-o", "out")).isEqualTo(Exit.WRONG_USE);
+    assertThat(runs.out()).isEmpty();
+    assertThat(runs.err()).contains("bare.toml gives no [strut] points and no measured [axis]");
     assertThat(directory.resolve("out")).doesNotExist();
     // Such a job is still good for sheets.
-    assertThat(run("check", "bare.toml")).isEqualTo(Exit.DONE);
-    assertThat(run("pack", "bare.toml", "-o", "out")).isEqualTo(Exit.DONE);
+    assertThat(runs.run("check", "bare.toml")).isEqualTo(Exit.DONE);
+    assertThat(runs.run("pack", "bare.toml", "-o", "out")).isEqualTo(Exit.DONE);
   }
 
   @Test
   void pointsInALineAreAStopWithoutFigures() throws Exception {
-    assertThat(run("align", "line.toml", "--json", "-o", "out")).isEqualTo(Exit.STOPPED);
-    JsonNode left = new ObjectMapper().readTree(out).path("sides").path("left");
+    assertThat(runs.run("align", "line.toml", "--json", "-o", "out")).isEqualTo(Exit.STOPPED);
+    JsonNode left = runs.data().path("sides").path("left");
     assertThat(left.has("at")).isFalse();
     assertThat(left.path("findings").get(0).path("where").asText()).contains("ball_joint");
-    assertThat(run("align", "line.toml")).isEqualTo(Exit.STOPPED);
-    assertThat(run("check", "line.toml")).isEqualTo(Exit.STOPPED);
-    assertThat(out).contains("left.strut-points.");
+    assertThat(runs.run("align", "line.toml")).isEqualTo(Exit.STOPPED);
+    assertThat(runs.run("check", "line.toml")).isEqualTo(Exit.STOPPED);
+    assertThat(runs.out()).contains("left.strut-points.");
   }
 
   @Test
   void checkCarriesTheAlignmentsFindings() throws Exception {
     JsonNode findings =
-        json("check", "wren.toml", "--json").path("sides").path("left").path("findings");
+        runs.json("check", "wren.toml", "--json").path("sides").path("left").path("findings");
     assertThat(findings.findValues("id"))
         .extracting(JsonNode::asText)
         .contains("left.aim-caster", "left.aim-camber", "left.camber-limit.setting-3")
@@ -217,9 +177,11 @@ class AlignCommandTest {
 
   @Test
   void csvParsesAndHoldsTheCurves() throws Exception {
-    JsonNode left = json("align", "wren.toml", "--json", "-o", "a/b").path("sides").path("left");
-    assertThat(written("a/b")).containsExactly("alignment.csv", "alignment.list", "alignment.pdf");
-    String text = Files.readString(directory.resolve("a/b/alignment.csv"));
+    JsonNode left =
+        runs.json("align", "wren.toml", "--json", "-o", "a/b").path("sides").path("left");
+    assertThat(runs.names("a/b"))
+        .containsExactly("alignment.csv", "alignment.list", "alignment.pdf");
+    String text = runs.read("a/b/alignment.csv");
     // RFC 4180: every line ends in CR LF, and as many fields on each as in the heading.
     assertThat(text).endsWith("\r\n").doesNotContain("\"");
     String[] lines = text.split("\r\n");
@@ -243,28 +205,28 @@ class AlignCommandTest {
 
   @Test
   void filesAreTheSameInEveryLocaleAndReplaceOnlyTheirOwn() throws Exception {
-    run("align", "wren.toml", "-o", "out");
+    runs.run("align", "wren.toml", "-o", "out");
     byte[] csv = Files.readAllBytes(directory.resolve("out/alignment.csv"));
     byte[] pdf = Files.readAllBytes(directory.resolve("out/alignment.pdf"));
     Locale locale = Locale.getDefault();
     try {
       Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
-      assertThat(run("align", "wren.toml", "-o", "out")).isEqualTo(Exit.DONE);
+      assertThat(runs.run("align", "wren.toml", "-o", "out")).isEqualTo(Exit.DONE);
     } finally {
       Locale.setDefault(locale);
     }
     assertThat(directory.resolve("out/alignment.csv")).hasBinaryContent(csv);
     assertThat(directory.resolve("out/alignment.pdf")).hasBinaryContent(pdf);
     // Beside a pack, which it leaves alone, and which leaves it alone.
-    assertThat(run("pack", "wren.toml", "-o", "out")).isEqualTo(Exit.DONE);
-    assertThat(run("align", "siskin.toml", "-o", "out")).isEqualTo(Exit.DONE);
-    assertThat(run("pack", "siskin.toml", "-o", "out")).isEqualTo(Exit.DONE);
-    assertThat(written("out")).contains("alignment.csv", "alignment.pdf", "pack.pdf");
+    assertThat(runs.run("pack", "wren.toml", "-o", "out")).isEqualTo(Exit.DONE);
+    assertThat(runs.run("align", "siskin.toml", "-o", "out")).isEqualTo(Exit.DONE);
+    assertThat(runs.run("pack", "siskin.toml", "-o", "out")).isEqualTo(Exit.DONE);
+    assertThat(runs.names("out")).contains("alignment.csv", "alignment.pdf", "pack.pdf");
     // A file that is not ours bars both, and both stay away.
     Files.createDirectories(directory.resolve("theirs"));
-    Files.writeString(directory.resolve("theirs/alignment.csv"), "mine");
-    assertThat(run("align", "wren.toml", "-o", "theirs")).isEqualTo(Exit.FILES);
-    assertThat(written("theirs")).containsExactly("alignment.csv");
+    runs.write("theirs/alignment.csv", "mine");
+    assertThat(runs.run("align", "wren.toml", "-o", "theirs")).isEqualTo(Exit.FILES);
+    assertThat(runs.names("theirs")).containsExactly("alignment.csv");
     assertThat(directory.resolve("theirs/alignment.csv")).hasContent("mine");
   }
 
@@ -274,7 +236,7 @@ class AlignCommandTest {
     for (int i = 1; i < 24; i++) {
       Path place = directory.resolve("full" + i);
       int exit =
-          run(
+          runs.run(
               new FailingOps(FailingOps.Way.ONCE, i),
               "align",
               "wren.toml",
@@ -282,13 +244,13 @@ class AlignCommandTest {
               place.getFileName().toString());
       if (exit == Exit.DONE) {
         // What was left to clean up may fail; the next run does it.
-        assertThat(written(place.getFileName().toString()))
+        assertThat(runs.names(place.getFileName().toString()))
             .contains("alignment.csv", "alignment.list", "alignment.pdf");
         continue;
       }
       assertThat(exit).isEqualTo(Exit.FILES);
       if (Files.exists(place)) {
-        assertThat(written(place.getFileName().toString()))
+        assertThat(runs.names(place.getFileName().toString()))
             .noneMatch(n -> n.startsWith("alignment"));
       }
     }

@@ -7,8 +7,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.towerscribe.job.Templates;
 import dev.towerscribe.store.FailingOps;
-import java.io.OutputStream;
-import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -43,11 +41,11 @@ class DrawingCommandTest {
 
   @TempDir Path folder;
 
-  private DrawingRuns runs;
+  private CommandRuns runs;
 
   @BeforeEach
   void writeJobs() throws Exception {
-    runs = new DrawingRuns(folder);
+    runs = new CommandRuns(folder);
     for (String name : List.of("wren", "siskin", "dunnock")) {
       runs.write(name + ".toml", withoutLoad(Templates.text(name + ".toml")));
     }
@@ -354,11 +352,7 @@ class DrawingCommandTest {
     runs.done("drawing", "siskin.toml", "-o", "out");
     SortedMap<String, byte[]> before = runs.files("out");
     FailingOps ops = new FailingOps(FailingOps.Way.ONCE, step);
-    PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream());
-    int exit =
-        Main.run(
-            new String[] {"drawing", "dunnock.toml", "-o", "out"},
-            new Context(new Console(nowhere, nowhere), folder, ops));
+    int exit = runs.run(ops, "drawing", "dunnock.toml", "-o", "out");
     assertThat(ops.hasFailed()).isTrue();
     if (exit == Exit.DONE) {
       assertThat(runs.files("out").keySet())

@@ -18,13 +18,13 @@ class DrawingFaultsTest {
   private int draw(String job, String from, String to, String... more) throws Exception {
     String text = Templates.text(job);
     assertThat(text).contains(from);
-    runs = new DrawingRuns(folder);
+    runs = new CommandRuns(folder);
     runs.write("job.toml", text.replace(from, to));
     String[] args = {"drawing", "job.toml", "-o", "out"};
     return runs.run(Stream.concat(Stream.of(args), Stream.of(more)).toArray(String[]::new));
   }
 
-  private DrawingRuns runs;
+  private CommandRuns runs;
 
   /** The job says how its plate is made: the fault is the file's. Independent: figures by hand. */
   static Stream<Arguments> faults() {

@@ -212,7 +212,7 @@ class DrawingGeometryTest {
   }
 
   private Path draw(Kind kind) throws Exception {
-    DrawingRuns runs = new DrawingRuns(folder);
+    CommandRuns runs = new CommandRuns(folder);
     runs.write("job.toml", kind.job());
     runs.done("drawing", "job.toml", "-o", "out", "--jig");
     return folder.resolve("out");

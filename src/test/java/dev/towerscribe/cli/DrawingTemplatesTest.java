@@ -1,11 +1,8 @@
 package dev.towerscribe.cli;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.towerscribe.job.Templates;
-import java.io.ByteArrayOutputStream;
-import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -51,12 +48,13 @@ class DrawingTemplatesTest {
 
   @TempDir Path directory;
 
+  private CommandRuns runs;
+
   @BeforeEach
   void writeTemplates() throws Exception {
+    runs = new CommandRuns(directory);
     for (String name : Templates.names()) {
-      Path file = directory.resolve(name);
-      Files.createDirectories(file.getParent());
-      Files.writeString(file, Templates.text(name));
+      runs.write(name, Templates.text(name));
     }
   }
 
@@ -73,12 +71,10 @@ class DrawingTemplatesTest {
   @ParameterizedTest
   @MethodSource("starterJobs")
   void everyStarterJobIsDrawn(String job) throws Exception {
-    Run plain = run("drawing", job, "-o", "plain");
-    assertThat(plain.exit).as(plain.said).isEqualTo(Exit.DONE);
-    assertThat(written("plain")).isEqualTo(names(job, List.of()));
-    Run jigs = run("drawing", job, "-o", "jigs", "--jig");
-    assertThat(jigs.exit).as(jigs.said).isEqualTo(Exit.DONE);
-    assertThat(written("jigs")).isEqualTo(names(job, JIGS));
+    runs.done("drawing", job, "-o", "plain");
+    assertThat(runs.names("plain")).isEqualTo(names(job, List.of()));
+    runs.done("drawing", job, "-o", "jigs", "--jig");
+    assertThat(runs.names("jigs")).isEqualTo(names(job, JIGS));
   }
 
   /** Every paper, projection and unit must leave room for the words of every starter job. */
@@ -87,24 +83,22 @@ class DrawingTemplatesTest {
   void everyStarterJobIsDrawnOnSmallPaperInTheOtherUnitToo(String job) throws Exception {
     for (String unit : List.of("mm", "in")) {
       for (String paper : List.of("A4", "Letter")) {
-        Run run =
-            run(
-                "drawing",
-                job,
-                "-o",
-                "small",
-                "--jig",
-                "--both",
-                "--paper",
-                paper,
-                "--unit",
-                unit,
-                "--projection",
-                "first",
-                "--dxf",
-                "2000");
-        assertThat(run.exit).as("%s %s: %s", paper, unit, run.said).isEqualTo(Exit.DONE);
-        assertThat(written("small")).isEqualTo(names(job, JIGS));
+        runs.done(
+            "drawing",
+            job,
+            "-o",
+            "small",
+            "--jig",
+            "--both",
+            "--paper",
+            paper,
+            "--unit",
+            unit,
+            "--projection",
+            "first",
+            "--dxf",
+            "2000");
+        assertThat(runs.names("small")).isEqualTo(names(job, JIGS));
       }
     }
   }
@@ -116,13 +110,11 @@ class DrawingTemplatesTest {
    */
   @Test
   void inchDrawingsHaveInchTolerancesAndWholeFigures() throws Exception {
-    Run run = run("drawing", "siskin.toml", "-o", "inches", "--jig");
-    assertThat(run.exit).as(run.said).isEqualTo(Exit.DONE);
-    String jig = Files.readString(directory.resolve("inches/jig-right.svg"));
+    runs.done("drawing", "siskin.toml", "-o", "inches", "--jig");
+    String jig = runs.read("inches/jig-right.svg");
     assertThat(jig).contains("+/-0.0315<", ">-2.1981<", ">-2.1784<").doesNotContain("+/-0.8");
-    Run mm = run("drawing", "siskin.toml", "-o", "mm", "--jig", "--unit", "mm");
-    assertThat(mm.exit).as(mm.said).isEqualTo(Exit.DONE);
-    assertThat(Files.readString(directory.resolve("mm/jig-right.svg"))).contains("+/-0.8<");
+    runs.done("drawing", "siskin.toml", "-o", "mm", "--jig", "--unit", "mm");
+    assertThat(runs.read("mm/jig-right.svg")).contains("+/-0.8<");
   }
 
   /** With any stop finding nothing is written, and the finding is named. */
@@ -134,21 +126,11 @@ class DrawingTemplatesTest {
         Files.readString(job)
             .replace("bushing = { bore = 3.0, outside = 6.0 }", "bushing = { bore = 12.0 }");
     Files.writeString(job, wide);
-    Run run = run("drawing", "wren.toml", "-o", "stopped", "--jig");
-    assertThat(run.exit).isEqualTo(Exit.STOPPED);
-    assertThat(run.said).contains("left.jig-drill.A", "right.jig-drill.C");
+    assertThat(runs.run("drawing", "wren.toml", "-o", "stopped", "--jig")).isEqualTo(Exit.STOPPED);
+    assertThat(runs.err()).contains("left.jig-drill.A", "right.jig-drill.C");
     assertThat(directory.resolve("stopped")).doesNotExist();
     // The plate itself is not at fault.
-    assertThat(run("drawing", "wren.toml", "-o", "drawn").exit).isEqualTo(Exit.DONE);
-  }
-
-  private record Run(int exit, String said) {}
-
-  private Run run(String... args) {
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    PrintStream stream = new PrintStream(bytes, true, UTF_8);
-    int exit = Main.run(args, stream, stream, directory);
-    return new Run(exit, bytes.toString(UTF_8));
+    runs.done("drawing", "wren.toml", "-o", "drawn");
   }
 
   private static List<String> names(String job, List<String> more) {
@@ -157,11 +139,5 @@ class DrawingTemplatesTest {
     names.addAll(more);
     names.add("drawing.list");
     return List.copyOf(names);
-  }
-
-  private List<String> written(String folder) throws Exception {
-    try (Stream<Path> paths = Files.list(directory.resolve(folder))) {
-      return paths.map(p -> p.getFileName().toString()).sorted().toList();
-    }
   }
 }

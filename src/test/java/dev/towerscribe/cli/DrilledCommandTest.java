@@ -1,15 +1,10 @@
 package dev.towerscribe.cli;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import dev.towerscribe.job.Templates;
-import dev.towerscribe.store.FileOps;
-import java.io.ByteArrayOutputStream;
-import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -21,48 +16,23 @@ import org.junit.jupiter.api.io.TempDir;
 class DrilledCommandTest {
   @TempDir Path directory;
 
-  private String out;
-  private String err;
+  private CommandRuns runs;
 
   @BeforeEach
   void writeFiles() throws Exception {
-    Files.writeString(directory.resolve("wren.toml"), Templates.text("wren.toml"));
+    runs = new CommandRuns(directory);
+    runs.write("wren.toml", Templates.text("wren.toml"));
     String readings = Templates.text("wren-drilled.toml");
-    Files.writeString(directory.resolve("good.toml"), readings);
-    Files.writeString(
-        directory.resolve("off.toml"),
+    runs.write("good.toml", readings);
+    runs.write(
+        "off.toml",
         readings.replaceFirst("inside = \\[121.90, 121.85\\]", "inside = [123.90, 123.85]"));
-    Files.writeString(
-        directory.resolve("shape.toml"),
-        readings.replaceAll("(?m)^.*to = \"(drain|wiring).*\n", ""));
-  }
-
-  private int run(String... args) {
-    ByteArrayOutputStream outBytes = new ByteArrayOutputStream();
-    ByteArrayOutputStream errBytes = new ByteArrayOutputStream();
-    int exit =
-        Main.run(
-            args,
-            new Context(
-                new Console(
-                    new PrintStream(outBytes, false, UTF_8),
-                    new PrintStream(errBytes, false, UTF_8)),
-                directory,
-                FileOps.REAL));
-    out = outBytes.toString(UTF_8);
-    err = errBytes.toString(UTF_8);
-    return exit;
-  }
-
-  private JsonNode json(int exit, String... args) throws Exception {
-    assertThat(run(args)).isEqualTo(exit);
-    assertThat(out).endsWith("}\n").doesNotContain("NaN");
-    return new ObjectMapper().readTree(out);
+    runs.write("shape.toml", readings.replaceAll("(?m)^.*to = \"(drain|wiring).*\n", ""));
   }
 
   @Test
   void theDemoSaysThatBothPlatesGoOn() throws Exception {
-    JsonNode all = json(Exit.DONE, "drilled", "wren.toml", "good.toml", "--json");
+    JsonNode all = runs.json(Exit.DONE, "drilled", "wren.toml", "good.toml", "--json");
     assertThat(all.path("format").asInt()).isEqualTo(1);
     assertThat(all.path("sides").fieldNames()).toIterable().containsExactly("left", "right");
     for (JsonNode side : all.path("sides")) {
@@ -95,9 +65,9 @@ class DrilledCommandTest {
 
   @Test
   void theReportNamesEveryTable() {
-    assertThat(run("drilled", "wren.toml", "good.toml")).isEqualTo(Exit.DONE);
-    assertThat(err).isEmpty();
-    assertThat(out)
+    assertThat(runs.run("drilled", "wren.toml", "good.toml")).isEqualTo(Exit.DONE);
+    assertThat(runs.err()).isEmpty();
+    assertThat(runs.out())
         .contains(
             "LEFT TOWER",
             "RIGHT TOWER",
@@ -112,16 +82,18 @@ class DrilledCommandTest {
 
   @Test
   void aStopEndsWithOneUntilItIsAccepted() throws Exception {
-    assertThat(run("drilled", "wren.toml", "off.toml", "-o", "record.pdf")).isEqualTo(Exit.STOPPED);
-    assertThat(out).contains("stop left.drilled-off.A-to-B-inside");
-    assertThat(err).contains("record.pdf was not written", "left.drilled-off.A-to-B-inside");
+    assertThat(runs.run("drilled", "wren.toml", "off.toml", "-o", "record.pdf"))
+        .isEqualTo(Exit.STOPPED);
+    assertThat(runs.out()).contains("stop left.drilled-off.A-to-B-inside");
+    assertThat(runs.err()).contains("record.pdf was not written", "left.drilled-off.A-to-B-inside");
     assertThat(directory.resolve("record.pdf")).doesNotExist();
     String id = "left.drilled-off.A-to-B-inside";
-    assertThat(run("drilled", "wren.toml", "off.toml", "-o", "record.pdf", "--accept", id))
+    assertThat(runs.run("drilled", "wren.toml", "off.toml", "-o", "record.pdf", "--accept", id))
         .isEqualTo(Exit.DONE);
-    assertThat(out).contains("stop (accepted) " + id, "wrote record.pdf");
+    assertThat(runs.out()).contains("stop (accepted) " + id, "wrote record.pdf");
     assertThat(directory.resolve("record.pdf")).isNotEmptyFile();
-    JsonNode all = json(Exit.DONE, "drilled", "wren.toml", "off.toml", "--json", "--accept", id);
+    JsonNode all =
+        runs.json(Exit.DONE, "drilled", "wren.toml", "off.toml", "--json", "--accept", id);
     assertThat(all.path("accepted").get(0).asText()).isEqualTo(id);
     JsonNode off = all.path("sides").path("left").path("contradictions").get(0);
     assertThat(off.path("off").asDouble()).isCloseTo(2.0, within(0.15));
@@ -130,17 +102,17 @@ class DrilledCommandTest {
 
   @Test
   void onlyStopsOfTheseReadingsCanBeAccepted() {
-    assertThat(run("drilled", "wren.toml", "good.toml", "--accept", "left.drilled-fit"))
+    assertThat(runs.run("drilled", "wren.toml", "good.toml", "--accept", "left.drilled-fit"))
         .isEqualTo(Exit.WRONG_USE);
-    assertThat(err).contains("not a stop finding of these readings", "no stop finding");
-    assertThat(run("drilled", "wren.toml", "off.toml", "--accept", "left.edge-cut.B"))
+    assertThat(runs.err()).contains("not a stop finding of these readings", "no stop finding");
+    assertThat(runs.run("drilled", "wren.toml", "off.toml", "--accept", "left.edge-cut.B"))
         .isEqualTo(Exit.WRONG_USE);
-    assertThat(err).contains("their stop findings are: left.drilled-off.A-to-B-inside");
+    assertThat(runs.err()).contains("their stop findings are: left.drilled-off.A-to-B-inside");
   }
 
   @Test
   void distancesBetweenHolesAloneGiveNoPlace() throws Exception {
-    JsonNode all = json(Exit.DONE, "drilled", "wren.toml", "shape.toml", "--json");
+    JsonNode all = runs.json(Exit.DONE, "drilled", "wren.toml", "shape.toml", "--json");
     for (JsonNode side : all.path("sides")) {
       assertThat(side.path("tied").asBoolean()).isFalse();
       assertThat(side.has("mount")).isFalse();
@@ -152,34 +124,34 @@ class DrilledCommandTest {
 
   @Test
   void faultsAreAllToldAndNothingIsWritten() throws Exception {
-    Files.writeString(
-        directory.resolve("bad.toml"),
+    runs.write(
+        "bad.toml",
         Templates.text("wren-drilled.toml")
             .replace("caliper  = 0.05", "caliper  = -1")
             .replace("to = \"drain hole\", inside = 132.95", "to = \"drain\", inside = 132.95"));
-    assertThat(run("drilled", "wren.toml", "bad.toml", "-o", "record.pdf"))
+    assertThat(runs.run("drilled", "wren.toml", "bad.toml", "-o", "record.pdf"))
         .isEqualTo(Exit.WRONG_USE);
-    assertThat(err)
+    assertThat(runs.err())
         .contains(
             "the readings file bad.toml cannot be worked from",
             "uncertainty.caliper: -1; allowed: 0.001 to 2 mm",
             "left.span[6].to: \"drain\"",
             "A, B, C, drain hole, wiring clip hole");
-    assertThat(out).isEmpty();
+    assertThat(runs.out()).isEmpty();
     assertThat(directory.resolve("record.pdf")).doesNotExist();
   }
 
   @Test
   void filesThatAreNotThereOrInTheWay() throws Exception {
-    assertThat(run("drilled", "wren.toml", "none.toml")).isEqualTo(Exit.FILES);
-    assertThat(err).contains("none.toml");
-    assertThat(run("drilled", "wren.toml")).isEqualTo(Exit.WRONG_USE);
-    assertThat(run("drilled", "wren.toml", "good.toml", "-o", "no/record.pdf"))
+    assertThat(runs.run("drilled", "wren.toml", "none.toml")).isEqualTo(Exit.FILES);
+    assertThat(runs.err()).contains("none.toml");
+    assertThat(runs.run("drilled", "wren.toml")).isEqualTo(Exit.WRONG_USE);
+    assertThat(runs.run("drilled", "wren.toml", "good.toml", "-o", "no/record.pdf"))
         .isEqualTo(Exit.FILES);
-    assertThat(run("drilled", "wren.toml", "good.toml", "-o", "r.pdf", "--paper", "B5"))
+    assertThat(runs.run("drilled", "wren.toml", "good.toml", "-o", "r.pdf", "--paper", "B5"))
         .isEqualTo(Exit.WRONG_USE);
-    Files.writeString(directory.resolve("r.pdf"), "mine");
-    assertThat(run("drilled", "wren.toml", "good.toml", "-o", "r.pdf")).isEqualTo(Exit.FILES);
+    runs.write("r.pdf", "mine");
+    assertThat(runs.run("drilled", "wren.toml", "good.toml", "-o", "r.pdf")).isEqualTo(Exit.FILES);
     assertThat(directory.resolve("r.pdf")).hasContent("mine");
     // What is no PDF is nobody's old page: force does not make it one.
     for (String mine : List.of("r.pdf", "good.toml", "wren.toml", "wren.record.txt")) {
@@ -188,32 +160,33 @@ class DrilledCommandTest {
         Files.writeString(file, "%PDF- or not, a record only grows");
       }
       byte[] there = Files.readAllBytes(file);
-      assertThat(run("drilled", "wren.toml", "good.toml", "-o", mine, "--force"))
+      assertThat(runs.run("drilled", "wren.toml", "good.toml", "-o", mine, "--force"))
           .as(mine)
           .isEqualTo(Exit.WRONG_USE);
-      assertThat(err).contains("left alone");
+      assertThat(runs.err()).contains("left alone");
       assertThat(file).hasBinaryContent(there);
     }
-    Files.writeString(directory.resolve("r.pdf"), "%PDF-1.4 an old page");
+    runs.write("r.pdf", "%PDF-1.4 an old page");
     assertThat(
-            run("drilled", "wren.toml", "good.toml", "-o", "r.pdf", "--force", "--paper", "Letter"))
+            runs.run(
+                "drilled", "wren.toml", "good.toml", "-o", "r.pdf", "--force", "--paper", "Letter"))
         .isEqualTo(Exit.DONE);
     byte[] first = Files.readAllBytes(directory.resolve("r.pdf"));
     assertThat(first.length).isGreaterThan(1000);
     // The same command again finds the same bytes and is content.
-    assertThat(run("drilled", "wren.toml", "good.toml", "-o", "r.pdf", "--paper", "Letter"))
+    assertThat(runs.run("drilled", "wren.toml", "good.toml", "-o", "r.pdf", "--paper", "Letter"))
         .isEqualTo(Exit.DONE);
     assertThat(Files.readAllBytes(directory.resolve("r.pdf"))).isEqualTo(first);
   }
 
   @Test
   void startWritesTheDemoReadings() throws Exception {
-    assertThat(run("start", "--list")).isEqualTo(Exit.DONE);
-    assertThat(out.lines()).contains("wren", "wren-drilled");
-    assertThat(run("start", "--template", "wren-drilled", "-o", "readings.toml"))
+    assertThat(runs.run("start", "--list")).isEqualTo(Exit.DONE);
+    assertThat(runs.out().lines()).contains("wren", "wren-drilled");
+    assertThat(runs.run("start", "--template", "wren-drilled", "-o", "readings.toml"))
         .isEqualTo(Exit.DONE);
-    assertThat(out).contains("towerscribe drilled JOB readings.toml");
+    assertThat(runs.out()).contains("towerscribe drilled JOB readings.toml");
     assertThat(directory.resolve("readings.toml")).hasContent(Templates.text("wren-drilled.toml"));
-    assertThat(run("drilled", "wren.toml", "readings.toml")).isEqualTo(Exit.DONE);
+    assertThat(runs.run("drilled", "wren.toml", "readings.toml")).isEqualTo(Exit.DONE);
   }
 }

@@ -7,7 +7,6 @@ import static org.assertj.core.api.Assertions.within;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import dev.towerscribe.job.Templates;
 import dev.towerscribe.quantity.Tolerances;
 import dev.towerscribe.quantity.Version;
@@ -42,38 +41,15 @@ class MainTest {
 
   @TempDir Path directory;
 
-  private String out;
-  private String err;
+  private CommandRuns runs;
 
   @BeforeEach
   void writeJobs() throws Exception {
-    Files.writeString(directory.resolve("good.toml"), Templates.text("wren.toml"));
-    Files.writeString(
-        directory.resolve("stop.toml"),
-        Templates.text("wren.toml").replaceAll("(?m)^bearing = .*$", BEARING_FAR_OUT));
-    Files.writeString(directory.resolve("bad.toml"), "format = 1\nunits = \"furlong\"\n");
-  }
-
-  private int run(String... args) {
-    return run(FileOps.REAL, args);
-  }
-
-  private int run(FileOps ops, String... args) {
-    ByteArrayOutputStream outBytes = new ByteArrayOutputStream();
-    ByteArrayOutputStream errBytes = new ByteArrayOutputStream();
-    int exit =
-        Main.run(
-            args,
-            new Context(
-                new Console(
-                    new PrintStream(outBytes, false, UTF_8),
-                    new PrintStream(errBytes, false, UTF_8)),
-                directory,
-                ops));
-    out = outBytes.toString(UTF_8);
-    err = errBytes.toString(UTF_8);
-    assertThat(out + err).doesNotContain("\tat ").doesNotContain("\r");
-    return exit;
+    runs = new CommandRuns(directory);
+    runs.write("good.toml", Templates.text("wren.toml"));
+    runs.write(
+        "stop.toml", Templates.text("wren.toml").replaceAll("(?m)^bearing = .*$", BEARING_FAR_OUT));
+    runs.write("bad.toml", "format = 1\nunits = \"furlong\"\n");
   }
 
   private List<String> written() throws Exception {
@@ -88,13 +64,12 @@ class MainTest {
   }
 
   private List<String> openStops() throws Exception {
-    run("check", "stop.toml", "--json");
-    return new ObjectMapper()
-        .readTree(out).path("sides").findValues("findings").stream()
-            .flatMap(f -> Stream.iterate(0, i -> i < f.size(), i -> i + 1).map(f::get))
-            .filter(f -> f.path("severity").asText().equals("stop"))
-            .map(f -> f.path("id").asText())
-            .toList();
+    runs.run("check", "stop.toml", "--json");
+    return runs.data().path("sides").findValues("findings").stream()
+        .flatMap(f -> Stream.iterate(0, i -> i < f.size(), i -> i + 1).map(f::get))
+        .filter(f -> f.path("severity").asText().equals("stop"))
+        .map(f -> f.path("id").asText())
+        .toList();
   }
 
   private String[] packAcceptingAll() throws Exception {
@@ -105,21 +80,22 @@ class MainTest {
 
   @Test
   void helpAndVersionAreResults() {
-    assertThat(run("--help")).isEqualTo(Exit.DONE);
-    assertThat(out).contains("start", "check", "align", "pack", "ruler", "Example:");
-    assertThat(run("--version")).isEqualTo(Exit.DONE);
-    assertThat(out).isEqualTo("towerscribe " + Version.TEXT + "\n");
-    assertThat(err).isEmpty();
+    assertThat(runs.run("--help")).isEqualTo(Exit.DONE);
+    assertThat(runs.out()).contains("start", "check", "align", "pack", "ruler", "Example:");
+    assertThat(runs.run("--version")).isEqualTo(Exit.DONE);
+    assertThat(runs.out()).isEqualTo("towerscribe " + Version.TEXT + "\n");
+    assertThat(runs.err()).isEmpty();
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"start", "check", "align", "pack", "ruler"})
   void everyCommandExplainsItselfWithAnExample(String command) {
-    assertThat(run(command, "--help")).isEqualTo(Exit.DONE);
-    assertThat(out).contains("Usage: towerscribe " + command, "Example: towerscribe " + command);
-    String help = out;
-    assertThat(run("help", command)).isEqualTo(Exit.DONE);
-    assertThat(out).isEqualTo(help);
+    assertThat(runs.run(command, "--help")).isEqualTo(Exit.DONE);
+    assertThat(runs.out())
+        .contains("Usage: towerscribe " + command, "Example: towerscribe " + command);
+    String help = runs.out();
+    assertThat(runs.run("help", command)).isEqualTo(Exit.DONE);
+    assertThat(runs.out()).isEqualTo(help);
   }
 
   @ParameterizedTest
@@ -147,73 +123,74 @@ class MainTest {
         "pack stop.toml -o out --accept left.nothing",
       })
   void wrongUseAndBadInputWriteNothing(String words) throws Exception {
-    assertThat(run(words.isEmpty() ? new String[0] : words.split(" "))).isEqualTo(Exit.WRONG_USE);
-    assertThat(out).isEmpty();
-    assertThat(err).startsWith("towerscribe: ").endsWith("\n");
+    assertThat(runs.run(words.isEmpty() ? new String[0] : words.split(" ")))
+        .isEqualTo(Exit.WRONG_USE);
+    assertThat(runs.out()).isEmpty();
+    assertThat(runs.err()).startsWith("towerscribe: ").endsWith("\n");
     assertThat(written()).isEmpty();
     assertThat(directory.resolve("out")).doesNotExist();
   }
 
   @Test
   void aMistypedOptionIsAnsweredWithTheNearest() {
-    run("check", "good.toml", "--jsonn");
-    assertThat(err).contains("--json", "towerscribe check --help");
+    runs.run("check", "good.toml", "--jsonn");
+    assertThat(runs.err()).contains("--json", "towerscribe check --help");
   }
 
   @Test
   void everyFaultOfAJobIsNamed() {
-    run("check", "bad.toml");
-    assertThat(err).contains("units", "furlong");
+    runs.run("check", "bad.toml");
+    assertThat(runs.err()).contains("units", "furlong");
   }
 
   @Test
   void anUnknownAcceptedIdIsAnsweredWithTheStopsThereAre() throws Exception {
     List<String> stops = openStops();
     assertThat(stops).isNotEmpty();
-    run("pack", "stop.toml", "-o", "out", "--accept", "left.nothing");
-    assertThat(err).contains("left.nothing").contains(stops);
+    runs.run("pack", "stop.toml", "-o", "out", "--accept", "left.nothing");
+    assertThat(runs.err()).contains("left.nothing").contains(stops);
   }
 
   @Test
   void filesThatCannotBeReadAreFileFaults() throws Exception {
-    assertThat(run("check", "missing.toml")).isEqualTo(Exit.FILES);
-    assertThat(err).contains("missing.toml");
-    assertThat(run("check", ".")).isEqualTo(Exit.FILES);
-    assertThat(run("pack", "missing.toml", "-o", "out")).isEqualTo(Exit.FILES);
-    assertThat(run("ruler", "--job", "missing.toml")).isEqualTo(Exit.FILES);
+    assertThat(runs.run("check", "missing.toml")).isEqualTo(Exit.FILES);
+    assertThat(runs.err()).contains("missing.toml");
+    assertThat(runs.run("check", ".")).isEqualTo(Exit.FILES);
+    assertThat(runs.run("pack", "missing.toml", "-o", "out")).isEqualTo(Exit.FILES);
+    assertThat(runs.run("ruler", "--job", "missing.toml")).isEqualTo(Exit.FILES);
     assertThat(written()).isEmpty();
   }
 
   @Test
   void filesThatCannotBeWrittenAreFileFaults() throws Exception {
-    assertThat(run("pack", "good.toml", "-o", "bad.toml")).isEqualTo(Exit.FILES);
-    assertThat(run("pack", "good.toml", "-o", "bad.toml/below")).isEqualTo(Exit.FILES);
-    assertThat(run("pack", "stop.toml", "-o", "bad.toml")).isEqualTo(Exit.FILES);
-    assertThat(run("ruler", "-o", "no/such/place.pdf")).isEqualTo(Exit.FILES);
-    assertThat(err).contains("place.pdf");
-    assertThat(run("start", "-o", ".")).isEqualTo(Exit.FILES);
+    assertThat(runs.run("pack", "good.toml", "-o", "bad.toml")).isEqualTo(Exit.FILES);
+    assertThat(runs.run("pack", "good.toml", "-o", "bad.toml/below")).isEqualTo(Exit.FILES);
+    assertThat(runs.run("pack", "stop.toml", "-o", "bad.toml")).isEqualTo(Exit.FILES);
+    assertThat(runs.run("ruler", "-o", "no/such/place.pdf")).isEqualTo(Exit.FILES);
+    assertThat(runs.err()).contains("place.pdf");
+    assertThat(runs.run("start", "-o", ".")).isEqualTo(Exit.FILES);
     assertThat(written()).isEmpty();
     for (FailingOps.Way way : List.of(FailingOps.Way.ONCE, FailingOps.Way.FROM_THEN_ON)) {
-      assertThat(run(new FailingOps(way, 8), "pack", "good.toml", "-o", "out"))
+      assertThat(runs.run(new FailingOps(way, 8), "pack", "good.toml", "-o", "out"))
           .isEqualTo(Exit.FILES);
-      assertThat(err).contains("no space left on device");
-      assertThat(run(new FailingOps(way, 2), "ruler")).isEqualTo(Exit.FILES);
+      assertThat(runs.err()).contains("no space left on device");
+      assertThat(runs.run(new FailingOps(way, 2), "ruler")).isEqualTo(Exit.FILES);
     }
   }
 
   @Test
   void aDirectoryForAJobIsNamed() throws Exception {
     Files.createDirectory(directory.resolve("folder.toml"));
-    assertThat(run("check", "folder.toml")).isEqualTo(Exit.FILES);
-    assertThat(err).contains("folder.toml").contains("is a directory, not a job file");
+    assertThat(runs.run("check", "folder.toml")).isEqualTo(Exit.FILES);
+    assertThat(runs.err()).contains("folder.toml").contains("is a directory, not a job file");
   }
 
   /** The longest names that a job may give, of the widest letter. */
   @Test
   void longNamesFindRoomOrAreCounted() throws Exception {
     String wide = "W".repeat(40);
-    Files.writeString(
-        directory.resolve("long.toml"),
+    runs.write(
+        "long.toml",
         Templates.text("wren.toml")
             .replace(
                 "title  = \"Wren hatch, road and track days\"",
@@ -222,25 +199,24 @@ class MainTest {
             .replace("wiring clip hole", wide.substring(1) + "M")
             .replace("bonnet hinge bracket", wide.substring(1) + "V")
             .replace("three-bolt slotted plate", wide));
-    assertThat(run("pack", "long.toml", "-o", "out")).as(err).isEqualTo(Exit.DONE);
-    assertThat(Files.readString(directory.resolve("out/left-underside.svg")))
-        .contains("Match: all 2");
+    assertThat(runs.run("pack", "long.toml", "-o", "out")).as(runs.err()).isEqualTo(Exit.DONE);
+    assertThat(runs.read("out/left-underside.svg")).contains("Match: all 2");
   }
 
   /** What does not fit the paper is the job's fault, not the program's, and writes nothing. */
   @Test
   void paperTooSmallForTheWordsIsBadInput() throws Exception {
-    Files.writeString(
-        directory.resolve("crowded.toml"),
+    runs.write(
+        "crowded.toml",
         Templates.text("siskin.toml").replaceAll("(?m)^margin = 0.4$", "margin = 0.87"));
-    assertThat(run("pack", "crowded.toml", "-o", "out")).isEqualTo(Exit.WRONG_USE);
-    assertThat(err).contains("no room").contains("larger paper, a smaller margin");
+    assertThat(runs.run("pack", "crowded.toml", "-o", "out")).isEqualTo(Exit.WRONG_USE);
+    assertThat(runs.err()).contains("no room").contains("larger paper, a smaller margin");
     assertThat(directory.resolve("out")).doesNotExist();
-    Files.writeString(
-        directory.resolve("crowded.toml"),
+    runs.write(
+        "crowded.toml",
         Templates.text("wren.toml").replaceAll("(?m)^margin = 10.0", "margin = 22.0"));
-    assertThat(run("check", "crowded.toml")).isEqualTo(Exit.WRONG_USE);
-    assertThat(err).contains("print.margin: 22; allowed: 4 to 20 mm");
+    assertThat(runs.run("check", "crowded.toml")).isEqualTo(Exit.WRONG_USE);
+    assertThat(runs.err()).contains("print.margin: 22; allowed: 4 to 20 mm");
   }
 
   @Test
@@ -249,8 +225,8 @@ class MainTest {
     assumeTrue(
         closed.toFile().setWritable(false) && !Files.isWritable(closed),
         "this user may write anywhere");
-    assertThat(run("pack", "good.toml", "-o", "closed")).isEqualTo(Exit.FILES);
-    assertThat(err).contains("permission denied");
+    assertThat(runs.run("pack", "good.toml", "-o", "closed")).isEqualTo(Exit.FILES);
+    assertThat(runs.err()).contains("permission denied");
     assertThat(closed.toFile().setWritable(true)).isTrue();
     assertThat(written()).isEmpty();
   }
@@ -278,8 +254,8 @@ class MainTest {
   @Test
   void aFaultOfOursIsSaidInPlainWords() {
     FileOps broken = new FailingOps(FailingOps.Way.KILL, 3);
-    assertThat(run(broken, "pack", "good.toml", "-o", "out")).isEqualTo(Exit.OUR_FAULT);
-    assertThat(err).contains(Main.PLEASE_REPORT);
+    assertThat(runs.run(broken, "pack", "good.toml", "-o", "out")).isEqualTo(Exit.OUR_FAULT);
+    assertThat(runs.err()).contains(Main.PLEASE_REPORT);
   }
 
   @Test
@@ -299,10 +275,10 @@ class MainTest {
       for (String place : List.of("en-GB UTC", "tr-TR Pacific/Kiritimati", ARABIC_DIGITS)) {
         Locale.setDefault(Locale.forLanguageTag(place.split(" ")[0]));
         TimeZone.setDefault(TimeZone.getTimeZone(place.split(" ")[1]));
-        assertThat(run("pack", "good.toml", "-o", "pack")).isEqualTo(Exit.DONE);
-        assertThat(run("check", "good.toml")).isEqualTo(Exit.DONE);
+        assertThat(runs.run("pack", "good.toml", "-o", "pack")).isEqualTo(Exit.DONE);
+        assertThat(runs.run("check", "good.toml")).isEqualTo(Exit.DONE);
         Map<String, byte[]> now = bytes();
-        now.put("words of check", out.getBytes(UTF_8));
+        now.put("words of check", runs.out().getBytes(UTF_8));
         if (first == null) {
           first = now;
         }
@@ -321,30 +297,31 @@ class MainTest {
 
   @Test
   void aGoodJobChecksAndWritesNoFile() throws Exception {
-    assertThat(run("check", "good.toml")).isEqualTo(Exit.DONE);
-    assertThat(out).contains("no stop finding", "LEFT TOWER", "RIGHT TOWER", "caution findings");
-    assertThat(err).isEmpty();
+    assertThat(runs.run("check", "good.toml")).isEqualTo(Exit.DONE);
+    assertThat(runs.out())
+        .contains("no stop finding", "LEFT TOWER", "RIGHT TOWER", "caution findings");
+    assertThat(runs.err()).isEmpty();
     assertThat(written()).isEmpty();
   }
 
   @Test
   void aStopEndsACheckWithOneInWordsAndAsData() throws Exception {
-    assertThat(run("check", "stop.toml")).isEqualTo(Exit.STOPPED);
-    assertThat(out).contains("no sheets until put right");
-    assertThat(run("check", "stop.toml", "--json")).isEqualTo(Exit.STOPPED);
-    assertThat(new ObjectMapper().readTree(out).path("format").asInt()).isEqualTo(1);
+    assertThat(runs.run("check", "stop.toml")).isEqualTo(Exit.STOPPED);
+    assertThat(runs.out()).contains("no sheets until put right");
+    assertThat(runs.run("check", "stop.toml", "--json")).isEqualTo(Exit.STOPPED);
+    assertThat(runs.data().path("format").asInt()).isEqualTo(1);
     String[] args = packAcceptingAll();
     args[0] = "check";
     List<String> check = new ArrayList<>(List.of(args));
     check.subList(2, 4).clear();
-    assertThat(run(check.toArray(String[]::new))).isEqualTo(Exit.DONE);
-    assertThat(out).contains("ACCEPTED");
+    assertThat(runs.run(check.toArray(String[]::new))).isEqualTo(Exit.DONE);
+    assertThat(runs.out()).contains("ACCEPTED");
   }
 
   @Test
   void aGoodJobPacks() throws Exception {
-    assertThat(run("pack", "good.toml", "-o", "a pack/of mine")).isEqualTo(Exit.DONE);
-    assertThat(out).contains("pack mark ");
+    assertThat(runs.run("pack", "good.toml", "-o", "a pack/of mine")).isEqualTo(Exit.DONE);
+    assertThat(runs.out()).contains("pack mark ");
     assertThat(written())
         .contains(
             "a pack/of mine/pack.list",
@@ -356,40 +333,39 @@ class MainTest {
     Path pack = directory.resolve("a pack/of mine");
     String report = Files.readString(pack.resolve("report.txt"));
     String data = Files.readString(pack.resolve("report.json"));
-    run("check", "good.toml", "--json");
-    assertThat(data).isEqualTo(out);
+    runs.run("check", "good.toml", "--json");
+    assertThat(data).isEqualTo(runs.out());
     assertThat(report).startsWith(PackDirectory.REPORT_HEAD).contains("pack mark");
   }
 
   @Test
   void aStoppedJobLeavesItsReportAndNothingElse() throws Exception {
-    assertThat(run("pack", "stop.toml", "-o", "pack")).isEqualTo(Exit.STOPPED);
+    assertThat(runs.run("pack", "stop.toml", "-o", "pack")).isEqualTo(Exit.STOPPED);
     assertThat(written()).containsExactly("pack/report.txt");
     for (String id : openStops()) {
-      run("pack", "stop.toml", "-o", "pack");
-      assertThat(err).contains(id);
-      assertThat(Files.readString(directory.resolve("pack/report.txt"))).contains(id);
+      runs.run("pack", "stop.toml", "-o", "pack");
+      assertThat(runs.err()).contains(id);
+      assertThat(runs.read("pack/report.txt")).contains(id);
     }
   }
 
   @Test
   void aStopThatWasAcceptedPacksAndIsCarried() throws Exception {
-    assertThat(run(packAcceptingAll())).isEqualTo(Exit.DONE);
+    assertThat(runs.run(packAcceptingAll())).isEqualTo(Exit.DONE);
     assertThat(written()).contains("pack/pack.pdf");
-    assertThat(out).contains("accepted: ");
-    assertThat(Files.readString(directory.resolve("pack/report.txt"))).contains("ACCEPTED");
+    assertThat(runs.out()).contains("accepted: ");
+    assertThat(runs.read("pack/report.txt")).contains("ACCEPTED");
   }
 
   @Test
   void aStopBesideAnOlderPackLeavesItsSheetsAndWarnsOfThem() throws Exception {
-    run("pack", "good.toml", "-o", "pack");
+    runs.run("pack", "good.toml", "-o", "pack");
     Map<String, byte[]> before = bytes();
-    String mark = Files.readString(directory.resolve("pack/pack.list")).substring(0, 80);
-    assertThat(run("pack", "stop.toml", "-o", "pack")).isEqualTo(Exit.STOPPED);
-    assertThat(err).contains("DO NOT WORK FROM THE SHEETS");
-    assertThat(mark).contains(err.replaceAll("(?s).*pack mark ([0-9A-Z]{6}).*", "$1"));
-    assertThat(Files.readString(directory.resolve("pack/report.txt")))
-        .contains("DO NOT WORK FROM THE SHEETS");
+    String mark = runs.read("pack/pack.list").substring(0, 80);
+    assertThat(runs.run("pack", "stop.toml", "-o", "pack")).isEqualTo(Exit.STOPPED);
+    assertThat(runs.err()).contains("DO NOT WORK FROM THE SHEETS");
+    assertThat(mark).contains(runs.err().replaceAll("(?s).*pack mark ([0-9A-Z]{6}).*", "$1"));
+    assertThat(runs.read("pack/report.txt")).contains("DO NOT WORK FROM THE SHEETS");
     Map<String, byte[]> after = bytes();
     assertThat(after.keySet()).isEqualTo(before.keySet());
     after.forEach(
@@ -425,54 +401,54 @@ class MainTest {
 
   @Test
   void startWritesAJobThatChecksAndNeverOverwritesOne() throws Exception {
-    assertThat(run("start")).isEqualTo(Exit.DONE);
+    assertThat(runs.run("start")).isEqualTo(Exit.DONE);
     assertThat(directory.resolve("job.toml")).exists();
-    assertThat(run("check", "job.toml")).isEqualTo(Exit.DONE);
-    Files.writeString(directory.resolve("job.toml"), "my measurements");
-    assertThat(run("start")).isEqualTo(Exit.FILES);
-    assertThat(err).contains("--force");
+    assertThat(runs.run("check", "job.toml")).isEqualTo(Exit.DONE);
+    runs.write("job.toml", "my measurements");
+    assertThat(runs.run("start")).isEqualTo(Exit.FILES);
+    assertThat(runs.err()).contains("--force");
     assertThat(directory.resolve("job.toml")).hasContent("my measurements");
-    assertThat(run("start", "--force")).isEqualTo(Exit.DONE);
-    assertThat(run("check", "job.toml")).isEqualTo(Exit.DONE);
+    assertThat(runs.run("start", "--force")).isEqualTo(Exit.DONE);
+    assertThat(runs.run("check", "job.toml")).isEqualTo(Exit.DONE);
   }
 
   @Test
   void everyTemplateStartsAJobThatIsUnderstood() {
-    assertThat(run("start", "--list")).isEqualTo(Exit.DONE);
-    assertThat(out.lines()).contains("wren").hasSizeGreaterThan(1);
-    for (String name : out.lines().toList()) {
+    assertThat(runs.run("start", "--list")).isEqualTo(Exit.DONE);
+    assertThat(runs.out().lines()).contains("wren").hasSizeGreaterThan(1);
+    for (String name : runs.out().lines().toList()) {
       String file = "start-" + name + ".toml";
-      assertThat(run("start", "--template", name, "-o", file)).as(name).isEqualTo(Exit.DONE);
+      assertThat(runs.run("start", "--template", name, "-o", file)).as(name).isEqualTo(Exit.DONE);
       // What it says to do next works, with the demo's job for readings.
-      String then = out.substring(out.indexOf("then: towerscribe ") + 18).strip();
+      String then = runs.out().substring(runs.out().indexOf("then: towerscribe ") + 18).strip();
       String[] words = then.replace("JOB", "start-wren.toml").split(" ");
       assertThat(words).contains(file);
-      assertThat(run(words)).as(then).isIn(Exit.DONE, Exit.STOPPED);
+      assertThat(runs.run(words)).as(then).isIn(Exit.DONE, Exit.STOPPED);
     }
   }
 
   @Test
   void aRulerIsWrittenAndNotOverAnotherFile() throws Exception {
-    assertThat(run("ruler")).isEqualTo(Exit.DONE);
+    assertThat(runs.run("ruler")).isEqualTo(Exit.DONE);
     byte[] first = Files.readAllBytes(directory.resolve("ruler.pdf"));
     assertThat(new String(first, 0, 5, UTF_8)).isEqualTo("%PDF-");
-    assertThat(run("ruler")).isEqualTo(Exit.DONE);
-    assertThat(run("ruler", "--paper", "Letter")).isEqualTo(Exit.FILES);
+    assertThat(runs.run("ruler")).isEqualTo(Exit.DONE);
+    assertThat(runs.run("ruler", "--paper", "Letter")).isEqualTo(Exit.FILES);
     assertThat(directory.resolve("ruler.pdf")).hasBinaryContent(first);
-    assertThat(run("ruler", "--paper", "letter", "--force")).isEqualTo(Exit.DONE);
-    assertThat(run("ruler", "--job", "good.toml", "-o", "job.pdf")).isEqualTo(Exit.DONE);
+    assertThat(runs.run("ruler", "--paper", "letter", "--force")).isEqualTo(Exit.DONE);
+    assertThat(runs.run("ruler", "--job", "good.toml", "-o", "job.pdf")).isEqualTo(Exit.DONE);
   }
 
   @Test
   void controlCharactersNeverReachTheTerminal() {
-    assertThat(run("check", "\u001b[31mred.toml")).isEqualTo(Exit.FILES);
-    assertThat(err).contains("?[31mred.toml").doesNotContain("\u001b");
+    assertThat(runs.run("check", "\u001b[31mred.toml")).isEqualTo(Exit.FILES);
+    assertThat(runs.err()).contains("?[31mred.toml").doesNotContain("\u001b");
   }
 
   @Test
   void dataHasTheSettledKeys() throws Exception {
-    run("check", "good.toml", "--json");
-    JsonNode all = new ObjectMapper().readTree(out);
+    runs.run("check", "good.toml", "--json");
+    JsonNode all = runs.data();
     assertThat(all.fieldNames()).toIterable().containsExactly("format", "title", "units", "sides");
     JsonNode left = all.path("sides").path("left");
     assertThat(left.fieldNames())
@@ -499,9 +475,8 @@ class MainTest {
 
   @Test
   void dataOfARoundCutIsExactAndItsPointsFine() throws Exception {
-    run("check", "good.toml", "--json");
-    JsonNode cut =
-        new ObjectMapper().readTree(out).path("sides").path("left").path("cuts").path("final");
+    runs.run("check", "good.toml", "--json");
+    JsonNode cut = runs.data().path("sides").path("left").path("cuts").path("final");
     double diameter = cut.path("diameter").asDouble();
     // independent: mark diameter 104 less twice the keep of 3, from the starter job's text
     assertThat(diameter).isEqualTo(98.0);
@@ -516,9 +491,9 @@ class MainTest {
 
   @Test
   void dataIsInMillimetresForAJobInInches() throws Exception {
-    Files.writeString(directory.resolve("inch.toml"), Templates.text("siskin.toml"));
-    run("check", "inch.toml", "--json");
-    JsonNode all = new ObjectMapper().readTree(out);
+    runs.write("inch.toml", Templates.text("siskin.toml"));
+    runs.run("check", "inch.toml", "--json");
+    JsonNode all = runs.data();
     assertThat(all.path("units").asText()).isEqualTo("mm");
     // published: 11/32 in, the ASME B18.2.8 normal hole of a 5/16 bolt, here 0.344 in
     assertThat(all.path("sides").path("left").path("holes").get(0).path("diameter").asDouble())

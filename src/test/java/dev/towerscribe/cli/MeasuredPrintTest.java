@@ -1,16 +1,11 @@
 package dev.towerscribe.cli;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import dev.towerscribe.job.Templates;
 import dev.towerscribe.store.FailingOps;
-import dev.towerscribe.store.FileOps;
-import java.io.ByteArrayOutputStream;
-import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -29,42 +24,27 @@ class MeasuredPrintTest {
   private static final String OLD = "scale = { across = 1.0, along = 1.0 }";
 
   @TempDir Path directory;
-  private String out;
-  private String err;
+
+  private CommandRuns runs;
+
   private String job;
 
   @BeforeEach
   void writeJobs() throws Exception {
+    runs = new CommandRuns(directory);
     job = Templates.text("wren.toml");
     assertThat(job).contains(OLD);
-    Files.writeString(directory.resolve("job.toml"), job);
-  }
-
-  private int run(FileOps ops, String... args) {
-    ByteArrayOutputStream outBytes = new ByteArrayOutputStream();
-    ByteArrayOutputStream errBytes = new ByteArrayOutputStream();
-    int exit =
-        Main.run(
-            args,
-            new Context(
-                new Console(
-                    new PrintStream(outBytes, false, UTF_8),
-                    new PrintStream(errBytes, false, UTF_8)),
-                directory,
-                ops));
-    out = outBytes.toString(UTF_8);
-    err = errBytes.toString(UTF_8);
-    return exit;
+    runs.write("job.toml", job);
   }
 
   private int measured(String readings, String... more) {
     List<String> words = new ArrayList<>(List.of("ruler", "--measured=" + readings));
     words.addAll(Arrays.asList(more));
-    return run(FileOps.REAL, words.toArray(String[]::new));
+    return runs.run(words.toArray(String[]::new));
   }
 
   private void expectOnlyTheJob(String text) throws Exception {
-    assertThat(Files.readString(directory.resolve("job.toml"))).isEqualTo(text);
+    assertThat(runs.read("job.toml")).isEqualTo(text);
     try (Stream<Path> files = Files.list(directory)) {
       assertThat(files).hasSize(1);
     }
@@ -74,27 +54,27 @@ class MeasuredPrintTest {
   void withoutAJobTheLinesAreSaid() throws Exception {
     // Independent: 101.3^2 + 99.4^2 - 141.40^2 = 147.95 - ..., by pocket calculator sin = 0.007342.
     assertThat(measured("101.3,99.4,141.40")).isZero();
-    assertThat(out)
+    assertThat(runs.out())
         .contains("[print]\nscale = { across = 1.013, along = 0.994 }\nskew = 0.421\n")
         .contains("level bar", "the wrong way round", "Print again and measure again");
-    assertThat(err).isEmpty();
+    assertThat(runs.err()).isEmpty();
     expectOnlyTheJob(job);
   }
 
   @Test
   void withoutTheThirdReadingNothingIsSaidOfSkew() throws Exception {
     assertThat(measured("101.3,99.4", "--job", "job.toml", "--write")).isZero();
-    assertThat(out).contains("taken to be square as drawn");
+    assertThat(runs.out()).contains("taken to be square as drawn");
     expectOnlyTheJob(job.replace(OLD, "scale = { across = 1.013, along = 0.994 }"));
   }
 
   @Test
   void writesTheLinesAndNothingElse() throws Exception {
     assertThat(measured("101.3,99.4,141.40", "--job", "job.toml")).isZero();
-    assertThat(out).contains("--write puts these lines into the job file");
+    assertThat(runs.out()).contains("--write puts these lines into the job file");
     expectOnlyTheJob(job);
     assertThat(measured("101.3,99.4,141.40", "--job", "job.toml", "--write")).isZero();
-    assertThat(out).contains("wrote these lines into job.toml", "within 0.10 mm");
+    assertThat(runs.out()).contains("wrote these lines into job.toml", "within 0.10 mm");
     expectOnlyTheJob(job.replace(OLD, "scale = { across = 1.013, along = 0.994 }\nskew = 0.421"));
   }
 
@@ -102,14 +82,14 @@ class MeasuredPrintTest {
   void aSquarePrintHasNoSkew() throws Exception {
     // Independent: square, the far ends of bars of 101 and 100 are 142.13 apart.
     assertThat(measured("101.0,100.0,142.05", "--job", "job.toml", "--write")).isZero();
-    assertThat(out).contains("Square within the reading's error");
+    assertThat(runs.out()).contains("Square within the reading's error");
     expectOnlyTheJob(job.replace(OLD, "scale = { across = 1.01, along = 1.0 }\nskew = 0.0"));
   }
 
   @Test
   void theJobsOwnFiguresAreMultipliedIn() throws Exception {
     String before = job.replace(OLD, "scale = { across = 1.01, along = 0.99 }");
-    Files.writeString(directory.resolve("job.toml"), before);
+    runs.write("job.toml", before);
     assertThat(measured("100.5,99.5", "--job", "job.toml", "--write")).isZero();
     // Independent: 1.01 * 1.005 = 1.01505, 0.99 * 0.995 = 0.98505.
     expectOnlyTheJob(job.replace(OLD, "scale = { across = 1.01505, along = 0.98505 }"));
@@ -118,7 +98,7 @@ class MeasuredPrintTest {
   @Test
   void aSkewOfTheJobIsKeptWhereNoneIsMeasured() throws Exception {
     String before = job.replace(OLD, OLD + "\nskew = 0.4");
-    Files.writeString(directory.resolve("job.toml"), before);
+    runs.write("job.toml", before);
     assertThat(measured("100.5,100.5", "--job", "job.toml", "--write")).isZero();
     expectOnlyTheJob(job.replace(OLD, "scale = { across = 1.005, along = 1.005 }\nskew = 0.4"));
   }
@@ -126,12 +106,12 @@ class MeasuredPrintTest {
   @Test
   void aTruePrintIsTapedAndNothingWritten() throws Exception {
     String before = job.replace(OLD, "scale = { across = 1.013, along = 0.994 }\nskew = 0.4");
-    Files.writeString(directory.resolve("job.toml"), before);
+    runs.write("job.toml", before);
     assertThat(measured("100.08,99.95,141.5", "--job", "job.toml", "--write")).isZero();
-    assertThat(out).contains("True: tape it").doesNotContain("[print]");
+    assertThat(runs.out()).contains("True: tape it").doesNotContain("[print]");
     expectOnlyTheJob(before);
     assertThat(measured("100.08,99.95,141.7", "--job", "job.toml")).isZero();
-    assertThat(out).doesNotContain("True: tape it");
+    assertThat(runs.out()).doesNotContain("True: tape it");
   }
 
   @ParameterizedTest
@@ -151,12 +131,12 @@ class MeasuredPrintTest {
   void aPrinterThatCannotBeIsRefusedWithTheLikelyCause(String readings, int lines, String cause)
       throws Exception {
     assertThat(measured(readings, "--job", "job.toml", "--write")).isEqualTo(Exit.STOPPED);
-    assertThat(err).contains(cause, "nothing was written");
-    assertThat(err.lines()).hasSize(lines + 1);
-    assertThat(out).isEmpty();
+    assertThat(runs.err()).contains(cause, "nothing was written");
+    assertThat(runs.err().lines()).hasSize(lines + 1);
+    assertThat(runs.out()).isEmpty();
     expectOnlyTheJob(job);
     assertThat(measured(readings, "--json")).isEqualTo(Exit.STOPPED);
-    JsonNode json = new ObjectMapper().readTree(out);
+    JsonNode json = runs.data();
     assertThat(json.path("verdict").asText()).isEqualTo("refused");
     assertThat(json.path("reasons")).hasSize(lines);
   }
@@ -171,10 +151,10 @@ class MeasuredPrintTest {
   @Test
   void whatIsTooMuchTogetherIsRefused() throws Exception {
     String before = job.replace(OLD, "scale = { across = 1.02, along = 1.0 }\nskew = 2.5");
-    Files.writeString(directory.resolve("job.toml"), before);
+    runs.write("job.toml", before);
     assertThat(measured("101.5,100.0,140.0", "--job", "job.toml", "--write"))
         .isEqualTo(Exit.STOPPED);
-    assertThat(err).contains("scale across would be 1.0353", "deg out of square");
+    assertThat(runs.err()).contains("scale across would be 1.0353", "deg out of square");
     expectOnlyTheJob(before);
   }
 
@@ -203,8 +183,8 @@ class MeasuredPrintTest {
     boolean possible = readings.equals("100,99,8");
     assertThat(measured(readings, "--job", "job.toml", "--write"))
         .isEqualTo(possible ? Exit.STOPPED : Exit.WRONG_USE);
-    assertThat(err).contains(words);
-    assertThat(out).isEmpty();
+    assertThat(runs.err()).contains(words);
+    assertThat(runs.out()).isEmpty();
     expectOnlyTheJob(job);
   }
 
@@ -214,7 +194,7 @@ class MeasuredPrintTest {
             measured(
                 "a,-1", "--bars", "0,x", "--doubt", "y", "--units", "ft", "--write", "-o", "x.pdf"))
         .isEqualTo(Exit.WRONG_USE);
-    assertThat(err)
+    assertThat(runs.err())
         .contains("across: a", "along: -1", "--bars, across: 0", "--bars, along: x")
         .contains("--doubt, doubt: y", "--units ft", "--write: which job file?", "-o: with");
     expectOnlyTheJob(job);
@@ -223,44 +203,46 @@ class MeasuredPrintTest {
   @ParameterizedTest
   @ValueSource(strings = {"--bars=170,260", "--doubt=0.1", "--units=in", "--write", "--json"})
   void optionsOfReadingsNeedReadings(String option) throws Exception {
-    assertThat(run(FileOps.REAL, "ruler", option)).isEqualTo(Exit.WRONG_USE);
-    assertThat(err).contains("goes with --measured");
+    assertThat(runs.run("ruler", option)).isEqualTo(Exit.WRONG_USE);
+    assertThat(runs.err()).contains("goes with --measured");
     expectOnlyTheJob(job);
   }
 
   @Test
   void aDoubtThatProvesNothingIsRefused() {
     assertThat(measured("100,100", "--doubt", "1.01")).isEqualTo(Exit.WRONG_USE);
-    assertThat(err).contains("1.01 mm is too much");
+    assertThat(runs.err()).contains("1.01 mm is too much");
     assertThat(measured("100,100", "--units", "mm", "--job", "job.toml")).isEqualTo(2);
-    assertThat(err).contains("the job says its units");
+    assertThat(runs.err()).contains("the job says its units");
   }
 
   @Test
   void inchesFollowTheJobOrTheOption() throws Exception {
     // Independent: bars of 4 in, 4.052 / 4 = 1.013 and 3.976 / 4 = 0.994.
     assertThat(measured("4.052,3.976", "--units", "in")).isZero();
-    assertThat(out).contains("scale = { across = 1.013, along = 0.994 }", "4.000 in");
+    assertThat(runs.out()).contains("scale = { across = 1.013, along = 0.994 }", "4.000 in");
     String inches = Templates.text("siskin.toml");
-    Files.writeString(directory.resolve("job.toml"), inches);
+    runs.write("job.toml", inches);
     for (String plate : Templates.names()) {
       if (plate.startsWith("plates/")) {
         Files.createDirectories(directory.resolve("plates"));
-        Files.writeString(directory.resolve(plate), Templates.text(plate));
+        runs.write(plate, Templates.text(plate));
       }
     }
-    assertThat(measured("4.052,3.976", "--job", "job.toml", "--write")).as(() -> err).isZero();
-    assertThat(Files.readString(directory.resolve("job.toml")))
+    assertThat(measured("4.052,3.976", "--job", "job.toml", "--write"))
+        .as(() -> runs.err())
+        .isZero();
+    assertThat(runs.read("job.toml"))
         .isEqualTo(
             inches.replace("[print]\n", "[print]\nscale = { across = 1.013, along = 0.994 }\n"));
     assertThat(measured("101.3,99.4", "--units", "in")).isEqualTo(Exit.STOPPED);
-    assertThat(err).contains("Read in mm?");
+    assertThat(runs.err()).contains("Read in mm?");
   }
 
   @Test
   void longerBarsAreKnownBetter() throws Exception {
     assertThat(measured("171.7,259.1,310.65", "--bars", "170,260", "--json")).isZero();
-    JsonNode json = new ObjectMapper().readTree(out);
+    JsonNode json = runs.data();
     // Independent: 171.7 / 170 and 259.1 / 260; 0.05 / 260.
     JsonNode found = json.path("measured");
     assertThat(found.path("across").path("figure").asDouble()).isCloseTo(1.01, within(1e-12));
@@ -288,28 +270,28 @@ class MeasuredPrintTest {
   @Test
   void whatIsOddButBelievableIsSaid() {
     assertThat(measured("101.6,101.55")).isZero();
-    assertThat(out).contains("LOOK: Both bars read 4 in");
+    assertThat(runs.out()).contains("LOOK: Both bars read 4 in");
     assertThat(measured("97.3,97.25")).isZero();
-    assertThat(out).contains("LOOK: Both bars are short alike");
+    assertThat(runs.out()).contains("LOOK: Both bars are short alike");
     assertThat(measured("97.2,100.0,137.5", "--job", "job.toml")).isZero();
-    assertThat(out).contains("LOOK: Drawn so, the corners");
+    assertThat(runs.out()).contains("LOOK: Drawn so, the corners");
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"[left.print]\nskew = 1.0\n", "[right.print.scale]\nacross = 1.01\n"})
   void aPrinterOfOneSideIsRefused(String own) throws Exception {
-    Files.writeString(directory.resolve("job.toml"), job + own);
+    runs.write("job.toml", job + own);
     assertThat(measured("101.3,99.4", "--job", "job.toml")).isEqualTo(Exit.WRONG_USE);
-    assertThat(err).contains(own.substring(1, own.indexOf('.')) + ".print.", "of its own");
+    assertThat(runs.err()).contains(own.substring(1, own.indexOf('.')) + ".print.", "of its own");
     expectOnlyTheJob(job + own);
   }
 
   @Test
   void anOddlyWrittenTableIsLeftAlone() throws Exception {
     String odd = job.replace(OLD, "scale.across = 1.0");
-    Files.writeString(directory.resolve("job.toml"), odd);
+    runs.write("job.toml", odd);
     assertThat(measured("101.3,99.4", "--job", "job.toml", "--write")).isEqualTo(Exit.WRONG_USE);
-    assertThat(err).contains("Enter by hand", "scale = { across = 1.013, along = 0.994 }");
+    assertThat(runs.err()).contains("Enter by hand", "scale = { across = 1.013, along = 0.994 }");
     expectOnlyTheJob(odd);
   }
 
@@ -319,21 +301,21 @@ class MeasuredPrintTest {
     for (int step = 1; step <= 4; step++) {
       for (FailingOps.Way way : List.of(FailingOps.Way.ONCE, FailingOps.Way.FROM_THEN_ON)) {
         int exit =
-            run(
+            runs.run(
                 new FailingOps(way, step),
                 "ruler",
                 "--measured=101.3,99.4",
                 "--job",
                 "job.toml",
                 "--write");
-        String now = Files.readString(directory.resolve("job.toml"));
+        String now = runs.read("job.toml");
         if (exit == Exit.DONE) {
           assertThat(now).contains("across = 1.013");
         } else {
           assertThat(exit).isEqualTo(Exit.FILES);
           assertThat(now).isEqualTo(job);
         }
-        Files.writeString(directory.resolve("job.toml"), job);
+        runs.write("job.toml", job);
       }
     }
   }

@@ -2,18 +2,13 @@ package dev.towerscribe.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.SortedMap;
-import java.util.TreeMap;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -59,6 +54,7 @@ class OutputSamplesTest {
     // Each command that leaves files to keep.
     assertThat(commands.stream().map(c -> c.split(" ")[0]))
         .contains("pack", "align", "drawing", "ruler");
+    CommandRuns runs = new CommandRuns(work);
     for (String command : commands) {
       // Read from the repository, write to a folder of the test's own.
       String[] words =
@@ -70,27 +66,12 @@ class OutputSamplesTest {
                           : w.startsWith("templates/") ? TOP.resolve(w).toString() : w)
               .toArray(String[]::new);
       Files.createDirectories(work.resolve("output-samples"));
-      ByteArrayOutputStream said = new ByteArrayOutputStream();
-      try (PrintStream stream = new PrintStream(said, true, StandardCharsets.UTF_8)) {
-        assertThat(Main.run(words, stream, stream, work))
-            .as("%s%n%s", command, said.toString(StandardCharsets.UTF_8))
-            .isZero();
-      }
+      runs.done(words);
     }
-    SortedMap<String, byte[]> made = files(work.resolve("output-samples"));
-    SortedMap<String, byte[]> kept = files(SAMPLES);
+    SortedMap<String, byte[]> made = runs.files("output-samples");
+    SortedMap<String, byte[]> kept = CommandRuns.filesBelow(SAMPLES);
     kept.remove("README.md");
     assertThat(made.keySet()).isEqualTo(kept.keySet());
     made.forEach((name, bytes) -> assertThat(bytes).as(name).isEqualTo(kept.get(name)));
-  }
-
-  private static SortedMap<String, byte[]> files(Path folder) throws IOException {
-    SortedMap<String, byte[]> files = new TreeMap<>();
-    try (Stream<Path> all = Files.walk(folder)) {
-      for (Path file : all.filter(Files::isRegularFile).toList()) {
-        files.put(folder.relativize(file).toString().replace('\\', '/'), Files.readAllBytes(file));
-      }
-    }
-    return files;
   }
 }

@@ -6,10 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import dev.towerscribe.quantity.Tolerances;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -33,52 +30,52 @@ class PackGeometryTest {
 
   private static String job(boolean handed, String scale) {
     return """
-        format = 1
-        title = "Wren hatch, bench test"
-        [tower]
-        sheet = 1.4
-        opening = { diameter = 62.0 }
-        mark = { diameter = 104.0 }
-        lean = { inboard = 5.0, rearward = 2.0 }
-        crown = { across = 140.0, rise = 3.0 }
-        pivot_height = 12.0
-        land = { points = [[110, -110], [110, 110], [-110, 110], [-110, -110]] }
-        [[tower.landmark]]
-        name = "drain hole"
-        at = [38.0, -52.0]
-        diameter = 9.0
-        [[tower.landmark]]
-        name = "clip hole"
-        at = [-60.0, 66.0]
-        diameter = 7.0
-        [plate]
-        name = "bench plate"
-        thickness = 6.0
-        outline = { diameter = 186.0 }
-        handed = %s
-        slot = { from = -8.0, to = 16.0, index = [-8.0, 4.0, 16.0] }
-        bearing = { x = 8.0, height = 18.0 }
-        moving = { diameter = 22.0, clearance = 2.0 }
-        bolts = [
-          { name = "A", at = [76.0, 3.0], thread = "M8", flats = 13.0 },
-          { name = "B", at = [-38.0, 65.8], thread = "M8", flats = 13.0 },
-          { name = "C", at = [-36.0, -64.0], thread = "M8", flats = 13.0 },
-        ]
-        [mount]
-        rotation = 55.0
-        rearward = 8.0
-        inboard = -3.0
-        setting = 16.0
-        [print]
-        paper = "A3"
-        scale = { %s }
-        [right.mount]
-        rotation = 52.5
-        rearward = 9.0
-        inboard = -2.0
-        [right.tower]
-        mark = { diameter = 101.0 }
-        """
+    format = 1
+    title = "Wren hatch, bench test"
+    [tower]
+    sheet = 1.4
+    opening = { diameter = 62.0 }
+    mark = { diameter = 104.0 }
+    lean = { inboard = 5.0, rearward = 2.0 }
+    crown = { across = 140.0, rise = 3.0 }
+    pivot_height = 12.0
+    land = { points = [[110, -110], [110, 110], [-110, 110], [-110, -110]] }
+    [[tower.landmark]]
+    name = "drain hole"
+    at = [38.0, -52.0]
+    diameter = 9.0
+    [[tower.landmark]]
+    name = "clip hole"
+    at = [-60.0, 66.0]
+    diameter = 7.0
+    [plate]
+    name = "bench plate"
+    thickness = 6.0
+    outline = { diameter = 186.0 }
+    handed = %s
+    slot = { from = -8.0, to = 16.0, index = [-8.0, 4.0, 16.0] }
+    bearing = { x = 8.0, height = 18.0 }
+    moving = { diameter = 22.0, clearance = 2.0 }
+    bolts = [
+      { name = "A", at = [76.0, 3.0], thread = "M8", flats = 13.0 },
+      { name = "B", at = [-38.0, 65.8], thread = "M8", flats = 13.0 },
+      { name = "C", at = [-36.0, -64.0], thread = "M8", flats = 13.0 },
+    ]
+    [mount]
+    rotation = 55.0
+    rearward = 8.0
+    inboard = -3.0
+    setting = 16.0
+    [print]
+    paper = "A3"
+    scale = { %s }
+    [right.mount]
+    rotation = 52.5
+    rearward = 9.0
+    inboard = -2.0
+    [right.tower]
+    mark = { diameter = 101.0 }
+    """
         .formatted(handed, scale);
   }
 
@@ -95,17 +92,10 @@ class PackGeometryTest {
   }
 
   private Path pack(boolean handed, String scale) throws IOException {
-    Path file = work.resolve("job.toml");
-    Files.writeString(file, job(handed, scale));
-    Path out = work.resolve("out-" + handed);
-    ByteArrayOutputStream said = new ByteArrayOutputStream();
-    try (PrintStream stream = new PrintStream(said, true, StandardCharsets.UTF_8)) {
-      String[] words = {"pack", file.toString(), "-o", out.toString()};
-      assertThat(Main.run(words, stream, stream, work))
-          .as(said.toString(StandardCharsets.UTF_8))
-          .isZero();
-    }
-    return out;
+    CommandRuns runs = new CommandRuns(work);
+    runs.write("job.toml", job(handed, scale));
+    runs.done("pack", "job.toml", "-o", "out-" + handed);
+    return work.resolve("out-" + handed);
   }
 
   @Test

@@ -5,18 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import dev.towerscribe.job.Templates;
-import dev.towerscribe.store.FileOps;
 import java.io.ByteArrayOutputStream;
-import java.io.File;
 import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -35,46 +31,17 @@ class PlaceCommandTest {
 
   @TempDir Path directory;
 
-  private String out;
-  private String err;
+  private CommandRuns runs;
 
   @BeforeEach
   void writeJob() throws Exception {
-    Files.writeString(directory.resolve(INPUT), Templates.text("wren.toml"));
-  }
-
-  private int run(String... args) {
-    ByteArrayOutputStream outBytes = new ByteArrayOutputStream();
-    ByteArrayOutputStream errBytes = new ByteArrayOutputStream();
-    int exit =
-        Main.run(
-            args,
-            new Context(
-                new Console(
-                    new PrintStream(outBytes, false, UTF_8),
-                    new PrintStream(errBytes, false, UTF_8)),
-                directory,
-                FileOps.REAL));
-    out = outBytes.toString(UTF_8);
-    err = errBytes.toString(UTF_8);
-    assertThat(out + err).doesNotContain("\tat ").doesNotContain("\r");
-    return exit;
-  }
-
-  private JsonNode json(String... args) throws Exception {
-    assertThat(run(args)).as(err).isEqualTo(Exit.DONE);
-    return new ObjectMapper().readTree(out);
-  }
-
-  private List<String> files() throws Exception {
-    try (Stream<Path> paths = Files.list(directory)) {
-      return paths.map(p -> p.getFileName().toString()).sorted().toList();
-    }
+    runs = new CommandRuns(directory);
+    runs.write(INPUT, Templates.text("wren.toml"));
   }
 
   @Test
   void theWrittenJobPassesCheckAndAlignTellsTheOfferedFigures() throws Exception {
-    JsonNode offers = json("place", INPUT, "--json", "--write", "b.toml", "--offer", "b");
+    JsonNode offers = runs.json("place", INPUT, "--json", "--write", "b.toml", "--offer", "b");
     assertThat(offers.get("offers").size()).isBetween(3, 5);
     JsonNode second = offers.get("offers").get(1);
     assertThat(second.fieldNames())
@@ -91,8 +58,8 @@ class PlaceCommandTest {
             "metal_removed",
             "edge_slack",
             "held_back_by");
-    assertThat(run("check", "b.toml")).isEqualTo(Exit.DONE);
-    JsonNode aligned = json("align", "b.toml", "--json").get("sides");
+    assertThat(runs.run("check", "b.toml")).isEqualTo(Exit.DONE);
+    JsonNode aligned = runs.json("align", "b.toml", "--json").get("sides");
     double caster = Double.POSITIVE_INFINITY;
     double camber = Double.POSITIVE_INFINITY;
     for (JsonNode side : aligned) {
@@ -113,7 +80,7 @@ class PlaceCommandTest {
       }
     }
     assertThat(changed).isSubsetOf("rotation", "rearward", "inboard", "setting").isNotEmpty();
-    assertThat(Files.readString(directory.resolve(INPUT))).isEqualTo(Templates.text("wren.toml"));
+    assertThat(runs.read(INPUT)).isEqualTo(Templates.text("wren.toml"));
   }
 
   private static String comment(String line) {
@@ -122,137 +89,118 @@ class PlaceCommandTest {
 
   @Test
   void theMapIsWrittenWholeAndTheSameTwice() throws Exception {
-    assertThat(run("place", INPUT, "-o", "one")).isEqualTo(Exit.DONE);
-    assertThat(out).contains("What holds each back").contains("best for the aims");
-    assertThat(err).isEmpty();
-    String said = out;
-    assertThat(run("place", INPUT, "-o", "two")).isEqualTo(Exit.DONE);
-    assertThat(out).isEqualTo(said);
+    assertThat(runs.run("place", INPUT, "-o", "one")).isEqualTo(Exit.DONE);
+    assertThat(runs.out()).contains("What holds each back").contains("best for the aims");
+    assertThat(runs.err()).isEmpty();
+    String said = runs.out();
+    assertThat(runs.run("place", INPUT, "-o", "two")).isEqualTo(Exit.DONE);
+    assertThat(runs.out()).isEqualTo(said);
     assertThat(Files.readAllBytes(directory.resolve("one/place.pdf")))
         .isEqualTo(Files.readAllBytes(directory.resolve("two/place.pdf")));
   }
 
   @Test
   void neverWritesOverTheInputOrAnotherFileUnlessForced() throws Exception {
-    assertThat(run("place", INPUT, "--write", INPUT, "--force")).isEqualTo(Exit.WRONG_USE);
-    assertThat(err).contains("never replaced");
-    Files.writeString(directory.resolve("there.toml"), "mine");
-    assertThat(run("place", INPUT, "--write", "there.toml")).isEqualTo(Exit.FILES);
-    assertThat(Files.readString(directory.resolve("there.toml"))).isEqualTo("mine");
-    assertThat(run("place", INPUT, "--write", "there.toml", "--force")).isEqualTo(Exit.DONE);
-    assertThat(run("check", "there.toml")).isEqualTo(Exit.DONE);
-    assertThat(files()).containsExactly(INPUT, "there.toml");
+    assertThat(runs.run("place", INPUT, "--write", INPUT, "--force")).isEqualTo(Exit.WRONG_USE);
+    assertThat(runs.err()).contains("never replaced");
+    runs.write("there.toml", "mine");
+    assertThat(runs.run("place", INPUT, "--write", "there.toml")).isEqualTo(Exit.FILES);
+    assertThat(runs.read("there.toml")).isEqualTo("mine");
+    assertThat(runs.run("place", INPUT, "--write", "there.toml", "--force")).isEqualTo(Exit.DONE);
+    assertThat(runs.run("check", "there.toml")).isEqualTo(Exit.DONE);
+    assertThat(runs.names(".")).containsExactly(INPUT, "there.toml");
   }
 
   @Test
   void refusesWithPlainSentences() throws Exception {
-    Files.writeString(
-        directory.resolve("side.toml"),
-        Templates.text("wren.toml") + "\n[left.mount]\nsetting = 4.0\n");
-    assertThat(run("place", "side.toml", "--write", "b.toml")).isEqualTo(Exit.WRONG_USE);
-    assertThat(err).contains("one placement for both");
-    Files.writeString(
-        directory.resolve("bare.toml"),
+    runs.write("side.toml", Templates.text("wren.toml") + "\n[left.mount]\nsetting = 4.0\n");
+    assertThat(runs.run("place", "side.toml", "--write", "b.toml")).isEqualTo(Exit.WRONG_USE);
+    assertThat(runs.err()).contains("one placement for both");
+    runs.write(
+        "bare.toml",
         Templates.text("wren.toml").replaceAll("(?s)\\n\\[strut\\].*?(?=\\n\\[aims\\])", "\n"));
-    assertThat(run("place", "bare.toml")).isEqualTo(Exit.WRONG_USE);
-    assertThat(err).contains("[strut] or [axis]");
-    assertThat(run("place", INPUT, "--write", "b.toml", "--offer", "Q")).isEqualTo(Exit.WRONG_USE);
-    assertThat(run("place", INPUT, "--offer", "A")).isEqualTo(Exit.WRONG_USE);
-    Files.writeString(
-        directory.resolve("none.toml"),
-        Templates.text("wren.toml").replaceAll("(?m)^keep = .*$", "keep = 45.0"));
-    assertThat(run("place", "none.toml")).isEqualTo(Exit.STOPPED);
-    assertThat(err).contains("cut-shape");
-    assertThat(files()).containsExactly("bare.toml", INPUT, "none.toml", "side.toml");
+    assertThat(runs.run("place", "bare.toml")).isEqualTo(Exit.WRONG_USE);
+    assertThat(runs.err()).contains("[strut] or [axis]");
+    assertThat(runs.run("place", INPUT, "--write", "b.toml", "--offer", "Q"))
+        .isEqualTo(Exit.WRONG_USE);
+    assertThat(runs.run("place", INPUT, "--offer", "A")).isEqualTo(Exit.WRONG_USE);
+    runs.write(
+        "none.toml", Templates.text("wren.toml").replaceAll("(?m)^keep = .*$", "keep = 45.0"));
+    assertThat(runs.run("place", "none.toml")).isEqualTo(Exit.STOPPED);
+    assertThat(runs.err()).contains("cut-shape");
+    assertThat(runs.names(".")).containsExactly("bare.toml", INPUT, "none.toml", "side.toml");
   }
 
   @Test
   void whatBarsTheWritingIsSaidBeforeTheSearch() throws Exception {
     // A search of this job ends with 1: that it does not says that none was made.
     String none = Templates.text("wren.toml").replaceAll("(?m)^keep = .*$", "keep = 45.0");
-    Files.writeString(directory.resolve("none.toml"), none);
-    assertThat(run("place", "none.toml", "--write", "b.toml")).isEqualTo(Exit.STOPPED);
+    runs.write("none.toml", none);
+    assertThat(runs.run("place", "none.toml", "--write", "b.toml")).isEqualTo(Exit.STOPPED);
     for (String side : List.of("left", "right")) {
-      Files.writeString(
-          directory.resolve("side.toml"), none + "\n[" + side + ".mount]\nsetting = 4.0\n");
-      assertThat(run("place", "side.toml", "--write", "b.toml")).isEqualTo(Exit.WRONG_USE);
-      assertThat(err).contains("one placement for both");
+      runs.write("side.toml", none + "\n[" + side + ".mount]\nsetting = 4.0\n");
+      assertThat(runs.run("place", "side.toml", "--write", "b.toml")).isEqualTo(Exit.WRONG_USE);
+      assertThat(runs.err()).contains("one placement for both");
     }
-    Files.writeString(
-        directory.resolve("quoted.toml"), none.replaceAll("(?m)^rearward =", "\"rearward\" ="));
-    assertThat(run("place", "quoted.toml", "--write", "b.toml")).isEqualTo(Exit.WRONG_USE);
-    assertThat(err).contains("one key to a line");
-    assertThat(run("place", "none.toml", "--write", "nodir/x.toml")).isEqualTo(Exit.FILES);
-    assertThat(files()).containsExactly(INPUT, "none.toml", "quoted.toml", "side.toml");
+    runs.write("quoted.toml", none.replaceAll("(?m)^rearward =", "\"rearward\" ="));
+    assertThat(runs.run("place", "quoted.toml", "--write", "b.toml")).isEqualTo(Exit.WRONG_USE);
+    assertThat(runs.err()).contains("one key to a line");
+    assertThat(runs.run("place", "none.toml", "--write", "nodir/x.toml")).isEqualTo(Exit.FILES);
+    assertThat(runs.names(".")).containsExactly(INPUT, "none.toml", "quoted.toml", "side.toml");
   }
 
   @Test
   void aFolderThatIsMissingIsNamedAsGiven() throws Exception {
-    assertThat(run("place", INPUT, "--write", "nodir/x.toml")).isEqualTo(Exit.FILES);
-    assertThat(err)
+    assertThat(runs.run("place", INPUT, "--write", "nodir/x.toml")).isEqualTo(Exit.FILES);
+    assertThat(runs.err())
         .contains("nodir/x.toml: the folder nodir does not exist")
         .doesNotContain("part")
         .doesNotContain(directory.toString());
-    assertThat(run("place", INPUT, "--write", INPUT + "/x.toml")).isEqualTo(Exit.FILES);
-    assertThat(err).contains(INPUT + " is not a folder");
-    assertThat(run("ruler", "-o", "nodir/x.pdf")).isEqualTo(Exit.FILES);
-    assertThat(err).contains("nodir/x.pdf: the folder nodir does not exist");
-    assertThat(files()).containsExactly(INPUT);
+    assertThat(runs.run("place", INPUT, "--write", INPUT + "/x.toml")).isEqualTo(Exit.FILES);
+    assertThat(runs.err()).contains(INPUT + " is not a folder");
+    assertThat(runs.run("ruler", "-o", "nodir/x.pdf")).isEqualTo(Exit.FILES);
+    assertThat(runs.err()).contains("nodir/x.pdf: the folder nodir does not exist");
+    assertThat(runs.names(".")).containsExactly(INPUT);
   }
 
   @Test
   void pointsThatMakeNoLinkageAreAStopAsTheyAreToAlign() throws Exception {
-    Files.writeString(
-        directory.resolve("line.toml"),
+    runs.write(
+        "line.toml",
         Templates.text("wren.toml")
             .replaceAll("(?m)^ball_joint = .*$", "ball_joint = [-135.0, 347.5, 208.5]"));
-    assertThat(run("align", "line.toml", "--json")).isEqualTo(Exit.STOPPED);
-    JsonNode finding =
-        new ObjectMapper().readTree(out).get("sides").get("left").get("findings").get(0);
-    assertThat(run("place", "line.toml", "--write", "b.toml")).isEqualTo(Exit.STOPPED);
-    assertThat(out).isEmpty();
-    assertThat(err).contains(finding.get("id").textValue() + ": " + finding.get("say").textValue());
-    assertThat(run("place", "line.toml", "--json")).isEqualTo(Exit.STOPPED);
-    assertThat(new ObjectMapper().readTree(out).get("offers")).isEmpty();
-    assertThat(files()).containsExactly(INPUT, "line.toml");
+    assertThat(runs.run("align", "line.toml", "--json")).isEqualTo(Exit.STOPPED);
+    JsonNode finding = runs.data().get("sides").get("left").get("findings").get(0);
+    assertThat(runs.run("place", "line.toml", "--write", "b.toml")).isEqualTo(Exit.STOPPED);
+    assertThat(runs.out()).isEmpty();
+    assertThat(runs.err())
+        .contains(finding.get("id").textValue() + ": " + finding.get("say").textValue());
+    assertThat(runs.run("place", "line.toml", "--json")).isEqualTo(Exit.STOPPED);
+    assertThat(runs.data().get("offers")).isEmpty();
+    assertThat(runs.names(".")).containsExactly(INPUT, "line.toml");
   }
 
   @Test
   void anInchJobIsWrittenInInchesAndReadsBack() throws Exception {
-    Files.writeString(directory.resolve("inch.toml"), Templates.text("siskin.toml"));
-    JsonNode offers = json("place", "inch.toml", "--json", "--write", "placed.toml");
+    runs.write("inch.toml", Templates.text("siskin.toml"));
+    JsonNode offers = runs.json("place", "inch.toml", "--json", "--write", "placed.toml");
     assertThat(offers.get("figures").textValue()).isEqualTo("estimate");
     assertThat(offers.get("offers").get(0).has("bump_steer")).isFalse();
-    JsonNode aligned = json("align", "placed.toml", "--json").get("sides").get("left").get("at");
+    JsonNode aligned =
+        runs.json("align", "placed.toml", "--json").get("sides").get("left").get("at");
     assertThat(offers.get("offers").get(0).get("caster").doubleValue())
         .isCloseTo(aligned.get("caster").doubleValue(), within(DEG));
   }
 
   @Test
   void aKilledRunLeavesNoHalfOfAFile() throws Exception {
-    assertThat(run("place", INPUT, "--write", "whole.toml")).isEqualTo(Exit.DONE);
+    assertThat(runs.run("place", INPUT, "--write", "whole.toml")).isEqualTo(Exit.DONE);
     byte[] whole = Files.readAllBytes(directory.resolve("whole.toml"));
     int killed = 0;
     for (int delay : KILLS_MS) {
       Path target = directory.resolve("killed.toml");
       Files.deleteIfExists(target);
-      Process child =
-          new ProcessBuilder(
-                  Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                  "-Djava.awt.headless=true",
-                  "-XX:+UseSerialGC",
-                  "-XX:TieredStopAtLevel=1",
-                  "-cp",
-                  System.getProperty("java.class.path"),
-                  Main.class.getName(),
-                  "place",
-                  INPUT,
-                  "--write",
-                  "killed.toml")
-              .directory(directory.toFile())
-              .redirectErrorStream(true)
-              .redirectOutput(new File(directory.toFile(), "child.log"))
-              .start();
+      Process child = runs.start("child.log", "place", INPUT, "--write", "killed.toml");
       child.waitFor(delay, TimeUnit.MILLISECONDS);
       child.destroyForcibly();
       assertThat(child.waitFor(LONGEST_RUN_S, TimeUnit.SECONDS)).isTrue();
@@ -260,7 +208,7 @@ class PlaceCommandTest {
       if (Files.exists(target)) {
         assertThat(Files.readAllBytes(target)).isEqualTo(whole);
       }
-      assertThat(Files.readString(directory.resolve(INPUT))).isEqualTo(Templates.text("wren.toml"));
+      assertThat(runs.read(INPUT)).isEqualTo(Templates.text("wren.toml"));
     }
     // Guards the test itself: a kill that always came too late would prove nothing.
     assertThat(killed).isPositive();

@@ -1,6 +1,5 @@
 package dev.towerscribe.cli;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -8,8 +7,6 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import dev.towerscribe.cli.PrintedShapes.Printer;
 import dev.towerscribe.cli.PrintedShapes.Round;
 import dev.towerscribe.job.Templates;
-import java.io.ByteArrayOutputStream;
-import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -17,6 +14,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -46,15 +44,12 @@ class PrintProofTest {
   private static final double DOME = (140.0 * 140.0 / 4 + 3.0 * 3.0) / (2 * 3.0);
 
   @TempDir Path work;
-  private String out;
 
-  private int run(String... words) throws Exception {
-    ByteArrayOutputStream said = new ByteArrayOutputStream();
-    try (PrintStream stream = new PrintStream(said, true, UTF_8)) {
-      int exit = Main.run(words, stream, stream, work);
-      out = said.toString(UTF_8);
-      return exit;
-    }
+  private CommandRuns runs;
+
+  @BeforeEach
+  void inTheFolder() {
+    runs = new CommandRuns(work);
   }
 
   private void job(String paper, String print) throws Exception {
@@ -63,11 +58,11 @@ class PrintProofTest {
         text.replace("paper = \"A4\"", "paper = \"" + paper + "\"")
             .replace("scale = { across = 1.0, along = 1.0 }", print);
     assertThat(changed).contains(paper, print);
-    Files.writeString(work.resolve("job.toml"), changed);
+    runs.write("job.toml", changed);
   }
 
   private Path pack() throws Exception {
-    assertThat(run("pack", "job.toml", "-o", "out")).as(() -> out).isZero();
+    runs.done("pack", "job.toml", "-o", "out");
     return work.resolve("out");
   }
 
@@ -215,20 +210,15 @@ class PrintProofTest {
     for (Printer printer : printers) {
       job(paper, "scale = { across = 1.0, along = 1.0 } # as found");
       String exact = readings(barsOf(asFound, printer), 6);
-      assertThat(
-              run("ruler", "--measured", exact, "--doubt", "0.001", "--job", "job.toml", "--write"))
-          .as(() -> out)
-          .isZero();
-      assertThat(Files.readString(work.resolve("job.toml"))).contains(" } # as found\nskew = ");
+      runs.done("ruler", "--measured", exact, "--doubt", "0.001", "--job", "job.toml", "--write");
+      assertThat(runs.read("job.toml")).contains(" } # as found\nskew = ");
       Path second = pack();
       assertThat(worst(second, printer, EXACT_MM)).as(printer.toString()).isLessThan(EXACT_MM);
       // Measured again, it is true, and nothing is written.
       byte[] before = Files.readAllBytes(work.resolve("job.toml"));
       String again = readings(barsOf(sheet(second), printer), 6);
-      assertThat(
-              run("ruler", "--measured", again, "--doubt", "0.01", "--job", "job.toml", "--write"))
-          .isZero();
-      assertThat(out).contains("True: tape it").doesNotContain("wrote");
+      runs.done("ruler", "--measured", again, "--doubt", "0.01", "--job", "job.toml", "--write");
+      assertThat(runs.out()).contains("True: tape it").doesNotContain("wrote");
       assertThat(work.resolve("job.toml")).hasBinaryContent(before);
     }
   }
@@ -237,12 +227,9 @@ class PrintProofTest {
   void aJobThatUndoesAnotherPrinterIsCorrectedFromThere() throws Exception {
     job("A4", "scale = { across = 1.02, along = 0.991 }\nskew = -0.7");
     String exact = readings(barsOf(sheet(pack()), GIVEN), 6);
-    assertThat(
-            run("ruler", "--measured", exact, "--doubt", "0.001", "--job", "job.toml", "--write"))
-        .as(() -> out)
-        .isZero();
+    runs.done("ruler", "--measured", exact, "--doubt", "0.001", "--job", "job.toml", "--write");
     // The printer itself, whatever the first page was drawn for.
-    assertThat(Files.readString(work.resolve("job.toml")))
+    assertThat(runs.read("job.toml"))
         .contains("scale = { across = 1.013, along = 0.994 }\nskew = 0.4\n");
     assertThat(worst(pack(), GIVEN, EXACT_MM)).isLessThan(EXACT_MM);
   }
@@ -268,18 +255,15 @@ class PrintProofTest {
       for (int k = 0; k < bars.length; k++) {
         bars[k] += NOISE_MM * random.nextGaussian();
       }
-      assertThat(
-              run(
-                  "ruler",
-                  "--measured",
-                  readings(bars, 2),
-                  "--doubt",
-                  String.valueOf(NOISE_MM),
-                  "--job",
-                  "job.toml",
-                  "--write"))
-          .as(() -> out)
-          .isZero();
+      runs.done(
+          "ruler",
+          "--measured",
+          readings(bars, 2),
+          "--doubt",
+          String.valueOf(NOISE_MM),
+          "--job",
+          "job.toml",
+          "--write");
       // Scales are known to NOISE / 100, half the lean to as much; three standard deviations of
       // what these make together over the longest way between two marks, 160 mm.
       double explained = 3 * 2 * NOISE_MM / 100 * 160;

@@ -1,18 +1,14 @@
 package dev.towerscribe.cli;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import dev.towerscribe.job.Templates;
-import dev.towerscribe.store.FileOps;
-import java.io.ByteArrayOutputStream;
-import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -21,52 +17,32 @@ import org.junit.jupiter.api.io.TempDir;
 class RecordCommandTest {
   @TempDir Path directory;
 
+  private CommandRuns runs;
+
   private String visit;
-  private String out;
-  private String err;
 
   @BeforeEach
   void writeFiles() throws Exception {
+    runs = new CommandRuns(directory);
     visit = Files.readString(Path.of("templates", "wren-visit.toml"));
-    write("wren.toml", Templates.text("wren.toml"));
-    write("visit.toml", visit);
+    runs.write("wren.toml", Templates.text("wren.toml"));
+    runs.write("visit.toml", visit);
   }
 
-  private void write(String name, String text) throws Exception {
-    Files.createDirectories(directory.resolve(name).getParent());
-    Files.writeString(directory.resolve(name), text);
-  }
-
-  private int run(String... args) {
-    ByteArrayOutputStream outBytes = new ByteArrayOutputStream();
-    ByteArrayOutputStream errBytes = new ByteArrayOutputStream();
-    String[] all = new String[args.length + 1];
-    all[0] = "record";
-    System.arraycopy(args, 0, all, 1, args.length);
-    int exit =
-        Main.run(
-            all,
-            new Context(
-                new Console(
-                    new PrintStream(outBytes, false, UTF_8),
-                    new PrintStream(errBytes, false, UTF_8)),
-                directory,
-                FileOps.REAL));
-    out = outBytes.toString(UTF_8);
-    err = errBytes.toString(UTF_8);
-    return exit;
+  private int record(String... words) {
+    return runs.run(Stream.concat(Stream.of("record"), Stream.of(words)).toArray(String[]::new));
   }
 
   private String recordText() throws Exception {
-    return Files.readString(directory.resolve("wren.record.txt"));
+    return runs.read("wren.record.txt");
   }
 
   @Test
   void theDemoVisitIsAddedAndSaid() throws Exception {
-    assertThat(run("wren.toml", "visit.toml")).isEqualTo(Exit.DONE);
-    assertThat(err).isEmpty();
+    assertThat(record("wren.toml", "visit.toml")).isEqualTo(Exit.DONE);
+    assertThat(runs.err()).isEmpty();
     assertThat(visit).contains("INVENTED");
-    assertThat(out)
+    assertThat(runs.out())
         .contains("LEFT: all 8 figures are within 2 sd")
         // The right was read with the bearing near the mark at 4 mm; nobody says that it is so.
         .contains("Would explain it: the bearing at setting 4.1 mm, not 16 mm")
@@ -77,86 +53,86 @@ class RecordCommandTest {
 
   @Test
   void theVerySameVisitIsRefusedUnlessAskedForAgain() throws Exception {
-    assertThat(run("wren.toml", "visit.toml")).isEqualTo(Exit.DONE);
+    assertThat(record("wren.toml", "visit.toml")).isEqualTo(Exit.DONE);
     String before = recordText();
-    assertThat(run("wren.toml", "visit.toml")).isEqualTo(Exit.WRONG_USE);
-    assertThat(err).contains("this very visit already, as visit 1", "--again");
+    assertThat(record("wren.toml", "visit.toml")).isEqualTo(Exit.WRONG_USE);
+    assertThat(runs.err()).contains("this very visit already, as visit 1", "--again");
     assertThat(recordText()).isEqualTo(before);
-    assertThat(run("wren.toml", "visit.toml", "--again")).isEqualTo(Exit.DONE);
+    assertThat(record("wren.toml", "visit.toml", "--again")).isEqualTo(Exit.DONE);
     assertThat(recordText()).startsWith(before).contains("== Towerscribe record, visit 2, ");
-    write("visit.toml", visit.replace("caster = 5.2", "caster = 5.21"));
-    assertThat(run("wren.toml", "visit.toml")).isEqualTo(Exit.DONE);
+    runs.write("visit.toml", visit.replace("caster = 5.2", "caster = 5.21"));
+    assertThat(record("wren.toml", "visit.toml")).isEqualTo(Exit.DONE);
     // The same figures in inches are the same figures.
-    write(
+    runs.write(
         "inch.toml",
         visit
             .replace("units = \"mm\"", "units = \"in\"")
             .replace("setting = 16.0", "setting = 0.6299212598425197")
             .replace("ride = 2.0", "ride = 0.08"));
-    assertThat(run("wren.toml", "inch.toml")).isEqualTo(Exit.WRONG_USE);
-    assertThat(err).contains("this very visit already");
+    assertThat(record("wren.toml", "inch.toml")).isEqualTo(Exit.WRONG_USE);
+    assertThat(runs.err()).contains("this very visit already");
   }
 
   @Test
   void everyFaultOfAVisitIsToldAtOnceAndNothingIsWritten() throws Exception {
-    write(
+    runs.write(
         "bad.toml",
         visit
             .replace("date = 2026-12-03 ", "date = 2026-13-03 ")
             .replace("caster = 2.6", "caster = 26.0")
             .replace("knuckle = 0.0 ", "knuckle = -9.0 ")
             .replace("camber = -0.85", "cambre = -0.85"));
-    assertThat(run("wren.toml", "bad.toml")).isEqualTo(Exit.WRONG_USE);
-    assertThat(err)
+    assertThat(record("wren.toml", "bad.toml")).isEqualTo(Exit.WRONG_USE);
+    assertThat(runs.err())
         .contains("the visit file cannot be worked from, and nothing was added")
         .contains("date: \"2026-13-03\"; allowed: a date")
         .contains("left.before.caster: 26; allowed: -10 to 20 deg")
         .contains("left.after.knuckle: -9; allowed: within the job's knuckle bolt, -2 to 0.5 deg")
         .contains("right.after.cambre: unknown key. Did you mean camber?");
-    assertThat(out).isEmpty();
+    assertThat(runs.out()).isEmpty();
     assertThat(directory.resolve("wren.record.txt")).doesNotExist();
   }
 
   @Test
   void exitCodes() throws Exception {
-    assertThat(run()).isEqualTo(Exit.WRONG_USE);
-    assertThat(run("wren.toml")).isEqualTo(Exit.FILES);
-    assertThat(err).contains("no visit has been recorded yet");
-    assertThat(run("wren.toml", "none.toml")).isEqualTo(Exit.FILES);
-    assertThat(run("none.toml", "visit.toml")).isEqualTo(Exit.FILES);
-    assertThat(run("visit.toml", "visit.toml")).isEqualTo(Exit.WRONG_USE);
-    assertThat(run("wren.toml", "visit.toml", "--csv")).isEqualTo(Exit.WRONG_USE);
-    assertThat(err).contains("--csv does not go with adding a visit");
-    assertThat(run("wren.toml", "--list", ".")).isEqualTo(Exit.WRONG_USE);
-    assertThat(run("--list", "nowhere")).isEqualTo(Exit.FILES);
-    assertThat(run("wren.toml", "visit.toml", "--accept", "left.nothing"))
+    assertThat(record()).isEqualTo(Exit.WRONG_USE);
+    assertThat(record("wren.toml")).isEqualTo(Exit.FILES);
+    assertThat(runs.err()).contains("no visit has been recorded yet");
+    assertThat(record("wren.toml", "none.toml")).isEqualTo(Exit.FILES);
+    assertThat(record("none.toml", "visit.toml")).isEqualTo(Exit.FILES);
+    assertThat(record("visit.toml", "visit.toml")).isEqualTo(Exit.WRONG_USE);
+    assertThat(record("wren.toml", "visit.toml", "--csv")).isEqualTo(Exit.WRONG_USE);
+    assertThat(runs.err()).contains("--csv does not go with adding a visit");
+    assertThat(record("wren.toml", "--list", ".")).isEqualTo(Exit.WRONG_USE);
+    assertThat(record("--list", "nowhere")).isEqualTo(Exit.FILES);
+    assertThat(record("wren.toml", "visit.toml", "--accept", "left.nothing"))
         .isEqualTo(Exit.WRONG_USE);
     assertThat(directory.resolve("wren.record.txt")).doesNotExist();
-    assertThat(run("wren.toml", "visit.toml")).isEqualTo(Exit.DONE);
-    assertThat(run("wren.toml", "--visit", "7")).isEqualTo(Exit.WRONG_USE);
-    assertThat(err).contains("the record has 1");
-    assertThat(run("wren.toml", "-o", "p.pdf", "--paper", "A9")).isEqualTo(Exit.WRONG_USE);
-    assertThat(run("wren.toml", "-o", "no/p.pdf")).isEqualTo(Exit.FILES);
-    assertThat(run("--help")).isEqualTo(Exit.DONE);
+    assertThat(record("wren.toml", "visit.toml")).isEqualTo(Exit.DONE);
+    assertThat(record("wren.toml", "--visit", "7")).isEqualTo(Exit.WRONG_USE);
+    assertThat(runs.err()).contains("the record has 1");
+    assertThat(record("wren.toml", "-o", "p.pdf", "--paper", "A9")).isEqualTo(Exit.WRONG_USE);
+    assertThat(record("wren.toml", "-o", "no/p.pdf")).isEqualTo(Exit.FILES);
+    assertThat(record("--help")).isEqualTo(Exit.DONE);
   }
 
   @Test
   void theRecordIsShownWithWhatIsNotAsItWas() throws Exception {
-    run("wren.toml", "visit.toml");
-    write(
+    record("wren.toml", "visit.toml");
+    runs.write(
         "wren.record.txt",
         recordText().replace("measured 4.4 deg", "measured 4.9 deg")
             + "\n== Towerscribe record, visit 2, 2027-01-01 ==\n"
             + "left after caster: measured 5.5 deg +/- 0.15; not predicted\nleft after cam");
-    assertThat(run("wren.toml")).isEqualTo(Exit.DONE);
-    assertThat(out)
+    assertThat(record("wren.toml")).isEqualTo(Exit.DONE);
+    assertThat(runs.out())
         .contains("right after caster: measured 4.9 deg")
         .contains("remark: visit 1, lines 1 to ", "was edited after it was written")
         .contains("remark: an entry was cut short at line ")
         .contains("its readings are: left after caster 5.5 deg\n")
         .contains("left after cam\n");
-    assertThat(run("wren.toml", "visit.toml")).isEqualTo(Exit.DONE);
-    assertThat(err).contains("was cut short at line");
+    assertThat(record("wren.toml", "visit.toml")).isEqualTo(Exit.DONE);
+    assertThat(runs.err()).contains("was cut short at line");
     assertThat(recordText())
         .contains(
             "left after cam\n"
@@ -166,23 +142,24 @@ class RecordCommandTest {
 
   @Test
   void aJobChangedSinceIsSaid() throws Exception {
-    run("wren.toml", "visit.toml");
-    assertThat(run("wren.toml")).isEqualTo(Exit.DONE);
-    assertThat(out).doesNotContain("since then");
-    write("wren.toml", Templates.text("wren.toml").replace("rearward = 8.0 ", "rearward = 6.0 "));
-    assertThat(run("wren.toml")).isEqualTo(Exit.DONE);
-    assertThat(out)
+    record("wren.toml", "visit.toml");
+    assertThat(record("wren.toml")).isEqualTo(Exit.DONE);
+    assertThat(runs.out()).doesNotContain("since then");
+    runs.write(
+        "wren.toml", Templates.text("wren.toml").replace("rearward = 8.0 ", "rearward = 6.0 "));
+    assertThat(record("wren.toml")).isEqualTo(Exit.DONE);
+    assertThat(runs.out())
         .contains(
             "since then: the job has changed, or the program: predicted left after caster then");
-    assertThat(run("wren.toml", "-o", "page.pdf")).isEqualTo(Exit.DONE);
+    assertThat(record("wren.toml", "-o", "page.pdf")).isEqualTo(Exit.DONE);
   }
 
   @Test
   void jsonHasTheFiguresAndTheCauses() throws Exception {
-    run("wren.toml", "visit.toml");
-    assertThat(run("wren.toml", "--json")).isEqualTo(Exit.DONE);
-    assertThat(out).doesNotContain("NaN");
-    JsonNode all = new ObjectMapper().readTree(out);
+    record("wren.toml", "visit.toml");
+    assertThat(record("wren.toml", "--json")).isEqualTo(Exit.DONE);
+    assertThat(runs.out()).doesNotContain("NaN");
+    JsonNode all = runs.data();
     assertThat(all.path("format").asInt()).isEqualTo(1);
     JsonNode one = all.path("visits").get(0);
     assertThat(one.path("number").asInt()).isEqualTo(1);
@@ -206,44 +183,45 @@ class RecordCommandTest {
 
   @Test
   void thePageIsWrittenOnceAndReplacedOnlyWhenTold() throws Exception {
-    run("wren.toml", "visit.toml");
-    assertThat(run("wren.toml", "-o", "page.pdf", "--paper", "Letter")).isEqualTo(Exit.DONE);
+    record("wren.toml", "visit.toml");
+    assertThat(record("wren.toml", "-o", "page.pdf", "--paper", "Letter")).isEqualTo(Exit.DONE);
     byte[] letter = Files.readAllBytes(directory.resolve("page.pdf"));
-    assertThat(run("wren.toml", "-o", "page.pdf", "--paper", "Letter")).isEqualTo(Exit.DONE);
+    assertThat(record("wren.toml", "-o", "page.pdf", "--paper", "Letter")).isEqualTo(Exit.DONE);
     assertThat(Files.readAllBytes(directory.resolve("page.pdf"))).isEqualTo(letter);
-    assertThat(run("wren.toml", "-o", "page.pdf")).isEqualTo(Exit.FILES);
+    assertThat(record("wren.toml", "-o", "page.pdf")).isEqualTo(Exit.FILES);
     assertThat(Files.readAllBytes(directory.resolve("page.pdf"))).isEqualTo(letter);
-    assertThat(run("wren.toml", "-o", "page.pdf", "--force")).isEqualTo(Exit.DONE);
+    assertThat(record("wren.toml", "-o", "page.pdf", "--force")).isEqualTo(Exit.DONE);
     assertThat(Files.readAllBytes(directory.resolve("page.pdf"))).isNotEqualTo(letter);
   }
 
   @Test
   void anEditedRecordWithLettersNoSheetHasStillGivesItsPage() throws Exception {
-    run("wren.toml", "visit.toml");
-    write("wren.record.txt", recordText().replace("bay: Invented Bay", "bay: \u05d0\u0301 Bay"));
-    assertThat(run("wren.toml", "-o", "page.pdf")).isEqualTo(Exit.DONE);
-    write("wren.record.txt", "== Towerscribe record, visit 1, 2026-12-03 ==\n");
-    assertThat(run("wren.toml", "-o", "page2.pdf")).isEqualTo(Exit.WRONG_USE);
-    assertThat(err).contains("do not hold enough for a page");
+    record("wren.toml", "visit.toml");
+    runs.write(
+        "wren.record.txt", recordText().replace("bay: Invented Bay", "bay: \u05d0\u0301 Bay"));
+    assertThat(record("wren.toml", "-o", "page.pdf")).isEqualTo(Exit.DONE);
+    runs.write("wren.record.txt", "== Towerscribe record, visit 1, 2026-12-03 ==\n");
+    assertThat(record("wren.toml", "-o", "page2.pdf")).isEqualTo(Exit.WRONG_USE);
+    assertThat(runs.err()).contains("do not hold enough for a page");
   }
 
   @Test
   void aFolderIsListedInOrderAndBrokenFilesAreNamed() throws Exception {
-    run("wren.toml", "visit.toml");
-    write(
+    record("wren.toml", "visit.toml");
+    runs.write(
         "jobs/b.toml",
         Templates.text("wren.toml").replace("Wren hatch, road", "=Wren \\\"B\\\", road"));
-    write("jobs/a.toml", Templates.text("siskin.toml"));
-    write("jobs/visit.toml", visit);
-    write("jobs/notes.txt", "mine");
-    run("jobs/b.toml", "visit.toml");
-    run("jobs/b.toml", "visit.toml", "--again");
-    assertThat(run("--list", "jobs")).isEqualTo(Exit.DONE);
-    assertThat(err).isEmpty();
-    assertThat(out.lines().skip(3).map(l -> l.strip().split(" +")[0]))
+    runs.write("jobs/a.toml", Templates.text("siskin.toml"));
+    runs.write("jobs/visit.toml", visit);
+    runs.write("jobs/notes.txt", "mine");
+    record("jobs/b.toml", "visit.toml");
+    record("jobs/b.toml", "visit.toml", "--again");
+    assertThat(record("--list", "jobs")).isEqualTo(Exit.DONE);
+    assertThat(runs.err()).isEmpty();
+    assertThat(runs.out().lines().skip(3).map(l -> l.strip().split(" +")[0]))
         .containsExactly("a.toml", "b.toml", "b.toml");
-    assertThat(run("--list", "jobs", "--csv")).isEqualTo(Exit.DONE);
-    List<String> lines = List.of(out.split("\r\n", -1));
+    assertThat(record("--list", "jobs", "--csv")).isEqualTo(Exit.DONE);
+    List<String> lines = List.of(runs.out().split("\r\n", -1));
     assertThat(lines).hasSize(5);
     assertThat(lines.get(0))
         .startsWith("job_file,job,visit,date,state,for,bay,outside_2_sd,")
@@ -252,16 +230,16 @@ class RecordCommandTest {
         .startsWith("b.toml,\"'=Wren \"\"B\"\", road and track days\",1,2026-12-03,whole,")
         .contains(",-0.85,-1.46,");
 
-    write("jobs/c.toml", "title = \"broken\"\n[tower]\nopening = 3\n[mount]\n");
-    write("jobs/d.toml", "not toml at all");
-    write("jobs/orphan.record.txt", Files.readString(directory.resolve("jobs/b.record.txt")));
-    assertThat(run("--list", "jobs", "--csv", "-o", "list.csv")).isEqualTo(Exit.FILES);
-    assertThat(err)
+    runs.write("jobs/c.toml", "title = \"broken\"\n[tower]\nopening = 3\n[mount]\n");
+    runs.write("jobs/d.toml", "not toml at all");
+    runs.write("jobs/orphan.record.txt", runs.read("jobs/b.record.txt"));
+    assertThat(record("--list", "jobs", "--csv", "-o", "list.csv")).isEqualTo(Exit.FILES);
+    assertThat(runs.err())
         .contains("c.toml: tower.opening: 3")
         .contains("d.toml: ")
         .contains("orphan.record.txt: there is no orphan.toml beside it");
     // a, b twice, and the two visits whose job is gone.
-    assertThat(Files.readString(directory.resolve("list.csv")).split("\r\n")).hasSize(6);
+    assertThat(runs.read("list.csv").split("\r\n")).hasSize(6);
   }
 
   @Test

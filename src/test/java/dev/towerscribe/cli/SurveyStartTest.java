@@ -1,6 +1,5 @@
 package dev.towerscribe.cli;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -14,8 +13,6 @@ import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.sheet.worksheet.Worksheet;
 import dev.towerscribe.sheet.worksheet.WorksheetPlan;
 import dev.towerscribe.sheet.worksheet.WorksheetPoint;
-import java.io.ByteArrayOutputStream;
-import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -24,6 +21,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -34,21 +32,15 @@ import org.junit.jupiter.params.provider.ValueSource;
 class SurveyStartTest {
   @TempDir Path directory;
 
-  private String out;
-  private String err;
+  private CommandRuns runs;
+
+  @BeforeEach
+  void inTheFolder() {
+    runs = new CommandRuns(directory);
+  }
 
   private int run(String words) {
-    ByteArrayOutputStream outBytes = new ByteArrayOutputStream();
-    ByteArrayOutputStream errBytes = new ByteArrayOutputStream();
-    int exit =
-        Main.run(
-            words.split(" "),
-            new PrintStream(outBytes, false, UTF_8),
-            new PrintStream(errBytes, false, UTF_8),
-            directory);
-    out = outBytes.toString(UTF_8);
-    err = errBytes.toString(UTF_8);
-    return exit;
+    return runs.run(words.split(" "));
   }
 
   private static JsonNode parse(String toml) throws Exception {
@@ -174,23 +166,22 @@ class SurveyStartTest {
   @Test
   void bothCommandsWriteTheirFileOnceAndTheSameTwice() throws Exception {
     assertThat(run("survey --worksheet -o w.pdf --paper letter --units in")).isEqualTo(Exit.DONE);
-    assertThat(out).contains("wrote w.pdf, 15 pages");
+    assertThat(runs.out()).contains("wrote w.pdf, 15 pages");
     byte[] first = Files.readAllBytes(directory.resolve("w.pdf"));
     assertThat(run("survey --worksheet -o w.pdf --paper Letter --units in")).isEqualTo(Exit.DONE);
     assertThat(Files.readAllBytes(directory.resolve("w.pdf"))).isEqualTo(first);
     assertThat(run("survey --worksheet -o w.pdf --paper A3")).isEqualTo(Exit.FILES);
-    assertThat(err).contains("--force");
+    assertThat(runs.err()).contains("--force");
     assertThat(Files.readAllBytes(directory.resolve("w.pdf"))).isEqualTo(first);
     assertThat(run("survey --worksheet -o w.pdf --paper A3 --force")).isEqualTo(Exit.DONE);
     assertThat(Files.readAllBytes(directory.resolve("w.pdf"))).isNotEqualTo(first);
 
     assertThat(run("survey --start")).isEqualTo(Exit.DONE);
-    assertThat(out).contains("wrote survey.toml", "towerscribe survey survey.toml");
-    assertThat(Files.readString(directory.resolve("survey.toml")))
-        .isEqualTo(SurveyStartText.of(LengthUnit.MM));
+    assertThat(runs.out()).contains("wrote survey.toml", "towerscribe survey survey.toml");
+    assertThat(runs.read("survey.toml")).isEqualTo(SurveyStartText.of(LengthUnit.MM));
     assertThat(run("survey --start --units in")).isEqualTo(Exit.FILES);
     assertThat(run("survey --start --units in --force")).isEqualTo(Exit.DONE);
-    assertThat(Files.readString(directory.resolve("survey.toml"))).contains("units = \"in\"");
+    assertThat(runs.read("survey.toml")).contains("units = \"in\"");
   }
 
   @ParameterizedTest
@@ -206,8 +197,8 @@ class SurveyStartTest {
       })
   void wrongUseWritesNothing(String words) throws Exception {
     assertThat(run(words)).isEqualTo(Exit.WRONG_USE);
-    assertThat(out).isEmpty();
-    assertThat(err).startsWith("towerscribe: ");
+    assertThat(runs.out()).isEmpty();
+    assertThat(runs.err()).startsWith("towerscribe: ");
     try (Stream<Path> files = Files.list(directory)) {
       assertThat(files).isEmpty();
     }
@@ -217,7 +208,7 @@ class SurveyStartTest {
   void aMissingFolderIsNotMade() {
     assertThat(run("survey --worksheet -o none/w.pdf")).isEqualTo(Exit.FILES);
     assertThat(run("survey --start -o none/s.toml")).isEqualTo(Exit.FILES);
-    assertThat(err).contains("does not exist");
+    assertThat(runs.err()).contains("does not exist");
     assertThat(directory.resolve("none")).doesNotExist();
   }
 }

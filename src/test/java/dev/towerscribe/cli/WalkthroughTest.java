@@ -3,10 +3,7 @@ package dev.towerscribe.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.image.BufferedImage;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
@@ -64,6 +61,7 @@ class WalkthroughTest {
    */
   @Test
   void commandsRunAndSayWhatIsShown() throws IOException {
+    CommandRuns runs = new CommandRuns(folder);
     StringBuilder said = new StringBuilder();
     String block = "";
     int commands = 0;
@@ -74,7 +72,7 @@ class WalkthroughTest {
         block = block.isEmpty() ? line.substring(3) : "";
       } else if (block.equals("sh")) {
         assertThat(line).startsWith(COMMAND);
-        said.append(run(line));
+        said.append(runs.done(line.substring(COMMAND.length()).split(" "))).append(runs.err());
         commands++;
       } else if (block.equals("text") && !line.isBlank()) {
         assertThat(said.toString().lines().map(String::strip)).contains(line.strip());
@@ -83,15 +81,6 @@ class WalkthroughTest {
     }
     assertThat(commands).isGreaterThan(10);
     assertThat(shown).isGreaterThan(10);
-  }
-
-  private String run(String line) {
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    try (PrintStream stream = new PrintStream(bytes, true, StandardCharsets.UTF_8)) {
-      int exit = Main.run(line.substring(COMMAND.length()).split(" "), stream, stream, folder);
-      assertThat(exit).as("%s%n%s", line, bytes.toString(StandardCharsets.UTF_8)).isZero();
-    }
-    return bytes.toString(StandardCharsets.UTF_8);
   }
 
   @Test

@@ -1,19 +1,15 @@
 package dev.towerscribe.store;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
+import static java.nio.charset.StandardCharsets.ISO_8859_1;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dev.towerscribe.cli.Main;
+import dev.towerscribe.cli.CommandRuns;
 import dev.towerscribe.job.Templates;
-import java.io.ByteArrayOutputStream;
-import java.io.File;
-import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -28,31 +24,27 @@ class KilledPackTest {
 
   @TempDir Path temp;
 
-  private int pack(String job) {
-    PrintStream nowhere = new PrintStream(new ByteArrayOutputStream(), false, UTF_8);
-    return Main.run(new String[] {"pack", job, "-o", "pack"}, nowhere, nowhere, temp);
+  private CommandRuns runs;
+
+  private void pack(String job) {
+    runs.done("pack", job, "-o", "pack");
   }
 
   private Map<String, String> content() throws Exception {
     Map<String, String> content = new TreeMap<>();
-    try (Stream<Path> paths = Files.walk(temp.resolve("pack"))) {
-      for (Path p : (Iterable<Path>) paths.filter(Files::isRegularFile)::iterator) {
-        content.put(
-            temp.relativize(p).toString(),
-            new String(Files.readAllBytes(p), java.nio.charset.StandardCharsets.ISO_8859_1));
-      }
-    }
+    runs.files("pack").forEach((name, bytes) -> content.put(name, new String(bytes, ISO_8859_1)));
     return content;
   }
 
   @Test
   void oneWholePackIsThereAfterTheNextRunBegins() throws Exception {
     String text = Templates.text("wren.toml");
-    Files.writeString(temp.resolve("old.toml"), text);
-    Files.writeString(temp.resolve("new.toml"), text.replaceAll("(?m)^title.*$", "title = \"B\""));
-    assertThat(pack("new.toml")).isZero();
+    runs = new CommandRuns(temp);
+    runs.write("old.toml", text);
+    runs.write("new.toml", text.replaceAll("(?m)^title.*$", "title = \"B\""));
+    pack("new.toml");
     Map<String, String> fresh = content();
-    assertThat(pack("old.toml")).isZero();
+    pack("old.toml");
     Map<String, String> old = content();
     assertThat(old).isNotEqualTo(fresh);
 
@@ -60,23 +52,7 @@ class KilledPackTest {
     Path staging = pack.resolve(DirectoryUpdate.STAGING);
     int killed = 0;
     for (int delay : DELAYS_MS) {
-      Process child =
-          new ProcessBuilder(
-                  Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                  "-Djava.awt.headless=true",
-                  "-XX:+UseSerialGC",
-                  "-XX:TieredStopAtLevel=1",
-                  "-cp",
-                  System.getProperty("java.class.path"),
-                  Main.class.getName(),
-                  "pack",
-                  "new.toml",
-                  "-o",
-                  "pack")
-              .directory(temp.toFile())
-              .redirectErrorStream(true)
-              .redirectOutput(new File(temp.toFile(), "child.log"))
-              .start();
+      Process child = runs.start("child.log", "pack", "new.toml", "-o", "pack");
       while (child.isAlive() && !Files.exists(staging)) {
         Thread.sleep(0, POLL_NS);
       }
@@ -90,7 +66,7 @@ class KilledPackTest {
       Files.deleteIfExists(pack.resolve(DirectoryLock.NAME));
       assertThat(content()).as("killed after %d ms", delay).isIn(old, fresh);
       // A run after a killed one works, and puts the old pack back for the next try.
-      assertThat(pack("old.toml")).isZero();
+      pack("old.toml");
       assertThat(content()).isEqualTo(old);
     }
     // Guards the test itself: a kill that always came too late would prove nothing.

@@ -4,13 +4,11 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import dev.towerscribe.cli.Main;
+import dev.towerscribe.cli.CommandRuns;
 import dev.towerscribe.job.Templates;
 import dev.towerscribe.record.Entry;
 import dev.towerscribe.record.RecordText;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -35,24 +33,20 @@ class RecordFileTest {
 
   @TempDir Path temp;
 
+  private CommandRuns runs;
+
   private Path file;
   private String entry;
 
   @BeforeEach
   void anEntry() throws Exception {
-    Files.writeString(temp.resolve("wren.toml"), Templates.text("wren.toml"));
+    runs = new CommandRuns(temp);
+    runs.write("wren.toml", Templates.text("wren.toml"));
     Files.copy(Path.of("templates", "wren-visit.toml"), temp.resolve("visit.toml"));
     file = temp.resolve("wren.record.txt");
-    assertThat(record("wren.toml", "visit.toml")).isZero();
+    runs.done("record", "wren.toml", "visit.toml");
     entry = Files.readString(file);
     Files.delete(file);
-  }
-
-  private int record(String... args) {
-    PrintStream nowhere = new PrintStream(new ByteArrayOutputStream(), false, UTF_8);
-    List<String> all = new ArrayList<>(List.of("record"));
-    all.addAll(Arrays.asList(args));
-    return Main.run(all.toArray(String[]::new), nowhere, nowhere, temp);
   }
 
   private RecordText append(FileOps ops) throws Exception {
@@ -178,32 +172,13 @@ class RecordFileTest {
     Process child;
     try (DirectoryLock lock = DirectoryLock.tryAcquire(temp).orElseThrow()) {
       assertThat(lock).isNotNull();
-      Path log = temp.resolve("waiting.log");
-      child = child("visit.toml", log);
+      child = runs.start("waiting.log", "record", "wren.toml", "visit.toml");
       // Enough for it to be done, were it not kept out; less than it waits.
-      assertThat(child.waitFor(3, TimeUnit.SECONDS)).as(Files.readString(log)).isFalse();
+      assertThat(child.waitFor(3, TimeUnit.SECONDS)).as(runs.read("waiting.log")).isFalse();
       assertThat(file).doesNotExist();
     }
     assertThat(child.waitFor(LONGEST_RUN_S, TimeUnit.SECONDS)).isTrue();
     assertThat(child.exitValue()).isZero();
-  }
-
-  private Process child(String visit, Path log) throws Exception {
-    return new ProcessBuilder(
-            Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-            "-Djava.awt.headless=true",
-            "-XX:+UseSerialGC",
-            "-XX:TieredStopAtLevel=1",
-            "-cp",
-            System.getProperty("java.class.path"),
-            Main.class.getName(),
-            "record",
-            "wren.toml",
-            visit)
-        .directory(temp.toFile())
-        .redirectErrorStream(true)
-        .redirectOutput(log.toFile())
-        .start();
   }
 
   @Test
@@ -211,9 +186,9 @@ class RecordFileTest {
     String visit = Files.readString(temp.resolve("visit.toml"));
     List<Process> children = new ArrayList<>();
     for (int i = 1; i <= 2; i++) {
-      Files.writeString(
-          temp.resolve("visit" + i + ".toml"), visit.replace("2026-12-03", "2026-12-0" + i));
-      children.add(child("visit" + i + ".toml", temp.resolve("child" + i + ".log")));
+      String name = "visit" + i + ".toml";
+      runs.write(name, visit.replace("2026-12-03", "2026-12-0" + i));
+      children.add(runs.start("child" + i + ".log", "record", "wren.toml", name));
     }
     for (Process child : children) {
       assertThat(child.waitFor(LONGEST_RUN_S, TimeUnit.SECONDS)).isTrue();
