@@ -386,14 +386,13 @@ class MainTest {
 
   @Test
   void anOldSpellingIsNotedAndChangesNothingElse() throws Exception {
-    int exit = run("check", "good.toml", "--json");
-    String now = out;
-    assertThat(err).isEmpty();
-    Files.writeString(
-        directory.resolve("old.toml"), Templates.text("wren.toml").replace("bolting_face", "land"));
-    assertThat(run("check", "old.toml", "--json")).isEqualTo(exit);
-    assertThat(out).isEqualTo(now);
-    assertThat(err)
+    int exit = runs.run("check", "good.toml", "--json");
+    String now = runs.out();
+    assertThat(runs.err()).isEmpty();
+    runs.write("old.toml", Templates.text("wren.toml").replace("bolting_face", "land"));
+    assertThat(runs.run("check", "old.toml", "--json")).isEqualTo(exit);
+    assertThat(runs.out()).isEqualTo(now);
+    assertThat(runs.err())
         .isEqualTo(
             "towerscribe: tower.land: the key land is called bolting_face now; the old spelling"
                 + " works in this release only\n");
