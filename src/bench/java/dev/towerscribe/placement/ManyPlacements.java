@@ -89,12 +89,12 @@ public final class ManyPlacements {
     @Override
     public void run() {
       try {
-        Worth worth = new Worth(job, lattice, null);
+        Score score = new Score(job, lattice, null);
         for (int r = nextSolved.getAndIncrement();
             r < ROTATIONS;
             r = nextSolved.getAndIncrement()) {
           for (int i = 0; i < ROW; i++) {
-            solve(worth, r, i);
+            solve(score, r, i);
           }
         }
         prepared.await();
@@ -112,10 +112,10 @@ public final class ManyPlacements {
     }
   }
 
-  private void solve(Worth worth, int r, int i) {
-    boolean reached = worth.read(new Lattice.Place(rotation(r), rearward(i), inboard(i), 0));
-    calm[r][i] = worth.calm();
-    aims[r][i] = reached ? worth.aims() : Double.NEGATIVE_INFINITY;
+  private void solve(Score score, int r, int i) {
+    boolean reached = score.read(new Lattice.Place(rotation(r), rearward(i), inboard(i), 0));
+    calm[r][i] = score.bumpSteer();
+    aims[r][i] = reached ? score.aims() : Double.NEGATIVE_INFINITY;
   }
 
   private void ask(Scratch scratch, int r, int i) {

@@ -1,18 +1,18 @@
 package dev.towerscribe.alignment;
 
-import dev.towerscribe.finding.Finding;
+import dev.towerscribe.finding.About;
+import dev.towerscribe.finding.Findings;
 import dev.towerscribe.finding.Severity;
+import dev.towerscribe.finding.Sources;
+import dev.towerscribe.model.Plate;
 import dev.towerscribe.quantity.Angle;
-import dev.towerscribe.quantity.Numbers;
-import java.util.ArrayList;
+import dev.towerscribe.quantity.Lengths;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
 /** What the owner wants against what comes out, and one side against the other. */
 final class AimFindings {
-  private static final String PRACTICE = "common practice, no source";
-
   /** A bay's reading is no finer. Common practice, no source. */
   private static final double CAMBER_MET_DEG = 0.25;
 
@@ -22,136 +22,140 @@ final class AimFindings {
   /** A figure at its limit passes: rounding of a computed angle. */
   private static final double PASS_DEG = 1e-9;
 
-  private AimFindings() {}
+  private final SideAlignment side;
+  private final AlignmentTargets targets;
+  private final Findings findings;
+
+  private AimFindings(SideAlignment side, AlignmentTargets targets, Findings findings) {
+    this.side = side;
+    this.targets = targets;
+    this.findings = findings;
+  }
 
   /** One side's aims; nothing where the job has none or the linkage gives no figures. */
-  static List<Finding> of(SideAlignment side) {
-    List<Finding> found = new ArrayList<>();
-    if (side.job().aims().isEmpty() || side.at().isEmpty()) {
-      return found;
+  static void add(SideAlignment side, Findings findings) {
+    if (side.job().aims().isPresent() && side.at().isPresent()) {
+      AlignmentTargets targets = AlignmentTargets.of(side.job().aims().get());
+      AimFindings aims = new AimFindings(side, targets, findings);
+      aims.caster(side.at().get());
+      aims.camber(side.at().get());
+      aims.limits();
     }
-    Goals goals = Goals.of(side.job().aims().get());
-    Reading at = side.at().get();
-    found.add(caster(side, goals, at));
-    found.add(camber(side, goals, at));
-    found.addAll(limits(side, goals));
-    return found;
   }
 
-  private static String source(boolean given, String key, SideAlignment side) {
+  private String source(boolean given, String key) {
     return given
         ? "job: aims." + key
-        : "by use " + side.job().aims().orElseThrow().use().word() + "; " + PRACTICE;
+        : "by use %s; %s".formatted(side.job().aims().orElseThrow().use().word(), Sources.PRACTICE);
   }
 
-  private static Finding caster(SideAlignment side, Goals goals, Reading at) {
-    double figure = at.caster().degrees();
-    double from = goals.casterFrom().degrees();
-    Optional<Double> to = goals.casterTo().map(Angle::degrees);
-    boolean less = figure < from - PASS_DEG;
-    boolean more = to.isPresent() && figure > to.get() + PASS_DEG;
+  private void caster(Reading at) {
+    Angle figure = at.caster();
+    Angle from = targets.casterFrom();
+    boolean less = figure.degrees() < from.degrees() - PASS_DEG;
+    Optional<Angle> past =
+        targets.casterTo().filter(to -> figure.degrees() > to.degrees() + PASS_DEG);
     String advice =
         less
-            ? ". More rotation, more rearward offset or a farther setting gives more."
-            : more ? ". Less rotation, less rearward offset or another setting gives less." : ".";
-    return new Finding(
-        side.side().word() + ".aim-caster",
-        less || more ? Severity.CAUTION : Severity.NOTE,
-        "caster at the chosen setting",
-        figure,
-        more ? to.get() : from,
-        "deg",
-        source(goals.casterGiven(), "caster", side),
-        "Caster "
-            + Degrees.with(at.caster())
-            + plusMinus(side, true)
-            + (side.estimate() ? ", estimated" : "")
-            + "; wanted "
-            + goals.casterWords()
-            + advice);
+            ? " More rotation, more rearward offset or a farther setting gives more."
+            : past.isPresent()
+                ? " Less rotation, less rearward offset or another setting gives less."
+                : "";
+    findings.add(
+        "aim-caster",
+        less || past.isPresent() ? Severity.CAUTION : Severity.NOTE,
+        About.degrees(
+            "caster at the chosen setting",
+            figure.radians(),
+            past.orElse(from).radians(),
+            source(targets.casterGiven(), "caster")),
+        "Caster %s%s%s; wanted %s.%s"
+            .formatted(
+                Lengths.withDegrees(figure),
+                side.strut()
+                    .flatMap(StrutFigures::sureAt)
+                    .map(f -> plusMinus(f.caster()))
+                    .orElse(""),
+                side.estimate() ? ", estimated" : "",
+                targets.casterWords(),
+                advice));
   }
 
-  private static String plusMinus(SideAlignment side, boolean caster) {
-    return side.strut()
-        .flatMap(
-            s -> s.sureAt().map(f -> (caster ? f.caster() : f.camber()).plusMinus(s.plusMinus())))
-        .map(radians -> " +/- " + Degrees.with(new Angle(radians)))
-        .orElse("");
+  private String plusMinus(Sensitivity.Figure figure) {
+    double radians = figure.plusMinus(side.strut().orElseThrow().plusMinus());
+    return " +/- " + Lengths.withDegrees(new Angle(radians));
   }
 
-  private static Finding camber(SideAlignment side, Goals goals, Reading at) {
+  private void camber(Reading at) {
+    Angle wanted = targets.camber();
     Optional<StrutFigures.Reachable> range = side.strut().flatMap(StrutFigures::reachableAt);
-    Angle nearest = range.map(r -> r.nearest(goals.camber())).orElse(at.camber());
-    double off = Math.abs(nearest.degrees() - goals.camber().degrees());
+    Angle nearest = range.map(r -> r.nearest(wanted)).orElse(at.camber());
+    double off = Math.abs(nearest.degrees() - wanted.degrees());
     boolean met = off <= (range.isPresent() ? PASS_DEG : CAMBER_MET_DEG);
-    boolean needsMore = nearest.compareTo(goals.camber()) > 0;
     String got =
         range
             .map(
                 r ->
-                    "Camber "
-                        + Numbers.fixed(r.from().degrees(), 2)
-                        + " to "
-                        + Degrees.with(r.to())
-                        + " by the knuckle bolt")
-            .orElse("Camber " + Degrees.with(at.camber()) + plusMinus(side, false));
+                    "%s to %s by the knuckle bolt"
+                        .formatted(Lengths.degrees(r.from()), Lengths.withDegrees(r.to())))
+            .orElseGet(
+                () ->
+                    Lengths.withDegrees(at.camber())
+                        + side.strut()
+                            .flatMap(StrutFigures::sureAt)
+                            .map(f -> plusMinus(f.camber()))
+                            .orElse(""));
     String advice =
         met
-            ? "."
-            : needsMore
-                ? ". More inboard offset or less rotation makes it more negative."
-                : ". Less inboard offset or more rotation makes it less negative.";
-    return new Finding(
-        side.side().word() + ".aim-camber",
+            ? ""
+            : nearest.compareTo(wanted) > 0
+                ? " More inboard offset or less rotation makes it more negative."
+                : " Less inboard offset or more rotation makes it less negative.";
+    findings.add(
+        "aim-camber",
         met ? Severity.NOTE : Severity.CAUTION,
-        range.isPresent() ? "camber nearest to the aim" : "camber at the chosen setting",
-        nearest.degrees(),
-        goals.camber().degrees(),
-        "deg",
-        source(goals.camberGiven(), "camber", side),
-        got
-            + (side.estimate() ? ", estimated" : "")
-            + "; wanted "
-            + Degrees.plain(goals.camber())
-            + " deg"
-            + advice);
+        About.degrees(
+            range.isPresent() ? "camber nearest to the aim" : "camber at the chosen setting",
+            nearest.radians(),
+            wanted.radians(),
+            source(targets.camberGiven(), "camber")),
+        "Camber %s%s; wanted %s deg.%s"
+            .formatted(
+                got, side.estimate() ? ", estimated" : "", Lengths.plainDegrees(wanted), advice));
   }
 
   /**
    * Each setting past the limit; where none is, the nearest to it. Ids count the settings, so that
    * they are the same in every unit and do not change when one is measured anew.
    */
-  private static List<Finding> limits(SideAlignment side, Goals goals) {
+  private void limits() {
     List<SideAlignment.AtSetting> read =
         side.settings().stream().filter(s -> s.reading().isPresent()).toList();
-    double limit = goals.camberLimit().degrees();
+    Angle limit = targets.camberLimit();
     List<SideAlignment.AtSetting> past =
-        read.stream().filter(s -> camber(s).degrees() < limit - PASS_DEG).toList();
+        read.stream().filter(s -> camber(s).degrees() < limit.degrees() - PASS_DEG).toList();
     List<SideAlignment.AtSetting> told =
         past.isEmpty()
             ? read.stream().min(Comparator.comparing(AimFindings::camber)).stream().toList()
             : past;
-    return told.stream()
-        .map(
-            s ->
-                new Finding(
-                    side.side().word()
-                        + ".camber-limit."
-                        + Settings.id(side.job().plate().slot(), s.settingMm()),
-                    past.isEmpty() ? Severity.NOTE : Severity.CAUTION,
-                    "camber at " + Settings.words(side.job().plate().slot(), s.settingMm()),
-                    camber(s).degrees(),
-                    limit,
-                    "deg",
-                    source(goals.limitGiven(), "camber_limit", side),
-                    past.isEmpty()
-                        ? "No setting passes the camber limit."
-                        : "Camber "
-                            + Degrees.with(camber(s))
-                            + " there, past the limit of "
-                            + Degrees.plain(goals.camberLimit())
-                            + " deg. Do not use this setting, or bring the knuckle bolt back."))
-        .toList();
+    Plate.Slot slot = side.job().plate().slot();
+    for (SideAlignment.AtSetting s : told) {
+      findings.add(
+          "camber-limit." + SlotSettings.id(slot, s.settingMm()),
+          past.isEmpty() ? Severity.NOTE : Severity.CAUTION,
+          About.degrees(
+              "camber at " + SlotSettings.words(slot, s.settingMm()),
+              camber(s).radians(),
+              limit.radians(),
+              source(targets.limitGiven(), "camber_limit")),
+          past.isEmpty()
+              ? "No setting passes the camber limit."
+              : """
+              Camber %s there, past the limit of %s deg. Do not use this setting, or bring the \
+              knuckle bolt back.\
+              """
+                  .formatted(Lengths.withDegrees(camber(s)), Lengths.plainDegrees(limit)));
+    }
   }
 
   private static Angle camber(SideAlignment.AtSetting setting) {
@@ -159,26 +163,25 @@ final class AimFindings {
   }
 
   /** Left against right. */
-  static List<Finding> cross(JobAlignment.Cross cross) {
-    return List.of(
-        cross("caster", "The car pulls to the side with less caster.", cross.caster()),
-        cross(
-            "camber", "The car pulls to the side with the more positive camber.", cross.camber()));
+  static void cross(JobAlignment.Cross cross, Findings findings) {
+    cross("caster", "The car pulls to the side with less caster.", cross.caster(), findings);
+    cross(
+        "camber",
+        "The car pulls to the side with the more positive camber.",
+        cross.camber(),
+        findings);
   }
 
-  private static Finding cross(String figure, String effect, Angle leftMinusRight) {
+  private static void cross(String figure, String effect, Angle leftMinusRight, Findings findings) {
     double degrees = Math.abs(leftMinusRight.degrees());
     boolean much = degrees > CROSS_DEG + PASS_DEG;
-    return new Finding(
-        "both.cross-" + figure,
+    findings.add(
+        "cross-" + figure,
         much ? Severity.CAUTION : Severity.NOTE,
-        figure + ", left against right",
-        degrees,
-        CROSS_DEG,
-        "deg",
-        PRACTICE,
-        "Left minus right: "
-            + Degrees.with(leftMinusRight)
-            + (much ? ". " + effect + " Look for what differs between both towers." : "."));
+        new About(figure + ", left against right", degrees, CROSS_DEG, "deg", Sources.PRACTICE),
+        "Left minus right: %s.%s"
+            .formatted(
+                Lengths.withDegrees(leftMinusRight),
+                much ? " " + effect + " Look for what differs between both towers." : ""));
   }
 }

@@ -1,6 +1,6 @@
 package dev.towerscribe.alignment;
 
-import dev.towerscribe.finding.Finding;
+import dev.towerscribe.finding.Findings;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.model.MeasuredAxis;
@@ -8,6 +8,8 @@ import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
 import dev.towerscribe.model.StrutPoints;
 import dev.towerscribe.quantity.Angle;
+import dev.towerscribe.quantity.LengthUnit;
+import dev.towerscribe.quantity.Lengths;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
@@ -35,7 +37,14 @@ public final class Alignment {
         cross(reading(sides, Side.LEFT, false), reading(sides, Side.RIGHT, false));
     Optional<JobAlignment.Cross> at =
         cross(reading(sides, Side.LEFT, true), reading(sides, Side.RIGHT, true));
-    return new JobAlignment(sides, before, at, at.map(AimFindings::cross).orElse(List.of()));
+    Findings findings = findings("both");
+    at.ifPresent(c -> AimFindings.cross(c, findings));
+    return new JobAlignment(sides, before, at, findings.inOrder());
+  }
+
+  /** No sentence of an alignment holds a length, so that their unit does not matter. */
+  private static Findings findings(String owner) {
+    return new Findings(owner, Lengths.in(LengthUnit.MM));
   }
 
   private static Optional<Reading> reading(
@@ -71,32 +80,36 @@ public final class Alignment {
   }
 
   private static SideAlignment fromAxis(SideJob job, MeasuredAxis axis) {
-    Reading before = Reading.of(AxisEstimate.before(axis));
-    Reading at = Reading.of(AxisEstimate.at(axis, job, job.bearing(job.mount().settingMm())));
+    Findings findings = findings(job.side().word());
+    new ReachFindings(job, findings).estimate();
     List<SideAlignment.AtSetting> settings = new ArrayList<>();
-    for (double s : Settings.of(job.plate().slot())) {
+    for (double s : SlotSettings.of(job.plate().slot())) {
       Reading there = Reading.of(AxisEstimate.at(axis, job, job.bearing(s)));
       settings.add(new SideAlignment.AtSetting(s, Optional.of(there)));
     }
-    return judged(
+    Reading before = Reading.of(AxisEstimate.before(axis));
+    Reading at = Reading.of(AxisEstimate.at(axis, job, job.bearing(job.mount().settingMm())));
+    SideAlignment bare =
         new SideAlignment(
-            job, true, Optional.of(before), Optional.of(at), settings, Optional.empty(), List.of()),
-        List.of(ReachFindings.estimate(job)));
+            job, true, Optional.of(before), Optional.of(at), settings, Optional.empty(), List.of());
+    AimFindings.add(bare, findings);
+    return bare.with(findings.inOrder());
   }
 
   private static SideAlignment fromPoints(SideJob job, StrutPoints strut) {
-    List<Finding> found = new ArrayList<>(ReachFindings.degenerate(job));
-    if (!found.isEmpty()) {
+    Findings findings = findings(job.side().word());
+    ReachFindings reach = new ReachFindings(job, findings);
+    Optional<Reading> none = Optional.empty();
+    if (reach.pointFaults()) {
       return new SideAlignment(
-          job, false, Optional.empty(), Optional.empty(), List.of(), Optional.empty(), found);
+          job, false, none, none, List.of(), Optional.empty(), findings.inOrder());
     }
     Bay bay = Bay.of(job);
     Vec2 chosen = job.bearing(job.mount().settingMm());
-    ReachFindings reach = new ReachFindings(job);
     Optional<Pose> before = reach.atRide("before", "original top pivot", bay::before);
     Optional<Pose> at = reach.atRide("at", "chosen setting", () -> bay.at(chosen));
     List<SideAlignment.AtSetting> settings = new ArrayList<>();
-    for (double s : Settings.of(job.plate().slot())) {
+    for (double s : SlotSettings.of(job.plate().slot())) {
       Optional<Pose> there = reach.atSetting(s, () -> bay.at(job.bearing(s)));
       settings.add(new SideAlignment.AtSetting(s, there.map(Reading::of)));
     }
@@ -110,8 +123,7 @@ public final class Alignment {
             before.flatMap(p -> sure(() -> Sensitivity.before(job))),
             at.flatMap(p -> sure(() -> Sensitivity.at(job, job.mount().settingMm()))),
             strut.plusMinus());
-    found.addAll(reach.findings());
-    return judged(
+    SideAlignment bare =
         new SideAlignment(
             job,
             false,
@@ -119,15 +131,9 @@ public final class Alignment {
             at.map(Reading::of),
             settings,
             Optional.of(figures),
-            List.of()),
-        found);
-  }
-
-  private static SideAlignment judged(SideAlignment bare, List<Finding> found) {
-    List<Finding> all = new ArrayList<>(found);
-    all.addAll(AimFindings.of(bare));
-    return new SideAlignment(
-        bare.job(), bare.estimate(), bare.before(), bare.at(), bare.settings(), bare.strut(), all);
+            List.of());
+    AimFindings.add(bare, findings);
+    return bare.with(findings.inOrder());
   }
 
   /** A pose that may not be reached, for a turn of the knuckle's bolt. */

@@ -2,6 +2,7 @@ package dev.towerscribe.alignment;
 
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.geometry.Vec3;
+import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
 import dev.towerscribe.model.StrutPoints;
 import dev.towerscribe.quantity.Angle;
@@ -125,10 +126,7 @@ public final class Bay {
 
   /** The linkage with the knuckle's camber bolt turned. */
   Mechanism turned(StrutPoints.KnuckleBolt bolt, Angle turn) {
-    Vec3 pivot =
-        job.side() == dev.towerscribe.model.Side.LEFT
-            ? bolt.pivot()
-            : bolt.pivot().mirroredAcross();
+    Vec3 pivot = job.side() == Side.LEFT ? bolt.pivot() : bolt.pivot().mirroredAcross();
     return mechanism.withKnuckle(pivot, turn);
   }
 
@@ -207,7 +205,7 @@ public final class Bay {
     List<Point> curve = new ArrayList<>();
     long steps = Math.round((toDegrees - fromDegrees) / stepDegrees);
     // A left wheel that steers to the left turns toe-out; a right wheel, mirrored here, toe-in.
-    double sign = job.side() == dev.towerscribe.model.Side.LEFT ? -1.0 : 1.0;
+    double sign = job.side() == Side.LEFT ? -1.0 : 1.0;
     for (long i = 0; i <= steps; i++) {
       double steer = fromDegrees + i * stepDegrees;
       Angle toe = new Angle(set.toe() + sign * Math.toRadians(steer));

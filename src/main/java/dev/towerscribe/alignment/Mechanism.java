@@ -16,25 +16,8 @@ import dev.towerscribe.quantity.Angle;
  */
 public final class Mechanism {
   private final Hardpoints points;
-
-  // The upright's points relative to B, in axes (a along the damper upward, f from B square to it,
-  // g = a x f); and these axes as measured, in vehicle axes.
-  private final Vec3 axisUp;
-  private final Vec3 toAxis;
-  private final Vec3 across;
-  final double axisDistance;
-  final Vec3 tieOuter;
-  final Vec3 wheelCentre;
-  private final Vec3 strutLower;
-  final Vec3 spin;
-  final double tieSign;
-  private final LinkStart start;
-  private final double tieLength;
-
-  // The arm's circle: centre + cos w out + sin w up, w = 0 as measured, growing upward.
-  final Vec3 armCentre;
-  final Vec3 armOut;
-  final Vec3 armUp;
+  private final Linkage linkage;
+  private final InitialGuess guess;
 
   /**
    * The linkage as measured.
@@ -45,40 +28,15 @@ public final class Mechanism {
     this(points, points.strutLower(), points.top().minus(points.strutLower()).unit());
   }
 
-  private Mechanism(Hardpoints p, Vec3 lower, Vec3 upAlongDamper) {
-    points = p;
-    Vec3 ball = p.ballJoint();
-    axisUp = upAlongDamper;
-    Vec3 square = lower.minus(ball).plus(axisUp.times(ball.minus(lower).dot(axisUp)));
-    axisDistance = square.norm();
-    // A ball joint on the damper's axis leaves the direction free; any one serves.
-    toAxis = axisDistance > 1e-9 ? square.times(1 / axisDistance) : anySquareTo(axisUp);
-    across = axisUp.cross(toAxis);
-    tieOuter = inBody(p.tieOuter().minus(ball));
-    wheelCentre = inBody(p.wheelCentre().minus(ball));
-    strutLower = inBody(lower.minus(ball));
-    spin = inBody(p.spin());
-    tieLength = p.tieOuter().minus(p.tieInner()).norm();
-    Vec3 axis = p.armFront().minus(p.armRear()).unit();
-    armCentre = p.armRear().plus(axis.times(ball.minus(p.armRear()).dot(axis)));
-    armOut = ball.minus(armCentre);
-    Vec3 up = axis.cross(armOut);
-    armUp = up.z() >= 0 ? up : up.times(-1);
-    // Of the two ways to close the linkage the one as measured is kept throughout: there the tie
-    // rod's equation grows or falls with u.
-    Vec3 arm = p.tieOuter().minus(ball);
-    Vec3 turned = p.top().minus(ball).unit().cross(arm);
-    tieSign = turned.dot(p.tieOuter().minus(p.tieInner())) >= 0 ? 1.0 : -1.0;
-    start = new LinkStart(this);
+  private Mechanism(Hardpoints points, Vec3 lower, Vec3 upAlongDamper) {
+    this.points = points;
+    linkage = Linkage.of(points, lower, upAlongDamper);
+    guess = new InitialGuess(linkage, points);
   }
 
-  private static Vec3 anySquareTo(Vec3 v) {
-    Vec3 other = Math.abs(v.x()) < 0.5 ? new Vec3(1, 0, 0) : new Vec3(0, 1, 0);
-    return v.cross(other).unit();
-  }
-
-  private Vec3 inBody(Vec3 v) {
-    return new Vec3(v.dot(axisUp), v.dot(toAxis), v.dot(across));
+  /** What stays the same of it however it moves. */
+  Linkage linkage() {
+    return linkage;
   }
 
   /**
@@ -111,7 +69,7 @@ public final class Mechanism {
    * @return mm
    */
   public double tieLengthMm() {
-    return tieLength;
+    return linkage.tieLength();
   }
 
   /**
@@ -135,7 +93,8 @@ public final class Mechanism {
    */
   public Pose tied(double armRadians, Vec3 top, Vec3 tieInner, double tieLengthMm)
       throws NotReached {
-    Link link = new Link(this).tied(tieInner, tieLengthMm).top(top.x(), top.y(), top.z());
+    LinkageSolver link =
+        new LinkageSolver(linkage).tied(tieInner, tieLengthMm).top(top.x(), top.y(), top.z());
     return pose(link.at(armRadians), link, top, tieInner);
   }
 
@@ -150,7 +109,8 @@ public final class Mechanism {
    * @throws NotReached if the linkage cannot close
    */
   public Pose headed(double armRadians, Vec3 top, Angle toe) throws NotReached {
-    Link link = new Link(this).headed(toe.cos(), toe.sin()).top(top.x(), top.y(), top.z());
+    LinkageSolver link =
+        new LinkageSolver(linkage).headed(toe.cos(), toe.sin()).top(top.x(), top.y(), top.z());
     return pose(link.at(armRadians), link, top, points.tieInner());
   }
 
@@ -166,7 +126,8 @@ public final class Mechanism {
    */
   public Pose tiedAtHeight(double wheelZMm, Vec3 top, Vec3 tieInner, double tieLengthMm)
       throws NotReached {
-    return atHeight(wheelZMm, new Link(this).tied(tieInner, tieLengthMm), top, tieInner);
+    return atHeight(
+        wheelZMm, new LinkageSolver(linkage).tied(tieInner, tieLengthMm), top, tieInner);
   }
 
   /**
@@ -180,22 +141,26 @@ public final class Mechanism {
    * @throws NotReached if the linkage cannot get there
    */
   public Pose headedAtHeight(double wheelZMm, Vec3 top, Angle toe) throws NotReached {
-    Link link = new Link(this).headed(toe.cos(), toe.sin());
+    LinkageSolver link = new LinkageSolver(linkage).headed(toe.cos(), toe.sin());
     return atHeight(wheelZMm, link, top, points.tieInner());
   }
 
-  private Pose atHeight(double wheelZMm, Link link, Vec3 top, Vec3 tieInner) throws NotReached {
+  private Pose atHeight(double wheelZMm, LinkageSolver link, Vec3 top, Vec3 tieInner)
+      throws NotReached {
     link.top(top.x(), top.y(), top.z());
     return pose(
-        link.toHeight(wheelZMm, start.at(wheelZMm, top), Link.EXACT_MM), link, top, tieInner);
+        link.toHeight(wheelZMm, guess.at(wheelZMm, top), LinkageSolver.EXACT_MM),
+        link,
+        top,
+        tieInner);
   }
 
-  private Pose pose(NotReached.Reason trouble, Link link, Vec3 top, Vec3 tieInner)
+  private Pose pose(NotReached.Reason trouble, LinkageSolver link, Vec3 top, Vec3 tieInner)
       throws NotReached {
     if (trouble != null) {
       throw new NotReached(trouble);
     }
-    return link.pose(top, tieInner, strutLower, points.tyreRadiusMm());
+    return link.pose(top, tieInner, points.tyreRadiusMm());
   }
 
   /**
@@ -205,7 +170,7 @@ public final class Mechanism {
    * @return radians from where it was measured, positive upward
    */
   public double armAngle(Vec3 ballJoint) {
-    Vec3 out = ballJoint.minus(armCentre);
-    return Math.atan2(out.dot(armUp), out.dot(armOut));
+    Vec3 out = ballJoint.minus(linkage.armCentre());
+    return Math.atan2(out.dot(linkage.armUp()), out.dot(linkage.armOut()));
   }
 }

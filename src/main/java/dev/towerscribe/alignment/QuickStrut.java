@@ -37,7 +37,7 @@ public final class QuickStrut {
 
   private final double rideZ;
   private final double toeSlope;
-  private final Link link;
+  private final LinkageSolver link;
   private final double[] guess;
 
   private final Vec3 tieInner;
@@ -107,19 +107,22 @@ public final class QuickStrut {
     baseZ = base.z();
     rideZ = bay.rideZMm();
     toeSlope = strut.toe().tan();
-    link = new Link(m).headed(strut.toe().cos(), strut.toe().sin());
+    link = new LinkageSolver(m.linkage()).headed(strut.toe().cos(), strut.toe().sin());
     tieInner = m.points().tieInner();
-    sign = -m.tieSign;
-    axisDistance = m.axisDistance;
-    tie1 = m.tieOuter.x();
-    tie2 = m.tieOuter.y();
-    tie3 = m.tieOuter.z();
-    spin1 = m.spin.x();
-    spin2 = m.spin.y();
-    spin3 = m.spin.z();
-    wheel1 = m.wheelCentre.x();
-    wheel2 = m.wheelCentre.y();
-    wheel3 = m.wheelCentre.z();
+    sign = -m.linkage().tieSign();
+    axisDistance = m.linkage().axisDistance();
+    Vec3 outer = m.linkage().tieOuter();
+    tie1 = outer.x();
+    tie2 = outer.y();
+    tie3 = outer.z();
+    Vec3 spin = m.linkage().spin();
+    spin1 = spin.x();
+    spin2 = spin.y();
+    spin3 = spin.z();
+    Vec3 wheel = m.linkage().wheelCentre();
+    wheel1 = wheel.x();
+    wheel2 = wheel.y();
+    wheel3 = wheel.z();
     Pose ride = m.headedAtHeight(rideZ, m.points().top(), strut.toe());
     guess = guess(Math.tan(m.armAngle(ride.ballJoint()) / 2));
     double droopZ = rideZ - droopMm;
@@ -249,9 +252,9 @@ public final class QuickStrut {
   }
 
   /**
-   * Finds the wheel's height and the change of its toe's tangent at one arm angle, as {@link Link}
-   * does, which see for the letters; what the two of them do not need is left out, and a direction
-   * needs no scale. False where the tie rod does not reach.
+   * Finds the wheel's height and the change of its toe's tangent at one arm angle, as {@link
+   * LinkageSolver} does, which see for the letters; what the two of them do not need is left out,
+   * and a direction needs no scale. False where the tie rod does not reach.
    */
   private boolean travelled(int i, double tieSquared) {
     double ballX = travelX[i];

@@ -1,12 +1,13 @@
 package dev.towerscribe.alignment;
 
-import dev.towerscribe.finding.Finding;
+import dev.towerscribe.finding.About;
+import dev.towerscribe.finding.Findings;
 import dev.towerscribe.finding.Severity;
+import dev.towerscribe.finding.Sources;
 import dev.towerscribe.model.SideJob;
 import dev.towerscribe.model.StrutPoints;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.Numbers;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -22,10 +23,11 @@ final class ReachFindings {
   private static final List<Integer> WAYS = List.of(-1, 1);
 
   private final SideJob job;
-  private final List<Finding> list = new ArrayList<>();
+  private final Findings findings;
 
-  ReachFindings(SideJob job) {
+  ReachFindings(SideJob job, Findings findings) {
     this.job = job;
+    this.findings = findings;
   }
 
   /** A pose asked for. */
@@ -33,99 +35,60 @@ final class ReachFindings {
     Pose pose() throws NotReached;
   }
 
-  List<Finding> findings() {
-    return list;
-  }
-
-  private static String id(SideJob job, String check) {
-    return job.side().word() + "." + check;
-  }
-
-  /** Points that make no linkage. */
-  static List<Finding> degenerate(SideJob job) {
-    List<Finding> found = new ArrayList<>();
-    List<Degenerate> troubles = Degenerate.in(job);
-    for (int i = 0; i < troubles.size(); i++) {
-      Degenerate d = troubles.get(i);
-      found.add(
-          new Finding(
-              id(job, "strut-points." + d.points().replaceAll("[^a-z]+", "-")),
-              Severity.STOP,
-              "strut: " + d.points(),
-              d.figureMm(),
-              d.leastMm(),
-              "mm",
-              "common practice, no source",
-              d.say()));
+  /** Points that make no linkage; false if there are none such. */
+  boolean pointFaults() {
+    List<PointFault> faults = PointFault.in(job);
+    for (PointFault f : faults) {
+      findings.add(
+          "strut-points." + f.points().replaceAll("[^a-z]+", "-"),
+          Severity.STOP,
+          About.mm("strut: " + f.points(), f.figureMm(), f.leastMm(), Sources.PRACTICE),
+          f.say());
     }
-    return found;
+    return !faults.isEmpty();
   }
 
   /** That the figures are an estimate. */
-  static Finding estimate(SideJob job) {
-    return new Finding(
-        id(job, "alignment-estimate"),
+  void estimate() {
+    findings.add(
+        "alignment-estimate",
         Severity.NOTE,
-        "steering axis",
-        0,
-        0,
-        "",
-        "job: axis",
+        About.words("steering axis", "job: axis"),
         "Caster, camber and inclination are estimated from the measured steering axis alone: the"
             + " arm's and the tie rod's part is left out. Measure the strut's points for more.");
   }
 
   /** At ride height with the top pivot where the work leaves it, or found it. */
   Optional<Pose> atRide(String check, String where, Ask ask) {
-    return ask(
-        ask,
-        reason ->
-            list.add(
-                new Finding(
-                    id(job, "reach-" + check),
-                    Severity.STOP,
-                    where + ", " + points(reason),
-                    job.strut().orElseThrow().rideMm(),
-                    0,
-                    "mm",
-                    SOURCE,
-                    "At ride height "
-                        + reason.words()
-                        + ". Measure these points again: "
-                        + points(reason)
-                        + ".")));
+    try {
+      return Optional.of(ask.pose());
+    } catch (NotReached e) {
+      double ride = job.strut().orElseThrow().rideMm();
+      findings.add(
+          "reach-" + check,
+          Severity.STOP,
+          About.mm("%s, %s".formatted(where, points(e.reason())), ride, 0, SOURCE),
+          "At ride height %s. Measure these points again: %s."
+              .formatted(e.reason().words(), points(e.reason())));
+      return Optional.empty();
+    }
   }
 
   /** At ride height at another setting. */
   Optional<Pose> atSetting(double settingMm, Ask ask) {
-    return ask(
-        ask,
-        reason ->
-            list.add(
-                new Finding(
-                    id(job, "reach-" + Settings.id(job.plate().slot(), settingMm)),
-                    Severity.CAUTION,
-                    Settings.words(job.plate().slot(), settingMm) + ", " + points(reason),
-                    settingMm,
-                    settingMm,
-                    "mm",
-                    SOURCE,
-                    "With the bearing there "
-                        + reason.words()
-                        + " at ride height. Do not use this setting before it is understood: check "
-                        + points(reason)
-                        + ".")));
-  }
-
-  private interface Told {
-    void about(NotReached.Reason reason);
-  }
-
-  private static Optional<Pose> ask(Ask ask, Told told) {
     try {
       return Optional.of(ask.pose());
     } catch (NotReached e) {
-      told.about(e.reason());
+      String setting = SlotSettings.words(job.plate().slot(), settingMm);
+      findings.add(
+          "reach-" + SlotSettings.id(job.plate().slot(), settingMm),
+          Severity.CAUTION,
+          About.mm("%s, %s".formatted(setting, points(e.reason())), settingMm, settingMm, SOURCE),
+          """
+          With the bearing there %s at ride height. Do not use this setting before it is \
+          understood: check %s.\
+          """
+              .formatted(e.reason().words(), points(e.reason())));
       return Optional.empty();
     }
   }
@@ -149,40 +112,22 @@ final class ReachFindings {
                       .tiedAtHeight(
                           set.wheelCentre().z() + sign * mm, set.top(), set.tieInner(), tie));
       if (failure.isPresent()) {
-        tellTravel(failure.get(), most, sign < 0 ? "droop" : "bump");
+        String points = points(failure.get().reason());
+        findings.add(
+            "reach-travel",
+            Severity.CAUTION,
+            About.mm("wheel travel, " + points, failure.get().at(), most, TRAVEL),
+            "Before full %s %s. Check %s, or the travel that the job gives."
+                .formatted(sign < 0 ? "droop" : "bump", failure.get().reason().words(), points));
         return;
       }
     }
-    list.add(
-        new Finding(
-            id(job, "reach-travel"),
-            Severity.NOTE,
-            "wheel travel",
-            limits.bumpMm() + limits.droopMm(),
-            limits.bumpMm() + limits.droopMm(),
-            "mm",
-            TRAVEL,
-            "The linkage closes from full droop to full bump."));
-  }
-
-  private void tellTravel(Failure failure, double most, String way) {
-    String points = points(failure.reason());
-    list.add(
-        new Finding(
-            id(job, "reach-travel"),
-            Severity.CAUTION,
-            "wheel travel, " + points,
-            failure.at(),
-            most,
-            "mm",
-            TRAVEL,
-            "Before full "
-                + way
-                + " "
-                + failure.reason().words()
-                + ". Check "
-                + points
-                + ", or the travel that the job gives."));
+    double whole = limits.bumpMm() + limits.droopMm();
+    findings.add(
+        "reach-travel",
+        Severity.NOTE,
+        About.mm("wheel travel", whole, whole, TRAVEL),
+        "The linkage closes from full droop to full bump.");
   }
 
   private void steer(Bay bay, Pose set, StrutPoints.Limits limits) {
@@ -198,25 +143,18 @@ final class ReachFindings {
                           set.top(),
                           new Angle(set.toe() + sign * Math.toRadians(degrees))));
       if (failure.isPresent()) {
+        double at = failure.get().at();
         String points = points(failure.get().reason());
-        list.add(
-            new Finding(
-                id(job, "reach-steer"),
-                Severity.CAUTION,
-                "steer, " + points,
-                failure.get().at(),
-                most,
-                "deg",
-                "job: strut.steer",
-                "With the wheel turned "
-                    + Numbers.plain(failure.get().at(), 1)
-                    + " deg "
-                    + (sign < 0 ? "out" : "in")
-                    + " at the front "
-                    + failure.get().reason().words()
-                    + ". Check "
-                    + points
-                    + "."));
+        findings.add(
+            "reach-steer",
+            Severity.CAUTION,
+            new About("steer, " + points, at, most, "deg", "job: strut.steer"),
+            "With the wheel turned %s deg %s at the front %s. Check %s."
+                .formatted(
+                    Numbers.plain(at, 1),
+                    sign < 0 ? "out" : "in",
+                    failure.get().reason().words(),
+                    points));
         return;
       }
     }
@@ -234,14 +172,15 @@ final class ReachFindings {
     double reached = 0;
     while (reached < most) {
       double next = Math.min(reached + STRIDE, most);
-      if (failure(next, away).isPresent()) {
+      Optional<Failure> failure = failure(next, away);
+      if (failure.isPresent()) {
         for (double by = Math.min(reached + 1, next); by < next; by++) {
           Optional<Failure> first = failure(by, away);
           if (first.isPresent()) {
             return first;
           }
         }
-        return failure(next, away);
+        return failure;
       }
       reached = next;
     }

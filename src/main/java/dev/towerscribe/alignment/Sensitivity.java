@@ -160,8 +160,8 @@ public final class Sensitivity {
     Hardpoints h = bay.mechanism().points();
     FieldVector3D<Gradient> top = variable(h.top(), Input.TOP);
     FieldVector3D<Gradient> newTop = moved ? top.add(move(job, settingMm)) : top;
-    FieldLinkage linkage =
-        new FieldLinkage(
+    GradientLinkage linkage =
+        new GradientLinkage(
             top,
             variable(h.ballJoint(), Input.BALL_JOINT),
             variable(h.armFront(), Input.ARM_FRONT),
@@ -171,7 +171,7 @@ public final class Sensitivity {
             spin(strut));
     // The bay holds the measured wheel height, so that its own doubt counts.
     Gradient ride = variable(h.wheelCentre(), Input.WHEEL_CENTRE).getZ().add(strut.rideMm());
-    FieldPose at =
+    GradientPose at =
         linkage.headedAtHeight(
             ride, newTop, strut.toe().radians(), bay.mechanism().armAngle(pose.ballJoint()));
     return new Figures(

@@ -34,7 +34,7 @@ public final class ShaftPoses {
    *     above the tower top or cannot close the linkage
    */
   public static Optional<ShaftReach> of(SideJob job) {
-    if (job.strut().isEmpty() || !Degenerate.in(job).isEmpty()) {
+    if (job.strut().isEmpty() || !PointFault.in(job).isEmpty()) {
       return Optional.empty();
     }
     StrutPoints.Limits limits = job.strut().get().limits();

@@ -5,6 +5,7 @@ import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 
 /**
  * One side's alignment: before the work, at the chosen setting, and at every setting that can be
@@ -40,6 +41,11 @@ public record SideAlignment(
     findings = List.copyOf(findings);
   }
 
+  /** The same with its findings. */
+  SideAlignment with(List<Finding> found) {
+    return new SideAlignment(job, estimate, before, at, settings, strut, found);
+  }
+
   /**
    * Which side.
    *
@@ -68,7 +74,7 @@ public record SideAlignment(
     return both(Metrics::contactYMm);
   }
 
-  private Optional<Double> both(java.util.function.ToDoubleFunction<Metrics> figure) {
+  private Optional<Double> both(ToDoubleFunction<Metrics> figure) {
     Optional<Metrics> old = before.flatMap(Reading::linkage);
     Optional<Metrics> now = at.flatMap(Reading::linkage);
     return old.isPresent() && now.isPresent()

@@ -13,7 +13,7 @@ import dev.towerscribe.placement.FeasibleMap;
 import dev.towerscribe.placement.Layouts;
 import dev.towerscribe.placement.Offer;
 import dev.towerscribe.placement.Placements;
-import dev.towerscribe.placement.Reach;
+import dev.towerscribe.placement.SearchRange;
 import dev.towerscribe.report.json.PlacementJson;
 import dev.towerscribe.sheet.report.PlacementMap;
 import dev.towerscribe.sheet.text.JobInfo;
@@ -92,7 +92,8 @@ final class PlaceCommand implements Command {
     Placements.Found found;
     int threads = Runtime.getRuntime().availableProcessors();
     try (ProgressBar bar = ProgressBar.ofTerminal(context.console())) {
-      found = Placements.find(job, new Placements.Settings(Reach.USUAL, threads, map), bar::at);
+      found =
+          Placements.find(job, new Placements.Settings(SearchRange.USUAL, threads, map), bar::at);
     } catch (CannotPlace e) {
       if (e.isStop() && given.hasMatchedOption("--json")) {
         context.console().print(PlacementJson.of(job, List.of()));

@@ -174,6 +174,15 @@ public final class Findings {
   }
 
   /**
+   * Everything added so far.
+   *
+   * @return in the order they were added
+   */
+  public List<Finding> inOrder() {
+    return List.copyOf(list);
+  }
+
+  /**
    * A name as part of an id.
    *
    * @param name any text

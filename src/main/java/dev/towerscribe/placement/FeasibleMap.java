@@ -89,22 +89,22 @@ public record FeasibleMap(
 
   private record Cell(double caster, Barrier barrier) {}
 
-  static FeasibleMap of(PlacementSearch search, Lattice lattice, Reach reach, double from)
+  static FeasibleMap of(PlacementSearch search, Lattice lattice, SearchRange range, double from)
       throws NotReached {
     List<Integer> rotations =
-        steps(reach.rotationFrom(), reach.rotationTo(), lattice.anglesPerDegree(), 1.0);
+        steps(range.rotationFrom(), range.rotationTo(), lattice.anglesPerDegree(), 1.0);
     double perMm = lattice.places(100.0) / 100.0;
-    List<Integer> rearwards = steps(reach.rearwardFrom(), reach.rearwardTo(), perMm, CELL);
-    List<Integer> inboards = steps(reach.inboardFrom(), reach.inboardTo(), perMm, CELL);
+    List<Integer> rearwards = steps(range.rearwardFrom(), range.rearwardTo(), perMm, CELL);
+    List<Integer> inboards = steps(range.inboardFrom(), range.inboardTo(), perMm, CELL);
     List<List<Cell>> rows =
         search.shared(
             rotations.size(),
             from,
             1.0,
-            (index, worth) -> {
+            (index, score) -> {
               List<Cell> row = new ArrayList<>();
               for (int rearward : rearwards) {
-                row.add(cell(rotations.get(index), rearward, inboards, lattice, worth));
+                row.add(cell(rotations.get(index), rearward, inboards, lattice, score));
               }
               return row;
             });
@@ -131,31 +131,31 @@ public record FeasibleMap(
   }
 
   private static Cell cell(
-      int rotation, int rearward, List<Integer> inboards, Lattice lattice, Worth worth) {
+      int rotation, int rearward, List<Integer> inboards, Lattice lattice, Score score) {
     double best = Double.NEGATIVE_INFINITY;
     double caster = Double.NaN;
     Barrier last = Barrier.SHAFT;
     for (int inboard : inboards) {
-      Answer answer = worth.quick(rotation, rearward, inboard);
+      Answer answer = score.quick(rotation, rearward, inboard);
       if (answer == Answer.NO) {
-        last = later(last, Barrier.values()[worth.barrier().ordinal()]);
+        last = later(last, Barrier.values()[score.barrier().ordinal()]);
         continue;
       }
       for (int s = 0; s < lattice.settings().size(); s++) {
-        if (!worth.read(new Lattice.Place(rotation, rearward, inboard, s))) {
+        if (!score.read(new Lattice.Place(rotation, rearward, inboard, s))) {
           last = Barrier.LINKAGE;
           continue;
         }
-        if (worth.aims() <= best || answer == Answer.NO) {
+        if (score.aims() <= best || answer == Answer.NO) {
           continue;
         }
-        double aims = worth.aims();
-        double here = worth.caster();
+        double aims = score.aims();
+        double here = score.caster();
         if (answer == Answer.UNSURE) {
-          boolean stands = worth.allows(rotation, rearward, inboard);
+          boolean stands = score.allows(rotation, rearward, inboard);
           answer = stands ? Answer.YES : Answer.NO;
           if (!stands) {
-            last = later(last, Barrier.values()[worth.barrier().ordinal()]);
+            last = later(last, Barrier.values()[score.barrier().ordinal()]);
             continue;
           }
         }

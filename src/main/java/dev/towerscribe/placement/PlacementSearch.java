@@ -5,6 +5,7 @@ import dev.towerscribe.layout.quick.Answer;
 import dev.towerscribe.layout.quick.MountCheck;
 import dev.towerscribe.model.Job;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -16,9 +17,10 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.DoubleConsumer;
 
 /**
- * Looks for places: first on a coarse grid over all of the reach, then closer and closer round the
+ * Looks for places: first on a coarse grid over all of the range, then closer and closer round the
  * best of it, down to the lattice's own steps. The answer depends on the job alone: every part of
  * the work is the same whichever thread does it, and ties fall to the place that comes first.
  */
@@ -30,7 +32,7 @@ final class PlacementSearch {
     /** Caster alone. */
     CASTER,
     /** Little bump steer. */
-    CALM,
+    BUMP_STEER,
     /** Little metal taken. */
     METAL,
     /** Room at the edges. */
@@ -40,7 +42,7 @@ final class PlacementSearch {
   /** Coarse step, in degrees and about as many millimetres. */
   private static final double COARSE = 2.0;
 
-  /** Least steps over a reach. */
+  /** Least steps over a range. */
   private static final int LEAST_STEPS = 8;
 
   /** Closer and closer, in degrees and millimetres; the last step is the lattice's own. */
@@ -65,24 +67,14 @@ final class PlacementSearch {
   private final MountCheck check;
   private final Bounds bounds;
   private final int threads;
-  private final Progress progress;
+  private final DoubleConsumer progress;
   private final AtomicLong looked = new AtomicLong();
   private List<List<Candidate>> coarse = List.of();
 
   /** What the checks said of places where a quick answer was not to be had. */
   private final Map<Lattice.Place, Boolean> asked = new ConcurrentHashMap<>();
 
-  /** Told how far a search has come, 0 to 1, by any thread. */
-  public interface Progress {
-    /**
-     * Takes note.
-     *
-     * @param fraction of the work done
-     */
-    void at(double fraction);
-  }
-
-  /** The reach in steps of the lattice. */
+  /** The range in steps of the lattice. */
   private record Bounds(int r0, int r1, int a0, int a1, int b0, int b1) {
     boolean hold(int r, int a, int b) {
       return r >= r0 && r <= r1 && a >= a0 && a <= a1 && b >= b0 && b <= b1;
@@ -93,11 +85,11 @@ final class PlacementSearch {
   private record Candidate(
       Lattice.Place place, boolean sure, double aims, double caster, boolean within) {}
 
-  /** A place with its worth. */
-  record Best(Lattice.Place place, double worth, double aims, double caster) {}
+  /** A place with its score. */
+  record Best(Lattice.Place place, double score, double aims, double caster) {}
 
   private static final Comparator<Best> ORDER =
-      Comparator.comparingDouble((Best b) -> -b.worth())
+      Comparator.comparingDouble((Best b) -> -b.score())
           .thenComparingDouble(b -> -b.aims())
           .thenComparingInt(b -> b.place().rotation())
           .thenComparingInt(b -> b.place().rearward())
@@ -105,7 +97,12 @@ final class PlacementSearch {
           .thenComparingInt(b -> b.place().setting());
 
   PlacementSearch(
-      Job job, Lattice lattice, MountCheck check, Reach reach, int threads, Progress progress) {
+      Job job,
+      Lattice lattice,
+      MountCheck check,
+      SearchRange range,
+      int threads,
+      DoubleConsumer progress) {
     this.job = job;
     this.lattice = lattice;
     this.check = check;
@@ -114,12 +111,12 @@ final class PlacementSearch {
     int degree = lattice.anglesPerDegree();
     bounds =
         new Bounds(
-            (int) Math.ceil(reach.rotationFrom() * degree),
-            (int) Math.floor(reach.rotationTo() * degree),
-            lattice.places(reach.rearwardFrom()),
-            lattice.places(reach.rearwardTo()),
-            lattice.places(reach.inboardFrom()),
-            lattice.places(reach.inboardTo()));
+            (int) Math.ceil(range.rotationFrom() * degree),
+            (int) Math.floor(range.rotationTo() * degree),
+            lattice.places(range.rearwardFrom()),
+            lattice.places(range.rearwardTo()),
+            lattice.places(range.inboardFrom()),
+            lattice.places(range.inboardTo()));
   }
 
   /** How many placements were looked at. */
@@ -127,12 +124,12 @@ final class PlacementSearch {
     return looked.get();
   }
 
-  /** Whether a place lies within the reach. */
+  /** Whether a place lies within the range. */
   boolean holds(Lattice.Place p) {
     return bounds.hold(p.rotation(), p.rearward(), p.inboard());
   }
 
-  /** A small reach is looked over in smaller steps. */
+  /** A small range is looked over in smaller steps. */
   private static List<Integer> steps(int from, int to, int most) {
     List<Integer> steps = new ArrayList<>();
     int step = Math.max(1, Math.min(most, (to - from) / LEAST_STEPS));
@@ -146,10 +143,7 @@ final class PlacementSearch {
   <T> List<T> shared(int parts, double from, double to, Part<T> part) throws NotReached {
     AtomicInteger next = new AtomicInteger();
     AtomicInteger done = new AtomicInteger();
-    List<T> results = new ArrayList<>();
-    for (int i = 0; i < parts; i++) {
-      results.add(null);
-    }
+    List<T> results = new ArrayList<>(Collections.nCopies(parts, null));
     ExecutorService pool = Executors.newFixedThreadPool(threads, PlacementSearch::worker);
     try {
       List<Future<Void>> working = new ArrayList<>();
@@ -157,10 +151,10 @@ final class PlacementSearch {
         working.add(
             pool.submit(
                 () -> {
-                  Worth worth = new Worth(job, lattice, check);
+                  Score score = new Score(job, lattice, check);
                   for (int i = next.getAndIncrement(); i < parts; i = next.getAndIncrement()) {
-                    results.set(i, part.of(i, worth));
-                    progress.at(from + (to - from) * done.incrementAndGet() / parts);
+                    results.set(i, part.of(i, score));
+                    progress.accept(from + (to - from) * done.incrementAndGet() / parts);
                   }
                   return null;
                 }));
@@ -187,7 +181,7 @@ final class PlacementSearch {
 
   /** A part of a work that threads share. */
   interface Part<T> {
-    T of(int index, Worth worth) throws NotReached;
+    T of(int index, Score score) throws NotReached;
   }
 
   private static Thread worker(Runnable work) {
@@ -196,7 +190,7 @@ final class PlacementSearch {
     return thread;
   }
 
-  /** Looks over the whole reach. */
+  /** Looks over the whole range. */
   void look() throws NotReached {
     int turn = (int) Math.round(COARSE * lattice.anglesPerDegree());
     int shift = lattice.places(COARSE);
@@ -208,25 +202,25 @@ final class PlacementSearch {
             rotations.size(),
             0.0,
             0.4,
-            (index, worth) -> row(rotations.get(index), rearwards, inboards, worth));
+            (index, score) -> row(rotations.get(index), rearwards, inboards, score));
   }
 
   private List<Candidate> row(
-      int rotation, List<Integer> rearwards, List<Integer> inboards, Worth worth) {
+      int rotation, List<Integer> rearwards, List<Integer> inboards, Score score) {
     List<Candidate> row = new ArrayList<>();
     int settings = lattice.settings().size();
     for (int rearward : rearwards) {
       for (int inboard : inboards) {
-        Answer answer = worth.quick(rotation, rearward, inboard);
+        Answer answer = score.quick(rotation, rearward, inboard);
         if (answer == Answer.NO) {
           continue;
         }
         for (int s = 0; s < settings; s++) {
           Lattice.Place place = new Lattice.Place(rotation, rearward, inboard, s);
-          if (worth.read(place)) {
+          if (score.read(place)) {
             row.add(
                 new Candidate(
-                    place, answer == Answer.YES, worth.aims(), worth.caster(), worth.within()));
+                    place, answer == Answer.YES, score.aims(), score.caster(), score.within()));
           }
         }
       }
@@ -239,7 +233,7 @@ final class PlacementSearch {
    * The best place for one thing.
    *
    * @param want which
-   * @param floor least worth for the aims that a place may have
+   * @param floor least score for the aims that a place may have
    * @param from progress at the start
    * @param to progress at the end
    * @return the place, or nothing if there is none
@@ -250,9 +244,9 @@ final class PlacementSearch {
             coarse.size(),
             from,
             (from + to) / 2,
-            (index, worth) ->
-                ofRow(coarse.get(index), want, floor, worth)
-                    .map(best -> closer(best, FIRST, want, floor, worth)));
+            (index, score) ->
+                ofRow(coarse.get(index), want, floor, score)
+                    .map(best -> closer(best, FIRST, want, floor, score)));
     List<Best> starts =
         ofRows.stream().flatMap(Optional::stream).sorted(ORDER).limit(STARTS).toList();
     List<Best> ends =
@@ -260,11 +254,11 @@ final class PlacementSearch {
             starts.size(),
             (from + to) / 2,
             to,
-            (index, worth) -> closer(starts.get(index), FINE.length, want, floor, worth));
+            (index, score) -> closer(starts.get(index), FINE.length, want, floor, score));
     return ends.stream().min(ORDER);
   }
 
-  private Optional<Best> ofRow(List<Candidate> row, Want want, double floor, Worth worth) {
+  private Optional<Best> ofRow(List<Candidate> row, Want want, double floor, Score score) {
     List<Ranked> ranked = new ArrayList<>();
     for (Candidate c : row) {
       if (c.aims() < floor || want == Want.CASTER && !c.within()) {
@@ -275,47 +269,47 @@ final class PlacementSearch {
             case AIMS -> c.aims();
             case CASTER -> c.caster();
             default -> {
-              worth.read(c.place());
-              yield value(want, c.place(), worth);
+              score.read(c.place());
+              yield value(want, c.place(), score);
             }
           };
       ranked.add(new Ranked(new Best(c.place(), value, c.aims(), c.caster()), c.sure()));
     }
-    return firstThatStands(ranked, worth);
+    return firstThatStands(ranked, score);
   }
 
-  /** A place with its worth, and whether the metal is known to allow it. */
+  /** A place with its score, and whether the metal is known to allow it. */
   private record Ranked(Best best, boolean sure) {}
 
   /** The checks themselves cost much, so they are asked from the best place downward. */
-  private Optional<Best> firstThatStands(List<Ranked> ranked, Worth worth) {
+  private Optional<Best> firstThatStands(List<Ranked> ranked, Score score) {
     ranked.sort((x, y) -> ORDER.compare(x.best(), y.best()));
     for (Ranked one : ranked) {
-      if (one.sure() || stands(one.best().place(), worth)) {
+      if (one.sure() || stands(one.best().place(), score)) {
         return Optional.of(one.best());
       }
     }
     return Optional.empty();
   }
 
-  private boolean stands(Lattice.Place p, Worth worth) {
+  private boolean stands(Lattice.Place p, Score score) {
     return asked.computeIfAbsent(
         new Lattice.Place(p.rotation(), p.rearward(), p.inboard(), 0),
-        q -> worth.allows(q.rotation(), q.rearward(), q.inboard()));
+        q -> score.allows(q.rotation(), q.rearward(), q.inboard()));
   }
 
-  /** The worth of the place just read. */
-  private static double value(Want want, Lattice.Place place, Worth worth) {
+  /** The score of the place just read. */
+  private static double value(Want want, Lattice.Place place, Score score) {
     return switch (want) {
-      case AIMS -> worth.aims();
-      case CASTER -> worth.within() ? worth.caster() : Double.NEGATIVE_INFINITY;
-      case CALM -> worth.calm();
-      case METAL -> worth.metal(place);
-      case ROOM -> worth.room(place);
+      case AIMS -> score.aims();
+      case CASTER -> score.within() ? score.caster() : Double.NEGATIVE_INFINITY;
+      case BUMP_STEER -> score.bumpSteer();
+      case METAL -> score.metal(place);
+      case ROOM -> score.room(place);
     };
   }
 
-  private Best closer(Best start, int to, Want want, double floor, Worth worth) {
+  private Best closer(Best start, int to, Want want, double floor, Score score) {
     Best best = start;
     for (int i = 0; i < to; i++) {
       int turn = Math.max(1, (int) Math.round(FINE[i] * lattice.anglesPerDegree()));
@@ -324,20 +318,20 @@ final class PlacementSearch {
       Best before;
       do {
         before = best;
-        best = around(best, turn, shift, box, want, floor, worth);
+        best = around(best, turn, shift, box, want, floor, score);
       } while (best != before);
     }
     return best;
   }
 
   private Best around(
-      Best centre, int turn, int shift, int reach, Want want, double floor, Worth worth) {
+      Best centre, int turn, int shift, int steps, Want want, double floor, Score score) {
     List<Ranked> better = new ArrayList<>();
     Lattice.Place c = centre.place();
     int settings = lattice.settings().size();
-    for (int i = -reach; i <= reach; i++) {
-      for (int j = -reach; j <= reach; j++) {
-        for (int k = -reach; k <= reach; k++) {
+    for (int i = -steps; i <= steps; i++) {
+      for (int j = -steps; j <= steps; j++) {
+        for (int k = -steps; k <= steps; k++) {
           int r = c.rotation() + i * turn;
           int a = c.rearward() + j * shift;
           int b = c.inboard() + k * shift;
@@ -345,13 +339,13 @@ final class PlacementSearch {
             continue;
           }
           looked.addAndGet(settings);
-          Answer answer = worth.quick(r, a, b);
+          Answer answer = score.quick(r, a, b);
           for (int s = 0; s < settings && answer != Answer.NO; s++) {
             Lattice.Place place = new Lattice.Place(r, a, b, s);
-            if (!worth.read(place) || worth.aims() < floor) {
+            if (!score.read(place) || score.aims() < floor) {
               continue;
             }
-            Best here = new Best(place, value(want, place, worth), worth.aims(), worth.caster());
+            Best here = new Best(place, value(want, place, score), score.aims(), score.caster());
             if (ORDER.compare(here, centre) < 0) {
               better.add(new Ranked(here, answer == Answer.YES));
             }
@@ -359,6 +353,6 @@ final class PlacementSearch {
         }
       }
     }
-    return firstThatStands(better, worth).orElse(centre);
+    return firstThatStands(better, score).orElse(centre);
   }
 }

@@ -15,17 +15,23 @@ import dev.towerscribe.layout.quick.MountCheck;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.model.Plate;
 import dev.towerscribe.model.SideJob;
+import dev.towerscribe.placement.PlacementSearch.Best;
+import dev.towerscribe.placement.PlacementSearch.Want;
 import dev.towerscribe.quantity.Angle;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.DoubleConsumer;
 import java.util.stream.Collectors;
 
 /** Finds where a job's plates can best go: one placement that fits every side of the job. */
 public final class Placements {
-  /** How much worth for the aims, in degrees, an offer may give up for what it is best at. */
+  /**
+   * How much of the score for the aims, in degrees of caster, an offer may give up for what it is
+   * best at.
+   */
   public static final double GIVEN_UP_DEG = 0.5;
 
   private Placements() {}
@@ -56,33 +62,23 @@ public final class Placements {
     }
   }
 
-  /** How a search is run. None of it changes what is found, but for the reach. */
-  public record Settings(Reach reach, int threads, boolean withMap) {}
-
-  /** Told how far a search has come, by any thread. */
-  public interface Progress {
-    /**
-     * Takes note.
-     *
-     * @param fraction of the work done, 0 to 1
-     */
-    void at(double fraction);
-  }
+  /** How a search is run. None of it changes what is found, but for the range. */
+  public record Settings(SearchRange range, int threads, boolean withMap) {}
 
   /**
    * Searches.
    *
    * @param job the job; its own mount does not matter
    * @param settings how
-   * @param progress told how far it has come
+   * @param progress told by any thread how far it has come, 0 to 1
    * @return what was found
    * @throws CannotPlace if the job lacks what a search needs
    */
-  public static Found find(Job job, Settings settings, Progress progress) throws CannotPlace {
+  public static Found find(Job job, Settings settings, DoubleConsumer progress) throws CannotPlace {
     return find(job, Lattice.of(job), settings, progress);
   }
 
-  static Found find(Job job, Lattice lattice, Settings settings, Progress progress)
+  static Found find(Job job, Lattice lattice, Settings settings, DoubleConsumer progress)
       throws CannotPlace {
     boolean estimate = ready(job);
     MountCheck check = MountCheck.of(job, ShaftPoses::of);
@@ -90,20 +86,18 @@ public final class Placements {
       return new Found(List.of(), Optional.empty(), estimate, 0, check.always(), List.of());
     }
     PlacementSearch search =
-        new PlacementSearch(
-            job, lattice, check, settings.reach(), settings.threads(), progress::at);
+        new PlacementSearch(job, lattice, check, settings.range(), settings.threads(), progress);
     try {
       search.look();
       Map<Lattice.Place, List<String>> named = new LinkedHashMap<>();
-      Optional<PlacementSearch.Best> best =
-          search.best(PlacementSearch.Want.AIMS, Double.NEGATIVE_INFINITY, 0.4, 0.5);
+      Optional<Best> best = search.best(Want.AIMS, Double.NEGATIVE_INFINITY, 0.4, 0.5);
       if (best.isPresent()) {
         named.put(best.get().place(), new ArrayList<>(List.of("best for the aims")));
         double floor = best.get().aims() - GIVEN_UP_DEG;
         others(search, floor, estimate, named);
       }
-      Worth worth = new Worth(job, lattice, check);
-      HeldBack heldBack = new HeldBack(job, lattice, search, worth);
+      Score score = new Score(job, lattice, check);
+      LimitingFactor heldBack = new LimitingFactor(job, lattice, search, score);
       List<Offer> offers = new ArrayList<>();
       for (Map.Entry<Lattice.Place, List<String>> one : named.entrySet()) {
         offers.add(
@@ -111,14 +105,14 @@ public final class Placements {
                 job.with(lattice.mount(one.getKey())),
                 String.join(", ", one.getValue()),
                 check,
-                worth.room(one.getKey()),
+                score.room(one.getKey()),
                 heldBack.words(one.getKey())));
       }
       Optional<FeasibleMap> map =
           settings.withMap() || offers.isEmpty()
-              ? Optional.of(FeasibleMap.of(search, lattice, settings.reach(), 0.7))
+              ? Optional.of(FeasibleMap.of(search, lattice, settings.range(), 0.7))
               : Optional.empty();
-      progress.at(1.0);
+      progress.accept(1.0);
       List<FeasibleMap.Barrier> inTheWay =
           offers.isEmpty() ? map.orElseThrow().mostly() : List.of();
       return new Found(
@@ -142,15 +136,15 @@ public final class Placements {
       boolean estimate,
       Map<Lattice.Place, List<String>> named)
       throws NotReached {
-    Map<PlacementSearch.Want, String> wants = new LinkedHashMap<>();
-    wants.put(PlacementSearch.Want.CASTER, "most caster");
+    Map<Want, String> wants = new LinkedHashMap<>();
+    wants.put(Want.CASTER, "most caster");
     if (!estimate) {
-      wants.put(PlacementSearch.Want.CALM, "least bump steer");
+      wants.put(Want.BUMP_STEER, "least bump steer");
     }
-    wants.put(PlacementSearch.Want.METAL, "least metal removed");
-    wants.put(PlacementSearch.Want.ROOM, "most room at the edges");
+    wants.put(Want.METAL, "least metal removed");
+    wants.put(Want.ROOM, "most room at the edges");
     double at = 0.5;
-    for (Map.Entry<PlacementSearch.Want, String> want : wants.entrySet()) {
+    for (Map.Entry<Want, String> want : wants.entrySet()) {
       search
           .best(want.getKey(), floor, at, at + 0.05)
           .ifPresent(

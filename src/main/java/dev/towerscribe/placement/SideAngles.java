@@ -1,5 +1,6 @@
 package dev.towerscribe.placement;
 
+import dev.towerscribe.alignment.AlignmentTargets;
 import dev.towerscribe.alignment.AxisEstimate;
 import dev.towerscribe.alignment.NotReached;
 import dev.towerscribe.alignment.QuickStrut;
@@ -44,7 +45,7 @@ interface SideAngles {
         && a.tower().lean().equals(b.tower().lean())
         && a.tower().pivotHeightMm() == b.tower().pivotHeightMm()
         && a.plate().bearingHeightMm() == b.plate().bearingHeightMm()
-        && Worth.goals(a).equals(Worth.goals(b));
+        && AlignmentTargets.of(a).equals(AlignmentTargets.of(b));
   }
 
   /** From the strut's points. */

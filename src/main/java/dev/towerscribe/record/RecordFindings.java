@@ -1,6 +1,6 @@
 package dev.towerscribe.record;
 
-import dev.towerscribe.alignment.Goals;
+import dev.towerscribe.alignment.AlignmentTargets;
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.finding.Severity;
 import dev.towerscribe.model.Job;
@@ -107,7 +107,7 @@ final class RecordFindings {
     if (job.aims().isEmpty()) {
       return found;
     }
-    Goals goals = Goals.of(job.aims().get());
+    AlignmentTargets goals = AlignmentTargets.of(job.aims().get());
     wheel.after().of(BayFigure.CASTER).ifPresent(a -> found.add(caster(job, goals, a)));
     wheel.after().of(BayFigure.CAMBER).ifPresent(a -> found.add(camber(job, goals, a)));
     wheel.after().of(BayFigure.CAMBER).ifPresent(a -> found.add(limit(job, goals, a)));
@@ -120,7 +120,7 @@ final class RecordFindings {
         : "by use " + job.aims().orElseThrow().use().word() + "; " + PRACTICE;
   }
 
-  private static Finding caster(SideJob job, Goals goals, Angle measured) {
+  private static Finding caster(SideJob job, AlignmentTargets goals, Angle measured) {
     double figure = measured.degrees();
     double from = goals.casterFrom().degrees();
     Optional<Double> to = goals.casterTo().map(Angle::degrees);
@@ -137,7 +137,7 @@ final class RecordFindings {
         "Caster " + with(measured) + " as measured; wanted " + goals.casterWords() + ".");
   }
 
-  private static Finding camber(SideJob job, Goals goals, Angle measured) {
+  private static Finding camber(SideJob job, AlignmentTargets goals, Angle measured) {
     double off = Math.abs(measured.degrees() - goals.camber().degrees());
     return new Finding(
         job.side().word() + ".record-aim-camber",
@@ -154,7 +154,7 @@ final class RecordFindings {
             + " deg.");
   }
 
-  private static Finding limit(SideJob job, Goals goals, Angle measured) {
+  private static Finding limit(SideJob job, AlignmentTargets goals, Angle measured) {
     boolean past = measured.degrees() < goals.camberLimit().degrees() - PASS_DEG;
     return new Finding(
         job.side().word() + ".record-camber-limit",

@@ -129,9 +129,10 @@ class AlignmentTest {
 
   @Test
   void settingsAreTheIndexMarksAndBothEndsOnce() {
-    assertThat(Settings.of(new dev.towerscribe.model.Plate.Slot(-8, 16, List.of(-8.0, 4.0, 16.0))))
+    assertThat(
+            SlotSettings.of(new dev.towerscribe.model.Plate.Slot(-8, 16, List.of(-8.0, 4.0, 16.0))))
         .containsExactly(-8.0, 4.0, 16.0);
-    assertThat(Settings.of(new dev.towerscribe.model.Plate.Slot(-10, 20, List.of(5.0, -0.0))))
+    assertThat(SlotSettings.of(new dev.towerscribe.model.Plate.Slot(-10, 20, List.of(5.0, -0.0))))
         .containsExactly(-10.0, 0.0, 5.0, 20.0);
     SideAlignment a = Alignment.of(demo(Aims.Use.ROAD)).orElseThrow();
     assertThat(a.settings())
@@ -262,9 +263,9 @@ class AlignmentTest {
   @Test
   void idsCountTheSettingsInEveryUnit() {
     var slot = new dev.towerscribe.model.Plate.Slot(-7.62, 15.24, List.of(0.0, 15.24));
-    assertThat(Settings.id(slot, 15.24)).isEqualTo("setting-3");
-    assertThat(Settings.id(slot, -0.0)).isEqualTo("setting-2");
-    assertThat(Settings.words(slot, -7.62)).isEqualTo("setting 1 of 3");
+    assertThat(SlotSettings.id(slot, 15.24)).isEqualTo("setting-3");
+    assertThat(SlotSettings.id(slot, -0.0)).isEqualTo("setting-2");
+    assertThat(SlotSettings.words(slot, -7.62)).isEqualTo("setting 1 of 3");
   }
 
   @Test
@@ -331,14 +332,14 @@ class AlignmentTest {
     "TRACK, 5.5, , -2.75",
   })
   void useFillsTheAims(Aims.Use use, double from, Double to, double camber) {
-    Goals goals = Goals.of(aims(use));
+    AlignmentTargets goals = AlignmentTargets.of(aims(use));
     assertThat(goals.casterFrom().degrees()).isCloseTo(from, within(DEG));
     assertThat(goals.casterTo().map(Angle::degrees).orElse(null))
         .satisfies(t -> assertThat(t == null).isEqualTo(to == null));
     assertThat(goals.camber().degrees()).isCloseTo(camber, within(DEG));
     assertThat(goals.camberLimit().degrees()).isCloseTo(-3.2, within(DEG));
-    Goals own =
-        Goals.of(
+    AlignmentTargets own =
+        AlignmentTargets.of(
             new Aims(
                 use,
                 Optional.of(Angle.ofDegrees(7)),

@@ -36,17 +36,17 @@ class PlacementSearchTest {
     return new Lattice(LengthUnit.MM, perUnit, perUnit, Lattice.of(job).settings());
   }
 
-  private static double searched(Lattice lattice, Reach reach) throws NotReached {
+  private static double searched(Lattice lattice, SearchRange reach) throws NotReached {
     PlacementSearch search = new PlacementSearch(job, lattice, check, reach, THREADS, f -> {});
     search.look();
     return search
         .best(PlacementSearch.Want.AIMS, Double.NEGATIVE_INFINITY, 0, 1)
         .orElseThrow()
-        .worth();
+        .score();
   }
 
-  private static double everyPlace(Lattice lattice, Reach reach) throws NotReached {
-    Worth worth = new Worth(job, lattice, check);
+  private static double everyPlace(Lattice lattice, SearchRange reach) throws NotReached {
+    Score score = new Score(job, lattice, check);
     double best = Double.NEGATIVE_INFINITY;
     int degree = lattice.anglesPerDegree();
     for (int r = (int) Math.round(reach.rotationFrom() * degree);
@@ -58,15 +58,15 @@ class PlacementSearchTest {
         for (int b = lattice.places(reach.inboardFrom());
             b <= lattice.places(reach.inboardTo());
             b++) {
-          if (worth.quick(r, a, b) == Answer.NO) {
+          if (score.quick(r, a, b) == Answer.NO) {
             continue;
           }
           for (int s = 0; s < lattice.settings().size(); s++) {
-            if (worth.read(new Lattice.Place(r, a, b, s))
-                && worth.aims() > best
-                && worth.allows(r, a, b)) {
-              worth.read(new Lattice.Place(r, a, b, s));
-              best = worth.aims();
+            if (score.read(new Lattice.Place(r, a, b, s))
+                && score.aims() > best
+                && score.allows(r, a, b)) {
+              score.read(new Lattice.Place(r, a, b, s));
+              best = score.aims();
             }
           }
         }
@@ -78,22 +78,22 @@ class PlacementSearchTest {
   @Test
   void findsTheVeryBestOfAWholeDegreeAndMillimetreLattice() throws NotReached {
     // Independent: every one of 91 x 61 x 61 x 3 places. Equal to rounding, not to a step.
-    double expected = everyPlace(lattice(1), Reach.USUAL);
-    assertThat(searched(lattice(1), Reach.USUAL)).isCloseTo(expected, within(1e-12));
+    double expected = everyPlace(lattice(1), SearchRange.USUAL);
+    assertThat(searched(lattice(1), SearchRange.USUAL)).isCloseTo(expected, within(1e-12));
   }
 
   @Test
   void noBetterPlaceOnATenTimesFinerGridThanAStepExplains() throws NotReached {
     // A step of a tenth moves the bearing by 0.1 mm rearward, 0.1 mm inboard and, by rotation,
-    // 24 mm (bearing at the far setting) times 0.1 deg = 0.04 mm. A millimetre is worth a tenth of
+    // 24 mm (bearing at the far setting) times 0.1 deg = 0.04 mm. A millimetre is score a tenth of
     // a degree of caster and 0.3 of a tenth of camber (common practice, no source, 10 mm a degree),
     // 0.13 in all and a fifth more to be sure of it.
     double step = (0.1 + 0.1 + 0.042) * 0.13 * 1.2;
-    for (Reach small :
+    for (SearchRange small :
         List.of(
-            new Reach(64.2, 65.0, 12.6, 13.4, -0.4, 0.4),
-            new Reach(70.0, 70.8, 10.0, 11.0, 0.0, 0.8),
-            new Reach(44.6, 45.4, 10.6, 11.4, 5.4, 6.2))) {
+            new SearchRange(64.2, 65.0, 12.6, 13.4, -0.4, 0.4),
+            new SearchRange(70.0, 70.8, 10.0, 11.0, 0.0, 0.8),
+            new SearchRange(44.6, 45.4, 10.6, 11.4, 5.4, 6.2))) {
       double coarse = searched(lattice(10), small);
       double fine = everyPlace(lattice(100), small);
       assertThat(fine - coarse).isBetween(-1e-12, step);
@@ -103,10 +103,12 @@ class PlacementSearchTest {
   @Test
   void offersAreTheSameForAnyCountOfThreads() throws Exception {
     List<Offer> one =
-        Placements.find(job, new Placements.Settings(Reach.USUAL, 1, false), f -> {}).offers();
+        Placements.find(job, new Placements.Settings(SearchRange.USUAL, 1, false), f -> {})
+            .offers();
     for (int threads : new int[] {2, 3}) {
       assertThat(
-              Placements.find(job, new Placements.Settings(Reach.USUAL, threads, false), f -> {})
+              Placements.find(
+                      job, new Placements.Settings(SearchRange.USUAL, threads, false), f -> {})
                   .offers())
           .isEqualTo(one);
     }

@@ -28,7 +28,8 @@ import org.junit.jupiter.api.Test;
 
 /** What is offered, against the job laid out and aligned with it. */
 class PlacementsTest {
-  private static final Placements.Settings PLAIN = new Placements.Settings(Reach.USUAL, 2, false);
+  private static final Placements.Settings PLAIN =
+      new Placements.Settings(SearchRange.USUAL, 2, false);
 
   private static Job wren;
   private static Placements.Found found;
@@ -41,7 +42,7 @@ class PlacementsTest {
   @BeforeAll
   static void search() throws Exception {
     wren = read("wren.toml");
-    found = Placements.find(wren, new Placements.Settings(Reach.USUAL, 2, true), f -> {});
+    found = Placements.find(wren, new Placements.Settings(SearchRange.USUAL, 2, true), f -> {});
   }
 
   @Test
@@ -112,7 +113,7 @@ class PlacementsTest {
         .isLessThan(best.bumpSteer().orElseThrow());
     assertThat(of("least metal removed").metalRemovedMm2()).isLessThan(best.metalRemovedMm2());
     assertThat(of("most room at the edges").edgeSlackMm()).isGreaterThan(best.edgeSlackMm());
-    // Worth is caster less three tenths of the camber still wanted, so caster itself falls by no
+    // Score is caster less three tenths of the camber still wanted, so caster itself falls by no
     // more than what an offer may give up and three tenths of the most camber gained, two degrees.
     for (Offer offer : found.offers()) {
       assertThat(offer.caster().degrees())
@@ -235,13 +236,13 @@ class PlacementsTest {
 
   @Test
   void wordsNameTheBoltAndWhatItMeets() {
-    assertThat(HeldBack.words(stop("left.edge-land.B", "bolt B, edge of the land")))
+    assertThat(LimitingFactor.words(stop("left.edge-land.B", "bolt B, edge of the land")))
         .isEqualTo("bolt B comes too near the edge of the land");
-    assertThat(HeldBack.words(stop("right.edge-landmark.C.drain-hole", "bolt C, drain hole")))
+    assertThat(LimitingFactor.words(stop("right.edge-landmark.C.drain-hole", "bolt C, drain hole")))
         .isEqualTo("bolt C comes too near the drain hole");
-    assertThat(HeldBack.words(stop("left.sweep", "shaft and spacer, finished opening")))
+    assertThat(LimitingFactor.words(stop("left.sweep", "shaft and spacer, finished opening")))
         .isEqualTo("the shaft touches the opening");
-    assertThat(HeldBack.words(stop("left.notch-width.hinge", "hinge")))
+    assertThat(LimitingFactor.words(stop("left.notch-width.hinge", "hinge")))
         .isEqualTo("too little is left of the hinge");
   }
 

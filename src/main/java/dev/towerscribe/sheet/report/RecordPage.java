@@ -1,6 +1,6 @@
 package dev.towerscribe.sheet.report;
 
-import dev.towerscribe.alignment.Goals;
+import dev.towerscribe.alignment.AlignmentTargets;
 import dev.towerscribe.drawing.Align;
 import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.Page;
@@ -304,7 +304,7 @@ public final class RecordPage {
             .map(s -> record.job().sides().get(s))
             .filter(Objects::nonNull)
             .flatMap(s -> s.aims().stream())
-            .map(Goals::of)
+            .map(AlignmentTargets::of)
             .map(RecordPage::words)
             .toList();
     for (String words : all.stream().distinct().toList()) {
@@ -312,7 +312,7 @@ public final class RecordPage {
     }
   }
 
-  private static String words(Goals g) {
+  private static String words(AlignmentTargets g) {
     return "Aims: caster "
         + g.casterWords()
         + ", camber "

@@ -3,7 +3,8 @@ package dev.towerscribe.placement;
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.model.Job;
-import dev.towerscribe.quantity.LengthUnit;
+import dev.towerscribe.quantity.Lengths;
+import dev.towerscribe.quantity.Lengths.Fineness;
 import dev.towerscribe.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,20 +13,20 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 
 /** What stands in the way of more caster at a place: found by going on, step by step, in words. */
-final class HeldBack {
+final class LimitingFactor {
   /** How far to go on before giving up, mm and degrees. */
   private static final double FAR = 5.0;
 
   private final Job job;
   private final Lattice lattice;
   private final PlacementSearch search;
-  private final Worth worth;
+  private final Score score;
 
-  HeldBack(Job job, Lattice lattice, PlacementSearch search, Worth worth) {
+  LimitingFactor(Job job, Lattice lattice, PlacementSearch search, Score score) {
     this.job = job;
     this.lattice = lattice;
     this.search = search;
-    this.worth = worth;
+    this.score = score;
   }
 
   /** The words for a place. */
@@ -40,11 +41,8 @@ final class HeldBack {
       walk(place, -1, 0, turns, "turned back toward straight across", all);
     }
     return all.isEmpty()
-        ? "nothing within "
-            + length(lattice.mm(far))
-            + " or "
-            + Numbers.plain(FAR, 1)
-            + " deg: it gives up caster for what it is best at"
+        ? "nothing within %s or %s deg: it gives up caster for what it is best at"
+            .formatted(length(lattice.mm(far)), Numbers.plain(FAR, 1))
         : String.join("; ", all);
   }
 
@@ -53,7 +51,7 @@ final class HeldBack {
   }
 
   private double caster(Lattice.Place p) {
-    return worth.read(p) ? worth.caster() : Double.NEGATIVE_INFINITY;
+    return score.read(p) ? score.caster() : Double.NEGATIVE_INFINITY;
   }
 
   private void walk(
@@ -62,21 +60,16 @@ final class HeldBack {
       Lattice.Place there = moved(from, n * turn, n * back);
       String reason = reason(there);
       if (!reason.isEmpty()) {
-        double by = turn == 0 ? lattice.mm(n) : lattice.degrees(n);
-        all.add(
-            way
-                + " by "
-                + (turn == 0 ? length(by) : Numbers.plain(by, 1) + " deg")
-                + ", "
-                + reason);
+        String by =
+            turn == 0 ? length(lattice.mm(n)) : Numbers.plain(lattice.degrees(n), 1) + " deg";
+        all.add("%s by %s, %s".formatted(way, by, reason));
         return;
       }
     }
   }
 
   private String length(double mm) {
-    boolean metric = lattice.unit() == LengthUnit.MM;
-    return Numbers.plain(lattice.unit().fromMm(mm), metric ? 1 : 3) + " " + lattice.unit().symbol();
+    return Lengths.in(lattice.unit()).plain(mm, Fineness.PLACE) + " " + lattice.unit().symbol();
   }
 
   /** What is against a place; empty if nothing is. */
@@ -84,12 +77,12 @@ final class HeldBack {
     if (!search.holds(p)) {
       return "the range searched ends";
     }
-    worth.read(p);
-    Worth.Trouble trouble = worth.trouble();
-    if (trouble == Worth.Trouble.LINKAGE) {
+    score.read(p);
+    Score.Trouble trouble = score.trouble();
+    if (trouble == Score.Trouble.LINKAGE) {
       return "the linkage does not get to ride height" + side(p, trouble);
     }
-    if (!worth.allows(p.rotation(), p.rearward(), p.inboard())) {
+    if (!score.allows(p.rotation(), p.rearward(), p.inboard())) {
       return stops(p);
     }
     return switch (trouble) {
@@ -101,8 +94,8 @@ final class HeldBack {
   }
 
   /** Which side it is, where the sides differ and only one has the trouble. */
-  private String side(Lattice.Place p, Worth.Trouble trouble) {
-    return worth.onlySide(p, trouble).map(s -> " on the " + s.word()).orElse("");
+  private String side(Lattice.Place p, Score.Trouble trouble) {
+    return score.onlySide(p, trouble).map(s -> " on the " + s.word()).orElse("");
   }
 
   private String stops(Lattice.Place p) {

@@ -6,7 +6,7 @@ import dev.towerscribe.geometry.Vec3;
  * Where to begin when an arm is turned to a wheel height: a parabola through three heights, shifted
  * by what the top pivot's place does to them. Only how many steps follow depends on it.
  */
-final class LinkStart {
+final class InitialGuess {
   /** Tangents of half the arm's angle looked at: about what full bump and droop take. */
   private static final double HALF_TANGENT = 0.12;
 
@@ -24,12 +24,13 @@ final class LinkStart {
   /**
    * Looks at a linkage.
    *
-   * @param mechanism its other fields set
+   * @param linkage the linkage
+   * @param points where its pivots are
    */
-  LinkStart(Mechanism mechanism) {
-    top = mechanism.points().top();
-    Link link = new Link(mechanism);
-    link.tied(mechanism.points().tieInner(), mechanism.tieLengthMm());
+  InitialGuess(Linkage linkage, Hardpoints points) {
+    top = points.top();
+    LinkageSolver link = new LinkageSolver(linkage);
+    link.tied(points.tieInner(), linkage.tieLength());
     heightZ = height(link, 0, 0, 0, 0.0);
     double up = height(link, 0, 0, 0, HALF_TANGENT) - heightZ;
     double down = height(link, 0, 0, 0, -HALF_TANGENT) - heightZ;
@@ -40,7 +41,7 @@ final class LinkStart {
     linear = HALF_TANGENT / up - square * up;
   }
 
-  private double height(Link link, double dx, double dy, double dz, double halfTangent) {
+  private double height(LinkageSolver link, double dx, double dy, double dz, double halfTangent) {
     link.top(top.x() + dx, top.y() + dy, top.z() + dz);
     return link.at(2 * Math.atan(halfTangent)) == null ? link.wheelZ() : Double.NaN;
   }

@@ -1,12 +1,11 @@
 package dev.towerscribe.placement;
 
-import dev.towerscribe.alignment.Goals;
+import dev.towerscribe.alignment.AlignmentTargets;
 import dev.towerscribe.alignment.NotReached;
 import dev.towerscribe.layout.quick.Answer;
 import dev.towerscribe.layout.quick.Barrier;
 import dev.towerscribe.layout.quick.MountCheck;
 import dev.towerscribe.layout.quick.Scratch;
-import dev.towerscribe.model.Aims;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
@@ -15,7 +14,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * How good a place is, one number for each thing that may be wanted; larger is better. One thread
+ * How good a place is, one figure for each thing that may be wanted; larger is better. One thread
  * at a time.
  *
  * <p>For the aims: the lesser caster of both sides in degrees, less {@link #CAMBER_WORTH} of each
@@ -23,7 +22,7 @@ import java.util.Optional;
  * wanted, or whose camber aim is out of the knuckle bolt's reach, counts as a degree and more worse
  * than one that just is not; a place past the camber limit does not count at all.
  */
-final class Worth {
+final class Score {
   /**
    * What a degree of camber is worth in degrees of caster. Our own choice, no source: camber must
    * not be bought with more than about a third of its size in caster.
@@ -63,7 +62,7 @@ final class Worth {
   private double aims;
   private boolean within;
 
-  Worth(Job job, Lattice lattice, MountCheck check) throws NotReached {
+  Score(Job job, Lattice lattice, MountCheck check) throws NotReached {
     this.lattice = lattice;
     this.check = check;
     List<SideJob> jobs = new ArrayList<>();
@@ -79,24 +78,11 @@ final class Worth {
     for (int i = 0; i < jobs.size(); i++) {
       sides.add(SideAngles.of(jobs.get(i)).orElseThrow());
       named.add(jobs.get(i).side());
-      Goals goals = goals(jobs.get(i));
-      casterTo[i] = goals.casterTo().map(a -> a.degrees()).orElse(Double.POSITIVE_INFINITY);
-      camberAim[i] = goals.camber().radians();
-      camberLimit[i] = goals.camberLimit().degrees();
+      AlignmentTargets targets = AlignmentTargets.of(jobs.get(i));
+      casterTo[i] = targets.casterTo().map(a -> a.degrees()).orElse(Double.POSITIVE_INFINITY);
+      camberAim[i] = targets.camber().radians();
+      camberLimit[i] = targets.camberLimit().degrees();
     }
-  }
-
-  /** A side's goals; those of a road and track car where the job says nothing. */
-  static Goals goals(SideJob job) {
-    return Goals.of(
-        job.aims()
-            .orElse(
-                new Aims(
-                    Aims.Use.ROAD_AND_TRACK,
-                    Optional.empty(),
-                    Optional.empty(),
-                    Optional.empty(),
-                    Optional.empty())));
   }
 
   /** What the metal says of a place, quickly. */
@@ -145,14 +131,14 @@ final class Worth {
       away = Math.max(away, Math.abs(camber - Math.toDegrees(camberAim[i])));
     }
     caster = least;
-    double worth = least - CAMBER_WORTH * away;
+    double score = least - CAMBER_WORTH * away;
     if (past > PASS_DEG) {
-      worth -= 1 + 2 * past;
+      score -= 1 + 2 * past;
     }
     if (missed > PASS_DEG) {
-      worth -= 1 + 10 * missed;
+      score -= 1 + 10 * missed;
     }
-    aims = worth;
+    aims = score;
     within = past <= PASS_DEG && missed <= PASS_DEG;
     trouble =
         past > PASS_DEG ? Trouble.PAST : missed > PASS_DEG ? Trouble.CAMBER_AIM : Trouble.NONE;
@@ -211,13 +197,13 @@ final class Worth {
     return trouble;
   }
 
-  /** Worth for the aims of the place read. */
+  /** Score for the aims of the place read. */
   double aims() {
     return aims;
   }
 
   /** Greatest bump steer of both sides at the place read, degrees, negative. */
-  double calm() {
+  double bumpSteer() {
     double most = 0.0;
     for (SideAngles side : sides) {
       most = Math.max(most, side.bumpSteer());

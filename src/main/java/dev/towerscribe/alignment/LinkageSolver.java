@@ -3,9 +3,9 @@ package dev.towerscribe.alignment;
 import dev.towerscribe.geometry.Vec3;
 
 /**
- * The poses of one {@link Mechanism} in plain numbers: ball joint B and top pivot S are set, then
- * the turn u of the upright about the line between them is found. One object serves for any number
- * of poses; one thread at a time.
+ * The poses of one {@link Linkage} in plain numbers: ball joint B and top pivot S are set, then the
+ * turn u of the upright about the line between them is found. One object serves for any number of
+ * poses; one thread at a time.
  *
  * <p>With L = S - B, d = |L| and the damper's axis at the distance e from B, a vector x of the
  * upright (along the damper, square to it, across) has the share g/d along L and T/d and z square
@@ -14,13 +14,13 @@ import dev.towerscribe.geometry.Vec3;
  * Written in L, m and p = L x m the equation needs no unit vectors, hence one root beside t and no
  * angle; {@link #turn} and {@link #map} are its two halves.
  */
-final class Link {
+final class LinkageSolver {
   /** As close as a wheel height can be met, mm: some roundings of lengths of a metre. */
   static final double EXACT_MM = 1e-11;
 
   private static final int MOST_STEPS = 60;
 
-  private final Mechanism mechanism;
+  private final Linkage linkage;
   private final double axisDistance;
   private final Vec3 armCentre;
   private final Vec3 armOut;
@@ -75,22 +75,22 @@ final class Link {
   private double y;
   private double z;
 
-  Link(Mechanism mechanism) {
-    this.mechanism = mechanism;
-    axisDistance = mechanism.axisDistance;
-    armCentre = mechanism.armCentre;
-    armOut = mechanism.armOut;
-    armUp = mechanism.armUp;
-    wheel = mechanism.wheelCentre;
+  LinkageSolver(Linkage linkage) {
+    this.linkage = linkage;
+    axisDistance = linkage.axisDistance();
+    armCentre = linkage.armCentre();
+    armOut = linkage.armOut();
+    armUp = linkage.armUp();
+    wheel = linkage.wheelCentre();
   }
 
   /** From now on the tie rod has a length. */
-  Link tied(Vec3 tieInner, double lengthMm) {
+  LinkageSolver tied(Vec3 tieInner, double lengthMm) {
     tied = true;
-    driver = mechanism.tieOuter;
+    driver = linkage.tieOuter();
     driverSquared = driver.dot(driver);
     // Away from TI is where the product with TI - B falls.
-    sign = -mechanism.tieSign;
+    sign = -linkage.tieSign();
     tieInnerX = tieInner.x();
     tieInnerY = tieInner.y();
     tieInnerZ = tieInner.z();
@@ -99,9 +99,9 @@ final class Link {
   }
 
   /** From now on the wheel is headed (cos toe, -sin toe). */
-  Link headed(double cosToe, double sinToe) {
+  LinkageSolver headed(double cosToe, double sinToe) {
     tied = false;
-    driver = mechanism.spin;
+    driver = linkage.spin();
     // Turning to the left about an upward axis lessens toe-in on the left side: the falling root.
     sign = -1.0;
     headX = cosToe;
@@ -110,7 +110,7 @@ final class Link {
   }
 
   /** Sets the top pivot. */
-  Link top(double atX, double atY, double atZ) {
+  LinkageSolver top(double atX, double atY, double atZ) {
     topX = atX;
     topY = atY;
     topZ = atZ;
@@ -291,14 +291,14 @@ final class Link {
 
   /** Camber, radians. */
   double camber() {
-    Vec3 spin = mechanism.spin;
+    Vec3 spin = linkage.spin();
     map(spin.x(), spin.y(), spin.z());
     return -Math.asin(Math.max(-1.0, Math.min(1.0, z)));
   }
 
   /** Distance of the tie rod's ends, squared. */
   double tieSquared(Vec3 tieInner) {
-    Vec3 outer = mechanism.tieOuter;
+    Vec3 outer = linkage.tieOuter();
     map(outer.x(), outer.y(), outer.z());
     double dx = ballX + x - tieInner.x();
     double dy = ballY + y - tieInner.y();
@@ -307,12 +307,12 @@ final class Link {
   }
 
   /** The pose found. */
-  Pose pose(Vec3 top, Vec3 tieInner, Vec3 strutLower, double tyreRadiusMm) {
+  Pose pose(Vec3 top, Vec3 tieInner, double tyreRadiusMm) {
     Vec3 ball = new Vec3(ballX, ballY, ballZ);
-    Vec3 outer = fromBall(mechanism.tieOuter);
+    Vec3 outer = fromBall(linkage.tieOuter());
     Vec3 centre = fromBall(wheel);
-    Vec3 lower = fromBall(strutLower);
-    Vec3 spin = mechanism.spin;
+    Vec3 lower = fromBall(linkage.strutLower());
+    Vec3 spin = linkage.spin();
     map(spin.x(), spin.y(), spin.z());
     return new Pose(top, ball, lower, tieInner, outer, centre, new Vec3(x, y, z), tyreRadiusMm);
   }

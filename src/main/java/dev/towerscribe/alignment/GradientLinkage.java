@@ -7,7 +7,7 @@ import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
  * The linkage of {@link Mechanism} with its wheel headed, in numbers that carry their gradient.
  * Only the way an alignment bay takes is here, and it starts from an arm angle already found.
  */
-final class FieldLinkage {
+final class GradientLinkage {
   private final FieldVector3D<Gradient> ball;
   private final FieldVector3D<Gradient> axisUp;
   private final FieldVector3D<Gradient> toAxis;
@@ -20,7 +20,7 @@ final class FieldLinkage {
   private final FieldVector3D<Gradient> armOut;
   private final FieldVector3D<Gradient> armUp;
 
-  FieldLinkage(
+  GradientLinkage(
       FieldVector3D<Gradient> top,
       FieldVector3D<Gradient> ball,
       FieldVector3D<Gradient> armFront,
@@ -51,7 +51,7 @@ final class FieldLinkage {
   }
 
   /** The pose at a wheel height, from the arm angle that gives it to rounding. */
-  FieldPose headedAtHeight(
+  GradientPose headedAtHeight(
       Gradient wheelZ, FieldVector3D<Gradient> top, double toe, double armRadians) {
     Gradient zero = wheelZ.getField().getZero();
     Gradient angle = zero.add(armRadians);
@@ -69,7 +69,7 @@ final class FieldLinkage {
     return headed(angle, top, toe);
   }
 
-  private FieldPose headed(Gradient angle, FieldVector3D<Gradient> top, double toe) {
+  private GradientPose headed(Gradient angle, FieldVector3D<Gradient> top, double toe) {
     FieldVector3D<Gradient> joint =
         armCentre.add(armOut.scalarMultiply(angle.cos())).add(armUp.scalarMultiply(angle.sin()));
     FieldVector3D<Gradient> line = top.subtract(joint);
@@ -99,7 +99,7 @@ final class FieldLinkage {
     Gradient cos = a.multiply(c).add(b.multiply(root)).divide(squared);
     Gradient sin = b.multiply(c).subtract(a.multiply(root)).divide(squared);
     Turn turn = new Turn(c1, c2, c3, along, aside, cos, sin);
-    return new FieldPose(
+    return new GradientPose(
         top,
         joint,
         joint.add(turn.map(lowerBody)),

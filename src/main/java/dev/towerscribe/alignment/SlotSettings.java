@@ -7,8 +7,8 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /** The settings at which an alignment is read, and how findings name them: by their number. */
-final class Settings {
-  private Settings() {}
+final class SlotSettings {
+  private SlotSettings() {}
 
   /** The index marks and both ends of the slot, ascending, each once, mm. */
   static List<Double> of(Plate.Slot slot) {

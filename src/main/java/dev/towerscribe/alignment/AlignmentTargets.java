@@ -1,7 +1,9 @@
 package dev.towerscribe.alignment;
 
 import dev.towerscribe.model.Aims;
+import dev.towerscribe.model.SideJob;
 import dev.towerscribe.quantity.Angle;
+import dev.towerscribe.quantity.Lengths;
 import java.util.Optional;
 
 /**
@@ -16,7 +18,7 @@ import java.util.Optional;
  * @param camberGiven whether the job gives the camber itself
  * @param limitGiven whether the job gives the limit itself
  */
-public record Goals(
+public record AlignmentTargets(
     Angle casterFrom,
     Optional<Angle> casterTo,
     Angle camber,
@@ -30,18 +32,12 @@ public record Goals(
    * Fills in what a job leaves open.
    *
    * @param aims as the job gives them
-   * @return the goals
+   * @return the targets
    */
-  public static Goals of(Aims aims) {
-    double from =
-        switch (aims.use()) {
-          case ROAD -> 4.0;
-          case ROAD_AND_TRACK, TRACK -> 5.5;
-        };
-    Optional<Angle> to =
-        aims.use() == Aims.Use.ROAD_AND_TRACK
-            ? Optional.of(Angle.ofDegrees(6.0))
-            : Optional.empty();
+  public static AlignmentTargets of(Aims aims) {
+    boolean both = aims.use() == Aims.Use.ROAD_AND_TRACK;
+    double from = aims.use() == Aims.Use.ROAD ? 4.0 : 5.5;
+    Optional<Angle> to = both ? Optional.of(Angle.ofDegrees(6.0)) : Optional.empty();
     double camber =
         switch (aims.use()) {
           case ROAD -> -1.8;
@@ -52,7 +48,7 @@ public record Goals(
     Angle camberAim = aims.camber().orElse(Angle.ofDegrees(camber));
     // An aim of the job's own past the usual limit moves the limit with it.
     Angle usual = camberAim.compareTo(LIMIT) < 0 ? camberAim : LIMIT;
-    return new Goals(
+    return new AlignmentTargets(
         aims.casterFrom().orElse(Angle.ofDegrees(from)),
         casterGiven ? aims.casterTo() : to,
         camberAim,
@@ -63,14 +59,25 @@ public record Goals(
   }
 
   /**
+   * A side's targets.
+   *
+   * @param job the side
+   * @return its own; those of a road and track car where the job says nothing
+   */
+  public static AlignmentTargets of(SideJob job) {
+    Optional<Angle> open = Optional.empty();
+    return of(job.aims().orElse(new Aims(Aims.Use.ROAD_AND_TRACK, open, open, open, open)));
+  }
+
+  /**
    * The caster window in words.
    *
    * @return for instance "5.5 to 6 deg" or "at least 4 deg"
    */
   public String casterWords() {
-    String from = Degrees.plain(casterFrom);
+    String from = Lengths.plainDegrees(casterFrom);
     return casterTo
-        .map(to -> from + " to " + Degrees.plain(to) + " deg")
+        .map(to -> from + " to " + Lengths.plainDegrees(to) + " deg")
         .orElse("at least " + from + " deg");
   }
 }

@@ -4,7 +4,7 @@ import org.hipparchus.analysis.differentiation.Gradient;
 import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
 
 /** A pose in numbers that carry their gradient; the formulas of {@link Pose}. */
-record FieldPose(
+record GradientPose(
     FieldVector3D<Gradient> top,
     FieldVector3D<Gradient> ball,
     FieldVector3D<Gradient> strutLower,

@@ -11,7 +11,7 @@ package dev.towerscribe.placement;
  * @param inboardFrom mm
  * @param inboardTo mm
  */
-public record Reach(
+public record SearchRange(
     double rotationFrom,
     double rotationTo,
     double rearwardFrom,
@@ -19,5 +19,5 @@ public record Reach(
     double inboardFrom,
     double inboardTo) {
   /** From straight across to straight back, and 30 mm each way. */
-  public static final Reach USUAL = new Reach(0, 90, -30, 30, -30, 30);
+  public static final SearchRange USUAL = new SearchRange(0, 90, -30, 30, -30, 30);
 }

@@ -14,7 +14,7 @@ import java.util.List;
  * @param leastMm what is needed
  * @param say what is wrong, a sentence
  */
-record Degenerate(String points, double figureMm, double leastMm, String say) {
+record PointFault(String points, double figureMm, double leastMm, String say) {
   /** Common practice, no source: a lower arm shorter than this is on no car. */
   private static final double LEAST_ARM_MM = 50;
 
@@ -25,8 +25,8 @@ record Degenerate(String points, double figureMm, double leastMm, String say) {
   private static final double LEAST_HEIGHT_MM = 100;
 
   /** What is wrong with a side's points; nothing for a side without. */
-  static List<Degenerate> in(SideJob job) {
-    List<Degenerate> found = new ArrayList<>();
+  static List<PointFault> in(SideJob job) {
+    List<PointFault> found = new ArrayList<>();
     if (job.strut().isEmpty()) {
       return found;
     }
@@ -72,9 +72,9 @@ record Degenerate(String points, double figureMm, double leastMm, String say) {
   }
 
   private static void least(
-      List<Degenerate> found, String points, double figure, double least, String say) {
+      List<PointFault> found, String points, double figure, double least, String say) {
     if (!(figure >= least)) {
-      found.add(new Degenerate(points, figure, least, say));
+      found.add(new PointFault(points, figure, least, say));
     }
   }
 
