@@ -167,18 +167,16 @@ public final class ReadBack {
     // Written so that a value that is no number counts as a mismatch.
     if (!(least <= Tolerances.READ_BACK_MM)) {
       mismatches.add(
-          where(page, hole.name())
-              + "circle of radius "
-              + radii(hole.radiusMm(), hole.radiusMm())
-              + " about "
-              + text(hole.centre())
-              + " would not come out; "
-              + (best == null
-                  ? "there is no circle"
-                  : "the likest has radius "
-                      + radii(best.longestMm(), best.shortestMm())
-                      + " about "
-                      + text(best.centre)));
+          "%scircle of radius %s about %s would not come out; %s"
+              .formatted(
+                  where(page, hole.name()),
+                  radii(hole.radiusMm(), hole.radiusMm()),
+                  text(hole.centre()),
+                  best == null
+                      ? "there is no circle"
+                      : "the likest has radius %s about %s"
+                          .formatted(
+                              radii(best.longestMm(), best.shortestMm()), text(best.centre))));
     }
   }
 
@@ -199,15 +197,14 @@ public final class ReadBack {
     }
     if (!(least <= Tolerances.READ_BACK_MM)) {
       mismatches.add(
-          where(page, bar.name())
-              + "line from "
-              + text(from)
-              + " to "
-              + text(to)
-              + " would not come out; "
-              + (best == null
-                  ? "there is no line"
-                  : "the likest runs from " + text(best.from) + " to " + text(best.to)));
+          "%sline from %s to %s would not come out; %s"
+              .formatted(
+                  where(page, bar.name()),
+                  text(from),
+                  text(to),
+                  best == null
+                      ? "there is no line"
+                      : "the likest runs from " + text(best.from) + " to " + text(best.to)));
     }
   }
 

@@ -246,15 +246,8 @@ public sealed interface Edge {
     /** As generated, but written out: marks of jobs rest on it, and making one takes long. */
     @Override
     public String toString() {
-      return "Arc[centre="
-          + centre
-          + ", radius="
-          + radius
-          + ", startAngle="
-          + startAngle
-          + ", sweep="
-          + sweep
-          + "]";
+      return "Arc[centre=%s, radius=%s, startAngle=%s, sweep=%s]"
+          .formatted(centre, radius, startAngle, sweep);
     }
   }
 }

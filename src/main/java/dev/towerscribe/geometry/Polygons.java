@@ -58,10 +58,8 @@ public final class Polygons {
     for (int i = 0; i < n; i++) {
       if (turnsBack(sides[i], sides[(i + 1) % n])) {
         return Optional.of(
-            "the ring turns back on itself at point "
-                + ((i + 1) % n + 1)
-                + ", "
-                + place(sides[i].end()));
+            "the ring turns back on itself at point %s, %s"
+                .formatted((i + 1) % n + 1, place(sides[i].end())));
       }
       for (int j = i + 2; j < n; j++) {
         boolean neighbours = i == 0 && j == n - 1;
@@ -69,12 +67,8 @@ public final class Polygons {
           List<Vec2> shared = Crossings.of(sides[i], sides[j], Tolerances.SAME_POINT_MM);
           if (!shared.isEmpty()) {
             return Optional.of(
-                "the sides from points "
-                    + (i + 1)
-                    + " and "
-                    + (j + 1)
-                    + " cross or touch at "
-                    + place(shared.get(0)));
+                "the sides from points %s and %s cross or touch at %s"
+                    .formatted(i + 1, j + 1, place(shared.get(0))));
           }
         }
       }

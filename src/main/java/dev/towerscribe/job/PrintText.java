@@ -60,11 +60,8 @@ public final class PrintText {
     }
 
     private String scaleWords() {
-      return "{ across = "
-          + number(across, SCALE_DECIMALS)
-          + ", along = "
-          + number(along, SCALE_DECIMALS)
-          + " }";
+      return "{ across = %s, along = %s }"
+          .formatted(number(across, SCALE_DECIMALS), number(along, SCALE_DECIMALS));
     }
 
     private static String skewWords(Angle skew) {

@@ -158,9 +158,8 @@ final class SideReader {
       t.missing(
           "socket",
           "{ diameter, depth } of the socket for the largest bolt",
-          "No typical size is known past "
-              + Numbers.plain(Sockets.largestFlatsMm(), 0)
-              + " mm across flats: measure yours.");
+          "No typical size is known past %s mm across flats: measure yours."
+              .formatted(Numbers.plain(Sockets.largestFlatsMm(), 0)));
     }
     return typical;
   }

@@ -104,12 +104,11 @@ final class StrutReader {
         && point.get().minus(other.get()).norm() < Limits.LEAST_PART_MM) {
       t.lengthFault(
           key,
-          "at least "
-              + Range.atLeast(t.unit().fromMm(Limits.LEAST_PART_MM))
-              + " "
-              + t.unit().symbol()
-              + " from "
-              + otherKey,
+          "at least %s %s from %s"
+              .formatted(
+                  Range.atLeast(t.unit().fromMm(Limits.LEAST_PART_MM)),
+                  t.unit().symbol(),
+                  otherKey),
           "These are two ends of one part: measure both again.");
     }
   }

@@ -121,11 +121,8 @@ final class SurveyFigures {
   static Optional<List<SurveyReading>> pairs(
       TableReader t, String key, Range first, Range second, double doubt) {
     String limit =
-        "two numbers, "
-            + first.words(t.unit())
-            + " and "
-            + second.words(t.unit())
-            + ", or a list of such pairs";
+        "two numbers, %s and %s, or a list of such pairs"
+            .formatted(first.words(t.unit()), second.words(t.unit()));
     if (!t.has(key)) {
       t.missing(key, limit, "Measure it and write it down.");
       return Optional.empty();

@@ -148,10 +148,9 @@ final class TowerReader {
               if (across.isPresent() && rise.isPresent() && rise.get() > across.get() / 2) {
                 c.fault(
                     "rise",
-                    "at most half of across, "
-                        + Range.atMost(c.unit().fromMm(across.get() / 2))
-                        + " "
-                        + c.unit().symbol(),
+                    "at most half of across, %s %s"
+                        .formatted(
+                            Range.atMost(c.unit().fromMm(across.get() / 2)), c.unit().symbol()),
                     "A dome rises no further: measure both again.");
               }
               c.close();

@@ -70,18 +70,14 @@ public record Bolt(
    */
   @Override
   public String toString() {
-    return "Bolt[name="
-        + name
-        + ", at="
-        + at
-        + ", thread="
-        + thread
-        + ", flatsMm="
-        + flatsMm
-        + ", washerMm="
-        + washerMm
-        + plateHoleMm.map(mm -> ", plateHoleMm=" + mm).orElse("")
-        + recess.map(r -> ", recess=" + r).orElse("")
-        + "]";
+    return "Bolt[name=%s, at=%s, thread=%s, flatsMm=%s, washerMm=%s%s%s]"
+        .formatted(
+            name,
+            at,
+            thread,
+            flatsMm,
+            washerMm,
+            plateHoleMm.map(mm -> ", plateHoleMm=" + mm).orElse(""),
+            recess.map(r -> ", recess=" + r).orElse(""));
   }
 }

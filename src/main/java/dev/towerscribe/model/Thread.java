@@ -96,22 +96,8 @@ public record Thread(
   /** As generated, but written out: pack marks rest on it, and making one takes long. */
   @Override
   public String toString() {
-    return "Thread[name="
-        + name
-        + ", nominalMm="
-        + nominalMm
-        + ", fineMm="
-        + fineMm
-        + ", mediumMm="
-        + mediumMm
-        + ", coarseMm="
-        + coarseMm
-        + ", washerMm="
-        + washerMm
-        + ", holeSource="
-        + holeSource
-        + ", washerSource="
-        + washerSource
-        + "]";
+    return ("Thread[name=%s, nominalMm=%s, fineMm=%s, mediumMm=%s, coarseMm=%s, washerMm=%s,"
+                + " holeSource=%s, washerSource=%s]")
+        .formatted(name, nominalMm, fineMm, mediumMm, coarseMm, washerMm, holeSource, washerSource);
   }
 }

@@ -15,19 +15,18 @@ final class Assumptions {
       SideLayout layout, StrengthInput input, BoltGroup group, List<BoltFigures> bolts) {
     List<String> all = new ArrayList<>();
     all.add(
-        "One load: static load plus spring rate times bump, times the dynamic factor, along the"
-            + " strut. Its direction is that of "
-            + input.towardFrom()
-            + ", and does not change with travel. The factor is the user's choice; no published one"
-            + " for strut towers was found.");
+        ("One load: static load plus spring rate times bump, times the dynamic factor, along the"
+             + " strut. Its direction is that of %s, and does not change with travel. The factor is"
+             + " the user's choice; no published one for strut towers was found.")
+            .formatted(input.towardFrom()));
     all.add(
         "Left out: side forces of cornering and braking at the strut's top, bump stops, damper"
             + " forces, rebound (it pulls the other way), fatigue, rust, heat. Each can be greater"
             + " than what is here.");
     all.add(
-        "The plate is taken as rigid and all bolts as equally stiff, each tight in its hole (elastic"
-            + " method, Shigley ch. 8). The tower's thin sheet is neither rigid nor judged; nor are"
-            + " its welds, the plate, the slot's fixing and the bearing.");
+        "The plate is taken as rigid and all bolts as equally stiff, each tight in its hole"
+            + " (elastic method, Shigley ch. 8). The tower's thin sheet is neither rigid nor"
+            + " judged; nor are its welds, the plate, the slot's fixing and the bearing.");
     all.add(seat(input.seat()));
     if (group.inLine()) {
       all.add(
@@ -39,19 +38,14 @@ final class Assumptions {
             + " energy, Shigley ch. 8), simply added; friction holds nothing and the thread is in"
             + " the shear plane. Preload is not in it.");
     all.add(
-        "Class "
-            + input.propertyClass().word()
-            + " for all bolts, proof loads of "
-            + BoltStrength.SOURCE
-            + ". Thickly zinc-coated bolts may have less (ISO 10684).");
+        ("Class %s for all bolts, proof loads of %s. Thickly zinc-coated bolts may have less (ISO"
+                + " 10684).")
+            .formatted(input.propertyClass().word(), BoltStrength.SOURCE));
     missing(bolts, all);
     all.add(
-        "Preload and torque: "
-            + Tightening.SOURCE
-            + ", friction "
-            + Numbers.plain(input.friction(), 2)
-            + " in thread and under a hexagon head. The vehicle maker's torque"
-            + " wins.");
+        ("Preload and torque: %s, friction %s in thread and under a hexagon head. The vehicle"
+             + " maker's torque wins.")
+            .formatted(Tightening.SOURCE, Numbers.plain(input.friction(), 2)));
     pressure(layout, input.seat(), all);
     return List.copyOf(all);
   }
@@ -87,9 +81,9 @@ final class Assumptions {
 
   private static void pressure(SideLayout layout, Seat seat, List<String> all) {
     all.add(
-        "Pressure is a mean: the load square to the plane over the plate's area on the land, less the"
-            + " finished opening and the bolt holes, beside the same load over the old mount's mark"
-            + " less the opening as found. Metal is pressed hardest near bolts and edges.");
+        "Pressure is a mean: the load square to the plane over the plate's area on the land, less"
+            + " the finished opening and the bolt holes, beside the same load over the old mount's"
+            + " mark less the opening as found. Metal is pressed hardest near bolts and edges.");
     if (seat == Seat.ON_TOP) {
       all.add(
           "With the plate on top these pressures only compare areas: the strut pulls the plate off"

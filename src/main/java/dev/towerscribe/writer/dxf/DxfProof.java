@@ -329,10 +329,8 @@ public final class DxfProof {
   }
 
   private static String words(Round round) {
-    return "CIRCLE of radius "
-        + Numbers.fixed(round.radiusMm, DECIMALS)
-        + " mm about "
-        + words(round.centre);
+    return "CIRCLE of radius %s mm about %s"
+        .formatted(Numbers.fixed(round.radiusMm, DECIMALS), words(round.centre));
   }
 
   private static String words(Straight line) {

@@ -74,19 +74,14 @@ public final class PdfProof {
             Math.max(Math.abs(width - page.widthMm()), Math.abs(height - page.heightMm())));
     if (!(off <= Tolerances.READ_BACK_MM)) {
       mismatches.add(
-          "page "
-              + page.label()
-              + ": the "
-              + name
-              + " is "
-              + Numbers.fixed(width, 2)
-              + " x "
-              + Numbers.fixed(height, 2)
-              + " mm, not "
-              + Numbers.fixed(page.widthMm(), 2)
-              + " x "
-              + Numbers.fixed(page.heightMm(), 2)
-              + " mm from the corner");
+          "page %s: the %s is %s x %s mm, not %s x %s mm from the corner"
+              .formatted(
+                  page.label(),
+                  name,
+                  Numbers.fixed(width, 2),
+                  Numbers.fixed(height, 2),
+                  Numbers.fixed(page.widthMm(), 2),
+                  Numbers.fixed(page.heightMm(), 2)));
     }
   }
 }

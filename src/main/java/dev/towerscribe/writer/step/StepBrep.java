@@ -224,16 +224,14 @@ final class StepBrep {
     // Seen along the axis, the face begins where its edge does or where it ends.
     boolean fromStart = widerAbove == arc.sweep() > 0;
     return entities.add(
-        "CONICAL_SURFACE('',"
-            + entities.placement(
-                lifted(arc.centre(), widerAbove ? lowMm : highMm),
-                widerAbove ? UP : DOWN,
-                outward(arc, fromStart ? piece.from : piece.to))
-            + ","
-            + real(Math.min(arc.radius(), upperRadius))
-            + ","
-            + real(Math.atan2(Math.abs(upperRadius - arc.radius()), highMm - lowMm))
-            + ")");
+        "CONICAL_SURFACE('',%s,%s,%s)"
+            .formatted(
+                entities.placement(
+                    lifted(arc.centre(), widerAbove ? lowMm : highMm),
+                    widerAbove ? UP : DOWN,
+                    outward(arc, fromStart ? piece.from : piece.to)),
+                real(Math.min(arc.radius(), upperRadius)),
+                real(Math.atan2(Math.abs(upperRadius - arc.radius()), highMm - lowMm))));
   }
 
   private void level(double zMm, Vec3 normal, List<String> loops) {

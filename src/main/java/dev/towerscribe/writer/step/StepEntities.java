@@ -42,13 +42,8 @@ final class StepEntities {
   /** A right-handed frame: its origin, its z axis, its x axis. */
   String placement(Vec3 origin, Vec3 axis, Vec3 reference) {
     return add(
-        "AXIS2_PLACEMENT_3D('',"
-            + point(origin)
-            + ","
-            + direction(axis)
-            + ","
-            + direction(reference)
-            + ")");
+        "AXIS2_PLACEMENT_3D('',%s,%s,%s)"
+            .formatted(point(origin), direction(axis), direction(reference)));
   }
 
   private static String triple(Vec3 v) {

@@ -62,10 +62,8 @@ public final class StepProof {
     double wanted = solid.volumeMm3();
     if (!(Math.abs(triple / 3 - wanted) <= VOLUME * wanted)) {
       mismatches.add(
-          "the volume is "
-              + Numbers.plain(triple / 3, DECIMALS)
-              + " mm3, not "
-              + Numbers.plain(wanted, DECIMALS));
+          "the volume is %s mm3, not %s"
+              .formatted(Numbers.plain(triple / 3, DECIMALS), Numbers.plain(wanted, DECIMALS)));
     }
     checkBox(faces, solid, mismatches);
     mismatches.addAll(StepWalls.faults(faces, solid));
@@ -98,10 +96,8 @@ public final class StepProof {
             && near(highest, solid.thicknessMm());
     if (!same) {
       mismatches.add(
-          "the box is "
-              + text(box, lowest, highest)
-              + " mm, not "
-              + text(wanted, 0, solid.thicknessMm()));
+          "the box is %s mm, not %s"
+              .formatted(text(box, lowest, highest), text(wanted, 0, solid.thicknessMm())));
     }
   }
 

@@ -55,13 +55,8 @@ final class StepTopology {
       int back = backward.getOrDefault(edge, List.of()).size();
       if (ahead != 1 || back != 1) {
         faults.add(
-            "edge #"
-                + edge
-                + " is used "
-                + ahead
-                + " times forward and "
-                + back
-                + " times backward, not once each");
+            "edge #%s is used %s times forward and %s times backward, not once each"
+                .formatted(edge, ahead, back));
       }
     }
     if (!connected(faces, forward, backward)) {

@@ -155,13 +155,9 @@ final class StepWalls {
       }
     }
     faults.add(
-        "face #"
-            + face.id()
-            + " is round about "
-            + at(lower.at().origin())
-            + " with radius "
-            + Numbers.plain(lower.radius(), DECIMALS)
-            + " mm, which no side or hole of the part is");
+        "face #%s is round about %s with radius %s mm, which no side or hole of the part is"
+            .formatted(
+                face.id(), at(lower.at().origin()), Numbers.plain(lower.radius(), DECIMALS)));
   }
 
   private static double z(StepShape.EdgeCurve edge) {
@@ -173,11 +169,8 @@ final class StepWalls {
       boolean up = at.axis().z() > 0 == face.sense();
       if (!take(levels, level -> level.up == up && near(level.zMm, at.origin().z()))) {
         faults.add(
-            "face #"
-                + face.id()
-                + " is level at "
-                + Numbers.plain(at.origin().z(), DECIMALS)
-                + " mm, where the part has no such face");
+            "face #%s is level at %s mm, where the part has no such face"
+                .formatted(face.id(), Numbers.plain(at.origin().z(), DECIMALS)));
       }
       return;
     }
@@ -185,13 +178,8 @@ final class StepWalls {
       if (near(use.from().z(), 0) && near(use.to().z(), 0)) {
         if (!take(flats, segment -> meets(segment, use))) {
           faults.add(
-              "face #"
-                  + face.id()
-                  + " stands from "
-                  + at(use.from())
-                  + " to "
-                  + at(use.to())
-                  + ", where the part has no side");
+              "face #%s stands from %s to %s, where the part has no side"
+                  .formatted(face.id(), at(use.from()), at(use.to())));
         }
         return;
       }

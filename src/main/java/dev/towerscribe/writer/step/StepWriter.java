@@ -37,9 +37,8 @@ public final class StepWriter {
     String application =
         entities.add("APPLICATION_CONTEXT('core data for automotive mechanical design processes')");
     entities.add(
-        "APPLICATION_PROTOCOL_DEFINITION('international standard','automotive_design',2000,"
-            + application
-            + ")");
+        "APPLICATION_PROTOCOL_DEFINITION('international standard','automotive_design',2000,%s)"
+            .formatted(application));
     String definition = product(entities, application, name);
     String context = context(entities);
     String axes = entities.placement(new Vec3(0, 0, 0), new Vec3(0, 0, 1), new Vec3(1, 0, 0));
@@ -47,15 +46,8 @@ public final class StepWriter {
     String shape = entities.add("PRODUCT_DEFINITION_SHAPE('',''," + definition + ")");
     String representation =
         entities.add(
-            "ADVANCED_BREP_SHAPE_REPRESENTATION("
-                + StepEntities.string(name.name())
-                + ",("
-                + axes
-                + ","
-                + brep
-                + "),"
-                + context
-                + ")");
+            "ADVANCED_BREP_SHAPE_REPRESENTATION(%s,(%s,%s),%s)"
+                .formatted(StepEntities.string(name.name()), axes, brep, context));
     entities.add("SHAPE_DEFINITION_REPRESENTATION(" + shape + "," + representation + ")");
     return (header(name) + "DATA;\n" + entities.lines() + "ENDSEC;\nEND-ISO-10303-21;\n")
         .getBytes(StandardCharsets.US_ASCII);
@@ -81,15 +73,8 @@ public final class StepWriter {
     String text = StepEntities.string(name.name());
     String product =
         entities.add(
-            "PRODUCT("
-                + text
-                + ","
-                + text
-                + ","
-                + StepEntities.string(name.description())
-                + ",("
-                + productContext
-                + "))");
+            "PRODUCT(%s,%s,%s,(%s))"
+                .formatted(text, text, StepEntities.string(name.description()), productContext));
     entities.add("PRODUCT_RELATED_PRODUCT_CATEGORY('part',$,(" + product + "))");
     String formation = entities.add("PRODUCT_DEFINITION_FORMATION('',''," + product + ")");
     String stage =
@@ -104,20 +89,12 @@ public final class StepWriter {
     String steradian = entities.add("(NAMED_UNIT(*)SI_UNIT($,.STERADIAN.)SOLID_ANGLE_UNIT())");
     String near =
         entities.add(
-            "UNCERTAINTY_MEASURE_WITH_UNIT(LENGTH_MEASURE("
-                + StepEntities.real(Tolerances.SAME_POINT_MM)
-                + "),"
-                + mm
-                + ",'distance_accuracy_value','edges that meet')");
+            ("UNCERTAINTY_MEASURE_WITH_UNIT(LENGTH_MEASURE(%s),%s,'distance_accuracy_value','edges"
+                    + " that meet')")
+                .formatted(StepEntities.real(Tolerances.SAME_POINT_MM), mm));
     return entities.add(
-        "(GEOMETRIC_REPRESENTATION_CONTEXT(3)GLOBAL_UNCERTAINTY_ASSIGNED_CONTEXT(("
-            + near
-            + "))GLOBAL_UNIT_ASSIGNED_CONTEXT(("
-            + mm
-            + ","
-            + radian
-            + ","
-            + steradian
-            + "))REPRESENTATION_CONTEXT('part','3D'))");
+        ("(GEOMETRIC_REPRESENTATION_CONTEXT(3)GLOBAL_UNCERTAINTY_ASSIGNED_CONTEXT((%s))"
+                + "GLOBAL_UNIT_ASSIGNED_CONTEXT((%s,%s,%s))REPRESENTATION_CONTEXT('part','3D'))")
+            .formatted(near, mm, radian, steradian));
   }
 }
