@@ -1,26 +1,13 @@
 package dev.towerscribe.finding;
 
+import dev.towerscribe.quantity.Worded;
+
 /** How much a finding weighs, gravest first. */
-public enum Severity {
+public enum Severity implements Worded {
   /** No cutting sheet unless this very finding is accepted by its id. */
-  STOP("stop"),
+  STOP,
   /** Work may go on; the figure is poor or could not be known. */
-  CAUTION("caution"),
+  CAUTION,
   /** For information, and for the record that the check passed. */
-  NOTE("note");
-
-  private final String word;
-
-  Severity(String word) {
-    this.word = word;
-  }
-
-  /**
-   * The word used in reports and in JSON.
-   *
-   * @return lower-case word
-   */
-  public String word() {
-    return word;
-  }
+  NOTE
 }

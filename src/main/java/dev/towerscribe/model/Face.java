@@ -1,24 +1,11 @@
 package dev.towerscribe.model;
 
+import dev.towerscribe.quantity.Worded;
+
 /** Which way a sheet is looked at. */
-public enum Face {
+public enum Face implements Worded {
   /** From below, lying under the tower. */
-  UNDERSIDE("underside"),
+  UNDERSIDE,
   /** From above, with the bonnet open. */
-  TOPSIDE("topside");
-
-  private final String word;
-
-  Face(String word) {
-    this.word = word;
-  }
-
-  /**
-   * The word used on sheets and in file names.
-   *
-   * @return lower-case word
-   */
-  public String word() {
-    return word;
-  }
+  TOPSIDE
 }

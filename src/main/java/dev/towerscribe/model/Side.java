@@ -1,26 +1,13 @@
 package dev.towerscribe.model;
 
+import dev.towerscribe.quantity.Worded;
+
 /** A side of the car, as its driver sees it. */
-public enum Side {
+public enum Side implements Worded {
   /** Vehicle +Y. */
-  LEFT("left"),
+  LEFT,
   /** Vehicle -Y. */
-  RIGHT("right");
-
-  private final String word;
-
-  Side(String word) {
-    this.word = word;
-  }
-
-  /**
-   * The word used in job files, reports and file names.
-   *
-   * @return lower-case word
-   */
-  public String word() {
-    return word;
-  }
+  RIGHT;
 
   /**
    * The vehicle Y direction of this tower's inboard axis.

@@ -1,24 +1,11 @@
 package dev.towerscribe.model;
 
+import dev.towerscribe.quantity.Worded;
+
 /** How the ends of a plate's slot are made. */
-public enum SlotEnds {
+public enum SlotEnds implements Worded {
   /** Half circles as wide as the slot: one cutter of that size. */
-  ROUND("round"),
+  ROUND,
   /** Straight, with rounded corners. */
-  SQUARE("square");
-
-  private final String word;
-
-  SlotEnds(String word) {
-    this.word = word;
-  }
-
-  /**
-   * The word used in job files.
-   *
-   * @return that word
-   */
-  public String word() {
-    return word;
-  }
+  SQUARE
 }

@@ -97,7 +97,7 @@ public record Thread(
   @Override
   public String toString() {
     return ("Thread[name=%s, nominalMm=%s, fineMm=%s, mediumMm=%s, coarseMm=%s, washerMm=%s,"
-                + " holeSource=%s, washerSource=%s]")
+            + " holeSource=%s, washerSource=%s]")
         .formatted(name, nominalMm, fineMm, mediumMm, coarseMm, washerMm, holeSource, washerSource);
   }
 }

@@ -1,34 +1,21 @@
 package dev.towerscribe.part;
 
+import dev.towerscribe.quantity.Worded;
+
 /** What a part's cut-out is for. */
-public enum FeatureKind {
+public enum FeatureKind implements Worded {
   /** A bolt hole of the plate. */
-  BOLT_HOLE("bolt hole"),
+  BOLT_HOLE,
   /** A hole for the pin that holds a setting. */
-  INDEX_HOLE("index hole"),
+  INDEX_HOLE,
   /** What the bearing moves along. */
-  SLOT("slot"),
+  SLOT,
   /** The bearing's seat. */
-  BEARING_BORE("bearing bore"),
+  BEARING_BORE,
   /** A hole of the jig that a drill bushing is pressed into. */
-  BUSHING_HOLE("bushing hole"),
+  BUSHING_HOLE,
   /** A hole of the jig that is set over a landmark. */
-  SIGHT_HOLE("sight hole"),
+  SIGHT_HOLE,
   /** The jig's window over the opening. */
-  WINDOW("window");
-
-  private final String word;
-
-  FeatureKind(String word) {
-    this.word = word;
-  }
-
-  /**
-   * Its name in tables and data.
-   *
-   * @return lower-case words
-   */
-  public String word() {
-    return word;
-  }
+  WINDOW
 }

@@ -1,21 +1,16 @@
 package dev.towerscribe.part;
 
 import dev.towerscribe.model.Side;
+import dev.towerscribe.quantity.Worded;
 
 /** Which tower a part is for. */
-public enum Hand {
+public enum Hand implements Worded {
   /** The left one only. */
-  LEFT("left"),
+  LEFT,
   /** The right one only. */
-  RIGHT("right"),
+  RIGHT,
   /** One part for either. */
-  BOTH("both");
-
-  private final String word;
-
-  Hand(String word) {
-    this.word = word;
-  }
+  BOTH;
 
   /**
    * The hand of a part for one tower.
@@ -25,14 +20,5 @@ public enum Hand {
    */
   public static Hand of(Side side) {
     return side == Side.LEFT ? LEFT : RIGHT;
-  }
-
-  /**
-   * Its name in file names and data.
-   *
-   * @return lower-case word
-   */
-  public String word() {
-    return word;
   }
 }

@@ -1,26 +1,13 @@
 package dev.towerscribe.part;
 
+import dev.towerscribe.quantity.Worded;
+
 /** What a part is for. */
-public enum PartKind {
+public enum PartKind implements Worded {
   /** The new top mount. */
-  PLATE("plate"),
+  PLATE,
   /** Carries the bearing along the plate's slot. */
-  SLIDER("slider"),
+  SLIDER,
   /** Guides the drill on a tower. */
-  JIG("jig");
-
-  private final String word;
-
-  PartKind(String word) {
-    this.word = word;
-  }
-
-  /**
-   * Its name in file names and data.
-   *
-   * @return lower-case word
-   */
-  public String word() {
-    return word;
-  }
+  JIG
 }

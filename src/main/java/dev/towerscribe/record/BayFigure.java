@@ -1,32 +1,18 @@
 package dev.towerscribe.record;
 
 import dev.towerscribe.model.StrutPoints;
+import dev.towerscribe.quantity.Worded;
 
 /** What an alignment bay reads at one wheel. Signs as in {@link StrutPoints}. */
-public enum BayFigure {
+public enum BayFigure implements Worded {
   /** Caster, positive when the steering axis's top is rearward. */
-  CASTER("caster"),
+  CASTER,
   /** Camber, positive when the wheel's top leans outward. */
-  CAMBER("camber"),
+  CAMBER,
   /** Toe of this wheel alone, positive for toe-in. */
-  TOE("toe"),
+  TOE,
   /** Kingpin inclination, positive when the steering axis's top is inboard. */
-  INCLINATION("inclination");
-
-  private final String word;
-
-  BayFigure(String word) {
-    this.word = word;
-  }
-
-  /**
-   * The word used in visit files, records and reports.
-   *
-   * @return lower-case word
-   */
-  public String word() {
-    return word;
-  }
+  INCLINATION;
 
   /**
    * Whether the work is meant to change it. Toe is set anew each time, so that its change says

@@ -1,26 +1,13 @@
 package dev.towerscribe.record;
 
+import dev.towerscribe.quantity.Worded;
+
 /** When a wheel was read. */
-public enum Stage {
+public enum Stage implements Worded {
   /** The car as it came. */
-  BEFORE("before"),
+  BEFORE,
   /** The car as it left. */
-  AFTER("after"),
+  AFTER,
   /** After less before: what the work did. */
-  CHANGE("change");
-
-  private final String word;
-
-  Stage(String word) {
-    this.word = word;
-  }
-
-  /**
-   * The word used in records and reports.
-   *
-   * @return lower-case word
-   */
-  public String word() {
-    return word;
-  }
+  CHANGE
 }

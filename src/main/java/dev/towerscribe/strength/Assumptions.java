@@ -44,7 +44,7 @@ final class Assumptions {
     missing(bolts, all);
     all.add(
         ("Preload and torque: %s, friction %s in thread and under a hexagon head. The vehicle"
-             + " maker's torque wins.")
+                + " maker's torque wins.")
             .formatted(Tightening.SOURCE, Numbers.plain(input.friction(), 2)));
     pressure(layout, input.seat(), all);
     return List.copyOf(all);
