@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 
 /**
  * Keeps account of one table's keys: which were asked for, which are missing, and whether anything
@@ -130,6 +131,27 @@ abstract class KeyCursor {
                   .orElse("Known here: " + String.join(", ", known) + ".")));
     }
     reportMissing();
+  }
+
+  /**
+   * Closes the table and makes what it holds.
+   *
+   * @param made called only while the table is sound, when every needed key has given a value
+   * @return what was made, or empty after a fault
+   */
+  final <T> Optional<T> closed(Supplier<T> made) {
+    close();
+    return sound ? Optional.of(made.get()) : Optional.empty();
+  }
+
+  /** A length of ours as a least one, in the table's unit, rounded so that it is itself allowed. */
+  final String atLeast(double mm) {
+    return Range.atLeast(unit().fromMm(mm)) + " " + unit().symbol();
+  }
+
+  /** A length of ours as a greatest one, in the table's unit. */
+  final String atMost(double mm) {
+    return Range.atMost(unit().fromMm(mm)) + " " + unit().symbol();
   }
 
   /** Reports what is missing, where unknown keys are somebody else's business. */

@@ -9,8 +9,7 @@ import dev.towerscribe.model.PlateMake;
 import dev.towerscribe.model.PlateShape;
 import dev.towerscribe.model.Slider;
 import dev.towerscribe.model.SlotEnds;
-import dev.towerscribe.quantity.LengthUnit;
-import dev.towerscribe.quantity.Numbers;
+import dev.towerscribe.quantity.Lengths;
 import dev.towerscribe.quantity.Tolerances;
 import java.util.Optional;
 
@@ -66,7 +65,7 @@ final class MakeFaults {
     if (!fixed && hole <= bolt.thread().nominalMm()) {
       t.lengthFault(
           "hole",
-          "more than the bolt's own " + atLeast(t, bolt.thread().nominalMm()),
+          "more than the bolt's own " + t.atLeast(bolt.thread().nominalMm()),
           "A floating bolt passes through: make the hole larger.");
     }
     if (bolt.recess().isEmpty()) {
@@ -79,7 +78,7 @@ final class MakeFaults {
     if (recess.diameterMm() <= hole) {
       r.lengthFault(
           "diameter",
-          "more than its hole, " + atLeast(t, hole),
+          "more than its hole, " + t.atLeast(hole),
           "It is to take a head: make it wider than the hole.");
       return;
     }
@@ -87,7 +86,7 @@ final class MakeFaults {
     if (deep >= plate.thicknessMm()) {
       r.lengthFault(
           r.has("depth") ? "depth" : "diameter",
-          "less deep than the plate is thick, " + atMost(t, plate.thicknessMm()),
+          "less deep than the plate is thick, " + t.atMost(plate.thicknessMm()),
           "It goes " + length(t, deep) + " deep and leaves no metal under the head.");
     }
   }
@@ -99,7 +98,7 @@ final class MakeFaults {
     if (square && make.slotCornerMm().value() > width / 2) {
       m.lengthFault(
           "slot_corner",
-          "at most half the slot's width, " + atMost(m, width / 2),
+          "at most half the slot's width, " + m.atMost(width / 2),
           "Make it smaller, or the slot wider.");
     }
     if (make.indexHoles().isPresent() && plate.slot().indexMm().isEmpty()) {
@@ -111,7 +110,7 @@ final class MakeFaults {
     if (make.edgeBreakMm().value() >= plate.thicknessMm() / 2) {
       m.lengthFault(
           "edge_break",
-          "less than half the plate's thickness, " + atMost(m, plate.thicknessMm() / 2),
+          "less than half the plate's thickness, " + m.atMost(plate.thicknessMm() / 2),
           "Two broken edges would leave no edge between them.");
     }
     if (make.slider().isPresent() && !plate.slotHasLength()) {
@@ -128,7 +127,7 @@ final class MakeFaults {
                 sliderTable(m)
                     .lengthFault(
                         "corner",
-                        "at most half its shorter side, " + atMost(m, most),
+                        "at most half its shorter side, " + m.atMost(most),
                         "Make it smaller.");
               }
             });
@@ -191,18 +190,7 @@ final class MakeFaults {
     };
   }
 
-  private static String atLeast(TableReader t, double mm) {
-    LengthUnit unit = t.unit();
-    return Range.atLeast(unit.fromMm(mm)) + " " + unit.symbol();
-  }
-
-  private static String atMost(TableReader t, double mm) {
-    LengthUnit unit = t.unit();
-    return Range.atMost(unit.fromMm(mm)) + " " + unit.symbol();
-  }
-
   private static String length(TableReader t, double mm) {
-    LengthUnit unit = t.unit();
-    return Numbers.fixed(unit.fromMm(mm), unit == LengthUnit.MM ? 2 : 4) + " " + unit.symbol();
+    return Lengths.in(t.unit()).with(mm, Lengths.Fineness.DRAWING);
   }
 }

@@ -25,12 +25,9 @@ final class MakeReader {
     Stated<Double> density = Said.figure(m, "density", Limits.DENSITY, d.densityGPerCm3().value());
     Stated<String> finish = Said.label(m, "finish", Limits.PHRASE, d.finish());
     Stated<Double> edgeBreak = Said.length(m, "edge_break", Limits.EDGE_BREAK, d.edgeBreakMm());
-    Stated<GeneralTolerance> general =
-        Said.word(
-            m, "general", GeneralTolerance.values(), GeneralTolerance::word, d.general().value());
+    Stated<GeneralTolerance> general = Said.word(m, "general", d.general().value());
     Optional<Double> slotWidth = Said.length(m, "slot_width", Limits.SLOT_WIDTH);
-    Stated<SlotEnds> ends =
-        Said.word(m, "slot_ends", SlotEnds.values(), SlotEnds::word, d.slotEnds().value());
+    Stated<SlotEnds> ends = Said.word(m, "slot_ends", d.slotEnds().value());
     Stated<Double> corner = Said.length(m, "slot_corner", Limits.PLATE_CORNER, d.slotCornerMm());
     Optional<PlateMake.IndexHoles> index =
         m.optionalTable("index_holes").flatMap(MakeReader::indexHoles);
@@ -43,38 +40,29 @@ final class MakeReader {
           "only with bearing_bore",
           "Add the bore that it carries the bearing in, or drop this key.");
     }
-    Stated<Fastening> fastening =
-        Said.word(m, "fastener", Fastening.values(), Fastening::word, d.fastening().value());
-    m.close();
-    return m.sound()
-        ? Optional.of(
+    Stated<Fastening> fastening = Said.word(m, "fastener", d.fastening().value());
+    return m.closed(
+        () ->
             new PlateMake(
                 material, density, finish, edgeBreak, general, slotWidth, ends, corner, index, bore,
-                slider, fastening))
-        : Optional.empty();
+                slider, fastening));
   }
 
   private static Stated<HoleFit> fit(TableReader t, HoleFit otherwise) {
-    return Said.word(t, "fit", HoleFit.values(), HoleFit::word, otherwise);
+    return Said.word(t, "fit", otherwise);
   }
 
   private static Optional<PlateMake.IndexHoles> indexHoles(TableReader t) {
     Optional<Double> diameter = t.length("diameter", Limits.INDEX_HOLE);
     Optional<Double> offset = t.length("offset", Limits.INDEX_OFFSET);
     Stated<HoleFit> fit = fit(t, HoleFit.H13);
-    t.close();
-    return t.sound()
-        ? Optional.of(new PlateMake.IndexHoles(diameter.get(), offset.get(), fit))
-        : Optional.empty();
+    return t.closed(() -> new PlateMake.IndexHoles(diameter.get(), offset.get(), fit));
   }
 
   private static Optional<PlateMake.BearingBore> bearingBore(TableReader t) {
     Optional<Double> diameter = t.length("diameter", Limits.BEARING_BORE);
     Stated<HoleFit> fit = fit(t, HoleFit.H7);
-    t.close();
-    return t.sound()
-        ? Optional.of(new PlateMake.BearingBore(diameter.get(), fit))
-        : Optional.empty();
+    return t.closed(() -> new PlateMake.BearingBore(diameter.get(), fit));
   }
 
   private static Optional<PlateMake.SliderSize> slider(TableReader t) {
@@ -82,10 +70,7 @@ final class MakeReader {
     Optional<Double> width = Said.length(t, "width", Limits.SLIDER);
     Optional<Double> thickness = Said.length(t, "thickness", Limits.THICKNESS);
     Optional<Double> corner = Said.length(t, "corner", Limits.PLATE_CORNER);
-    t.close();
-    return t.sound()
-        ? Optional.of(new PlateMake.SliderSize(length, width, thickness, corner))
-        : Optional.empty();
+    return t.closed(() -> new PlateMake.SliderSize(length, width, thickness, corner));
   }
 
   /** How a bolt's hole is widened, if it is; the table is unsound after a fault. */
@@ -101,10 +86,7 @@ final class MakeReader {
       Optional<Double> diameter = t.length("diameter", Limits.RECESS);
       Optional<Double> depth = t.length("depth", Limits.RECESS_DEPTH);
       Optional<Boolean> top = fromTop(t);
-      t.close();
-      return t.sound()
-          ? Optional.of(new Recess.Counterbore(diameter.get(), depth.get(), top.get()))
-          : Optional.empty();
+      return t.closed(() -> new Recess.Counterbore(diameter.get(), depth.get(), top.get()));
     }
     Optional<TableReader> cone = bolt.optionalTable(COUNTERSINK);
     if (cone.isPresent()) {
@@ -112,10 +94,7 @@ final class MakeReader {
       Optional<Double> diameter = t.length("diameter", Limits.RECESS);
       Optional<Angle> angle = t.angle("angle", Limits.CONE);
       Optional<Boolean> top = fromTop(t);
-      t.close();
-      return t.sound()
-          ? Optional.of(new Recess.Countersink(diameter.get(), angle.get(), top.get()))
-          : Optional.empty();
+      return t.closed(() -> new Recess.Countersink(diameter.get(), angle.get(), top.get()));
     }
     return Optional.empty();
   }

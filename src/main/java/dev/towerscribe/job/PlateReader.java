@@ -8,7 +8,6 @@ import dev.towerscribe.model.Bolt;
 import dev.towerscribe.model.Plate;
 import dev.towerscribe.model.PlateMake;
 import dev.towerscribe.model.Thread;
-import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Tolerances;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -127,7 +126,7 @@ final class PlateReader {
       if (from.get() > to.get()) {
         s.fault(
             "from",
-            "at most slot.to, " + Range.atMost(s.unit().fromMm(to.get())) + " " + s.unit().symbol(),
+            "at most slot.to, " + s.atMost(to.get()),
             "Swap the two: the bearing moves from the lower setting to the higher.");
       } else if (index.isPresent()) {
         Range range = Range.mm(from.get(), to.get());
@@ -139,11 +138,10 @@ final class PlateReader {
         }
       }
     }
-    s.close();
-    return s.sound()
-        ? Optional.of(
-            new Plate.Slot(from.get(), to.get(), index.get().stream().sorted().distinct().toList()))
-        : Optional.empty();
+    return s.closed(
+        () ->
+            new Plate.Slot(
+                from.get(), to.get(), index.get().stream().sorted().distinct().toList()));
   }
 
   private static List<Bolt> bolts(List<TableReader> tables, Optional<Contour> outline) {
@@ -165,8 +163,7 @@ final class PlateReader {
         b.has("washer") ? b.length("washer", Limits.WASHER) : thread.map(Thread::washerMm);
     if (thread.isPresent()) {
       double nominal = thread.get().nominalMm();
-      String limit =
-          "more than the bolt's own " + Range.atLeast(b.unit().fromMm(nominal)) + symbol(b);
+      String limit = "more than the bolt's own " + b.atLeast(nominal);
       if (flats.isPresent() && flats.get() <= nominal) {
         b.lengthFault("flats", limit, "Measure across the flats of the nut or head.");
       }
@@ -182,19 +179,16 @@ final class PlateReader {
     }
     Optional<Double> hole = Said.length(b, "hole", Limits.HOLE);
     Optional<Recess> recess = MakeReader.recess(b);
-    b.close();
-    return b.sound()
-        ? Optional.of(
-            new Bolt(name.get(), at.get(), thread.get(), flats.get(), washer.get(), hole, recess))
-        : Optional.empty();
+    return b.closed(
+        () ->
+            new Bolt(name.get(), at.get(), thread.get(), flats.get(), washer.get(), hole, recess));
   }
 
   private static void apart(TableReader b, Vec2 at, Thread thread, List<Bolt> others) {
     for (Bolt other : others) {
       double least = (thread.nominalMm() + other.thread().nominalMm()) / 2;
       double apart = other.at().distanceTo(at);
-      String limit =
-          "at least " + Range.atLeast(b.unit().fromMm(least)) + symbol(b) + " from other bolts";
+      String limit = "at least " + b.atLeast(least) + " from other bolts";
       String todo = "It is in one place with bolt " + other.name() + ": check both.";
       if (apart < Tolerances.SAME_POINT_MM) {
         // One place in any unit.
@@ -216,10 +210,5 @@ final class PlateReader {
       return Optional.empty();
     }
     return name;
-  }
-
-  private static String symbol(TableReader t) {
-    LengthUnit unit = t.unit();
-    return " " + unit.symbol();
   }
 }

@@ -37,9 +37,8 @@ final class PlusMinusReader {
     Optional<Vec3> tieOuter = point(t, "tie_outer", rest);
     Optional<Vec3> wheel = point(t, "wheel_centre", rest);
     Optional<Angle> camber = t.angle("camber", Limits.PLUS_MINUS_ANGLE, Angle.ZERO);
-    t.close();
-    return t.sound()
-        ? Optional.of(
+    return t.closed(
+        () ->
             new PlusMinus(
                 top.get(),
                 ballJoint.get(),
@@ -49,8 +48,7 @@ final class PlusMinusReader {
                 tieInner.get(),
                 tieOuter.get(),
                 wheel.get(),
-                camber.get()))
-        : Optional.empty();
+                camber.get()));
   }
 
   private static Optional<Vec3> point(TableReader t, String key, Vec3 otherwise) {

@@ -118,10 +118,7 @@ public final class ReadingsReader {
             t.has("line") ? t.angle("line", Limits.LINE_DOUBT) : Optional.empty(),
             Doubt.ASSUMED.line().value());
     var centre = Said.length(t, "centre", Limits.CENTRE_DOUBT, Doubt.ASSUMED.centreMm());
-    t.close();
-    return t.sound()
-        ? Optional.of(new Doubt(caliper, landmark, edge, line, centre))
-        : Optional.empty();
+    return t.closed(() -> new Doubt(caliper, landmark, edge, line, centre));
   }
 
   /** The readings of one tower. */
@@ -154,27 +151,17 @@ public final class ReadingsReader {
             "a diameter for every hole: " + String.join(", ", bolts),
             "Measure and add: " + String.join(", ", without) + ".");
       }
-      List<SpanReading> spans = new ArrayList<>();
-      for (TableReader t : table.tables("span", 0, "readings")) {
-        span(t).ifPresent(spans::add);
-      }
-      List<EdgeGap> edges = new ArrayList<>();
-      for (TableReader t : table.tables("edge", 0, "readings")) {
-        edge(t).ifPresent(edges::add);
-      }
-      table.close();
+      List<SpanReading> spans = table.each("span", 0, "readings", this::span);
+      List<EdgeGap> edges = table.each("edge", 0, "readings", this::edge);
       holes.sort(Comparator.comparingInt(h -> bolts.indexOf(h.name())));
-      return table.sound()
-          ? Optional.of(new SideReadings(side, holes, spans, edges))
-          : Optional.empty();
+      return table.closed(() -> new SideReadings(side, holes, spans, edges));
     }
 
     private Optional<HoleSize> hole(TableReader t, TreeSet<String> taken) {
       Optional<String> name = Names.unique(t, known(t, "name", bolts, "holes"), taken);
       Optional<Repeated> diameter =
           repeated(t, "diameter", Limits.HOLE, Limits.CALIPER_DOUBT, doubt.caliperMm().value());
-      t.close();
-      return t.sound() ? Optional.of(new HoleSize(name.get(), diameter.get())) : Optional.empty();
+      return t.closed(() -> new HoleSize(name.get(), diameter.get()));
     }
 
     private Optional<SpanReading> span(TableReader t) {
@@ -203,18 +190,15 @@ public final class ReadingsReader {
           t.fault(more.word(), limit, "Give every reading an entry of its own.");
         }
       }
-      t.close();
-      return t.sound()
-          ? Optional.of(new SpanReading(from.get(), to.get(), said.get(0), length.get()))
-          : Optional.empty();
+      Optional<Repeated> read = length;
+      return t.closed(() -> new SpanReading(from.get(), to.get(), said.get(0), read.get()));
     }
 
     private Optional<EdgeGap> edge(TableReader t) {
       Optional<String> hole = known(t, "hole", bolts, "holes");
       Optional<Repeated> gap =
           repeated(t, "gap", Limits.EDGE_GAP, Limits.EDGE_DOUBT, doubt.edgeMm().value());
-      t.close();
-      return t.sound() ? Optional.of(new EdgeGap(hole.get(), gap.get())) : Optional.empty();
+      return t.closed(() -> new EdgeGap(hole.get(), gap.get()));
     }
 
     /** A hole or a landmark; the same name for both would leave it open which was meant. */

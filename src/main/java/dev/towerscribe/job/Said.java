@@ -1,9 +1,8 @@
 package dev.towerscribe.job;
 
 import dev.towerscribe.model.Stated;
-import java.util.List;
+import dev.towerscribe.quantity.Worded;
 import java.util.Optional;
-import java.util.function.Function;
 
 /**
  * What a table says, told apart from what it leaves to a default. A value that is at fault counts
@@ -31,10 +30,8 @@ final class Said {
   }
 
   /** One of a few words. */
-  static <T> Stated<T> word(
-      TableReader t, String key, T[] all, Function<T, String> wordOf, T otherwise) {
-    Optional<T> said =
-        t.has(key) ? t.word(key, List.of(all), wordOf, Optional.empty()) : Optional.empty();
+  static <E extends Enum<E> & Worded> Stated<E> word(TableReader t, String key, E otherwise) {
+    Optional<E> said = t.has(key) ? t.word(key, otherwise.getDeclaringClass()) : Optional.empty();
     return Stated.or(said, otherwise);
   }
 

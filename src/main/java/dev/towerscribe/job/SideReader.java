@@ -19,7 +19,6 @@ import dev.towerscribe.model.Tower;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.Numbers;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** One side of the car, its overrides already merged in. */
 final class SideReader {
@@ -43,28 +42,17 @@ final class SideReader {
    */
   static Optional<SideJob> read(Side side, TableReader t, boolean plateReadable) {
     Optional<Tower> tower = t.table("tower").flatMap(TowerReader::read);
-    Optional<PlateReader.Found> found = Optional.empty();
-    if (plateReadable) {
-      found = t.table("plate").flatMap(PlateReader::read);
-    } else {
-      t.leave("plate");
-    }
+    t.leave("plate");
+    Optional<PlateReader.Found> found =
+        plateReadable ? t.table("plate").flatMap(PlateReader::read) : Optional.empty();
     Optional<Plate> plate = found.map(PlateReader.Found::plate);
-    Optional<TableReader> mountTable = t.table("mount");
-    Optional<Mount> mount = Optional.empty();
-    if (mountTable.isPresent()) {
-      mount = mount(mountTable.get(), plate);
-    }
+    Optional<Mount> mount = t.table("mount").flatMap(m -> mount(m, plate));
     Optional<HoleRules> holes = t.tableOrEmpty("holes").flatMap(SideReader::holes);
     if (found.isPresent() && holes.isPresent()) {
       MakeFaults.report(found.get(), holes.get().fit());
     }
     Optional<CutRules> cut = t.tableOrEmpty("cut").flatMap(SideReader::cut);
-    Optional<TableReader> toolTable = t.tableOrEmpty("tools");
-    Optional<Tools> tools = Optional.empty();
-    if (toolTable.isPresent()) {
-      tools = tools(toolTable.get(), plate);
-    }
+    Optional<Tools> tools = t.tableOrEmpty("tools").flatMap(s -> tools(s, plate));
     Optional<Print> print = t.tableOrEmpty("print").flatMap(SideReader::print);
     Optional<StrutPoints> strut = t.optionalTable("strut").flatMap(s -> StrutReader.strut(s, side));
     Optional<MeasuredAxis> axis = t.optionalTable("axis").flatMap(StrutReader::axis);
@@ -102,23 +90,13 @@ final class SideReader {
             "The bearing can only be fixed within the slot.");
       }
     }
-    m.close();
-    return m.sound()
-        ? Optional.of(new Mount(rotation.get(), rearward.get(), inboard.get(), setting.get()))
-        : Optional.empty();
+    return m.closed(() -> new Mount(rotation.get(), rearward.get(), inboard.get(), setting.get()));
   }
 
   private static Optional<HoleRules> holes(TableReader h) {
-    Optional<Fit> fit =
-        h.word("fit", Stream.of(Fit.values()).toList(), Fit::word, Optional.of(Fit.MEDIUM));
-    Optional<EdgeRule> rule =
-        h.word(
-            "edge_rule",
-            Stream.of(EdgeRule.values()).toList(),
-            EdgeRule::word,
-            Optional.of(EdgeRule.STRICT));
-    h.close();
-    return h.sound() ? Optional.of(new HoleRules(fit.get(), rule.get())) : Optional.empty();
+    Optional<Fit> fit = h.word("fit", Fit.MEDIUM);
+    Optional<EdgeRule> rule = h.word("edge_rule", EdgeRule.STRICT);
+    return h.closed(() -> new HoleRules(fit.get(), rule.get()));
   }
 
   private static Optional<CutRules> cut(TableReader c) {
@@ -126,10 +104,7 @@ final class SideReader {
     Optional<Double> rough = c.length("rough", Limits.ROUGH, DEFAULT_ROUGH_MM);
     Optional<Double> corner = c.length("corner", Limits.CORNER, DEFAULT_CORNER_MM);
     Optional<Double> starter = c.length("starter", Limits.STARTER, DEFAULT_STARTER_MM);
-    c.close();
-    return c.sound()
-        ? Optional.of(new CutRules(keep.get(), rough.get(), corner.get(), starter.get()))
-        : Optional.empty();
+    return c.closed(() -> new CutRules(keep.get(), rough.get(), corner.get(), starter.get()));
   }
 
   private static Optional<Tools> tools(TableReader t, Optional<Plate> plate) {
@@ -165,8 +140,7 @@ final class SideReader {
   }
 
   private static Optional<Print> print(TableReader p) {
-    Optional<Paper> paper =
-        p.word("paper", Stream.of(Paper.values()).toList(), Paper::word, Optional.of(Paper.A4));
+    Optional<Paper> paper = p.word("paper", Paper.A4);
     // An unknown paper's own fault is enough: the widest sheet then bounds the margin.
     double width = paper.orElse(Paper.A3).widthMm();
     Optional<Double> margin =
@@ -174,24 +148,18 @@ final class SideReader {
             "margin",
             Range.mm(Limits.LEAST_PAPER_MARGIN_MM, (width - Limits.LEAST_PRINTED_WIDTH_MM) / 2),
             DEFAULT_PAPER_MARGIN_MM);
-    Optional<Double> across = Optional.of(1.0);
-    Optional<Double> along = Optional.of(1.0);
-    if (p.has("scale")) {
-      Optional<TableReader> scale = p.optionalTable("scale");
-      across = scale.flatMap(s -> scale(s, "across"));
-      along = scale.flatMap(s -> scale(s, "along"));
-      scale.ifPresent(TableReader::close);
-    }
+    Optional<TableReader> scale = p.tableOrEmpty("scale");
+    Optional<Double> across = scale.flatMap(s -> scale(s, "across"));
+    Optional<Double> along = scale.flatMap(s -> scale(s, "along"));
+    scale.ifPresent(TableReader::close);
     Optional<Angle> skew =
         p.angle(
             "skew",
             Limits.PRINT_SKEW,
             Angle.ZERO,
             "A printer further out of square is not fit for this: use another.");
-    p.close();
-    return p.sound()
-        ? Optional.of(new Print(paper.get(), margin.get(), across.get(), along.get(), skew.get()))
-        : Optional.empty();
+    return p.closed(
+        () -> new Print(paper.get(), margin.get(), across.get(), along.get(), skew.get()));
   }
 
   private static Optional<Double> scale(TableReader s, String key) {

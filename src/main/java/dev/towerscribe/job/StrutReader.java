@@ -9,7 +9,6 @@ import dev.towerscribe.model.StrutPoints;
 import dev.towerscribe.quantity.Angle;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** [strut], [axis] and [aims]: what the alignment is worked out from. */
 final class StrutReader {
@@ -47,9 +46,8 @@ final class StrutReader {
     Optional<Angle> steer = t.angle("steer", Limits.STEER, usual.steer());
     Optional<StrutPoints.KnuckleBolt> knuckle =
         t.optionalTable("knuckle_bolt").flatMap(k -> knuckleBolt(k, side));
-    t.close();
-    return t.sound()
-        ? Optional.of(
+    return t.closed(
+        () ->
             new StrutPoints(
                 on(side, top.get()),
                 on(side, ballJoint.get()),
@@ -65,8 +63,7 @@ final class StrutReader {
                 ride.get(),
                 plusMinus.get(),
                 knuckle,
-                new StrutPoints.Limits(bump.get(), droop.get(), steer.get())))
-        : Optional.empty();
+                new StrutPoints.Limits(bump.get(), droop.get(), steer.get())));
   }
 
   private static Optional<StrutPoints.KnuckleBolt> knuckleBolt(TableReader k, Side side) {
@@ -74,10 +71,7 @@ final class StrutReader {
     Optional<Angle> from = k.angle("from", Limits.WHEEL_ANGLE);
     Optional<Angle> to = k.angle("to", Limits.WHEEL_ANGLE);
     inOrder(k, "from", from, "to", to);
-    k.close();
-    return k.sound()
-        ? Optional.of(new StrutPoints.KnuckleBolt(on(side, pivot.get()), from.get(), to.get()))
-        : Optional.empty();
+    return k.closed(() -> new StrutPoints.KnuckleBolt(on(side, pivot.get()), from.get(), to.get()));
   }
 
   private static Vec3 on(Side side, Vec3 asOnTheLeft) {
@@ -104,11 +98,7 @@ final class StrutReader {
         && point.get().minus(other.get()).norm() < Limits.LEAST_PART_MM) {
       t.lengthFault(
           key,
-          "at least %s %s from %s"
-              .formatted(
-                  Range.atLeast(t.unit().fromMm(Limits.LEAST_PART_MM)),
-                  t.unit().symbol(),
-                  otherKey),
+          "at least " + t.atLeast(Limits.LEAST_PART_MM) + " from " + otherKey,
           "These are two ends of one part: measure both again.");
     }
   }
@@ -127,20 +117,13 @@ final class StrutReader {
     Optional<Angle> inclination = t.angle("inclination", Limits.INCLINATION);
     Optional<Double> length = t.length("length", Limits.AXIS_LENGTH);
     Optional<Angle> camber = t.angle("camber", Limits.WHEEL_ANGLE);
-    t.close();
-    return t.sound()
-        ? Optional.of(new MeasuredAxis(caster.get(), inclination.get(), length.get(), camber.get()))
-        : Optional.empty();
+    return t.closed(
+        () -> new MeasuredAxis(caster.get(), inclination.get(), length.get(), camber.get()));
   }
 
   /** Reads what the owner wants. */
   static Optional<Aims> aims(TableReader t) {
-    Optional<Aims.Use> use =
-        t.word(
-            "use",
-            Stream.of(Aims.Use.values()).toList(),
-            Aims.Use::word,
-            Optional.of(Aims.Use.ROAD_AND_TRACK));
+    Optional<Aims.Use> use = t.word("use", Aims.Use.ROAD_AND_TRACK);
     Optional<List<Angle>> caster = t.optionalAngles("caster", Limits.CASTER);
     Optional<Angle> casterFrom = caster.map(c -> c.get(0));
     Optional<Angle> casterTo = caster.map(c -> c.get(1));
@@ -155,9 +138,6 @@ final class StrutReader {
           "at most camber, " + Range.atMost(camber.get().degrees()) + " deg",
           "The limit is the most negative camber allowed: it lies at the aim or below.");
     }
-    t.close();
-    return t.sound()
-        ? Optional.of(new Aims(use.get(), casterFrom, casterTo, camber, limit))
-        : Optional.empty();
+    return t.closed(() -> new Aims(use.get(), casterFrom, casterTo, camber, limit));
   }
 }

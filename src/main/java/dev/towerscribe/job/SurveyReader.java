@@ -12,7 +12,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -71,11 +70,8 @@ public final class SurveyReader {
     List<Side> sides = sides(top);
     SurveyDoubts doubts =
         top.tableOrEmpty(Respelling.UNCERTAINTY).map(SurveyDoubts::read).orElse(SurveyDoubts.USUAL);
-    List<Survey.Station> stations = new ArrayList<>();
     Set<String> names = new LinkedHashSet<>();
-    for (TableReader s : top.tables("station", 0, "stations")) {
-      station(s, names).ifPresent(stations::add);
-    }
+    List<Survey.Station> stations = top.each("station", 0, "stations", s -> station(s, names));
     Map<Side, SurveySide> read = new EnumMap<>(Side.class);
     SurveyNames points = new SurveyNames(names, sides);
     for (Side side : sides) {
@@ -139,7 +135,6 @@ public final class SurveyReader {
           "an uncertainty of the place in at",
           "Give at as well, or drop this key.");
     }
-    s.close();
-    return s.sound() ? Optional.of(new Survey.Station(name.get(), at, doubt)) : Optional.empty();
+    return s.closed(() -> new Survey.Station(name.get(), at, doubt));
   }
 }

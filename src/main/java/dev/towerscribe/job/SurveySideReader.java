@@ -5,7 +5,6 @@ import dev.towerscribe.survey.SurveyPoint;
 import dev.towerscribe.survey.SurveyReading;
 import dev.towerscribe.survey.SurveySide;
 import dev.towerscribe.survey.SurveyTower;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -15,18 +14,11 @@ final class SurveySideReader {
 
   static Optional<SurveySide> read(
       TableReader t, Side side, SurveyDoubts doubts, SurveyNames names) {
-    List<SurveySide.Plot> plots = new ArrayList<>();
-    for (TableReader f : t.tables("floor", 0, "floor plots")) {
-      plot(f, side, doubts, names).ifPresent(plots::add);
-    }
-    List<SurveySide.Height> heights = new ArrayList<>();
-    for (TableReader h : t.tables("height", 0, "heights")) {
-      height(h, side, doubts, names).ifPresent(heights::add);
-    }
-    List<SurveySide.Tape> tapes = new ArrayList<>();
-    for (TableReader l : t.tables("tape", 0, "distances")) {
-      tape(l, side, doubts, names).ifPresent(tapes::add);
-    }
+    List<SurveySide.Plot> plots =
+        t.each("floor", 0, "floor plots", f -> plot(f, side, doubts, names));
+    List<SurveySide.Height> heights =
+        t.each("height", 0, "heights", h -> height(h, side, doubts, names));
+    List<SurveySide.Tape> tapes = t.each("tape", 0, "distances", l -> tape(l, side, doubts, names));
     Optional<SurveyReading> tyre =
         SurveyFigures.optional(t, "tyre_radius", Limits.TYRE_RADIUS, doubts.heightMm());
     Optional<SurveyReading> camber =
@@ -35,10 +27,7 @@ final class SurveySideReader {
         SurveyFigures.angles(t, "toe", Limits.WHEEL_ANGLE, doubts.angleRad());
     Optional<SurveyTower> tower =
         t.optionalTable("tower").flatMap(w -> SurveyTowerReader.read(w, doubts));
-    t.close();
-    return t.sound()
-        ? Optional.of(new SurveySide(plots, heights, tapes, tyre, camber, toe, tower))
-        : Optional.empty();
+    return t.closed(() -> new SurveySide(plots, heights, tapes, tyre, camber, toe, tower));
   }
 
   private static Optional<SurveySide.Plot> plot(
@@ -47,10 +36,7 @@ final class SurveySideReader {
     double doubt = SurveyFigures.doubt(f, doubts.floorMm());
     Optional<List<SurveyReading>> at =
         SurveyFigures.pairs(f, "at", Limits.VEHICLE, SurveyLimits.OUT, doubt);
-    f.close();
-    return f.sound()
-        ? Optional.of(new SurveySide.Plot(point.get(), at.get().get(0), at.get().get(1)))
-        : Optional.empty();
+    return f.closed(() -> new SurveySide.Plot(point.get(), at.get().get(0), at.get().get(1)));
   }
 
   private static Optional<SurveySide.Height> height(
@@ -58,8 +44,7 @@ final class SurveySideReader {
     Optional<SurveyPoint> point = names.point(h, "point", side);
     double doubt = SurveyFigures.doubt(h, doubts.heightMm());
     Optional<SurveyReading> up = SurveyFigures.lengths(h, "up", SurveyLimits.HEIGHT, doubt);
-    h.close();
-    return h.sound() ? Optional.of(new SurveySide.Height(point.get(), up.get())) : Optional.empty();
+    return h.closed(() -> new SurveySide.Height(point.get(), up.get()));
   }
 
   private static Optional<SurveySide.Tape> tape(
@@ -71,9 +56,6 @@ final class SurveySideReader {
     if (from.isPresent() && from.equals(to)) {
       l.fault("to", "another point than from", "A tape has two ends: name the other one.");
     }
-    l.close();
-    return l.sound()
-        ? Optional.of(new SurveySide.Tape(from.get(), to.get(), length.get()))
-        : Optional.empty();
+    return l.closed(() -> new SurveySide.Tape(from.get(), to.get(), length.get()));
   }
 }

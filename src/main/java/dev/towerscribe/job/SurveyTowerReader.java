@@ -3,7 +3,6 @@ package dev.towerscribe.job;
 import dev.towerscribe.survey.SurveyReading;
 import dev.towerscribe.survey.SurveyTower;
 import dev.towerscribe.survey.SurveyTower.Reach;
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -41,27 +40,15 @@ final class SurveyTowerReader {
     Optional<SurveyReading> pivot =
         SurveyFigures.optional(t, "pivot_height", Limits.PIVOT_HEIGHT, doubts.ruleMm());
     Optional<SurveyReading> shaft = SurveyFigures.optional(t, "shaft", SurveyLimits.SHAFT, caliper);
-    List<SurveyTower.Mark> landmarks = new ArrayList<>();
     Set<String> names = new HashSet<>();
-    for (TableReader l : t.tables("landmark", 0, "landmarks")) {
-      landmark(l, names).ifPresent(landmarks::add);
-    }
-    List<SurveyTower.Span> spans = new ArrayList<>();
-    for (TableReader s : t.tables("span", 0, "spans")) {
-      span(s, names, t.has("shaft")).ifPresent(spans::add);
-    }
-    List<SurveyTower.Line> lines = new ArrayList<>();
-    Set<String> lineNames = new HashSet<>();
-    for (TableReader s : t.tables("straightedge", 0, "straightedges")) {
-      line(s, lineNames).ifPresent(lines::add);
-    }
-    t.close();
-    return t.sound()
-        ? Optional.of(
+    List<SurveyTower.Mark> landmarks = t.each("landmark", 0, "landmarks", l -> landmark(l, names));
+    List<SurveyTower.Span> spans = t.each("span", 0, "spans", s -> span(s, names, t.has("shaft")));
+    List<SurveyTower.Line> lines = t.named("straightedge", 0, "straightedges", this::line);
+    return t.closed(
+        () ->
             new SurveyTower(
                 sheet, opening, mark, inboard, rearward, crown, pivot, shaft, landmarks, spans,
-                lines))
-        : Optional.empty();
+                lines));
   }
 
   private Optional<SurveyReading> angle(TableReader t, String key) {
@@ -75,10 +62,7 @@ final class SurveyTowerReader {
     if (across.isPresent() && rise.isPresent() && rise.get().mean() > across.get().mean() / 2) {
       c.fault("rise", "at most half of across", "A dome rises no further: measure both again.");
     }
-    c.close();
-    return c.sound()
-        ? Optional.of(new SurveyTower.Dome(across.get(), rise.get()))
-        : Optional.empty();
+    return c.closed(() -> new SurveyTower.Dome(across.get(), rise.get()));
   }
 
   private Optional<SurveyTower.Place> place(TableReader t, String key, double doubt) {
@@ -97,10 +81,7 @@ final class SurveyTowerReader {
     Optional<SurveyTower.Place> at = l.has("at") ? place(l, "at", doubt) : Optional.empty();
     Optional<SurveyReading> diameter =
         SurveyFigures.lengths(l, "diameter", Limits.LANDMARK, doubts.caliperMm());
-    l.close();
-    return l.sound()
-        ? Optional.of(new SurveyTower.Mark(name.get(), at, diameter.get()))
-        : Optional.empty();
+    return l.closed(() -> new SurveyTower.Mark(name.get(), at, diameter.get()));
   }
 
   private Optional<SurveyTower.Span> span(TableReader s, Set<String> names, boolean shaft) {
@@ -134,10 +115,8 @@ final class SurveyTowerReader {
         s.fault(given.get(1).word(), limit, "Write a second span for it.");
       }
     }
-    s.close();
-    return s.sound()
-        ? Optional.of(new SurveyTower.Span(from.get(), to.get(), given.get(0), length.get()))
-        : Optional.empty();
+    Optional<SurveyReading> read = length;
+    return s.closed(() -> new SurveyTower.Span(from.get(), to.get(), given.get(0), read.get()));
   }
 
   private static Optional<String> end(TableReader s, String key, Set<String> names) {
@@ -161,9 +140,6 @@ final class SurveyTowerReader {
     double doubt = SurveyFigures.doubt(s, doubts.ruleMm());
     Optional<SurveyTower.Place> from = place(s, "from", doubt);
     Optional<SurveyTower.Place> to = place(s, "to", doubt);
-    s.close();
-    return s.sound()
-        ? Optional.of(new SurveyTower.Line(name.get(), from.get(), to.get()))
-        : Optional.empty();
+    return s.closed(() -> new SurveyTower.Line(name.get(), from.get(), to.get()));
   }
 }

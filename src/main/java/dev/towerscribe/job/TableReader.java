@@ -4,9 +4,13 @@ import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.Tolerances;
+import dev.towerscribe.quantity.Worded;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.IntPredicate;
 
@@ -89,6 +93,18 @@ final class TableReader extends KeyCursor {
       }
     }
     return readers;
+  }
+
+  /** What is made of each table of a list; those at fault are left out. */
+  <T> List<T> each(String key, int least, String what, Function<TableReader, Optional<T>> read) {
+    return tables(key, least, what).stream().flatMap(t -> read.apply(t).stream()).toList();
+  }
+
+  /** The same for things that have names of their own: the reader is given those that are taken. */
+  <T> List<T> named(
+      String key, int least, String what, BiFunction<TableReader, Set<String>, Optional<T>> read) {
+    Set<String> names = new HashSet<>();
+    return each(key, least, what, t -> read.apply(t, names));
   }
 
   private List<Node> items(String key, int least, int most, String what) {
@@ -334,6 +350,16 @@ final class TableReader extends KeyCursor {
               .orElse("Choose one of these."));
     }
     return found;
+  }
+
+  /** One of a kind's words, which must be there. */
+  <E extends Enum<E> & Worded> Optional<E> word(String key, Class<E> kind) {
+    return word(key, List.of(kind.getEnumConstants()), Worded::word, Optional.empty());
+  }
+
+  /** One of a kind's words, with a default. */
+  <E extends Enum<E> & Worded> Optional<E> word(String key, E otherwise) {
+    return has(key) ? word(key, otherwise.getDeclaringClass()) : Optional.of(otherwise);
   }
 
   /** A list of different words, at least one, that is there; what is wrong in it is left out. */

@@ -13,8 +13,6 @@ import dev.towerscribe.model.Straightedge;
 import dev.towerscribe.model.Tower;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.Tolerances;
-import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -42,28 +40,13 @@ final class TowerReader {
     Optional<Contour> land =
         t.optionalTable(Respelling.BOLTING_FACE).flatMap(s -> closed(s, Limits.LAND));
     Optional<Contour> wall = t.optionalTable("wall").flatMap(s -> closed(s, Limits.LAND));
-    List<Landmark> landmarks = new ArrayList<>();
-    Set<String> names = new HashSet<>();
-    for (TableReader l : t.tables("landmark", 1, "landmarks")) {
-      landmark(l, names).ifPresent(landmarks::add);
-    }
-    List<Straightedge> straightedges = new ArrayList<>();
-    names = new HashSet<>();
-    for (TableReader s : t.tables("straightedge", 0, "straightedges")) {
-      straightedge(s, names).ifPresent(straightedges::add);
-    }
-    List<KeepOut> keepOuts = new ArrayList<>();
-    for (TableReader k : t.tables("keepout", 0, "keep-outs")) {
-      keepOut(k).ifPresent(keepOuts::add);
-    }
-    List<Bracket> brackets = new ArrayList<>();
-    names = new HashSet<>();
-    for (TableReader b : t.tables("bracket", 0, "brackets")) {
-      bracket(b, names).ifPresent(brackets::add);
-    }
-    t.close();
-    return t.sound()
-        ? Optional.of(
+    List<Landmark> landmarks = t.named("landmark", 1, "landmarks", TowerReader::landmark);
+    List<Straightedge> straightedges =
+        t.named("straightedge", 0, "straightedges", TowerReader::straightedge);
+    List<KeepOut> keepOuts = t.each("keepout", 0, "keep-outs", TowerReader::keepOut);
+    List<Bracket> brackets = t.named("bracket", 0, "brackets", TowerReader::bracket);
+    return t.closed(
+        () ->
             new Tower(
                 sheet.get(),
                 opening.get(),
@@ -76,8 +59,7 @@ final class TowerReader {
                 landmarks,
                 straightedges,
                 keepOuts,
-                brackets))
-        : Optional.empty();
+                brackets));
   }
 
   private static Optional<Contour> closed(TableReader s, Range size) {
@@ -132,10 +114,7 @@ final class TowerReader {
             l -> {
               Optional<Angle> inboard = l.angle("inboard", Limits.LEAN, Angle.ZERO);
               Optional<Angle> rearward = l.angle("rearward", Limits.LEAN, Angle.ZERO);
-              l.close();
-              return l.sound()
-                  ? Optional.of(new Lean(inboard.get(), rearward.get()))
-                  : Optional.empty();
+              return l.closed(() -> new Lean(inboard.get(), rearward.get()));
             });
   }
 
@@ -148,15 +127,10 @@ final class TowerReader {
               if (across.isPresent() && rise.isPresent() && rise.get() > across.get() / 2) {
                 c.fault(
                     "rise",
-                    "at most half of across, %s %s"
-                        .formatted(
-                            Range.atMost(c.unit().fromMm(across.get() / 2)), c.unit().symbol()),
+                    "at most half of across, " + c.atMost(across.get() / 2),
                     "A dome rises no further: measure both again.");
               }
-              c.close();
-              return c.sound()
-                  ? Optional.of(new Crown(across.get(), rise.get()))
-                  : Optional.empty();
+              return c.closed(() -> new Crown(across.get(), rise.get()));
             });
   }
 
@@ -164,10 +138,7 @@ final class TowerReader {
     Optional<String> name = Names.unique(l, names);
     Optional<Vec2> at = l.point("at", Limits.PLAN);
     Optional<Double> diameter = l.length("diameter", Limits.LANDMARK);
-    l.close();
-    return l.sound()
-        ? Optional.of(new Landmark(name.get(), at.get(), diameter.get()))
-        : Optional.empty();
+    return l.closed(() -> new Landmark(name.get(), at.get(), diameter.get()));
   }
 
   private static Optional<Straightedge> straightedge(TableReader s, Set<String> names) {
@@ -183,10 +154,7 @@ final class TowerReader {
             "Take two points further apart along the line.");
       }
     }
-    s.close();
-    return s.sound()
-        ? Optional.of(new Straightedge(name.get(), from.get(), to.get()))
-        : Optional.empty();
+    return s.closed(() -> new Straightedge(name.get(), from.get(), to.get()));
   }
 
   private static Optional<KeepOut> keepOut(TableReader k) {
@@ -195,10 +163,13 @@ final class TowerReader {
         ShapeReader.read(
             k, List.of("diameter", "points"), Limits.KEEP_OUT, Limits.PLAN, Optional.empty());
     Optional<Double> margin = k.length("margin", Limits.MARGIN, DEFAULT_MARGIN_MM);
-    k.close();
-    return k.sound()
-        ? Optional.of(new KeepOut(name.get(), outline.get(), margin.get()))
-        : Optional.empty();
+    return k.closed(() -> new KeepOut(name.get(), outline.get(), margin.get()));
+  }
+
+  private static Optional<Bracket.Fastener> fastener(TableReader f) {
+    Optional<Vec2> at = f.point("at", Limits.PLAN);
+    Optional<Double> diameter = f.length("diameter", Limits.BRACKET_FASTENER);
+    return f.closed(() -> new Bracket.Fastener(at.get(), diameter.get()));
   }
 
   private static Optional<Bracket> bracket(TableReader b, Set<String> names) {
@@ -206,19 +177,8 @@ final class TowerReader {
     Optional<Contour> outline = ShapeReader.ring(b, "outline", Limits.BRACKET, Limits.PLAN);
     Optional<Double> underside = b.length("underside", Limits.UNDERSIDE);
     Optional<Double> least = b.length("least_width", Limits.LEAST_WIDTH);
-    List<Bracket.Fastener> fasteners = new ArrayList<>();
-    for (TableReader f : b.tables("fasteners", 0, "fasteners")) {
-      Optional<Vec2> at = f.point("at", Limits.PLAN);
-      Optional<Double> diameter = f.length("diameter", Limits.BRACKET_FASTENER);
-      f.close();
-      if (f.sound()) {
-        fasteners.add(new Bracket.Fastener(at.get(), diameter.get()));
-      }
-    }
-    b.close();
-    return b.sound()
-        ? Optional.of(
-            new Bracket(name.get(), outline.get(), underside.get(), least.get(), fasteners))
-        : Optional.empty();
+    List<Bracket.Fastener> fasteners = b.each("fasteners", 0, "fasteners", TowerReader::fastener);
+    return b.closed(
+        () -> new Bracket(name.get(), outline.get(), underside.get(), least.get(), fasteners));
   }
 }

@@ -84,8 +84,7 @@ public final class VisitReader {
           .ifPresent(a -> figures.put(figure, a));
     }
     Optional<Double> ride = d.length(RIDE, Limits.PLUS_MINUS, BayDoubt.USUAL.rideMm());
-    d.close();
-    return d.sound() ? Optional.of(new BayDoubt(figures, ride.get())) : Optional.empty();
+    return d.closed(() -> new BayDoubt(figures, ride.get()));
   }
 
   private Optional<WheelVisit> wheel(TableReader top, Side side, Job job) {
@@ -135,8 +134,7 @@ public final class VisitReader {
       t.optionalAngle(figure.word(), range(figure)).ifPresent(a -> figures.put(figure, a));
     }
     Optional<Double> ride = Said.length(t, RIDE, Limits.RIDE);
-    t.close();
-    return t.sound() ? Optional.of(new BayReading(figures, ride)) : Optional.empty();
+    return t.closed(() -> new BayReading(figures, ride));
   }
 
   private static Range range(BayFigure figure) {

@@ -5,11 +5,8 @@ import dev.towerscribe.model.DrawingInfo;
 import dev.towerscribe.model.HoleFit;
 import dev.towerscribe.model.JigRules;
 import dev.towerscribe.model.Load;
-import dev.towerscribe.model.Projection;
 import dev.towerscribe.model.Seat;
 import dev.towerscribe.model.Stated;
-import dev.towerscribe.quantity.LengthUnit;
-import java.util.List;
 import java.util.Optional;
 
 /** Tables of the whole job that only the workshop's pages need: drawing, jig, load. */
@@ -24,12 +21,7 @@ final class WorkshopReader {
             Said.label(t, "created_by", Limits.NAME),
             Said.label(t, "approved_by", Limits.NAME),
             Said.label(t, "revision", Limits.NAME),
-            Said.word(
-                t,
-                "projection",
-                Projection.values(),
-                Projection::word,
-                DrawingInfo.BLANK.projection().value()));
+            Said.word(t, "projection", DrawingInfo.BLANK.projection().value()));
     t.close();
     return info;
   }
@@ -46,12 +38,11 @@ final class WorkshopReader {
       TableReader b = bushing.get();
       bore = Said.length(b, "bore", Limits.BUSHING_BORE, d.boreMm());
       outside = Said.length(b, "outside", Limits.BUSHING);
-      fit = Said.word(b, "fit", HoleFit.values(), HoleFit::word, d.fit().value());
+      fit = Said.word(b, "fit", d.fit().value());
       if (outside.isPresent() && outside.get() <= bore.value()) {
-        LengthUnit unit = b.unit();
         b.lengthFault(
             "outside",
-            "more than the bore, " + Range.atLeast(unit.fromMm(bore.value())) + " " + unit.symbol(),
+            "more than the bore, " + b.atLeast(bore.value()),
             "Measure the bushing's outside.");
       }
       b.close();
@@ -66,15 +57,11 @@ final class WorkshopReader {
     Optional<Double> spring = Said.figure(t, "spring", Limits.SPRING);
     Optional<Double> bump = t.length("bump", Limits.WHEEL_TRAVEL);
     Optional<Double> still = Said.figure(t, "static", Limits.STATIC);
-    Optional<Seat> seat = t.word("seat", List.of(Seat.values()), Seat::word, Optional.empty());
+    Optional<Seat> seat = t.word("seat", Seat.class);
     Stated<Double> factor = Said.figure(t, "factor", Limits.FACTOR, Load.FACTOR);
-    Stated<BoltClass> bolts =
-        Said.word(t, "class", BoltClass.values(), BoltClass::word, Load.CLASS);
+    Stated<BoltClass> bolts = Said.word(t, "class", Load.CLASS);
     Stated<Double> friction = Said.figure(t, "friction", Limits.FRICTION, Load.FRICTION);
-    t.close();
-    return t.sound()
-        ? Optional.of(
-            new Load(spring.get(), bump.get(), still.get(), seat.get(), factor, bolts, friction))
-        : Optional.empty();
+    return t.closed(
+        () -> new Load(spring.get(), bump.get(), still.get(), seat.get(), factor, bolts, friction));
   }
 }

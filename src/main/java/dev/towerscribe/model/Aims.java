@@ -1,6 +1,7 @@
 package dev.towerscribe.model;
 
 import dev.towerscribe.quantity.Angle;
+import dev.towerscribe.quantity.Worded;
 import java.util.Optional;
 
 /**
@@ -19,7 +20,7 @@ public record Aims(
     Optional<Angle> camber,
     Optional<Angle> camberLimit) {
   /** What the car is for. */
-  public enum Use {
+  public enum Use implements Worded {
     /** Road only. */
     ROAD("road"),
     /** Both. */
@@ -33,11 +34,7 @@ public record Aims(
       this.word = word;
     }
 
-    /**
-     * The word used in job files.
-     *
-     * @return lower-case words
-     */
+    @Override
     public String word() {
       return word;
     }

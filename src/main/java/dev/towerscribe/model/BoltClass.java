@@ -1,7 +1,9 @@
 package dev.towerscribe.model;
 
+import dev.towerscribe.quantity.Worded;
+
 /** Property class of the bolts, ISO 898-1. */
-public enum BoltClass {
+public enum BoltClass implements Worded {
   /** 8.8; yield as for sizes up to M16. */
   CLASS_8_8("8.8", 640),
   /** 10.9. */
@@ -15,11 +17,7 @@ public enum BoltClass {
     this.yieldMPa = yieldMPa;
   }
 
-  /**
-   * The word used in job files.
-   *
-   * @return that word
-   */
+  @Override
   public String word() {
     return word;
   }

@@ -1,7 +1,9 @@
 package dev.towerscribe.model;
 
+import dev.towerscribe.quantity.Worded;
+
 /** A published rule for the least distance of a hole from an edge and from another hole. */
-public enum EdgeRule {
+public enum EdgeRule implements Worded {
   /** The stricter of the other two, figure by figure. */
   STRICT("strict", "stricter of EN 1993-1-8:2005 Table 3.3 and 2 D edge / 3 D spacing"),
   /** EN 1993-1-8:2005 Table 3.3: edge 1.2 d0; spacing 2.4 d0, the larger of p1 and p2. */
@@ -17,11 +19,7 @@ public enum EdgeRule {
     this.source = source;
   }
 
-  /**
-   * The word used in job files.
-   *
-   * @return lower-case word
-   */
+  @Override
   public String word() {
     return word;
   }

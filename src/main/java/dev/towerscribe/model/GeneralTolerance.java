@@ -1,7 +1,9 @@
 package dev.towerscribe.model;
 
+import dev.towerscribe.quantity.Worded;
+
 /** Class of the general tolerances of ISO 2768-1, for sizes with no tolerance of their own. */
-public enum GeneralTolerance {
+public enum GeneralTolerance implements Worded {
   /** Fine. */
   FINE("f"),
   /** Medium. */
@@ -15,11 +17,7 @@ public enum GeneralTolerance {
     this.word = word;
   }
 
-  /**
-   * The word used in job files and on drawings.
-   *
-   * @return that word
-   */
+  @Override
   public String word() {
     return word;
   }

@@ -1,7 +1,9 @@
 package dev.towerscribe.model;
 
+import dev.towerscribe.quantity.Worded;
+
 /** Tolerance of a bored hole, ISO 286: its least size is the nominal one. */
-public enum HoleFit {
+public enum HoleFit implements Worded {
   /** A ground or reamed seat, for a bearing, a bushing or a dowel. */
   H7("H7"),
   /** A drilled hole. */
@@ -13,11 +15,7 @@ public enum HoleFit {
     this.word = word;
   }
 
-  /**
-   * The word used in job files and on drawings.
-   *
-   * @return that word
-   */
+  @Override
   public String word() {
     return word;
   }

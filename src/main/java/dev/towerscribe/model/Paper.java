@@ -1,7 +1,9 @@
 package dev.towerscribe.model;
 
+import dev.towerscribe.quantity.Worded;
+
 /** A sheet of paper held upright: ISO 216:2007 and the inch sizes of ANSI/ASME Y14.1. */
-public enum Paper {
+public enum Paper implements Worded {
   /** ISO 216 A4. */
   A4("A4", 210, 297),
   /** ISO 216 A3. */
@@ -23,11 +25,7 @@ public enum Paper {
     this.heightMm = heightMm;
   }
 
-  /**
-   * The word used in job files.
-   *
-   * @return name
-   */
+  @Override
   public String word() {
     return word;
   }

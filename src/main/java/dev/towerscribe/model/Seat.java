@@ -1,9 +1,11 @@
 package dev.towerscribe.model;
 
+import dev.towerscribe.quantity.Worded;
+
 /**
  * Which face of the tower the plate lies against; it decides whether the strut pulls on the bolts.
  */
-public enum Seat {
+public enum Seat implements Worded {
   /** On the upper face: the strut lifts the plate, and the bolts hold it down. */
   ON_TOP("top", "on top of the tower"),
   /** Against the lower face: the strut presses the plate home, and the bolts keep it in place. */
@@ -17,11 +19,7 @@ public enum Seat {
     this.words = words;
   }
 
-  /**
-   * The word used in job files.
-   *
-   * @return that word
-   */
+  @Override
   public String word() {
     return word;
   }

@@ -1,10 +1,11 @@
 package dev.towerscribe.model;
 
+import dev.towerscribe.quantity.Worded;
 import java.util.Optional;
 import java.util.stream.Stream;
 
 /** The points that the strut table of a job is made of, and the camber bolt's pivot. */
-public enum StrutPoint {
+public enum StrutPoint implements Worded {
   /** Original top pivot. */
   TOP("top", true),
   /** Lower ball joint. */
@@ -32,11 +33,7 @@ public enum StrutPoint {
     this.outer = outer;
   }
 
-  /**
-   * Its name in job and survey files.
-   *
-   * @return lower-case word
-   */
+  @Override
   public String word() {
     return word;
   }
