@@ -4,28 +4,18 @@ import dev.towerscribe.alignment.JobAlignment;
 import dev.towerscribe.drawing.Page;
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.finding.JobRejected;
-import dev.towerscribe.model.Job;
 import dev.towerscribe.report.json.AlignmentJson;
 import dev.towerscribe.sheet.report.AlignmentPage;
-import dev.towerscribe.sheet.text.JobInfo;
-import dev.towerscribe.store.PackDirectory;
-import dev.towerscribe.writer.pdf.PdfProof;
-import dev.towerscribe.writer.pdf.PdfWriter;
+import dev.towerscribe.store.FileSet;
+import dev.towerscribe.store.MadeFile;
+import dev.towerscribe.store.MadeFiles;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.List;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import java.util.stream.Stream;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.ParseResult;
 
 /** {@code align}: what an alignment bay will read, in words, as data, as curves and as a page. */
 final class AlignCommand implements Command {
-  private static final String CSV = "alignment.csv";
-  private static final String PDF = "alignment.pdf";
-
   @Override
   public CommandSpec spec() {
     return Options.command(
@@ -35,40 +25,31 @@ final class AlignCommand implements Command {
                 + " the points make no linkage that stands at ride height.",
             "",
             "Example: towerscribe align wren.toml -o wren-alignment")
+        .addOption(Options.json("Print the results as one JSON object, in degrees and mm."))
         .addOption(
-            Options.flag("--json", "Print the results as one JSON object, in degrees and mm."))
-        .addOption(
-            Options.text(
-                "DIR",
+            Options.directory(
+                false,
                 "Write alignment.csv (the curves) and alignment.pdf (the page) there as well. Made"
-                    + " if missing; other files there are left alone.",
-                "-o",
-                "--output"))
+                    + " if missing; other files there are left alone."))
         .addPositional(Options.job());
   }
 
   @Override
-  public int run(ParseResult given, Context context) throws IOException, JobRejected, Refusal {
-    String file = given.matchedPositionalValue(0, "");
-    LoadedJob loaded = LoadedJob.load(context.path(file), List.of(), context.console()::warn);
-    Job job = loaded.layout().job();
-    JobAlignment alignment = loaded.alignment();
+  public int run(Given given) throws IOException, JobRejected, Refusal {
+    LoadedJob job = given.job();
+    JobAlignment alignment = job.alignment();
     if (alignment.sides().isEmpty()) {
       throw new Refusal(
           Exit.WRONG_USE,
-          file
+          given.word(0).orElseThrow()
               + " gives no [strut] points and no measured [axis], so there is nothing to work the"
               + " alignment out from");
     }
-    if (given.hasMatchedOption("-o")) {
-      write(loaded, context, context.path(given.matchedOptionValue("-o", "")));
+    if (given.has(Given.OUTPUT)) {
+      given.directory().write(FileSet.ALIGNMENT, job.packMark(), files(job));
     }
-    context
-        .console()
-        .print(
-            given.hasMatchedOption("--json")
-                ? AlignmentJson.of(job, alignment)
-                : AlignmentText.of(job, alignment));
+    given.print(
+        () -> AlignmentJson.of(job.job(), alignment), () -> AlignmentText.of(job.job(), alignment));
     return findings(alignment).anyMatch(Finding::isStop) ? Exit.STOPPED : Exit.DONE;
   }
 
@@ -78,19 +59,13 @@ final class AlignCommand implements Command {
         alignment.findings().stream());
   }
 
-  private static void write(LoadedJob loaded, Context context, Path directory)
-      throws IOException, Refusal {
-    Job job = loaded.layout().job();
-    JobInfo info = new JobInfo(job.title(), job.date(), job.units(), loaded.packMark(), List.of());
+  private static MadeFiles files(LoadedJob job) {
     List<Page> pages =
-        loaded.alignment().sides().values().stream()
-            .flatMap(side -> AlignmentPage.pages(side, loaded.alignment(), info).stream())
+        job.alignment().sides().values().stream()
+            .flatMap(side -> AlignmentPage.pages(side, job.alignment(), job.info()).stream())
             .toList();
-    byte[] pdf = PdfWriter.write(job.title(), pages);
-    PackCommand.refuse(PdfProof.check(pdf, pages));
-    SortedMap<String, byte[]> files = new TreeMap<>();
-    files.put(PDF, pdf);
-    files.put(CSV, AlignmentCsv.of(loaded.alignment()).getBytes(StandardCharsets.UTF_8));
-    new PackDirectory(context.ops(), directory).writeAlignment(loaded.packMark(), files);
+    return new MadeFiles()
+        .put("alignment.pdf", MadeFile.pdf(job.job().title(), pages))
+        .put("alignment.csv", MadeFile.text(AlignmentCsv.of(job.alignment())));
   }
 }

@@ -6,7 +6,6 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.ParseResult;
 
 /** {@code check}: every hole, cut and finding of a job, in words or as data; writes no file. */
 final class CheckCommand implements Command {
@@ -17,24 +16,17 @@ final class CheckCommand implements Command {
             "Lay a job out and check it. Writes no file. Ends with 1 while a stop finding stands.",
             "",
             "Example: towerscribe check wren.toml --json > wren.json")
-        .addOption(Options.flag("--json", "Print the results as one JSON object, lengths in mm."))
+        .addOption(Options.json("Print the results as one JSON object, lengths in mm."))
         .addOption(Options.accept())
         .addPositional(Options.job());
   }
 
   @Override
-  public int run(ParseResult given, Context context) throws IOException, JobRejected, Refusal {
-    LoadedJob job =
-        LoadedJob.load(
-            context.path(given.matchedPositionalValue(0, "")),
-            given.matchedOptionValue("--accept", List.of()),
-            context.console()::warn);
-    context
-        .console()
-        .print(
-            given.hasMatchedOption("--json")
-                ? LayoutJson.of(job.layout())
-                : TextReport.of(job.layout(), job.accepted(), Optional.empty(), List.of()));
-    return job.openStops().isEmpty() ? Exit.DONE : Exit.STOPPED;
+  public int run(Given given) throws IOException, JobRejected, Refusal {
+    LoadedJob job = given.job();
+    given.print(
+        () -> LayoutJson.of(job.layout()),
+        () -> TextReport.of(job.layout(), job.accepted().ids(), Optional.empty(), List.of()));
+    return job.accepted().exit();
   }
 }

@@ -3,7 +3,6 @@ package dev.towerscribe.cli;
 import dev.towerscribe.finding.JobRejected;
 import java.io.IOException;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.ParseResult;
 
 /** One subcommand: what may stand behind its name, and what it does. */
 interface Command {
@@ -17,12 +16,11 @@ interface Command {
   /**
    * Runs it.
    *
-   * @param given what stood on the command line
-   * @param context where it works
+   * @param given what stood on the command line, and where it works
    * @return one of {@link Exit}
    * @throws IOException if a file could not be read or written
    * @throws JobRejected if the job file has faults
    * @throws Refusal for everything else that ends it early
    */
-  int run(ParseResult given, Context context) throws IOException, JobRejected, Refusal;
+  int run(Given given) throws IOException, JobRejected, Refusal;
 }

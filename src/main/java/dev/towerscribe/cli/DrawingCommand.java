@@ -14,30 +14,22 @@ import dev.towerscribe.part.Parts;
 import dev.towerscribe.part.SideJig;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.sheet.shop.PartSheets;
-import dev.towerscribe.sheet.text.JobInfo;
 import dev.towerscribe.sheet.text.NoRoomException;
+import dev.towerscribe.store.FileSet;
+import dev.towerscribe.store.MadeFiles;
 import dev.towerscribe.store.PackDirectory;
 import dev.towerscribe.writer.dxf.DxfVersion;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.LinkedHashMap;
+import java.util.Collection;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
-import picocli.CommandLine.ParseResult;
 
 /** {@code drawing}: drawings and CAD files of the plate and of the drilled towers. */
 final class DrawingCommand implements Command {
-  private static final Map<String, DxfVersion> DXF = new LinkedHashMap<>();
-
-  static {
-    DXF.put("r12", DxfVersion.R12);
-    DXF.put("2000", DxfVersion.R2000);
-  }
+  private static final String JIG = "--jig";
+  private static final String BOTH = "--both";
 
   @Override
   public CommandSpec spec() {
@@ -50,21 +42,13 @@ final class DrawingCommand implements Command {
             "",
             "Example: towerscribe drawing wren.toml -o wren-drawings")
         .addOption(
-            OptionSpec.builder("-o", "--output")
-                .type(String.class)
-                .required(true)
-                .paramLabel("DIR")
-                .description(
-                    "Where to. Made if missing; files of earlier drawings there are replaced, other"
-                        + " files left alone.")
-                .build())
+            Options.directory(
+                true,
+                "Where to. Made if missing; files of earlier drawings there are replaced, other"
+                    + " files left alone."))
         .addOption(
-            Options.text(
-                "PAPER",
-                "Paper of the PDFs: "
-                    + String.join(", ", Arrays.stream(Paper.values()).map(Paper::word).toList())
-                    + ". A3, or Tabloid where the job prints on inch paper, if not given.",
-                "--paper"))
+            Options.paper(
+                "Paper of the PDFs", "A3, or Tabloid where the job prints on inch paper,"))
         .addOption(
             Options.text(
                 "ANGLE",
@@ -74,56 +58,50 @@ final class DrawingCommand implements Command {
         .addOption(
             Options.text(
                 "UNIT", "Unit of the figures: mm or in. The job's if not given.", "--unit"))
-        .addOption(Options.flag("--both", "Show the other unit too, in brackets."))
+        .addOption(Options.flag(BOTH, "Show the other unit too, in brackets."))
         .addOption(
             Options.text(
                 "RELEASE", "Release of the DXF files: r12 or 2000; r12 if not given.", "--dxf"))
-        .addOption(Options.flag("--jig", "Draw the drilling jigs too: jig-left, jig-right."))
+        .addOption(Options.flag(JIG, "Draw the drilling jigs too: jig-left, jig-right."))
         .addOption(Options.accept())
         .addPositional(Options.job());
   }
 
   @Override
-  public int run(ParseResult given, Context context) throws IOException, JobRejected, Refusal {
-    Path directory = context.path(given.matchedOptionValue("-o", ""));
-    LoadedJob loaded =
-        LoadedJob.load(
-            context.path(given.matchedPositionalValue(0, "")),
-            given.matchedOptionValue("--accept", List.of()),
-            context.console()::warn);
-    Job job = loaded.layout().job();
-    PartSheets.Style style = style(given, job);
-    DxfVersion version = one(given, "--dxf", DXF, DxfVersion.R12);
+  public int run(Given given) throws IOException, JobRejected, Refusal {
+    PackDirectory directory = given.directory();
+    LoadedJob loaded = given.job();
+    Job job = loaded.job();
+    Collection<SideLayout> towers = loaded.layout().sides().values();
+    PartSheets.Style style = style(given, loaded);
+    DxfVersion version =
+        given.oneOf("--dxf", DxfVersion.values(), DrawingCommand::word).orElse(DxfVersion.R12);
     JobParts parts = Parts.of(loaded.layout());
     List<SideJig> jigs = new ArrayList<>();
-    if (given.hasMatchedOption("--jig")) {
-      for (SideLayout side : loaded.layout().sides().values()) {
-        jigs.add(Jigs.of(side, job.jig(), job.units()));
-      }
+    if (given.has(JIG)) {
+      towers.forEach(tower -> jigs.add(Jigs.of(tower, job.jig(), job.units())));
     }
     List<Finding> findings = new ArrayList<>(parts.findings());
     jigs.forEach(j -> findings.addAll(j.findings()));
-    List<Finding> stops = new ArrayList<>(loaded.openStops());
+    List<Finding> stops = new ArrayList<>(loaded.accepted().open());
     findings.stream().filter(Finding::isStop).forEach(stops::add);
+    Console console = given.console();
     if (!stops.isEmpty()) {
-      context.console().warn("nothing was drawn, because of");
-      stops.forEach(f -> context.console().warn(f.id() + ": " + f.say()));
+      console.warn("nothing was drawn, because of");
+      stops.forEach(f -> console.warn(f.id() + ": " + f.say()));
       return Exit.STOPPED;
     }
-    JobInfo info =
-        new JobInfo(
-            job.title(), job.date(), job.units(), loaded.packMark(), loaded.acceptedStops());
-    DrawingFiles files = new DrawingFiles(info, job.drawing(), style, version);
+    DrawingFiles drawings = new DrawingFiles(loaded.info(), job.drawing(), style, version);
     try {
-      files.parts(parts.parts(), PartKind.PLATE);
-      files.parts(parts.parts(), PartKind.SLIDER);
-      loaded.layout().sides().values().forEach(files::tower);
+      drawings.parts(parts.parts(), PartKind.PLATE);
+      drawings.parts(parts.parts(), PartKind.SLIDER);
+      towers.forEach(drawings::tower);
       for (SideJig jig : jigs) {
-        files.part(
+        drawings.part(
             new PartSheets.Subject(
                 "jig-" + jig.side().word(), jig.part().orElseThrow(), Optional.empty()));
       }
-      job.load().ifPresent(load -> files.strength(loaded.layout().sides().values(), load));
+      job.load().ifPresent(load -> drawings.strength(towers, load));
     } catch (NoRoomException e) {
       throw new Refusal(
           Exit.WRONG_USE,
@@ -131,58 +109,32 @@ final class DrawingCommand implements Command {
               "drawing: " + e.getMessage(),
               "nothing was written: use larger paper (--paper) or shorter words"));
     }
-    PackCommand.refuse(files.mismatches());
-    new PackDirectory(context.ops(), directory).writeDrawings(loaded.packMark(), files.files());
-    context
-        .console()
-        .say(
-            "wrote "
-                + String.join(", ", files.files().keySet())
-                + " to "
-                + directory
-                + ", pack mark "
-                + loaded.packMark());
-    loaded.acceptedStops().forEach(f -> context.console().say("accepted: " + f.id()));
+    MadeFiles files = drawings.files();
+    directory.write(FileSet.DRAWINGS, loaded.packMark(), files);
+    console.say(
+        "wrote %s to %s, pack mark %s"
+            .formatted(String.join(", ", files.names()), given.directoryPath(), loaded.packMark()));
+    loaded.accepted().carried().forEach(f -> console.say("accepted: " + f.id()));
     findings.stream()
         .filter(f -> f.severity() == Severity.CAUTION)
-        .forEach(f -> context.console().say("caution: " + f.id() + ": " + f.say()));
+        .forEach(f -> console.say("caution: " + f.id() + ": " + f.say()));
     return Exit.DONE;
   }
 
-  private static PartSheets.Style style(ParseResult given, Job job) throws Refusal {
-    Map<String, Paper> papers = new LinkedHashMap<>();
-    for (Paper paper : Paper.values()) {
-      papers.put(paper.word(), paper);
-    }
-    Map<String, Projection> projections = new LinkedHashMap<>();
-    for (Projection p : Projection.values()) {
-      projections.put(p.word(), p);
-    }
-    Map<String, LengthUnit> units = new LinkedHashMap<>();
-    for (LengthUnit u : LengthUnit.values()) {
-      units.put(u.symbol(), u);
-    }
-    Paper printed = job.sides().values().iterator().next().print().paper();
-    Paper usual = printed == Paper.A4 || printed == Paper.A3 ? Paper.A3 : Paper.TABLOID;
-    return new PartSheets.Style(
-        one(given, "--paper", papers, usual),
-        one(given, "--projection", projections, job.drawing().projection().value()),
-        one(given, "--unit", units, job.units()),
-        given.hasMatchedOption("--both"));
+  private static String word(DxfVersion version) {
+    return version == DxfVersion.R12 ? "r12" : "2000";
   }
 
-  private static <T> T one(ParseResult given, String option, Map<String, T> all, T otherwise)
-      throws Refusal {
-    if (!given.hasMatchedOption(option)) {
-      return otherwise;
-    }
-    String word = given.matchedOptionValue(option, "");
-    for (Map.Entry<String, T> entry : all.entrySet()) {
-      if (entry.getKey().equalsIgnoreCase(word)) {
-        return entry.getValue();
-      }
-    }
-    throw new Refusal(
-        Exit.WRONG_USE, option + " " + word + ": not one of " + String.join(", ", all.keySet()));
+  private static PartSheets.Style style(Given given, LoadedJob loaded) throws Refusal {
+    Job job = loaded.job();
+    Paper printed = loaded.print().paper();
+    Paper usual = printed == Paper.A4 || printed == Paper.A3 ? Paper.A3 : Paper.TABLOID;
+    return new PartSheets.Style(
+        given.paper().orElse(usual),
+        given
+            .oneOf("--projection", Projection.values(), Projection::word)
+            .orElse(job.drawing().projection().value()),
+        given.oneOf("--unit", LengthUnit.values(), LengthUnit::symbol).orElse(job.units()),
+        given.has(BOTH));
   }
 }

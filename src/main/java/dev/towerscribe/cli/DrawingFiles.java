@@ -13,26 +13,18 @@ import dev.towerscribe.sheet.shop.MachineSheet;
 import dev.towerscribe.sheet.shop.PartSheets;
 import dev.towerscribe.sheet.shop.TowerSheets;
 import dev.towerscribe.sheet.text.JobInfo;
+import dev.towerscribe.store.MadeFile;
+import dev.towerscribe.store.MadeFiles;
 import dev.towerscribe.strength.Loads;
 import dev.towerscribe.strength.Strength;
 import dev.towerscribe.strength.StrengthInput;
 import dev.towerscribe.strength.StrutLine;
-import dev.towerscribe.writer.dxf.DxfProof;
 import dev.towerscribe.writer.dxf.DxfVersion;
-import dev.towerscribe.writer.dxf.DxfWriter;
-import dev.towerscribe.writer.pdf.PdfProof;
-import dev.towerscribe.writer.pdf.PdfWriter;
 import dev.towerscribe.writer.step.PartName;
-import dev.towerscribe.writer.step.StepProof;
-import dev.towerscribe.writer.step.StepWriter;
-import dev.towerscribe.writer.svg.SvgProof;
-import dev.towerscribe.writer.svg.SvgWriter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.SortedMap;
-import java.util.TreeMap;
 
 /** The files of a job's drawings, made and proved in memory. */
 final class DrawingFiles {
@@ -40,8 +32,7 @@ final class DrawingFiles {
   private final DrawingInfo info;
   private final PartSheets.Style style;
   private final DxfVersion version;
-  private final SortedMap<String, byte[]> files = new TreeMap<>();
-  private final List<String> mismatches = new ArrayList<>();
+  private final MadeFiles files = new MadeFiles();
 
   DrawingFiles(JobInfo job, DrawingInfo info, PartSheets.Style style, DxfVersion version) {
     this.job = job;
@@ -50,14 +41,9 @@ final class DrawingFiles {
     this.version = version;
   }
 
-  /** Every file by its name. */
-  SortedMap<String, byte[]> files() {
+  /** Every file made so far. */
+  MadeFiles files() {
     return files;
-  }
-
-  /** What the files fail to show. */
-  List<String> mismatches() {
-    return mismatches;
   }
 
   /**
@@ -94,8 +80,7 @@ final class DrawingFiles {
     MachineSheet sheet = PartSheets.fullSize(subject, job, info, style);
     Page page = sheet.page();
     if (svg) {
-      byte[] file = SvgWriter.write(page);
-      put(subject.stem() + ".svg", file, SvgProof.check(file, page));
+      files.put(subject.stem() + ".svg", MadeFile.svg(page));
     }
     dxf(subject.stem(), sheet);
     Part part = subject.part();
@@ -105,8 +90,7 @@ final class DrawingFiles {
             part.name() + " (" + part.hand().word().toLowerCase(Locale.ROOT) + "), " + job.title(),
             info.owner().orElse(""),
             job.date());
-    byte[] step = StepWriter.write(part.solid(), name);
-    put(subject.stem() + ".step", step, StepProof.check(step, part.solid(), name));
+    files.put(subject.stem() + ".step", MadeFile.step(part.solid(), name));
   }
 
   /** The drilled tower. */
@@ -139,20 +123,12 @@ final class DrawingFiles {
   }
 
   /** Pages as one document. */
-  void pdf(String stem, List<Page> pages) {
-    byte[] file = PdfWriter.write(job.title() + ": " + pages.get(0).title(), pages);
-    put(stem + ".pdf", file, PdfProof.check(file, pages));
+  private void pdf(String stem, List<Page> pages) {
+    String title = job.title() + ": " + pages.get(0).title();
+    files.put(stem + ".pdf", MadeFile.pdf(title, pages));
   }
 
   private void dxf(String stem, MachineSheet sheet) {
-    byte[] file = DxfWriter.write(sheet.page(), version, sheet.datum());
-    put(stem + ".dxf", file, DxfProof.check(file, sheet.page(), version, sheet.datum()));
-  }
-
-  private void put(String name, byte[] file, List<String> wrong) {
-    if (files.put(name, file) != null) {
-      throw new IllegalStateException("two files called " + name);
-    }
-    wrong.forEach(w -> mismatches.add(name + ": " + w));
+    files.put(stem + ".dxf", MadeFile.dxf(sheet.page(), version, sheet.datum()));
   }
 }

@@ -6,7 +6,6 @@ import dev.towerscribe.drilled.Drilled;
 import dev.towerscribe.drilled.DrilledAngles;
 import dev.towerscribe.drilled.DrilledSide;
 import dev.towerscribe.drilled.Readings;
-import dev.towerscribe.finding.Fault;
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.job.ReadingsReader;
@@ -15,27 +14,19 @@ import dev.towerscribe.model.Paper;
 import dev.towerscribe.model.Print;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.placement.Layouts;
-import dev.towerscribe.quantity.Version;
 import dev.towerscribe.report.json.DrilledJson;
 import dev.towerscribe.sheet.report.DrilledPage;
 import dev.towerscribe.sheet.text.JobInfo;
+import dev.towerscribe.store.MadeFile;
 import dev.towerscribe.store.OutputFile;
 import dev.towerscribe.store.PackMark;
-import dev.towerscribe.writer.pdf.PdfProof;
-import dev.towerscribe.writer.pdf.PdfWriter;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.PositionalParamSpec;
-import picocli.CommandLine.ParseResult;
 
 /** {@code drilled}: what the towers now really have, from caliper readings of their holes. */
 final class DrilledCommand implements Command {
@@ -48,163 +39,98 @@ final class DrilledCommand implements Command {
                 + " the tower now really has. Ends with 1 while a stop finding is not accepted.",
             "",
             "Example: towerscribe drilled wren.toml wren-drilled.toml -o wren-drilled.pdf")
+        .addOption(Options.json("Print the results as one JSON object, in degrees and mm."))
         .addOption(
-            Options.flag("--json", "Print the results as one JSON object, in degrees and mm."))
-        .addOption(
-            Options.text(
-                "FILE",
+            Options.output(
                 "Write the record there as well, a PDF with one page a side. Not while a stop"
-                    + " finding is open.",
-                "-o",
-                "--output"))
-        .addOption(
-            Options.text(
-                "PAPER",
-                "Paper size of the record: "
-                    + String.join(", ", PaperOption.words())
-                    + ". The job's if not given.",
-                "--paper"))
-        .addOption(Options.flag("--force", "Let -o replace a file that is there already."))
+                    + " finding is open."))
+        .addOption(Options.paper("Paper size of the record", "The job's"))
+        .addOption(Options.force("Let -o replace a file that is there already."))
         .addOption(Options.accept())
         .addPositional(Options.job())
-        .addPositional(
-            PositionalParamSpec.builder()
-                .paramLabel("READINGS")
-                .type(String.class)
-                .required(true)
-                .arity("1")
-                .index("1")
-                .description("The readings file (TOML).")
-                .build());
+        .addPositional(Options.file(1, "READINGS", "The readings file (TOML).", true));
   }
 
   @Override
-  public int run(ParseResult given, Context context) throws IOException, JobRejected, Refusal {
-    if (given.hasMatchedOption("--paper") && !given.hasMatchedOption("-o")) {
+  public int run(Given given) throws IOException, JobRejected, Refusal {
+    if (given.has(Given.PAPER) && !given.has(Given.OUTPUT)) {
       throw new Refusal(Exit.WRONG_USE, "--paper goes with -o only");
     }
-    Path path = context.path(given.matchedPositionalValue(0, ""));
-    String readingsFile = given.matchedPositionalValue(1, "");
-    LoadedJob loaded = LoadedJob.load(path, List.of(), context.console()::warn);
-    Readings readings = readings(loaded, context, readingsFile);
-    Drilled drilled = Drilled.of(loaded.layout(), readings, job -> Layouts.of(job).layout());
-    Set<String> accepted = new TreeSet<>(given.matchedOptionValue("--accept", List.of()));
-    refuseUnknown(drilled, accepted);
-    List<Finding> open = drilled.stops().stream().filter(f -> !accepted.contains(f.id())).toList();
+    LoadedJob loaded = given.jobAlone();
+    Drilled drilled =
+        Drilled.of(loaded.layout(), readings(given, loaded), job -> Layouts.of(job).layout());
+    Accepted accepted = Accepted.of(given.accepted(), drilled.stops(), "these readings");
     Map<Side, DrilledAngles> angles = angles(drilled);
-    List<String> after = new ArrayList<>();
-    if (given.hasMatchedOption("-o")) {
-      after.add(write(loaded, drilled, angles, accepted, open, given, context));
+    Optional<String> told = Optional.empty();
+    if (given.has(Given.OUTPUT)) {
+      told = Optional.of(write(given, loaded, drilled, angles, accepted));
     }
-    boolean json = given.hasMatchedOption("--json");
-    context
-        .console()
-        .print(
-            json
-                ? DrilledJson.of(drilled, angles, accepted)
-                : DrilledText.of(drilled, angles, accepted));
-    if (!json && open.isEmpty()) {
-      after.forEach(context.console()::say);
-    } else if (!open.isEmpty()) {
-      after.forEach(context.console()::warn);
+    given.print(
+        () -> DrilledJson.of(drilled, angles, accepted.ids()),
+        () -> DrilledText.of(drilled, angles, accepted.ids()));
+    if (!accepted.open().isEmpty()) {
+      told.ifPresent(given.console()::warn);
+    } else if (!given.has(Given.JSON)) {
+      told.ifPresent(given.console()::say);
     }
-    return open.isEmpty() ? Exit.DONE : Exit.STOPPED;
+    return accepted.exit();
   }
 
   /** What the holes do to each wheel's alignment, where the plate's place is known. */
   private static Map<Side, DrilledAngles> angles(Drilled drilled) {
     Map<Side, DrilledAngles> angles = new EnumMap<>(Side.class);
-    drilled
-        .sides()
-        .forEach(
-            (side, tower) ->
-                tower
-                    .asDrilled()
-                    .ifPresent(
-                        as ->
-                            angles.put(
-                                side,
-                                DrilledAngles.of(tower.planned().job(), as.mount(), as.sure()))));
+    for (DrilledSide side : drilled.sides().values()) {
+      side.asDrilled()
+          .ifPresent(
+              as ->
+                  angles.put(
+                      side.side(), DrilledAngles.of(side.planned().job(), as.mount(), as.sure())));
+    }
     return angles;
   }
 
   /** Writes the record; with a stop open, only says why not. */
   private static String write(
+      Given given,
       LoadedJob loaded,
       Drilled drilled,
       Map<Side, DrilledAngles> angles,
-      Set<String> accepted,
-      List<Finding> open,
-      ParseResult given,
-      Context context)
+      Accepted accepted)
       throws IOException, Refusal {
-    String file = given.matchedOptionValue("-o", "");
-    Path path = context.path(file);
-    Optional<Paper> paper = Optional.empty();
-    if (given.hasMatchedOption("--paper")) {
-      paper = Optional.of(PaperOption.paper(given.matchedOptionValue("--paper", "")));
-    }
-    OutputFile.refuseWithoutFolder(path, file);
-    if (!open.isEmpty()) {
-      return file
-          + " was not written: put these right, or accept each with --accept: "
-          + String.join(", ", open.stream().map(Finding::id).toList());
+    String file = given.text(Given.OUTPUT).orElseThrow();
+    Optional<Paper> paper = given.paper();
+    OutputFile output = given.output(file);
+    if (!accepted.open().isEmpty()) {
+      return "%s was not written: put these right, or accept each with --accept: %s"
+          .formatted(file, String.join(", ", accepted.open().stream().map(Finding::id).toList()));
     }
     Job job = drilled.job();
     // The job's own mark says which pack the holes were drilled from; the readings change it.
-    String mark =
-        PackMark.of(
-            Version.TEXT,
-            List.of(
-                loaded.packMark().getBytes(StandardCharsets.UTF_8),
-                drilled.readings().toString().getBytes(StandardCharsets.UTF_8)),
-            accepted);
+    String mark = PackMark.of(loaded.packMark(), drilled.readings(), accepted.ids());
     List<Page> pages = new ArrayList<>();
     for (DrilledSide side : drilled.sides().values()) {
       Print print = side.planned().job().print();
-      if (paper.isPresent()) {
-        print = print.on(paper.get());
-      }
       List<Finding> stops = side.findings().stream().filter(Finding::isStop).toList();
       JobInfo info =
           new JobInfo(
               job.title(), drilled.readings().date().or(job::date), job.units(), mark, stops);
       pages.addAll(
-          DrilledPage.pages(side, Optional.ofNullable(angles.get(side.side())), print, info));
+          DrilledPage.pages(
+              side,
+              Optional.ofNullable(angles.get(side.side())),
+              paper.map(print::on).orElse(print),
+              info));
     }
-    byte[] pdf = PdfWriter.write(job.title(), pages);
-    PackCommand.refuse(PdfProof.check(pdf, pages));
-    OutputFile.write(context.ops(), path, pdf, given.hasMatchedOption("--force"));
+    output.write(MadeFile.pdf(job.title(), pages), given.force());
     return "wrote " + file;
   }
 
-  private static Readings readings(LoadedJob loaded, Context context, String name)
-      throws IOException, Refusal {
+  private static Readings readings(Given given, LoadedJob loaded) throws IOException, Refusal {
+    String name = given.word(1).orElseThrow();
     try {
-      return new ReadingsReader(Lettering::canWrite, context.console()::warn, loaded.layout().job())
-          .read(context.path(name));
+      return new ReadingsReader(Lettering::canWrite, given.notes(), loaded.job()).read(given.path(name));
     } catch (JobRejected e) {
-      List<String> lines = new ArrayList<>();
-      lines.add("the readings file " + name + " cannot be worked from:");
-      e.faults().stream().map(Fault::line).forEach(lines::add);
-      throw new Refusal(Exit.WRONG_USE, lines);
-    }
-  }
-
-  private static void refuseUnknown(Drilled drilled, Set<String> accepted) throws Refusal {
-    List<String> stops = drilled.stops().stream().map(Finding::id).toList();
-    List<String> lines = new ArrayList<>();
-    for (String id : accepted) {
-      if (!stops.contains(id)) {
-        lines.add("--accept " + id + ": not a stop finding of these readings");
-      }
-    }
-    if (!lines.isEmpty()) {
-      lines.add(
-          stops.isEmpty()
-              ? "these readings have no stop finding"
-              : "their stop findings are: " + String.join(", ", stops));
-      throw new Refusal(Exit.WRONG_USE, lines);
+      throw Refusal.of("the readings file %s cannot be worked from:".formatted(name), e);
     }
   }
 }

@@ -23,20 +23,16 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
-import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.UnmatchedArgumentException;
+import picocli.CommandLine;
 
 /** The program: picks the command, runs it, and turns every way it can end into an exit code. */
 public final class Main {
-  /** What a user can do about a fault of ours. */
-  static final String PLEASE_REPORT =
-      "this is a fault of the program: please report it, with the job file and these lines";
-
   /** Set to 1, it lets the working of an unexpected fault be shown. */
   private static final String TRACE_VARIABLE = "TOWERSCRIBE_TRACE";
 
@@ -118,7 +114,7 @@ public final class Main {
       // Errors too: left to the virtual machine, one would end the process with 1, which says
       // that the job has a stop finding.
       console.warn(e.getClass().getSimpleName() + ": " + e.getMessage());
-      console.warn(PLEASE_REPORT);
+      console.warn(Refusal.PLEASE_REPORT);
       if ("1".equals(System.getenv(TRACE_VARIABLE))) {
         console.trace(e);
       }
@@ -127,7 +123,7 @@ public final class Main {
   }
 
   /** Adds to what the store says what a user of the command line can do about it. */
-  private static int refused(Refused e, Console console) {
+  static int refused(Refused e, Console console) {
     String more =
         switch (e.why()) {
           case THERE_ALREADY -> "; --force replaces it";
@@ -139,7 +135,7 @@ public final class Main {
       case BUSY, NO_FOLDER, THERE_ALREADY -> Exit.FILES;
       case NEVER_REPLACED -> Exit.WRONG_USE;
       case UNPROVED -> {
-        console.warn(PLEASE_REPORT);
+        console.warn(Refusal.PLEASE_REPORT);
         yield Exit.OUR_FAULT;
       }
     };
@@ -161,7 +157,7 @@ public final class Main {
       context.console().print(usage(spec));
       return Exit.DONE;
     }
-    return command.run(given, context);
+    return command.run(new Given(given, context));
   }
 
   /** No known command first: help, version, or a mistake. */

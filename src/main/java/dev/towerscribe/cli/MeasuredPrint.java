@@ -14,6 +14,7 @@ import dev.towerscribe.quantity.Numbers;
 import dev.towerscribe.report.PrintProof;
 import dev.towerscribe.report.json.PrintProofJson;
 import dev.towerscribe.sheet.tower.RulerPage;
+import dev.towerscribe.store.MadeFile;
 import dev.towerscribe.store.OutputFile;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -23,8 +24,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
-import picocli.CommandLine.ParseResult;
 
 /** {@code ruler --measured}: what calipers read on a print becomes the job's print figures. */
 final class MeasuredPrint {
@@ -38,12 +37,21 @@ final class MeasuredPrint {
 
   private static final double MOST_LENGTH = 1000;
 
+  private static final String EXAMPLE = "101.3,99.4";
+
+  static final String JOB = "--job";
+  static final String MEASURED = "--measured";
+  static final String BARS = "--bars";
+  static final String UNCERTAINTY = "--doubt";
+  static final String UNITS = "--units";
+  static final String WRITE = "--write";
+
   /** Options that are of use with readings only. */
   private static final List<String> ONLY_HERE =
-      List.of("--bars", "--doubt", "--units", "--write", "--json");
+      List.of(BARS, UNCERTAINTY, UNITS, WRITE, Given.JSON);
 
   /** Options of the page, which is not written here. */
-  private static final List<String> NOT_HERE = List.of("-o", "--paper", "--force");
+  private static final List<String> NOT_HERE = List.of(Given.OUTPUT, Given.PAPER, Given.FORCE);
 
   private record JobFile(String given, Path path, byte[] bytes, Job job) {
     String text() {
@@ -51,57 +59,56 @@ final class MeasuredPrint {
     }
   }
 
-  private final ParseResult given;
-  private final Context context;
+  private final Given given;
 
-  private MeasuredPrint(ParseResult given, Context context) {
+  private MeasuredPrint(Given given) {
     this.given = given;
-    this.context = context;
   }
 
   /** Refuses options that only readings give a meaning. */
-  static void refuseWithout(ParseResult given) throws Refusal {
-    List<String> lines =
+  static void refuseWithout(Given given) throws Refusal {
+    Refusal.ifAny(
         ONLY_HERE.stream()
-            .filter(given::hasMatchedOption)
+            .filter(given::has)
             .map(o -> o + " goes with --measured, which was not given")
-            .toList();
-    if (!lines.isEmpty()) {
-      throw new Refusal(Exit.WRONG_USE, lines);
-    }
+            .toList());
   }
 
   /**
    * Works out a print and, if asked to, changes the job file.
    *
    * @param given what was asked for, with {@code --measured}
-   * @param context where
    * @return the exit code
    * @throws IOException if the job file cannot be read or written
    * @throws JobRejected if it has faults
    * @throws Refusal if the readings are wrong or the printer is of no use
    */
-  static int run(ParseResult given, Context context) throws IOException, JobRejected, Refusal {
-    return new MeasuredPrint(given, context).run();
+  static int run(Given given) throws IOException, JobRejected, Refusal {
+    return new MeasuredPrint(given).run();
   }
 
   private int run() throws IOException, JobRejected, Refusal {
     List<String> faults = new ArrayList<>();
-    List<Double> readings = numbers("--measured", List.of("across", "along", "far ends"), faults);
-    List<Double> bars = numbers("--bars", List.of("across", "along"), faults);
-    List<Double> doubt = numbers("--doubt", List.of("doubt"), faults);
-    Optional<LengthUnit> unit = unit(faults);
+    List<Double> readings = numbers(MEASURED, List.of("across", "along", "far ends"), faults);
+    List<Double> bars = numbers(BARS, List.of("across", "along"), faults);
+    List<Double> doubt = numbers(UNCERTAINTY, List.of("doubt"), faults);
+    Optional<LengthUnit> unit = Optional.empty();
+    try {
+      unit = given.oneOf(UNITS, LengthUnit.values(), LengthUnit::symbol);
+    } catch (Refusal e) {
+      faults.addAll(e.lines());
+    }
     NOT_HERE.stream()
-        .filter(given::hasMatchedOption)
+        .filter(given::has)
         .forEach(o -> faults.add(o + ": with --measured no page is written"));
-    boolean hasJob = given.hasMatchedOption("--job");
-    if (given.hasMatchedOption("--write") && !hasJob) {
+    boolean hasJob = given.has(JOB);
+    if (given.has(WRITE) && !hasJob) {
       faults.add("--write: which job file? Give it with --job");
     }
-    if (given.hasMatchedOption("--units") && hasJob) {
+    if (given.has(UNITS) && hasJob) {
       faults.add("--units: the job says its units; leave it out");
     }
-    refuse(Exit.WRONG_USE, faults);
+    Refusal.ifAny(faults);
 
     Optional<JobFile> file = hasJob ? Optional.of(jobFile()) : Optional.empty();
     LengthUnit units = file.map(f -> f.job().units()).orElse(unit.orElse(LengthUnit.MM));
@@ -123,7 +130,7 @@ final class MeasuredPrint {
       refusePrinter(reading, tooFar(proof));
       proof = withEdge(proof, print);
     }
-    boolean write = given.hasMatchedOption("--write") && !reading.isTrue();
+    boolean write = given.has(WRITE) && !reading.isTrue();
     if (write) {
       write(file.orElseThrow(), proof);
     }
@@ -132,46 +139,44 @@ final class MeasuredPrint {
   }
 
   private void tell(PrintProof proof, Optional<JobFile> file, boolean written) {
-    if (given.hasMatchedOption("--json")) {
-      context.console().print(PrintProofJson.of(proof, written));
+    if (given.has(Given.JSON)) {
+      given.console().print(PrintProofJson.of(proof, written));
       return;
     }
-    context.console().print(PrintProofText.of(proof, file.isPresent()));
+    given.console().print(PrintProofText.of(proof, file.isPresent()));
     if (proof.reading().isTrue()) {
       return;
     }
-    context.console().say("");
+    given.console().say("");
     if (written) {
-      context.console().say("wrote these lines into " + file.orElseThrow().given());
+      given.console().say("wrote these lines into " + file.orElseThrow().given());
     } else if (file.isPresent()) {
-      context.console().say("not written: --write puts these lines into the job file");
+      given.console().say("not written: --write puts these lines into the job file");
     }
-    context.console().say(PrintProofText.again(proof));
+    given.console().say(PrintProofText.again(proof));
   }
 
   // Readings.
 
   private List<Double> numbers(String option, List<String> names, List<String> faults) {
-    if (!given.hasMatchedOption(option)) {
+    Optional<String> said = given.text(option);
+    if (said.isEmpty()) {
       return List.of();
     }
-    String text = given.matchedOptionValue(option, "");
+    String text = said.get();
     String[] parts = text.split(",", -1);
     int least = Math.min(2, names.size());
     if (parts.length < least || parts.length > names.size()) {
       faults.add(
-          option
-              + " "
-              + text
-              + ": "
-              + parts.length
-              + (parts.length == 1 ? " number" : " numbers")
-              + ", needs "
-              + (least == names.size() ? "" : least + " or ")
-              + names.size()
-              + " ("
-              + String.join(",", names)
-              + "). Commas part them, without spaces; decimals take a point: 101.3,99.4");
+          "%s %s: %s, needs %s%s (%s). Commas part them, without spaces; decimals take a point: %s"
+              .formatted(
+                  option,
+                  text,
+                  parts.length == 1 ? "1 number" : parts.length + " numbers",
+                  least == names.size() ? "" : least + " or ",
+                  names.size(),
+                  String.join(",", names),
+                  EXAMPLE));
       return List.of();
     }
     List<Double> values = new ArrayList<>();
@@ -180,36 +185,19 @@ final class MeasuredPrint {
       String part = parts[i].strip();
       if (!part.matches("[+-]?([0-9]+\\.?[0-9]*|\\.[0-9]+)")) {
         faults.add(
-            where
-                + " is not a plain number. No unit; commas part the numbers, decimals take a point:"
-                + " 101.3,99.4");
+            "%s is not a plain number. No unit; commas part the numbers, decimals take a point: %s"
+                .formatted(where, EXAMPLE));
         continue;
       }
       double value = Double.parseDouble(part);
       if (!(value > 0 && value <= MOST_LENGTH)) {
-        faults.add(
-            where
-                + (value > 0
-                    ? " is too much: at most " + Numbers.plain(MOST_LENGTH, 0)
-                    : " must be more than 0"));
+        String most = " is too much: at most " + Numbers.plain(MOST_LENGTH, 0);
+        faults.add(where + (value > 0 ? most : " must be more than 0"));
         continue;
       }
       values.add(value);
     }
     return values;
-  }
-
-  private Optional<LengthUnit> unit(List<String> faults) {
-    if (!given.hasMatchedOption("--units")) {
-      return Optional.empty();
-    }
-    String word = given.matchedOptionValue("--units", "");
-    Optional<LengthUnit> unit =
-        Stream.of(LengthUnit.values()).filter(u -> u.symbol().equals(word)).findFirst();
-    if (unit.isEmpty()) {
-      faults.add("--units " + word + ": not one of mm, in");
-    }
-    return unit;
   }
 
   private static PrintReading reading(
@@ -220,11 +208,9 @@ final class MeasuredPrint {
     if (doubtMm > MOST_DOUBT_MM) {
       throw new Refusal(
           Exit.WRONG_USE,
-          "--doubt: "
-              + PrintCauses.length(doubtMm, units)
-              + " is too much, at most "
-              + PrintCauses.length(MOST_DOUBT_MM, units)
-              + ": a print cannot be proved by such readings");
+          "--doubt: %s is too much, at most %s: a print cannot be proved by such readings"
+              .formatted(
+                  PrintCauses.length(doubtMm, units), PrintCauses.length(MOST_DOUBT_MM, units)));
     }
     return new PrintReading(
         bars.isEmpty() ? usual.acrossMm() : units.toMm(bars.get(0)),
@@ -233,12 +219,6 @@ final class MeasuredPrint {
         units.toMm(readings.get(1)),
         readings.size() == 3 ? Optional.of(units.toMm(readings.get(2))) : Optional.empty(),
         doubtMm);
-  }
-
-  private static void refuse(int exit, List<String> lines) throws Refusal {
-    if (!lines.isEmpty()) {
-      throw new Refusal(exit, lines);
-    }
   }
 
   /** Lengths that no triangle has are a slip, not a printer. */
@@ -254,8 +234,8 @@ final class MeasuredPrint {
     if (reasons.isEmpty()) {
       return;
     }
-    if (given.hasMatchedOption("--json")) {
-      context.console().print(PrintProofJson.refused(reading, reasons));
+    if (given.has(Given.JSON)) {
+      given.console().print(PrintProofJson.refused(reading, reasons));
     }
     List<String> lines = new ArrayList<>(reasons);
     lines.add("nothing was written; do not use this print");
@@ -271,25 +251,20 @@ final class MeasuredPrint {
     double skew = figures.skew().orElse(Angle.ZERO).degrees();
     if (Math.abs(skew) > PrintCauses.MOST_SKEW_DEG) {
       lines.add(
-          "with the job's own skew this printer would be "
-              + Numbers.fixed(skew, 2)
-              + " deg out of square, more than "
-              + Numbers.plain(PrintCauses.MOST_SKEW_DEG, 0)
-              + ". Was this print made with the job as it is now?");
+          "with the job's own skew this printer would be %s deg out of square, more than %s. Was"
+                  .formatted(Numbers.fixed(skew, 2), Numbers.plain(PrintCauses.MOST_SKEW_DEG, 0))
+              + " this print made with the job as it is now?");
     }
     return lines;
   }
 
   private static void together(String name, double value, List<String> lines) {
     if (PrintCauses.isOff(value)) {
+      String past = Numbers.plain(100 * RulerPage.REFUSED_PAST, 0);
       lines.add(
-          "with the job's own, the "
-              + name
-              + " would be "
-              + Numbers.fixed(value, 4)
-              + ", more than "
-              + Numbers.plain(100 * RulerPage.REFUSED_PAST, 0)
-              + " % off. Was this print made with the job as it is now, at 100 %?");
+          "with the job's own, the %s would be %s, more than %s %% off."
+                  .formatted(name, Numbers.fixed(value, 4), past)
+              + " Was this print made with the job as it is now, at 100 %?");
     }
   }
 
@@ -302,33 +277,30 @@ final class MeasuredPrint {
     }
     List<String> notes = new ArrayList<>(proof.notes());
     notes.add(
-        "Drawn so, the corners of the sheets come within "
-            + PrintCauses.length(edge.get(), proof.units())
-            + " of the paper's edge, where printers leave "
-            + PrintCauses.length(PRINTED_EDGE_MM, proof.units())
-            + " or more blank: give print.margin more.");
+        "Drawn so, the corners of the sheets come within %s of the paper's edge, where printers"
+                .formatted(PrintCauses.length(edge.get(), proof.units()))
+            + " leave %s or more blank: give print.margin more."
+                .formatted(PrintCauses.length(PRINTED_EDGE_MM, proof.units())));
     return new PrintProof(proof.reading(), proof.units(), proof.old(), f, notes);
   }
 
   // The job file.
 
   private JobFile jobFile() throws IOException, JobRejected, Refusal {
-    String name = given.matchedOptionValue("--job", "");
-    Path path = context.path(name);
-    Job job = new JobReader(Lettering::canWrite, context.console()::warn).read(path);
+    String name = given.text(JOB).orElseThrow();
+    Path path = given.path(name);
+    Job job = new JobReader(Lettering::canWrite, given.notes()).read(path);
     byte[] bytes = Files.readAllBytes(path);
     List<String> own = PrintText.differsBySide(new String(bytes, StandardCharsets.UTF_8));
     if (!own.isEmpty()) {
       throw new Refusal(
           Exit.WRONG_USE,
-          name
-              + ": "
-              + String.join(", ", own)
-              + " gives one side a printer of its own, and one print cannot speak for both. Take it"
-              + " out, or measure without --job and enter the figures by hand");
+          "%s: %s gives one side a printer of its own, and one print cannot speak for both. Take"
+                  .formatted(name, String.join(", ", own))
+              + " it out, or measure without --job and enter the figures by hand");
     }
     JobFile file = new JobFile(name, path, bytes, job);
-    if (!parse(file.text(), path).equals(job)) {
+    if (!LoadedJob.parse(file.text(), path).equals(job)) {
       throw changed(name);
     }
     return file;
@@ -336,11 +308,6 @@ final class MeasuredPrint {
 
   private static Refusal changed(String name) {
     return new Refusal(Exit.FILES, name + " changed while it was read; run the command again");
-  }
-
-  private static Job parse(String text, Path path) throws JobRejected {
-    return new JobReader(Lettering::canWrite)
-        .parse(text, plate -> LoadedJob.plateFile(path.resolveSibling(plate)));
   }
 
   private void write(JobFile file, PrintProof proof) throws IOException, JobRejected, Refusal {
@@ -357,16 +324,12 @@ final class MeasuredPrint {
     }
     Job wanted =
         file.job().printedBy(figures.across(), figures.along(), figures.skew().orElse(Angle.ZERO));
-    if (!parse(text.get(), file.path()).equals(wanted)) {
-      throw new Refusal(
-          Exit.OUR_FAULT,
-          List.of(
-              "nothing was written: the job did not read back as it was to be",
-              Main.PLEASE_REPORT));
+    if (!LoadedJob.parse(text.get(), file.path()).equals(wanted)) {
+      throw Refusal.ourFault("nothing was written: the job did not read back as it was to be");
     }
     if (!Arrays.equals(Files.readAllBytes(file.path()), file.bytes())) {
       throw changed(file.given());
     }
-    OutputFile.write(context.ops(), file.path(), text.get().getBytes(StandardCharsets.UTF_8), true);
+    new OutputFile(given.ops(), file.path()).write(MadeFile.text(text.get()), true);
   }
 }

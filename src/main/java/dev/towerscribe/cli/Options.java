@@ -1,5 +1,7 @@
 package dev.towerscribe.cli;
 
+import dev.towerscribe.model.Paper;
+import java.util.Arrays;
 import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
@@ -28,13 +30,18 @@ final class Options {
   }
 
   static PositionalParamSpec job() {
+    return file(0, "JOB", "The job file (TOML).", true);
+  }
+
+  /** A file without an option before it. */
+  static PositionalParamSpec file(int place, String label, String description, boolean needed) {
     return PositionalParamSpec.builder()
-        .paramLabel("JOB")
+        .paramLabel(label)
         .type(String.class)
-        .required(true)
-        .arity("1")
-        .index("0")
-        .description("The job file (TOML).")
+        .required(needed)
+        .arity(needed ? "1" : "0..1")
+        .index(Integer.toString(place))
+        .description(description)
         .build();
   }
 
@@ -42,23 +49,55 @@ final class Options {
     return OptionSpec.builder(name).type(boolean.class).description(literal(description)).build();
   }
 
+  static OptionSpec json(String description) {
+    return flag(Given.JSON, description);
+  }
+
+  static OptionSpec force(String description) {
+    return flag(Given.FORCE, description);
+  }
+
   static OptionSpec text(String label, String description, String... names) {
+    return text(false, label, description, names);
+  }
+
+  private static OptionSpec text(
+      boolean needed, String label, String description, String... names) {
     return OptionSpec.builder(names)
         .type(String.class)
+        .required(needed)
         .paramLabel(label)
         .description(literal(description))
         .build();
   }
 
+  /** Where one file goes. */
+  static OptionSpec output(String description) {
+    return text("FILE", description, Given.OUTPUT, "--output");
+  }
+
+  /** Where files go that are replaced as one. */
+  static OptionSpec directory(boolean needed, String description) {
+    return text(needed, "DIR", description, Given.OUTPUT, "--output");
+  }
+
+  static OptionSpec paper(String whose, String otherwise) {
+    String words = String.join(", ", Arrays.stream(Paper.values()).map(Paper::word).toList());
+    return text(
+        "PAPER", "%s: %s. %s if not given.".formatted(whose, words, otherwise), Given.PAPER);
+  }
+
   static OptionSpec accept() {
-    return OptionSpec.builder("--accept")
+    return accept("Accept this stop finding of the job, by its id. Every sheet carries it.");
+  }
+
+  static OptionSpec accept(String description) {
+    return OptionSpec.builder(Given.ACCEPT)
         .type(List.class)
         .auxiliaryTypes(String.class)
         .arity("1")
         .paramLabel("ID")
-        .description(
-            "Accept this stop finding of the job, by its id. Every sheet carries it. May be given"
-                + " more than once.")
+        .description(description + " May be given more than once.")
         .build();
   }
 }

@@ -1,10 +1,8 @@
 package dev.towerscribe.cli;
 
-import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.drawing.Page;
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.finding.JobRejected;
-import dev.towerscribe.job.JobReader;
 import dev.towerscribe.job.MountText;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.model.Mount;
@@ -16,11 +14,10 @@ import dev.towerscribe.placement.Placements;
 import dev.towerscribe.placement.SearchRange;
 import dev.towerscribe.report.json.PlacementJson;
 import dev.towerscribe.sheet.report.PlacementMap;
-import dev.towerscribe.sheet.text.JobInfo;
+import dev.towerscribe.store.FileSet;
+import dev.towerscribe.store.MadeFile;
+import dev.towerscribe.store.MadeFiles;
 import dev.towerscribe.store.OutputFile;
-import dev.towerscribe.store.PackDirectory;
-import dev.towerscribe.writer.pdf.PdfProof;
-import dev.towerscribe.writer.pdf.PdfWriter;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -29,14 +26,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.ParseResult;
 
 /** {@code place}: where the plates can best go, in words, as data, as a map and as a new job. */
 final class PlaceCommand implements Command {
-  private static final String PDF = "place.pdf";
+  private static final String WRITE = "--write";
+  private static final String OFFER = "--offer";
+  private static final String FIRST = "A";
 
   @Override
   public CommandSpec spec() {
@@ -47,95 +43,75 @@ final class PlaceCommand implements Command {
                 + " Offers a few, and says what holds each one back. Ends with 1 if none stands.",
             "",
             "Example: towerscribe place wren.toml --write wren-placed.toml")
+        .addOption(Options.json("Print the offers as one JSON object, in degrees and mm."))
         .addOption(
-            Options.flag("--json", "Print the offers as one JSON object, in degrees and mm."))
-        .addOption(
-            Options.text(
-                "DIR",
+            Options.directory(
+                false,
                 "Write place.pdf, the map of where the plates can go, there as well. Made if"
-                    + " missing; other files there are left alone.",
-                "-o",
-                "--output"))
+                    + " missing; other files there are left alone."))
         .addOption(
             Options.text(
                 "FILE",
                 "Write the job with its [mount] replaced, all else left as it is, to this file.",
-                "--write"))
+                WRITE))
         .addOption(
-            Options.text("LETTER", "Which offer to write; A, the first, if not given.", "--offer"))
-        .addOption(Options.flag("--force", "Let --write replace a file that is there already."))
+            Options.text("LETTER", "Which offer to write; A, the first, if not given.", OFFER))
+        .addOption(Options.force("Let --write replace a file that is there already."))
         .addPositional(Options.job());
   }
 
+  /** The job file to be written, and the text that it is made from. */
+  private record Rewritten(String name, Path path, OutputFile file, String before) {}
+
   @Override
-  public int run(ParseResult given, Context context) throws IOException, JobRejected, Refusal {
-    String file = given.matchedPositionalValue(0, "");
-    Path path = context.path(file);
-    if (given.hasMatchedOption("--offer") && !given.hasMatchedOption("--write")) {
+  public int run(Given given) throws IOException, JobRejected, Refusal {
+    if (given.has(OFFER) && !given.has(WRITE)) {
       throw new Refusal(Exit.WRONG_USE, "--offer says which offer --write is to write: give both");
     }
-    LoadedJob loaded = LoadedJob.load(path, List.of(), context.console()::warn);
-    Job job = loaded.layout().job();
+    LoadedJob loaded = given.job();
+    Job job = loaded.job();
     // A search takes a while: what bars the writing is said before it.
-    Optional<Path> write = Optional.empty();
-    String before = "";
-    if (given.hasMatchedOption("--write")) {
-      String name = given.matchedOptionValue("--write", "");
-      Path target = context.path(name);
-      refuseTarget(path, target, given.hasMatchedOption("--force"));
-      OutputFile.refuseWithoutFolder(target, name);
-      before = Files.readString(path, StandardCharsets.UTF_8);
-      refuseText(before, job);
-      write = Optional.of(target);
-    }
-    boolean map = given.hasMatchedOption("-o");
-    Placements.Found found;
-    int threads = Runtime.getRuntime().availableProcessors();
-    try (ProgressBar bar = ProgressBar.ofTerminal(context.console())) {
-      found =
-          Placements.find(job, new Placements.Settings(SearchRange.USUAL, threads, map), bar::at);
-    } catch (CannotPlace e) {
-      if (e.isStop() && given.hasMatchedOption("--json")) {
-        context.console().print(PlacementJson.of(job, List.of()));
-      }
-      throw new Refusal(e.isStop() ? Exit.STOPPED : Exit.WRONG_USE, file + ": " + e.getMessage());
-    }
-    if (found.offers().isEmpty()) {
-      if (given.hasMatchedOption("--json")) {
-        context.console().print(PlacementJson.of(job, found.offers()));
-      }
-      throw new Refusal(Exit.STOPPED, none(found));
-    }
-    Optional<byte[]> text = Optional.empty();
-    Offer chosen = found.offers().get(0);
+    Optional<Rewritten> write = rewritten(given, job);
+    Placements.Found found = find(given, job);
     if (write.isPresent()) {
-      chosen = chosen(found.offers(), given.matchedOptionValue("--offer", "A"));
-      text = Optional.of(placed(before, job, chosen.mount()));
-      prove(text.get(), write.get(), job, chosen);
+      Offer offer = chosen(found.offers(), given.text(OFFER).orElse(FIRST));
+      String text = placed(write.get().before(), job, offer.mount());
+      prove(text, write.get().path(), job, offer);
+      map(given, loaded, found);
+      write.get().file().write(MadeFile.text(text), given.force());
+    } else {
+      map(given, loaded, found);
     }
-    if (map) {
-      map(loaded, found, context, context.path(given.matchedOptionValue("-o", "")));
-    }
-    if (write.isPresent()) {
-      OutputFile.write(
-          context.ops(), write.get(), text.orElseThrow(), given.hasMatchedOption("--force"));
-    }
-    context
-        .console()
-        .print(
-            given.hasMatchedOption("--json")
-                ? PlacementJson.of(job, found.offers())
-                : PlacementText.of(job, found));
-    if (write.isPresent() && !given.hasMatchedOption("--json")) {
-      context
-          .console()
-          .say(
-              "wrote "
-                  + given.matchedOptionValue("--write", "")
-                  + " with offer "
-                  + given.matchedOptionValue("--offer", "A").toUpperCase(Locale.ROOT));
+    given.print(() -> PlacementJson.of(job, found.offers()), () -> PlacementText.of(job, found));
+    if (write.isPresent() && !given.has(Given.JSON)) {
+      String letter = given.text(OFFER).orElse(FIRST).toUpperCase(Locale.ROOT);
+      given.console().say("wrote %s with offer %s".formatted(write.get().name(), letter));
     }
     return Exit.DONE;
+  }
+
+  private static Placements.Found find(Given given, Job job) throws Refusal {
+    int threads = Runtime.getRuntime().availableProcessors();
+    Placements.Settings settings =
+        new Placements.Settings(SearchRange.USUAL, threads, given.has(Given.OUTPUT));
+    try (ProgressBar bar = ProgressBar.ofTerminal(given.console())) {
+      Placements.Found found = Placements.find(job, settings, bar::at);
+      if (!found.offers().isEmpty()) {
+        return found;
+      }
+      throw stopped(given, job, none(found));
+    } catch (CannotPlace e) {
+      String why = given.word(0).orElseThrow() + ": " + e.getMessage();
+      throw e.isStop() ? stopped(given, job, List.of(why)) : new Refusal(Exit.WRONG_USE, why);
+    }
+  }
+
+  /** No placement stands: a program gets an empty list, a person what is in the way. */
+  private static Refusal stopped(Given given, Job job, List<String> lines) {
+    if (given.has(Given.JSON)) {
+      given.console().print(PlacementJson.of(job, List.of()));
+    }
+    return new Refusal(Exit.STOPPED, lines);
   }
 
   private static List<String> none(Placements.Found found) {
@@ -144,7 +120,7 @@ final class PlaceCommand implements Command {
     lines.add(
         always.isEmpty()
             ? "no placement within 30 mm passes every check. In the way, the last to give way"
-                + " first:"
+                  + " first:"
             : "no placement can put these stop findings right:");
     found.inTheWay().forEach(b -> lines.add(b.words() + ": " + remedy(b)));
     always.forEach(f -> lines.add(f.id() + ": " + f.say()));
@@ -161,16 +137,32 @@ final class PlaceCommand implements Command {
     };
   }
 
-  private static void refuseTarget(Path input, Path target, boolean force)
-      throws IOException, Refusal {
-    if (Files.exists(target) && Files.isSameFile(input, target)) {
+  /** What {@code --write} asks for, refused where no offer could be written. */
+  private static Optional<Rewritten> rewritten(Given given, Job job) throws IOException, Refusal {
+    Optional<String> name = given.text(WRITE);
+    if (name.isEmpty()) {
+      return Optional.empty();
+    }
+    Path input = given.path(0);
+    Path path = given.path(name.get());
+    if (Files.exists(path) && Files.isSameFile(input, path)) {
       throw new Refusal(
           Exit.WRONG_USE, "--write names the job file itself, which is never replaced");
     }
-    if (Files.exists(target) && !force) {
-      throw new Refusal(
-          Exit.FILES, target + " is there already and was left alone; --force replaces it");
+    OutputFile file = new OutputFile(given.ops(), path);
+    if (!given.force()) {
+      file.unlessThere();
     }
+    file.inFolder(name.get());
+    String before = Files.readString(input, StandardCharsets.UTF_8);
+    if (MountText.differsBySide(before)) {
+      throw new Refusal(
+          Exit.WRONG_USE,
+          "the job gives one side a [mount] of its own, and an offer is one placement for both:"
+              + " take it out, or enter the figures by hand");
+    }
+    placed(before, job, job.sides().values().iterator().next().mount());
+    return Optional.of(new Rewritten(name.get(), path, file, before));
   }
 
   private static Offer chosen(List<Offer> offers, String letter) throws Refusal {
@@ -181,75 +173,44 @@ final class PlaceCommand implements Command {
     }
     throw new Refusal(
         Exit.WRONG_USE,
-        "--offer "
-            + letter
-            + ": the offers go from A to "
-            + PlacementMap.letter(offers.size() - 1));
-  }
-
-  /** Refuses a job file whose mount cannot be replaced by any other. */
-  private static void refuseText(String text, Job job) throws Refusal {
-    if (MountText.differsBySide(text)) {
-      throw new Refusal(
-          Exit.WRONG_USE,
-          "the job gives one side a [mount] of its own, and an offer is one placement for both:"
-              + " take it out, or enter the figures by hand");
-    }
-    placed(text, job, job.sides().values().iterator().next().mount());
+        "--offer %s: the offers go from A to %s"
+            .formatted(letter, PlacementMap.letter(offers.size() - 1)));
   }
 
   /** The job's text with another mount, read back before it goes anywhere. */
-  private static byte[] placed(String text, Job job, Mount mount) throws Refusal {
-    Optional<String> changed = MountText.with(text, job.units(), mount);
-    if (changed.isEmpty()) {
-      throw new Refusal(
-          Exit.WRONG_USE,
-          "the job's [mount] is not written one key to a line, so it can't be replaced safely:"
-              + " enter the figures by hand");
-    }
-    return changed.get().getBytes(StandardCharsets.UTF_8);
+  private static String placed(String text, Job job, Mount mount) throws Refusal {
+    return MountText.with(text, job.units(), mount)
+        .orElseThrow(
+            () ->
+                new Refusal(
+                    Exit.WRONG_USE,
+                    "the job's [mount] is not written one key to a line, so it can't be replaced"
+                        + " safely: enter the figures by hand"));
   }
 
   /** Read back as it will be read from its new place, it must be this job with that mount. */
-  private static void prove(byte[] text, Path target, Job job, Offer offer) throws Refusal {
-    Job again;
+  private static void prove(String text, Path target, Job job, Offer offer) throws Refusal {
     try {
-      again =
-          new JobReader(Lettering::canWrite)
-              .parse(
-                  new String(text, StandardCharsets.UTF_8),
-                  name -> LoadedJob.plateFile(target.resolveSibling(name)));
+      Job again = LoadedJob.parse(text, target);
       if (again.equals(job.with(offer.mount())) && Layouts.of(again).layout().stops().isEmpty()) {
         return;
       }
     } catch (JobRejected e) {
-      List<String> lines = new ArrayList<>();
-      lines.add("nothing was written: at " + target + " the job could not be worked from");
-      e.faults().forEach(f -> lines.add(f.line()));
-      throw new Refusal(Exit.WRONG_USE, lines);
+      throw Refusal.of(
+          "nothing was written: at %s the job could not be worked from".formatted(target), e);
     }
-    throw new Refusal(
-        Exit.OUR_FAULT,
-        List.of(
-            "nothing was written: the job did not read back as the offer that was chosen",
-            Main.PLEASE_REPORT));
+    throw Refusal.ourFault(
+        "nothing was written: the job did not read back as the offer that was chosen");
   }
 
-  private static void map(LoadedJob loaded, Placements.Found found, Context context, Path directory)
+  private static void map(Given given, LoadedJob loaded, Placements.Found found)
       throws IOException, Refusal {
-    Job job = loaded.layout().job();
-    JobInfo info = new JobInfo(job.title(), job.date(), job.units(), loaded.packMark(), List.of());
-    List<Page> pages =
-        PlacementMap.pages(
-            found.map().orElseThrow(),
-            found.offers(),
-            found.estimate(),
-            job.sides().values().iterator().next().print(),
-            info);
-    byte[] pdf = PdfWriter.write(job.title(), pages);
-    PackCommand.refuse(PdfProof.check(pdf, pages));
-    SortedMap<String, byte[]> files = new TreeMap<>();
-    files.put(PDF, pdf);
-    new PackDirectory(context.ops(), directory).writePlacement(loaded.packMark(), files);
+    if (found.map().isPresent()) {
+      List<Page> pages =
+          PlacementMap.pages(
+              found.map().get(), found.offers(), found.estimate(), loaded.print(), loaded.info());
+      MadeFiles files = new MadeFiles().put("place.pdf", MadeFile.pdf(loaded.job().title(), pages));
+      given.directory().write(FileSet.PLACEMENT, loaded.packMark(), files);
+    }
   }
 }

@@ -2,11 +2,10 @@ package dev.towerscribe.cli;
 
 import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.drawing.Page;
-import dev.towerscribe.finding.Fault;
 import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.job.VisitReader;
 import dev.towerscribe.model.Job;
-import dev.towerscribe.model.Print;
+import dev.towerscribe.model.Paper;
 import dev.towerscribe.quantity.Version;
 import dev.towerscribe.record.Entry;
 import dev.towerscribe.record.EntryText;
@@ -18,25 +17,23 @@ import dev.towerscribe.record.Visit;
 import dev.towerscribe.report.json.RecordJson;
 import dev.towerscribe.sheet.report.RecordPage;
 import dev.towerscribe.sheet.text.JobInfo;
+import dev.towerscribe.store.MadeFile;
 import dev.towerscribe.store.OutputFile;
 import dev.towerscribe.store.RecordFile;
-import dev.towerscribe.writer.pdf.PdfProof;
-import dev.towerscribe.writer.pdf.PdfWriter;
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.PositionalParamSpec;
-import picocli.CommandLine.ParseResult;
 
 /** {@code record}: what the bay read, kept with the job beside what was predicted. */
 final class RecordCommand implements Command {
-  private static final int MOST_BYTES = 1 << 24;
+  private static final String VISIT = "--visit";
+  private static final String AGAIN = "--again";
+  private static final String LIST = "--list";
+  private static final String CSV = "--csv";
 
   @Override
   public CommandSpec spec() {
@@ -50,53 +47,30 @@ final class RecordCommand implements Command {
             "Examples: towerscribe record wren.toml wren-visit.toml",
             "          towerscribe record wren.toml -o wren-record.pdf",
             "          towerscribe record --list jobs --csv -o jobs.csv")
-        .addPositional(
-            PositionalParamSpec.builder()
-                .paramLabel("JOB")
-                .type(String.class)
-                .arity("0..1")
-                .index("0")
-                .description("The job file (TOML).")
-                .build())
-        .addPositional(
-            PositionalParamSpec.builder()
-                .paramLabel("VISIT")
-                .type(String.class)
-                .arity("0..1")
-                .index("1")
-                .description("A visit file (TOML) to add to the record.")
-                .build())
+        .addPositional(Options.file(0, "JOB", "The job file (TOML).", false))
+        .addPositional(Options.file(1, "VISIT", "A visit file (TOML) to add to the record.", false))
         .addOption(
-            Options.flag("--again", "Add the visit even if the record has the very same already."))
+            Options.flag(AGAIN, "Add the visit even if the record has the very same already."))
         .addOption(Options.accept())
-        .addOption(Options.flag("--json", "Show the record as one JSON object, degrees and mm."))
-        .addOption(Options.text("N", "The visit by its number; the last if not given.", "--visit"))
-        .addOption(
-            Options.text(
-                "FILE",
-                "Write the visit's page (PDF) there, or with --list the list.",
-                "-o",
-                "--output"))
-        .addOption(Options.text("PAPER", "Paper of the page; the job's if not given.", "--paper"))
-        .addOption(Options.flag("--force", "Let -o replace a file that is there already."))
-        .addOption(
-            Options.text("FOLDER", "List every visit of every job in this folder.", "--list"))
-        .addOption(Options.flag("--csv", "List as comma separated values (RFC 4180)."));
+        .addOption(Options.json("Show the record as one JSON object, degrees and mm."))
+        .addOption(Options.text("N", "The visit by its number; the last if not given.", VISIT))
+        .addOption(Options.output("Write the visit's page (PDF) there, or with --list the list."))
+        .addOption(Options.text("PAPER", "Paper of the page; the job's if not given.", Given.PAPER))
+        .addOption(Options.force("Let -o replace a file that is there already."))
+        .addOption(Options.text("FOLDER", "List every visit of every job in this folder.", LIST))
+        .addOption(Options.flag(CSV, "List as comma separated values (RFC 4180)."));
   }
 
   @Override
-  public int run(ParseResult given, Context context) throws IOException, JobRejected, Refusal {
+  public int run(Given given) throws IOException, JobRejected, Refusal {
     RecordUse use = RecordUse.of(given);
     if (use == RecordUse.LIST) {
-      return list(given, context);
+      return list(given);
     }
-    Path file = context.path(given.matchedPositionalValue(0, ""));
-    LoadedJob job =
-        LoadedJob.load(
-            file, given.matchedOptionValue("--accept", List.of()), context.console()::warn);
-    RecordFile record = new RecordFile(context.ops(), file);
+    LoadedJob job = given.job();
+    RecordFile record = new RecordFile(given.ops(), given.path(0));
     if (use == RecordUse.ADD) {
-      return add(given, context, job, record);
+      return add(given, job, record);
     }
     RecordText text =
         record
@@ -106,36 +80,34 @@ final class RecordCommand implements Command {
                     new Refusal(
                         Exit.FILES,
                         record.path() + ": no such file: no visit has been recorded yet"));
-    return use == RecordUse.PAGE
-        ? page(given, context, job, text)
-        : show(given, context, job, text);
+    return use == RecordUse.PAGE ? page(given, job, text) : show(given, job.job(), text);
   }
 
   // Adding.
 
-  private static int add(ParseResult given, Context context, LoadedJob job, RecordFile record)
+  private static int add(Given given, LoadedJob job, RecordFile record)
       throws IOException, Refusal {
-    Visit visit = visit(context, given.matchedPositionalValue(1, ""), job.layout().job());
-    Evaluation evaluation = Evaluate.of(job.layout().job(), visit);
+    Visit visit = visit(given, job.job());
+    Evaluation evaluation = Evaluate.of(job.job(), visit);
     EntryText.About about =
         new EntryText.About(
-            job.layout().job().title(),
+            job.job().title(),
             job.packMark(),
             "Towerscribe " + Version.TEXT,
-            List.copyOf(job.accepted()));
-    boolean again = given.hasMatchedOption("--again");
+            List.copyOf(job.accepted().ids()));
     RecordText now =
         record.append(
             before -> {
-              if (!again) {
+              if (!given.has(AGAIN)) {
                 refuseSame(before, visit);
               }
               return EntryText.of(before.nextNumber(), evaluation, about);
             });
     int number = now.nextNumber() - 1;
-    context.console().print(RecordWords.of(number, evaluation));
-    now.remarks().forEach(r -> context.console().warn(record.path().getFileName() + ": " + r));
-    context.console().say("added visit " + number + " to " + record.path().getFileName());
+    Path name = record.path().getFileName();
+    given.console().print(RecordWords.of(number, evaluation));
+    now.remarks().forEach(r -> given.console().warn(name + ": " + r));
+    given.console().say("added visit %s to %s".formatted(number, name));
     return Exit.DONE;
   }
 
@@ -145,130 +117,112 @@ final class RecordCommand implements Command {
       if (entry.visit().map(EntryText::identity).filter(identity::equals).isPresent()) {
         throw new Refusal(
             Exit.WRONG_USE,
-            "the record has this very visit already, as visit "
-                + entry.number().orElse(0)
-                + "; --again adds it all the same");
+            "the record has this very visit already, as visit %s; --again adds it all the same"
+                .formatted(number(entry)));
       }
     }
   }
 
-  private static Visit visit(Context context, String file, Job job) throws IOException, Refusal {
-    Path path = context.path(file);
-    if (Files.isDirectory(path)) {
-      throw new IOException(path + ": is a directory, not a visit file");
-    }
-    byte[] bytes;
-    try (InputStream in = Files.newInputStream(path)) {
-      bytes = in.readNBytes(MOST_BYTES);
-    }
+  private static int number(Entry entry) {
+    return entry.number().orElse(0);
+  }
+
+  private static Visit visit(Given given, Job job) throws IOException, Refusal {
     try {
-      return new VisitReader(Lettering::canWrite, context.console()::warn).parse(bytes, job);
+      return new VisitReader(Lettering::canWrite, given.notes()).read(given.path(1), job);
     } catch (JobRejected e) {
-      List<String> lines = new ArrayList<>();
-      lines.add("the visit file cannot be worked from, and nothing was added:");
-      e.faults().stream().map(Fault::line).forEach(lines::add);
-      throw new Refusal(Exit.WRONG_USE, lines);
+      throw Refusal.of("the visit file cannot be worked from, and nothing was added:", e);
     }
   }
 
   // Showing.
 
-  private static int show(ParseResult given, Context context, LoadedJob job, RecordText text)
-      throws Refusal {
-    List<Entry> some =
-        given.hasMatchedOption("--visit") ? List.of(chosen(given, text)) : text.entries();
-    if (given.hasMatchedOption("--json")) {
-      context.console().print(RecordJson.of(job.layout().job(), some, text.remarks()));
+  private static int show(Given given, Job job, RecordText text) throws Refusal {
+    List<Entry> some = given.has(VISIT) ? List.of(chosen(given, text)) : text.entries();
+    Console console = given.console();
+    if (given.has(Given.JSON)) {
+      console.print(RecordJson.of(job, some, text.remarks()));
       return Exit.DONE;
     }
-    Console console = context.console();
     for (Entry entry : some) {
       entry.lines().forEach(console::say);
       console.say("");
-      Since.of(job.layout().job(), entry).forEach(s -> console.say("since then: " + s));
+      Since.of(job, entry).forEach(s -> console.say("since then: " + s));
     }
     text.remarks().forEach(r -> console.say("remark: " + r));
     return Exit.DONE;
   }
 
-  private static Entry chosen(ParseResult given, RecordText text) throws Refusal {
-    if (text.entries().isEmpty()) {
+  /** The visit that was asked for; without a number the last that is whole, or else the last. */
+  private static Entry chosen(Given given, RecordText text) throws Refusal {
+    List<Entry> all = text.entries();
+    if (all.isEmpty()) {
       throw new Refusal(Exit.WRONG_USE, "the record holds no visit that can be read");
     }
-    if (!given.hasMatchedOption("--visit")) {
-      List<Entry> whole = text.entries().stream().filter(e -> e.visit().isPresent()).toList();
-      List<Entry> some = whole.isEmpty() ? text.entries() : whole;
+    Optional<String> number = given.text(VISIT);
+    if (number.isEmpty()) {
+      List<Entry> whole = all.stream().filter(e -> e.visit().isPresent()).toList();
+      List<Entry> some = whole.isEmpty() ? all : whole;
       return some.get(some.size() - 1);
     }
-    String number = given.matchedOptionValue("--visit", "");
-    return text.entries().stream()
-        .filter(e -> e.number().map(n -> Integer.toString(n)).equals(Optional.of(number)))
-        .reduce((first, second) -> second)
-        .orElseThrow(
-            () ->
-                new Refusal(
-                    Exit.WRONG_USE,
-                    "--visit "
-                        + number
-                        + ": the record has "
-                        + String.join(
-                            ", ",
-                            text.entries().stream()
-                                .flatMap(e -> e.number().stream())
-                                .map(n -> Integer.toString(n))
-                                .toList())));
+    List<String> numbers =
+        all.stream().map(e -> e.number().map(n -> Integer.toString(n)).orElse("")).toList();
+    int last = numbers.lastIndexOf(number.get());
+    if (last < 0) {
+      List<String> some = numbers.stream().filter(n -> !n.isEmpty()).toList();
+      throw new Refusal(
+          Exit.WRONG_USE,
+          "--visit %s: the record has %s".formatted(number.get(), String.join(", ", some)));
+    }
+    return all.get(last);
   }
 
   // The page.
 
-  private static int page(ParseResult given, Context context, LoadedJob job, RecordText text)
-      throws IOException, Refusal {
-    String name = given.matchedOptionValue("-o", "");
-    Path path = context.path(name);
-    OutputFile.refuseWithoutFolder(path, name);
+  private static int page(Given given, LoadedJob job, RecordText text) throws IOException, Refusal {
+    String name = given.text(Given.OUTPUT).orElseThrow();
+    OutputFile output = given.output(name);
     Entry entry = chosen(given, text);
     Visit visit = entry.visit().map(RecordCommand::printable).orElseThrow(() -> unusable(entry));
-    Job plan = job.layout().job();
-    Evaluation evaluation = Evaluate.of(plan, visit);
-    Print print = plan.sides().values().iterator().next().print();
-    if (given.hasMatchedOption("--paper")) {
-      print = print.on(PaperOption.paper(given.matchedOptionValue("--paper", "")));
-    }
-    List<String> remarks = new ArrayList<>();
-    if (entry.state() == Entry.State.EDITED) {
-      remarks.add("this entry was edited after it was written: its checksum does not match");
-    }
-    remarks.addAll(Since.of(plan, entry));
-    List<String> gone =
-        entry.acceptedStops().stream().filter(id -> !job.accepted().contains(id)).toList();
-    if (!gone.isEmpty()) {
-      remarks.add("recorded with accepted stops: " + printable(String.join(", ", gone)));
-    }
+    Job plan = job.job();
+    Optional<Paper> paper = given.paper();
     JobInfo info =
         new JobInfo(
             plan.title(),
             Optional.of(visit.date()),
             plan.units(),
             job.packMark(),
-            job.acceptedStops());
+            job.accepted().carried());
     List<Page> pages =
         RecordPage.pages(
-            evaluation, new RecordPage.Source(entry.number().orElse(0), remarks), print, info);
-    byte[] pdf = PdfWriter.write(plan.title(), pages);
-    PackCommand.refuse(PdfProof.check(pdf, pages));
-    OutputFile.write(context.ops(), path, pdf, given.hasMatchedOption("--force"));
-    context.console().say("wrote " + name + " with visit " + entry.number().orElse(0));
+            Evaluate.of(plan, visit),
+            new RecordPage.Source(number(entry), remarks(job, entry)),
+            paper.map(job.print()::on).orElse(job.print()),
+            info);
+    output.write(MadeFile.pdf(plan.title(), pages), given.force());
+    given.console().say("wrote %s with visit %s".formatted(name, number(entry)));
     return Exit.DONE;
+  }
+
+  private static List<String> remarks(LoadedJob job, Entry entry) {
+    List<String> remarks = new ArrayList<>();
+    if (entry.state() == Entry.State.EDITED) {
+      remarks.add("this entry was edited after it was written: its checksum does not match");
+    }
+    remarks.addAll(Since.of(job.job(), entry));
+    List<String> gone =
+        entry.acceptedStops().stream().filter(id -> !job.accepted().ids().contains(id)).toList();
+    if (!gone.isEmpty()) {
+      remarks.add("recorded with accepted stops: " + printable(String.join(", ", gone)));
+    }
+    return remarks;
   }
 
   private static Refusal unusable(Entry entry) {
     List<String> lines = new ArrayList<>();
     lines.add(
-        "lines "
-            + entry.firstLine()
-            + " to "
-            + entry.lastLine()
-            + " of the record do not hold enough for a page");
+        "lines %s to %s of the record do not hold enough for a page"
+            .formatted(entry.firstLine(), entry.lastLine()));
     lines.addAll(entry.troubles());
     return new Refusal(Exit.WRONG_USE, lines);
   }
@@ -291,32 +245,25 @@ final class RecordCommand implements Command {
 
   // The list.
 
-  private static int list(ParseResult given, Context context) throws IOException, Refusal {
-    String name = given.matchedOptionValue("--list", "");
-    Path folder = context.path(name);
+  private static int list(Given given) throws IOException, Refusal {
+    String name = given.text(LIST).orElseThrow();
+    Path folder = given.path(name);
     if (!Files.isDirectory(folder)) {
       throw new Refusal(Exit.FILES, name + ": not a folder");
     }
-    RecordList list = RecordList.of(context.ops(), folder);
-    String text = given.hasMatchedOption("--csv") ? list.csv() : list.text();
-    if (given.hasMatchedOption("-o")) {
-      String file = given.matchedOptionValue("-o", "");
-      Path path = context.path(file);
-      OutputFile.refuseWithoutFolder(path, file);
-      OutputFile.write(
-          context.ops(),
-          path,
-          text.getBytes(StandardCharsets.UTF_8),
-          given.hasMatchedOption("--force"));
-      context.console().say("wrote " + file + ", " + list.lines().size() + " lines");
+    RecordList list = RecordList.of(given.ops(), folder);
+    String text = given.has(CSV) ? list.csv() : list.text();
+    Optional<String> file = given.text(Given.OUTPUT);
+    Console console = given.console();
+    if (file.isPresent()) {
+      given.output(file.get()).write(MadeFile.text(text), given.force());
+      console.say("wrote %s, %s lines".formatted(file.get(), list.lines().size()));
+    } else if (given.has(CSV)) {
+      console.data(text);
     } else {
-      if (given.hasMatchedOption("--csv")) {
-        context.console().data(text);
-      } else {
-        context.console().print(text);
-      }
+      console.print(text);
     }
-    list.faults().forEach(context.console()::warn);
+    list.faults().forEach(console::warn);
     return list.unreadable() ? Exit.FILES : Exit.DONE;
   }
 }

@@ -28,6 +28,9 @@ import java.util.TreeSet;
 final class RecordList {
   private static final String TOML = ".toml";
 
+  private static final String HEAD =
+      "job,visit,date,state,outside,left caster,camber,right caster,camber,for";
+
   /**
    * A job and one of its visits.
    *
@@ -140,18 +143,7 @@ final class RecordList {
     TextLines text = new TextLines();
     text.line("Towerscribe records");
     List<List<String>> rows = new ArrayList<>();
-    rows.add(
-        List.of(
-            "job",
-            "visit",
-            "date",
-            "state",
-            "outside",
-            "left caster",
-            "camber",
-            "right caster",
-            "camber",
-            "for"));
+    rows.add(List.of(HEAD.split(",")));
     for (Line line : lines) {
       List<String> row = new ArrayList<>(List.of(line.file()));
       row.addAll(about(line.entry()));

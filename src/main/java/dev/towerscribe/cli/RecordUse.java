@@ -1,31 +1,18 @@
 package dev.towerscribe.cli;
 
-import java.util.ArrayList;
 import java.util.List;
-import picocli.CommandLine.ParseResult;
+import java.util.stream.Stream;
 
 /** What {@code record} is asked to do, and which options go with it. */
 enum RecordUse {
   /** Add a visit. */
-  ADD("adding a visit", List.of("--again", "--accept")),
+  ADD("adding a visit", List.of("--again", Given.ACCEPT)),
   /** Show the record. */
-  SHOW("showing a record", List.of("--json", "--visit", "--accept")),
+  SHOW("showing a record", List.of(Given.JSON, "--visit", Given.ACCEPT)),
   /** Write a visit's page. */
-  PAGE("a visit's page", List.of("-o", "--visit", "--paper", "--force", "--accept")),
+  PAGE("a visit's page", List.of(Given.OUTPUT, "--visit", Given.PAPER, Given.FORCE, Given.ACCEPT)),
   /** List a folder. */
-  LIST("--list", List.of("--list", "--csv", "-o", "--force"));
-
-  private static final List<String> ALL =
-      List.of(
-          "--again",
-          "--accept",
-          "--json",
-          "--visit",
-          "-o",
-          "--paper",
-          "--force",
-          "--list",
-          "--csv");
+  LIST("--list", List.of("--list", "--csv", Given.OUTPUT, Given.FORCE));
 
   private final String words;
   private final List<String> options;
@@ -42,27 +29,24 @@ enum RecordUse {
    * @return the use
    * @throws Refusal if it asks for things that do not go together
    */
-  static RecordUse of(ParseResult given) throws Refusal {
-    boolean job = given.hasMatchedPositional(0);
-    boolean visit = given.hasMatchedPositional(1);
-    boolean list = given.hasMatchedOption("--list");
-    if (list == job) {
+  static RecordUse of(Given given) throws Refusal {
+    boolean list = given.has("--list");
+    if (list == given.word(0).isPresent()) {
       throw new Refusal(
           Exit.WRONG_USE,
           List.of(
               list ? "--list FOLDER goes without a JOB" : "which job? Give JOB, or --list FOLDER",
               "see: towerscribe record --help"));
     }
-    RecordUse use = list ? LIST : visit ? ADD : given.hasMatchedOption("-o") ? PAGE : SHOW;
-    List<String> odd = new ArrayList<>();
-    for (String option : ALL) {
-      if (given.hasMatchedOption(option) && !use.options.contains(option)) {
-        odd.add(option + " does not go with " + use.words);
-      }
-    }
-    if (!odd.isEmpty()) {
-      throw new Refusal(Exit.WRONG_USE, odd);
-    }
+    RecordUse use =
+        list ? LIST : given.word(1).isPresent() ? ADD : given.has(Given.OUTPUT) ? PAGE : SHOW;
+    Refusal.ifAny(
+        Stream.of(values())
+            .flatMap(u -> u.options.stream())
+            .distinct()
+            .filter(option -> given.has(option) && !use.options.contains(option))
+            .map(option -> "%s does not go with %s".formatted(option, use.words))
+            .toList());
     return use;
   }
 }

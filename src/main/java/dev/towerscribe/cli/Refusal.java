@@ -1,9 +1,16 @@
 package dev.towerscribe.cli;
 
+import dev.towerscribe.finding.Fault;
+import dev.towerscribe.finding.JobRejected;
+import java.util.ArrayList;
 import java.util.List;
 
 /** A command that ends early, with what to tell the user and the exit code. */
 final class Refusal extends Exception {
+  /** What a user can do about a fault of ours. */
+  static final String PLEASE_REPORT =
+      "this is a fault of the program: please report it, with the job file and these lines";
+
   private static final long serialVersionUID = 1L;
 
   private final int exit;
@@ -23,6 +30,25 @@ final class Refusal extends Exception {
 
   Refusal(int exit, String line) {
     this(exit, List.of(line));
+  }
+
+  /** A file with faults, each of which is told. */
+  static Refusal of(String head, JobRejected faults) {
+    List<String> lines = new ArrayList<>(List.of(head));
+    faults.faults().stream().map(Fault::line).forEach(lines::add);
+    return new Refusal(Exit.WRONG_USE, lines);
+  }
+
+  /** A fault of the program's own. */
+  static Refusal ourFault(String line) {
+    return new Refusal(Exit.OUR_FAULT, List.of(line, PLEASE_REPORT));
+  }
+
+  /** Ends a command if anything is wrong with its words. */
+  static void ifAny(List<String> lines) throws Refusal {
+    if (!lines.isEmpty()) {
+      throw new Refusal(Exit.WRONG_USE, lines);
+    }
   }
 
   int exit() {

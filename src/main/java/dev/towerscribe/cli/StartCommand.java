@@ -1,20 +1,22 @@
 package dev.towerscribe.cli;
 
 import dev.towerscribe.job.Templates;
+import dev.towerscribe.store.MadeFile;
 import dev.towerscribe.store.OutputFile;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.ParseResult;
 
 /** {@code start}: a job file to fill in, every key explained in it. */
 final class StartCommand implements Command {
   private static final String DEFAULT_FILE = "job.toml";
 
   private static final String SUFFIX = ".toml";
+
+  private static final String LIST = "--list";
+  private static final String TEMPLATE = "--template";
 
   @Override
   public CommandSpec spec() {
@@ -24,24 +26,24 @@ final class StartCommand implements Command {
                 + " put your own measurements in their place.",
             "",
             "Example: towerscribe start -o wren.toml")
-        .addOption(
-            Options.text("FILE", "Where to; " + DEFAULT_FILE + " if not given.", "-o", "--output"))
-        .addOption(Options.text("NAME", "Which template; see --list.", "--template"))
-        .addOption(Options.flag("--list", "List the templates and write nothing."))
-        .addOption(Options.flag("--force", "Replace a file that is there already."));
+        .addOption(Options.output("Where to; " + DEFAULT_FILE + " if not given."))
+        .addOption(Options.text("NAME", "Which template; see --list.", TEMPLATE))
+        .addOption(Options.flag(LIST, "List the templates and write nothing."))
+        .addOption(Options.force("Replace a file that is there already."));
   }
 
   @Override
-  public int run(ParseResult given, Context context) throws IOException, Refusal {
+  public int run(Given given) throws IOException, Refusal {
     List<String> jobs =
         Stream.concat(Templates.names().stream(), Templates.readings().stream())
             .filter(n -> !isPlate(n))
             .toList();
-    if (given.hasMatchedOption("--list")) {
-      jobs.forEach(name -> context.console().say(bare(name)));
+    Console console = given.console();
+    if (given.has(LIST)) {
+      jobs.forEach(name -> console.say(bare(name)));
       return Exit.DONE;
     }
-    String asked = given.matchedOptionValue("--template", jobs.get(0));
+    String asked = given.text(TEMPLATE).orElse(jobs.get(0));
     String name =
         jobs.stream()
             .filter(n -> n.equals(asked) || bare(n).equals(asked))
@@ -50,19 +52,19 @@ final class StartCommand implements Command {
                 () ->
                     new Refusal(
                         Exit.WRONG_USE,
-                        "no template called "
-                            + asked
-                            + "; there are: "
-                            + String.join(", ", jobs.stream().map(StartCommand::bare).toList())));
-    String file = given.matchedOptionValue("-o", DEFAULT_FILE);
-    Path path = context.path(file);
+                        "no template called %s; there are: %s"
+                            .formatted(
+                                asked,
+                                String.join(
+                                    ", ", jobs.stream().map(StartCommand::bare).toList()))));
+    String file = given.text(Given.OUTPUT).orElse(DEFAULT_FILE);
+    Path path = given.path(file);
     String text = Templates.text(name);
-    OutputFile.write(context.ops(), path, bytes(text), given.hasMatchedOption("--force"));
-    Console console = context.console();
+    new OutputFile(given.ops(), path).write(MadeFile.text(text), given.force());
     console.say("wrote " + file);
     for (String plate : Templates.names()) {
       if (isPlate(plate) && text.contains('"' + plate + '"')) {
-        writePlate(context, path.resolveSibling(plate), plate);
+        writePlate(given, path.resolveSibling(plate), plate);
       }
     }
     console.say(
@@ -80,17 +82,16 @@ final class StartCommand implements Command {
   }
 
   /** A plate file of that name may serve other jobs already, so it is never replaced. */
-  private static void writePlate(Context context, Path path, String plate)
-      throws IOException, Refusal {
-    if (context.ops().exists(path)) {
-      context.console().say("left " + plate + " beside it as it is");
+  private static void writePlate(Given given, Path path, String plate) throws IOException, Refusal {
+    if (given.ops().exists(path)) {
+      given.console().say("left " + plate + " beside it as it is");
       return;
     }
-    if (!context.ops().exists(path.getParent())) {
-      context.ops().createDirectory(path.getParent());
+    if (!given.ops().exists(path.getParent())) {
+      given.ops().createDirectory(path.getParent());
     }
-    OutputFile.write(context.ops(), path, bytes(Templates.text(plate)), false);
-    context.console().say("wrote " + plate + " beside it, which the job names");
+    new OutputFile(given.ops(), path).write(MadeFile.text(Templates.text(plate)), false);
+    given.console().say("wrote " + plate + " beside it, which the job names");
   }
 
   private static boolean isPlate(String name) {
@@ -99,9 +100,5 @@ final class StartCommand implements Command {
 
   private static String bare(String name) {
     return name.endsWith(SUFFIX) ? name.substring(0, name.length() - SUFFIX.length()) : name;
-  }
-
-  private static byte[] bytes(String text) {
-    return text.getBytes(StandardCharsets.UTF_8);
   }
 }

@@ -1,17 +1,14 @@
 package dev.towerscribe.cli;
 
 import dev.towerscribe.quantity.LengthUnit;
-import dev.towerscribe.store.OutputFile;
+import dev.towerscribe.store.MadeFile;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
-import java.util.Arrays;
-import java.util.stream.Collectors;
-import picocli.CommandLine.ParseResult;
 
 /** {@code survey --start}: an empty survey file, in the order of the worksheet. */
 final class SurveyStart {
   static final String DEFAULT_FILE = "survey.toml";
+
+  static final String UNITS = "--units";
 
   private SurveyStart() {}
 
@@ -19,20 +16,16 @@ final class SurveyStart {
    * Writes the file.
    *
    * @param given -o, --units and --force of the command line
-   * @param context where it works
    * @return {@link Exit#DONE}
-   * @throws IOException if the file cannot be written
-   * @throws Refusal for a word that is none of those allowed, or a file in the way
+   * @throws IOException if the file cannot be written, or one is in the way
+   * @throws Refusal for a word that is none of those allowed
    */
-  static int run(ParseResult given, Context context) throws IOException, Refusal {
+  static int run(Given given) throws IOException, Refusal {
     LengthUnit units = units(given);
-    String file = given.matchedOptionValue("-o", DEFAULT_FILE);
-    Path path = context.path(file);
-    OutputFile.refuseWithoutFolder(path, file);
-    byte[] text = SurveyStartText.of(units).getBytes(StandardCharsets.UTF_8);
-    OutputFile.write(context.ops(), path, text, given.hasMatchedOption("--force"));
-    context.console().say("wrote " + file);
-    context
+    String file = given.text(Given.OUTPUT).orElse(DEFAULT_FILE);
+    given.output(file).write(MadeFile.text(SurveyStartText.of(units)), given.force());
+    given.console().say("wrote " + file);
+    given
         .console()
         .say(
             "put your readings in, row by row as on the worksheet, then: towerscribe survey "
@@ -41,20 +34,7 @@ final class SurveyStart {
   }
 
   /** The unit asked for; millimetres if none was. */
-  static LengthUnit units(ParseResult given) throws Refusal {
-    String word = given.matchedOptionValue("--units", LengthUnit.MM.symbol());
-    return Arrays.stream(LengthUnit.values())
-        .filter(u -> u.symbol().equals(word))
-        .findFirst()
-        .orElseThrow(
-            () ->
-                new Refusal(
-                    Exit.WRONG_USE,
-                    "--units "
-                        + word
-                        + ": not one of "
-                        + Arrays.stream(LengthUnit.values())
-                            .map(LengthUnit::symbol)
-                            .collect(Collectors.joining(", "))));
+  static LengthUnit units(Given given) throws Refusal {
+    return given.oneOf(UNITS, LengthUnit.values(), LengthUnit::symbol).orElse(LengthUnit.MM);
   }
 }

@@ -12,6 +12,8 @@ import dev.towerscribe.record.BayFigure;
 import dev.towerscribe.record.BayReading;
 import dev.towerscribe.record.Visit;
 import dev.towerscribe.record.WheelVisit;
+import java.io.IOException;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.List;
@@ -41,6 +43,19 @@ public final class VisitReader {
   public VisitReader(IntPredicate printable, Consumer<String> notes) {
     this.printable = printable;
     this.notes = notes;
+  }
+
+  /**
+   * Reads a visit file.
+   *
+   * @param file the file
+   * @param job the job that the car was worked on by
+   * @return as {@link #parse}
+   * @throws IOException if it cannot be read; the message says which and why
+   * @throws JobRejected with every fault, if it has any
+   */
+  public Visit read(Path file, Job job) throws IOException, JobRejected {
+    return parse(JobReader.bytes(file), job);
   }
 
   /**

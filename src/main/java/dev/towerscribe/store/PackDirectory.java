@@ -3,12 +3,13 @@ package dev.towerscribe.store;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystemException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
@@ -16,8 +17,9 @@ import java.util.TreeSet;
 import java.util.function.Function;
 
 /**
- * The directory a pack goes to. Files of an earlier pack, named in its list, are replaced or
- * removed as one; a file that no pack made is never touched, and bars a new file of its name.
+ * The directory that a pack, an alignment or drawings go to. Files that the same command made there
+ * before, named in its list, are replaced or removed as one; a file that nobody listed is never
+ * touched, and bars a new file of its name.
  */
 public final class PackDirectory {
   /** The report for people; the only file of a job that stopped. */
@@ -40,8 +42,8 @@ public final class PackDirectory {
     this.directory = directory;
   }
 
-  private interface Work {
-    void in(DirectoryUpdate update) throws IOException;
+  private interface Work<T> {
+    T in(DirectoryUpdate update) throws IOException;
   }
 
   /**
@@ -49,72 +51,42 @@ public final class PackDirectory {
    *
    * @param packMark its code
    * @param files every file but the report and the list
-   * @param report the report's bytes
-   * @throws IOException if another run is at work there or something could not be written; the
-   *     directory is as it was
+   * @param report the report
+   * @throws IOException if another run is at work there, a file is not as laid out, or something
+   *     could not be written; the directory is as it was
    */
-  public void writePack(String packMark, SortedMap<String, byte[]> files, byte[] report)
+  public void writePack(String packMark, MadeFiles files, String report) throws IOException {
+    SortedMap<String, byte[]> put = new TreeMap<>();
+    put.put(REPORT, utf8(report));
+    write(FileSet.PACK, packMark, files, put);
+  }
+
+  /**
+   * Writes a set of files beside whatever else is there.
+   *
+   * @param set which
+   * @param packMark the job's code
+   * @param files every file but the list
+   * @throws IOException if another run is at work there, a file is not as laid out, or something
+   *     could not be written; the directory is as it was
+   */
+  public void write(FileSet set, String packMark, MadeFiles files) throws IOException {
+    write(set, packMark, files, new TreeMap<>());
+  }
+
+  private void write(FileSet set, String packMark, MadeFiles files, SortedMap<String, byte[]> put)
       throws IOException {
-    SortedMap<String, byte[]> put = new TreeMap<>(files);
-    put.put(REPORT, report);
-    put.put(PackList.NAME, PackList.text(packMark, files));
+    SortedMap<String, byte[]> proved = files.proved();
+    put.putAll(proved);
+    put.put(set.list(), PackList.text(packMark, proved));
     inside(
         update -> {
-          SortedSet<String> old = oldPack().map(PackList::names).orElse(new TreeSet<>());
+          SortedSet<String> old = listed(set).map(PackList::names).orElse(new TreeSet<>());
           for (String name : put.keySet()) {
             refuseForeign(name, old);
           }
           update.apply(put, old);
-        });
-  }
-
-  /**
-   * Writes a job's alignment beside whatever pack is there.
-   *
-   * @param packMark the job's code
-   * @param files every file but the list
-   * @throws IOException if another run is at work there or something could not be written; the
-   *     directory is as it was
-   */
-  public void writeAlignment(String packMark, SortedMap<String, byte[]> files) throws IOException {
-    writeBeside(PackList.ALIGNMENT, packMark, files);
-  }
-
-  /**
-   * Writes a job's placement search beside whatever pack is there.
-   *
-   * @param packMark the job's code
-   * @param files every file but the list
-   * @throws IOException if another run is at work there or something could not be written; the
-   *     directory is as it was
-   */
-  public void writePlacement(String packMark, SortedMap<String, byte[]> files) throws IOException {
-    writeBeside(PackList.PLACEMENT, packMark, files);
-  }
-
-  /**
-   * Writes a job's drawings of parts beside whatever pack is there.
-   *
-   * @param packMark the job's code
-   * @param files every file but the list
-   * @throws IOException if another run is at work there or something could not be written; the
-   *     directory is as it was
-   */
-  public void writeDrawings(String packMark, SortedMap<String, byte[]> files) throws IOException {
-    writeBeside(PackList.DRAWINGS, packMark, files);
-  }
-
-  private void writeBeside(String list, String packMark, SortedMap<String, byte[]> files)
-      throws IOException {
-    SortedMap<String, byte[]> put = new TreeMap<>(files);
-    put.put(list, PackList.text(packMark, files));
-    inside(
-        update -> {
-          SortedSet<String> old = listed(list).map(PackList::names).orElse(new TreeSet<>());
-          for (String name : put.keySet()) {
-            refuseForeign(name, old);
-          }
-          update.apply(put, old);
+          return set;
         });
   }
 
@@ -125,39 +97,39 @@ public final class PackDirectory {
    * @return the older pack's code
    * @throws IOException if another run is at work there or it could not be written
    */
-  public Optional<String> writeReportOnly(Function<Optional<String>, byte[]> report)
+  public Optional<String> writeReportOnly(Function<Optional<String>, String> report)
       throws IOException {
-    List<Optional<String>> found = new ArrayList<>();
-    inside(
+    return inside(
         update -> {
-          Optional<String> oldMark = oldPack().map(PackList::packMark);
-          found.add(oldMark);
-          refuseForeign(REPORT, Collections.emptySortedSet());
+          Optional<String> oldMark = listed(FileSet.PACK).map(PackList::packMark);
           SortedMap<String, byte[]> put = new TreeMap<>();
-          put.put(REPORT, report.apply(oldMark));
-          update.apply(put, Collections.emptySortedSet());
+          put.put(REPORT, utf8(report.apply(oldMark)));
+          refuseForeign(REPORT, Set.of());
+          update.apply(put, new TreeSet<>());
+          return oldMark;
         });
-    return found.get(0);
+  }
+
+  private static byte[] utf8(String text) {
+    return text.getBytes(StandardCharsets.UTF_8);
   }
 
   /** Makes the directory if need be, locks it, finishes what a killed run left, then works. */
-  private void inside(Work work) throws IOException {
+  private <T> T inside(Work<T> work) throws IOException {
     List<Path> made = makeDirectories();
     boolean done = false;
-    try {
-      DirectoryLock lock =
-          DirectoryLock.tryAcquire(directory)
-              .orElseThrow(
-                  () ->
-                      new Refused(
-                          Refused.Why.BUSY,
-                          directory + ": another run is writing there; wait for it to end"));
-      try (lock) {
-        DirectoryUpdate update = new DirectoryUpdate(ops, directory);
-        update.recover();
-        work.in(update);
-        done = true;
-      }
+    try (DirectoryLock lock =
+        DirectoryLock.tryAcquire(directory)
+            .orElseThrow(
+                () ->
+                    new Refused(
+                        Refused.Why.BUSY,
+                        directory + ": another run is writing there; wait for it to end"))) {
+      DirectoryUpdate update = new DirectoryUpdate(ops, directory);
+      update.recover();
+      T result = work.in(update);
+      done = true;
+      return result;
     } finally {
       if (!done) {
         removeIfEmpty(made);
@@ -188,7 +160,7 @@ public final class PackDirectory {
 
   /** Whether a path is a directory, or a link to one as users make them. */
   private static boolean isPlace(Path p) {
-    return java.nio.file.Files.isDirectory(p);
+    return Files.isDirectory(p);
   }
 
   private void removeIfEmpty(List<Path> made) {
@@ -201,46 +173,37 @@ public final class PackDirectory {
     }
   }
 
-  private Optional<PackList> oldPack() throws IOException {
-    return listed(PackList.NAME);
+  private Optional<PackList> listed(FileSet set) throws IOException {
+    Path path = directory.resolve(set.list());
+    return ops.isRegularFile(path) ? PackList.read(ops.read(path)) : Optional.empty();
   }
 
-  private Optional<PackList> listed(String list) throws IOException {
-    Path path = directory.resolve(list);
-    if (!ops.isRegularFile(path)) {
-      return Optional.empty();
-    }
-    return PackList.read(ops.read(path));
-  }
-
-  private void refuseForeign(String name, SortedSet<String> old) throws IOException {
+  /** A file is ours if the old list has it, or by what stands in it: a list, or a report's head. */
+  private void refuseForeign(String name, Set<String> old) throws IOException {
     Path path = directory.resolve(name);
     if (!ops.exists(path) || old.contains(name)) {
       return;
     }
-    boolean ours = false;
-    if (ops.isRegularFile(path)) {
+    boolean mayBeOurs = name.equals(REPORT) || isList(name);
+    if (mayBeOurs && ops.isRegularFile(path)) {
       byte[] bytes = ops.read(path);
-      ours =
-          switch (name) {
-            case PackList.NAME, PackList.ALIGNMENT, PackList.PLACEMENT, PackList.DRAWINGS ->
-                PackList.read(bytes).isPresent();
-            case REPORT -> startsWith(bytes, REPORT_HEAD + "\n");
-            default -> false;
-          };
+      if (isList(name) ? PackList.read(bytes).isPresent() : isReport(bytes)) {
+        return;
+      }
     }
-    if (!ours) {
-      throw new FileSystemException(
-          path.toString(),
-          null,
-          "was not made by an earlier pack and is left alone; move it, or choose another"
-              + " directory");
-    }
+    throw new FileSystemException(
+        path.toString(),
+        null,
+        "was not made by an earlier pack and is left alone; move it, or choose another directory");
   }
 
-  private static boolean startsWith(byte[] bytes, String head) {
-    byte[] start = head.getBytes(StandardCharsets.UTF_8);
-    return bytes.length >= start.length
-        && Arrays.equals(bytes, 0, start.length, start, 0, start.length);
+  private static boolean isList(String name) {
+    return Arrays.stream(FileSet.values()).anyMatch(set -> set.list().equals(name));
+  }
+
+  private static boolean isReport(byte[] bytes) {
+    byte[] head = utf8(REPORT_HEAD + "\n");
+    return bytes.length >= head.length
+        && Arrays.equals(bytes, 0, head.length, head, 0, head.length);
   }
 }

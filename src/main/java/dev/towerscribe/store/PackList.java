@@ -12,25 +12,14 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * The file {@code pack.list}: which files of a directory make up its pack, so that a later pack
- * replaces those and no others. Its lines are those of sha256sum, which checks a copied pack.
+ * A list such as {@code pack.list}: which files of a directory one command made, so that its next
+ * run there replaces those and no others. Its lines are those of sha256sum, which checks a copied
+ * pack.
  *
  * @param packMark the pack's code
  * @param names its files, without this list and the report
  */
 record PackList(String packMark, SortedSet<String> names) {
-  /** The list's own name. */
-  static final String NAME = "pack.list";
-
-  /** The name of the like list of the files of {@code align}. */
-  static final String ALIGNMENT = "alignment.list";
-
-  /** The list of a placement search. */
-  static final String PLACEMENT = "place.list";
-
-  /** The list of the drawings of parts. */
-  static final String DRAWINGS = "drawing.list";
-
   private static final Pattern HEAD =
       Pattern.compile("# Towerscribe \\S+, pack mark ([0-9A-Z]{6})");
   private static final Pattern LINE = Pattern.compile("[0-9a-f]{64} {2}(\\S+)");
@@ -57,7 +46,7 @@ record PackList(String packMark, SortedSet<String> names) {
   /**
    * Reads a list.
    *
-   * @param bytes a file called {@link #NAME}
+   * @param bytes a file of a list's name
    * @return the list, or empty if this program did not write it
    */
   static Optional<PackList> read(byte[] bytes) {

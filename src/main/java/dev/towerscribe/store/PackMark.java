@@ -1,15 +1,17 @@
 package dev.towerscribe.store;
 
+import dev.towerscribe.drilled.Readings;
+import dev.towerscribe.model.Job;
+import dev.towerscribe.quantity.Version;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Collection;
-import java.util.List;
 import java.util.TreeSet;
 
 /**
  * A short code that is printed on every sheet of a pack, so that sheets of two states of a job are
- * not mixed up. The same inputs give the same code on every machine.
+ * not mixed up. The same facts give the same code on every machine.
  */
 public final class PackMark {
   /** Letters in a code: 32^6 is about 1e9, so that two states of one job hardly ever share one. */
@@ -23,23 +25,37 @@ public final class PackMark {
   private PackMark() {}
 
   /**
-   * The code.
+   * The code of a job's sheets.
    *
-   * @param version the program's version
-   * @param inputs the text of each file the job was read from, in a fixed order
+   * @param job the job
    * @param acceptedIds findings that were accepted, in any order
    * @return six letters and digits
    */
-  public static String of(String version, List<byte[]> inputs, Collection<String> acceptedIds) {
-    MessageDigest digest = sha256();
-    add(digest, version.getBytes(StandardCharsets.UTF_8));
-    for (byte[] input : inputs) {
-      add(digest, input);
-    }
-    for (String id : new TreeSet<>(acceptedIds)) {
-      add(digest, id.getBytes(StandardCharsets.UTF_8));
-    }
-    byte[] hash = digest.digest();
+  public static String of(Job job, Collection<String> acceptedIds) {
+    return of(JobFacts.of(job), acceptedIds);
+  }
+
+  /**
+   * The code of a page about drilled holes.
+   *
+   * @param jobMark the code of the job: it says which sheets the holes were drilled by
+   * @param readings what was read of them
+   * @param acceptedIds findings of the readings that were accepted, in any order
+   * @return six letters and digits
+   */
+  public static String of(String jobMark, Readings readings, Collection<String> acceptedIds) {
+    return of(ReadingsFacts.of(jobMark, readings), acceptedIds);
+  }
+
+  private static String of(Facts facts, Collection<String> acceptedIds) {
+    facts.put("program", Version.TEXT);
+    new TreeSet<>(acceptedIds).forEach(id -> facts.put("accepted", id));
+    return code(facts.toString());
+  }
+
+  /** The first thirty bits of the hash of a text. */
+  static String code(String text) {
+    byte[] hash = sha256().digest(text.getBytes(StandardCharsets.UTF_8));
     StringBuilder mark = new StringBuilder(LENGTH);
     long bits = 0;
     for (int i = 0; i < Integer.BYTES; i++) {
@@ -49,12 +65,6 @@ public final class PackMark {
       mark.append(LETTERS.charAt((int) (bits >>> 32 - BITS * (i + 1)) & 31));
     }
     return mark.toString();
-  }
-
-  /** Each part with its length before it, so that no two lists of parts run together alike. */
-  private static void add(MessageDigest digest, byte[] part) {
-    digest.update((part.length + ":").getBytes(StandardCharsets.US_ASCII));
-    digest.update(part);
   }
 
   /**

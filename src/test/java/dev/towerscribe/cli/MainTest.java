@@ -2,7 +2,6 @@ package dev.towerscribe.cli;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
@@ -13,6 +12,7 @@ import dev.towerscribe.quantity.Version;
 import dev.towerscribe.store.FailingOps;
 import dev.towerscribe.store.FileOps;
 import dev.towerscribe.store.PackDirectory;
+import dev.towerscribe.store.Refused;
 import java.io.ByteArrayOutputStream;
 import java.io.OutputStream;
 import java.io.PrintStream;
@@ -29,6 +29,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The commands from the words typed to the exit code, within this process. */
@@ -182,7 +183,7 @@ class MainTest {
   void aDirectoryForAJobIsNamed() throws Exception {
     Files.createDirectory(directory.resolve("folder.toml"));
     assertThat(runs.run("check", "folder.toml")).isEqualTo(Exit.FILES);
-    assertThat(runs.err()).contains("folder.toml").contains("is a directory, not a job file");
+    assertThat(runs.err()).contains("folder.toml").contains("it is a folder, not a file");
   }
 
   /** The longest names that a job may give, of the widest letter. */
@@ -255,15 +256,29 @@ class MainTest {
   void aFaultOfOursIsSaidInPlainWords() {
     FileOps broken = new FailingOps(FailingOps.Way.KILL, 3);
     assertThat(runs.run(broken, "pack", "good.toml", "-o", "out")).isEqualTo(Exit.OUR_FAULT);
-    assertThat(runs.err()).contains(Main.PLEASE_REPORT);
+    assertThat(runs.err()).contains(Refusal.PLEASE_REPORT);
   }
 
-  @Test
-  void aSheetThatIsNotWhatWasLaidOutIsAFaultOfOurs() throws Exception {
-    PackCommand.refuse(List.of());
-    assertThatThrownBy(() -> PackCommand.refuse(List.of("hole B is not there")))
-        .isInstanceOfSatisfying(Refusal.class, r -> assertThat(r.exit()).isEqualTo(Exit.OUR_FAULT))
-        .hasMessageContaining("hole B");
+  @ParameterizedTest
+  @CsvSource({
+    "BUSY, 3, no",
+    "NO_FOLDER, 3, no",
+    "THERE_ALREADY, 3, no; --force replaces it",
+    "NEVER_REPLACED, 2, 'no, --force or not; name another file'",
+    "UNPROVED, 70, no",
+  })
+  void whatBarsAWritingHasItsExitCodeAndItsWords(Refused.Why why, int exit, String words) {
+    ByteArrayOutputStream said = new ByteArrayOutputStream();
+    PrintStream err = new PrintStream(said, false, UTF_8);
+    Console console = new Console(err, err);
+    assertThat(Main.refused(new Refused(why, List.of("no")), console)).isEqualTo(exit);
+    console.flush();
+    assertThat(said.toString(UTF_8))
+        .isEqualTo(
+            "towerscribe: "
+                + words
+                + "\n"
+                + (exit == Exit.OUR_FAULT ? "towerscribe: " + Refusal.PLEASE_REPORT + "\n" : ""));
   }
 
   @Test

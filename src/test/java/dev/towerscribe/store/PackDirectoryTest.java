@@ -1,6 +1,5 @@
 package dev.towerscribe.store;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -10,7 +9,6 @@ import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
-import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
@@ -41,16 +39,16 @@ class PackDirectoryTest {
     directory = temp.resolve("a place/for the pack");
   }
 
-  private static SortedMap<String, byte[]> files(String... namesAndTexts) {
-    SortedMap<String, byte[]> files = new TreeMap<>();
+  private static MadeFiles files(String... namesAndTexts) {
+    MadeFiles files = new MadeFiles();
     for (int i = 0; i < namesAndTexts.length; i += 2) {
-      files.put(namesAndTexts[i], namesAndTexts[i + 1].getBytes(UTF_8));
+      files.put(namesAndTexts[i], MadeFile.text(namesAndTexts[i + 1]));
     }
     return files;
   }
 
-  private static byte[] report(String words) {
-    return (PackDirectory.REPORT_HEAD + "\n" + words + "\n").getBytes(UTF_8);
+  private static String report(String words) {
+    return PackDirectory.REPORT_HEAD + "\n" + words + "\n";
   }
 
   private void writeOld(FileOps ops) throws Exception {

@@ -11,10 +11,10 @@ import java.util.concurrent.FutureTask;
  *
  * @param <T> what comes of it
  */
-final class Aside<T> {
+final class BackgroundTask<T> {
   private final FutureTask<T> task;
 
-  private Aside(FutureTask<T> task) {
+  private BackgroundTask(FutureTask<T> task) {
     this.task = task;
   }
 
@@ -26,13 +26,13 @@ final class Aside<T> {
    * @param <T> what comes of it
    * @return where its result will be
    */
-  static <T> Aside<T> begin(String name, Callable<T> work) {
+  static <T> BackgroundTask<T> begin(String name, Callable<T> work) {
     FutureTask<T> task = new FutureTask<>(work);
     Thread thread = new Thread(task, name);
     // A result that nobody asks for must not hold the process up.
     thread.setDaemon(true);
     thread.start();
-    return new Aside<>(task);
+    return new BackgroundTask<>(task);
   }
 
   /**

@@ -9,10 +9,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class AsideTest {
+class BackgroundTaskTest {
   @Test
   void givesItsResultAsOftenAsAsked() throws IOException {
-    Aside<String> aside = Aside.begin("test", () -> "done");
+    BackgroundTask<String> aside = BackgroundTask.begin("test", () -> "done");
     assertThat(aside.result()).isEqualTo("done");
     assertThat(aside.result()).isEqualTo("done");
   }
@@ -20,7 +20,8 @@ class AsideTest {
   @Test
   void worksBesideItsCaller() throws IOException {
     Thread caller = Thread.currentThread();
-    Aside<Boolean> aside = Aside.begin("test", () -> Thread.currentThread() != caller);
+    BackgroundTask<Boolean> aside =
+        BackgroundTask.begin("test", () -> Thread.currentThread() != caller);
     assertThat(aside.result()).isTrue();
   }
 
@@ -29,7 +30,7 @@ class AsideTest {
       classes = {IOException.class, IllegalArgumentException.class, StackOverflowError.class})
   void whatItThrowsReachesWhoeverAsks(Class<? extends Throwable> kind) throws Exception {
     Throwable thrown = kind.getConstructor(String.class).newInstance("broken");
-    Aside<String> aside = Aside.begin("test", failing(thrown));
+    BackgroundTask<String> aside = BackgroundTask.begin("test", failing(thrown));
     assertThatThrownBy(aside::result).isSameAs(thrown);
   }
 

@@ -1,0 +1,60 @@
+package dev.towerscribe.cli;
+
+import dev.towerscribe.finding.Finding;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * Stop findings, and which of them were accepted.
+ *
+ * @param ids what stood after {@code --accept}, sorted; each is one of the stops
+ * @param stops every stop finding
+ */
+record Accepted(Set<String> ids, List<Finding> stops) {
+  /**
+   * Holds what was accepted against what there is.
+   *
+   * @param given ids
+   * @param stops every stop finding
+   * @param whose {@code this job}, {@code these readings}
+   * @return both
+   * @throws Refusal if an id is none of a stop finding
+   */
+  static Accepted of(List<String> given, List<Finding> stops, String whose) throws Refusal {
+    Set<String> ids = new TreeSet<>(given);
+    List<String> known = stops.stream().map(Finding::id).toList();
+    List<String> lines = new ArrayList<>();
+    for (String id : ids) {
+      if (!known.contains(id)) {
+        lines.add("--accept %s: not a stop finding of %s".formatted(id, whose));
+      }
+    }
+    if (!lines.isEmpty()) {
+      boolean many = whose.startsWith("these");
+      lines.add(
+          known.isEmpty()
+              ? "%s %s no stop finding".formatted(whose, many ? "have" : "has")
+              : "%s stop findings are: %s"
+                  .formatted(many ? "their" : "its", String.join(", ", known)));
+      throw new Refusal(Exit.WRONG_USE, lines);
+    }
+    return new Accepted(ids, stops);
+  }
+
+  /** Stops that were not accepted: they bar the sheets. */
+  List<Finding> open() {
+    return stops.stream().filter(f -> !ids.contains(f.id())).toList();
+  }
+
+  /** Stops that were accepted: the sheets carry them. */
+  List<Finding> carried() {
+    return stops.stream().filter(f -> ids.contains(f.id())).toList();
+  }
+
+  /** The exit code of a command that has done all else. */
+  int exit() {
+    return open().isEmpty() ? Exit.DONE : Exit.STOPPED;
+  }
+}
