@@ -110,12 +110,6 @@ public sealed interface Edge {
           Math.max(start.x(), end.x()),
           Math.max(start.y(), end.y()));
     }
-
-    /** As generated, but written out: marks of jobs rest on it, and making one takes long. */
-    @Override
-    public String toString() {
-      return "Segment[start=" + start + ", end=" + end + "]";
-    }
   }
 
   /**
@@ -241,13 +235,6 @@ public sealed interface Edge {
         }
       }
       return new Box(minX, minY, maxX, maxY);
-    }
-
-    /** As generated, but written out: marks of jobs rest on it, and making one takes long. */
-    @Override
-    public String toString() {
-      return "Arc[centre=%s, radius=%s, startAngle=%s, sweep=%s]"
-          .formatted(centre, radius, startAngle, sweep);
     }
   }
 }

@@ -157,10 +157,4 @@ public record Vec2(double x, double y) {
   public Vec2 toward(Vec2 o, double t) {
     return new Vec2(x + t * (o.x - x), y + t * (o.y - y));
   }
-
-  /** As generated, but written out: marks of jobs rest on it, and making one takes long. */
-  @Override
-  public String toString() {
-    return "Vec2[x=" + x + ", y=" + y + "]";
-  }
 }

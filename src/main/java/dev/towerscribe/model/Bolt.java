@@ -63,21 +63,4 @@ public record Bolt(
   public double seatRadiusMm() {
     return Math.max(washerMm, flatsMm * 2 / Math.sqrt(3)) / 2;
   }
-
-  /**
-   * As generated, but written out: pack marks rest on it, and making one takes long. Hole and
-   * recess come last and only where they are said: so a job without them keeps its mark.
-   */
-  @Override
-  public String toString() {
-    return "Bolt[name=%s, at=%s, thread=%s, flatsMm=%s, washerMm=%s%s%s]"
-        .formatted(
-            name,
-            at,
-            thread,
-            flatsMm,
-            washerMm,
-            plateHoleMm.map(mm -> ", plateHoleMm=" + mm).orElse(""),
-            recess.map(r -> ", recess=" + r).orElse(""));
-  }
 }

@@ -53,12 +53,6 @@ public record Plate(
       }
       indexMm = List.copyOf(indexMm);
     }
-
-    /** As generated, but written out: pack marks rest on it, and making one takes long. */
-    @Override
-    public String toString() {
-      return "Slot[fromMm=" + fromMm + ", toMm=" + toMm + ", indexMm=" + indexMm + "]";
-    }
   }
 
   /** Checks the figures and copies the list. */
@@ -211,40 +205,5 @@ public record Plate(
    */
   public boolean slotHasLength() {
     return slot.toMm() > slot.fromMm();
-  }
-
-  /**
-   * As generated, but written out: pack marks rest on it, and making one takes long. What is said
-   * of its making comes last and only where something is: so a job that says nothing keeps its
-   * mark.
-   */
-  @Override
-  public String toString() {
-    return "Plate[name="
-        + name
-        + ", thicknessMm="
-        + thicknessMm
-        + ", outline="
-        + outline
-        + ", handed="
-        + handed
-        + ", slot="
-        + slot
-        + ", bearingXMm="
-        + bearingXMm
-        + ", bearingHeightMm="
-        + bearingHeightMm
-        + ", movingDiameterMm="
-        + movingDiameterMm
-        + ", movingClearanceMm="
-        + movingClearanceMm
-        + ", coverMm="
-        + coverMm
-        + ", wallGapMm="
-        + wallGapMm
-        + ", bolts="
-        + bolts
-        + (make.equals(PlateMake.ASSUMED) ? "" : ", make=" + make)
-        + "]";
   }
 }

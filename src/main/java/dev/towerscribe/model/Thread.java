@@ -92,12 +92,4 @@ public record Thread(
         ? ASME + " (" + MEMORY + ")"
         : holeSource + ", " + fit.word();
   }
-
-  /** As generated, but written out: pack marks rest on it, and making one takes long. */
-  @Override
-  public String toString() {
-    return ("Thread[name=%s, nominalMm=%s, fineMm=%s, mediumMm=%s, coarseMm=%s, washerMm=%s,"
-            + " holeSource=%s, washerSource=%s]")
-        .formatted(name, nominalMm, fineMm, mediumMm, coarseMm, washerMm, holeSource, washerSource);
-  }
 }
