@@ -128,7 +128,8 @@ final class DrilledCommand implements Command {
   private static Readings readings(Given given, LoadedJob loaded) throws IOException, Refusal {
     String name = given.word(1).orElseThrow();
     try {
-      return new ReadingsReader(Lettering::canWrite, given.notes(), loaded.job()).read(given.path(name));
+      return new ReadingsReader(Lettering::canWrite, given.notes(), loaded.job())
+          .read(given.path(name));
     } catch (JobRejected e) {
       throw Refusal.of("the readings file %s cannot be worked from:".formatted(name), e);
     }

@@ -2,11 +2,11 @@ package dev.towerscribe.cli;
 
 import dev.towerscribe.drilled.Drilled;
 import dev.towerscribe.drilled.DrilledAngles;
+import dev.towerscribe.drilled.DrilledSide;
 import dev.towerscribe.drilled.DrilledSide.AsDrilled;
 import dev.towerscribe.drilled.DrilledSide.EdgeMetal;
 import dev.towerscribe.drilled.DrilledSide.Hole;
 import dev.towerscribe.drilled.DrilledSide.SpanFound;
-import dev.towerscribe.drilled.DrilledSide;
 import dev.towerscribe.drilled.Enlargement;
 import dev.towerscribe.drilled.NearestSetting;
 import dev.towerscribe.drilled.PlateFit;

@@ -120,7 +120,7 @@ final class PlaceCommand implements Command {
     lines.add(
         always.isEmpty()
             ? "no placement within 30 mm passes every check. In the way, the last to give way"
-                  + " first:"
+                + " first:"
             : "no placement can put these stop findings right:");
     found.inTheWay().forEach(b -> lines.add(b.words() + ": " + remedy(b)));
     always.forEach(f -> lines.add(f.id() + ": " + f.say()));

@@ -63,7 +63,7 @@ class EveryFactTest {
   void everyComponentOfReadingsCounts() throws Exception {
     Set<String> left = components(Readings.class);
     Readings readings =
-        new ReadingsReader(c -> true, job(Templates.text("wren.toml")))
+        new ReadingsReader(c -> true, note -> {}, job(Templates.text("wren.toml")))
             .read(Path.of("templates", "wren-drilled.toml"));
     changeAll(readings, r -> ReadingsFacts.of("ABCDEF", (Readings) r).toString(), left);
     assertThat(left).as("components that no change reached").isEmpty();
