@@ -50,7 +50,7 @@ public record Finding(
   }
 
   /**
-   * Whether it bars the cutting sheets.
+   * Whether it blocks the cutting sheets.
    *
    * @return true for a stop
    */

@@ -3,7 +3,7 @@ package dev.towerscribe.finding;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** A job file that cannot be worked from, with every fault found in it. */
+/** A job file that cannot be used, with every fault found in it. */
 public final class JobRejected extends Exception {
   private static final long serialVersionUID = 1L;
 

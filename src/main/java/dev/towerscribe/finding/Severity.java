@@ -2,7 +2,7 @@ package dev.towerscribe.finding;
 
 import dev.towerscribe.quantity.Worded;
 
-/** How much a finding weighs, gravest first. */
+/** How much a finding weighs, most serious first. */
 public enum Severity implements Worded {
   /** No cutting sheet unless this very finding is accepted by its id. */
   STOP,

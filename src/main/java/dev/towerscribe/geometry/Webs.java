@@ -97,7 +97,7 @@ public final class Webs {
     return apart(Region.inside(a), Region.inside(b));
   }
 
-  /** Two outlines that are no circles; overlap is told by area. */
+  /** Two outlines that are no circles; overlap is given as an area. */
   private static double apart(Region a, Region b) {
     double mm = a.boundaryGap(b).mm();
     Region shared = mm > 0 ? Region.EMPTY : a.intersection(b);

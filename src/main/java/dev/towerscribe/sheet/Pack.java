@@ -21,9 +21,9 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * All pages of a job in the order of use: what to heed, a page to measure the printer by, and then
- * for each tower what was found, what a bay will read, what to do, what calipers must read, and the
- * sheets to cut by.
+ * All pages of a job in the order of use: what to watch for, a page to measure the printer by, and
+ * then for each tower what was found, what a bay will read, what to do, what calipers must read,
+ * and the sheets to cut by.
  */
 public final class Pack {
   private Pack() {}

@@ -33,7 +33,7 @@ public record Loads(double springNPerMm, double bumpMm, double staticN, double f
   }
 
   /**
-   * The load that everything else is reckoned for.
+   * The load that everything else is calculated for.
    *
    * @return load at full bump times the factor, N
    */

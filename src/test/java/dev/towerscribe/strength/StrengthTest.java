@@ -306,8 +306,8 @@ class StrengthTest {
     assertThat(report.assumptions())
         .contains("NO FIGURE: no published proof load is held for bolt A (5/16).")
         .contains(
-            "NO FIGURE: no checked preload or torque is held for bolt A (5/16), bolt B (M14), bolt C"
-                + " (M14).");
+            "NO FIGURE: no checked preload or torque is held for bolt A (5/16), bolt B (M14), bolt"
+                + " C (M14).");
     assertThatThrownBy(() -> Tightening.of(inch, BoltClass.CLASS_8_8, 0.9, 9))
         .hasMessageContaining("friction");
   }
@@ -333,8 +333,9 @@ class StrengthTest {
             t.straightedges(),
             t.keepOuts(),
             t.brackets());
-    assertThat(flat).doesNotContain("No land was measured");
-    assertThat(said(noLand, SampleJobs.plate(true), Seat.ON_TOP)).contains("No land was measured");
+    assertThat(flat).doesNotContain("No bolting face was measured");
+    assertThat(said(noLand, SampleJobs.plate(true), Seat.ON_TOP))
+        .contains("No bolting face was measured");
     Thread m8 = Thread.find("M8").orElseThrow();
     Plate two =
         withBolts(

@@ -52,7 +52,7 @@ public final class PartSheets {
    * @param info title-block words of the job
    * @param style paper, projection, units
    * @return at least one page
-   * @throws NoRoomException if words find no room on the paper
+   * @throws NoRoomException if words do not fit on the paper
    */
   public static List<Page> onPaper(Subject subject, JobInfo job, DrawingInfo info, Style style) {
     return ShopSheets.onPaper(
@@ -61,7 +61,7 @@ public final class PartSheets {
 
   /**
    * The same drawing as one sheet at 1:1 without a frame, for files that machines read. The other
-   * hand is told in words alone: its small picture would be cut like any other edge.
+   * hand is said in words alone: its small picture would be cut like any other edge.
    *
    * @param subject what is drawn
    * @param job title, date, mark, accepted stops

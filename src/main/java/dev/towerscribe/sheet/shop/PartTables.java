@@ -38,7 +38,7 @@ final class PartTables {
     columns.add(new Table.Column("Hole", 1.25, Align.START));
     columns.add(new Table.Column("X", wide ? 1.4 : 1.05, Align.END));
     columns.add(new Table.Column("Y", wide ? 1.4 : 1.05, Align.END));
-    columns.add(new Table.Column("Size", 1.5, Align.END));
+    columns.add(new Table.Column("Size, tolerance", 1.5, Align.END));
     columns.add(new Table.Column("Limits", 1.6, Align.END));
     if (positions) {
       columns.add(new Table.Column("Pos. " + DIAMETER, wide ? 1.25 : 1.0, Align.END));
@@ -227,7 +227,7 @@ final class PartTables {
             + ". No cracks, nicks or burrs in holes or edges."
             + " The CAD files have sharp edges and nominal sizes.");
     if (!part.assumed().isEmpty()) {
-      notes.add("Assumed, as nobody said otherwise: " + String.join("; ", part.assumed()) + ".");
+      notes.add("Assumed, as not specified: " + String.join("; ", part.assumed()) + ".");
     }
     notes.add(
         part.kind() == PartKind.JIG
@@ -244,7 +244,7 @@ final class PartTables {
               + " the setting grows. Seen from above.";
       case SLIDER -> "X = 0, Y = 0: the bearing's centre. X runs along the plate's slot.";
       case JIG ->
-          "X = 0, Y = 0: the original strut-shaft centre. Y is forward. Seen from above, as the jig"
+          "X = 0, Y = 0: the original strut rod centre. Y is forward. Seen from above, as the jig"
               + " lies on the tower.";
     };
   }

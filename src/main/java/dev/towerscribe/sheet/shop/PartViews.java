@@ -63,7 +63,7 @@ final class PartViews {
       return PartWishes.above(part, sizes, at);
     }
 
-    /** Reckoned from the features, not from the solid that is drawn. */
+    /** Calculated from the features, not from the solid that is drawn. */
     @Override
     public List<Proof> proofs(ViewPlacing at) {
       List<Proof> proofs = new ArrayList<>();

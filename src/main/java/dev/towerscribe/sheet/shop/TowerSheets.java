@@ -32,7 +32,7 @@ import java.util.Optional;
 
 /**
  * The drilled tower for whoever makes a fixture: what must be where, in the plan of the tower top,
- * by ordinates from the original strut-shaft centre. Seen from above, forward up the sheet.
+ * by ordinates from the original strut rod centre. Seen from above, forward up the sheet.
  */
 public final class TowerSheets {
   private static final double CAP_MM = 3.0;
@@ -49,7 +49,7 @@ public final class TowerSheets {
    * @param info title-block words of the job
    * @param style paper and units
    * @return at least one page, file stem "tower-left" or "tower-right"
-   * @throws NoRoomException if words find no room on the paper
+   * @throws NoRoomException if words do not fit on the paper
    */
   public static List<Page> onPaper(
       SideLayout layout, JobInfo job, DrawingInfo info, PartSheets.Style style) {
@@ -231,7 +231,7 @@ public final class TowerSheets {
       }
     }
 
-    /** Reckoned from the plan without the frame that draws. */
+    /** Calculated from the plan without the frame that draws. */
     @Override
     public List<Proof> proofs(ViewPlacing at) {
       List<Proof> proofs = new ArrayList<>();
@@ -258,8 +258,8 @@ public final class TowerSheets {
     ShopBlocks.table(all, holes(layout, sizes, widthMm), 2);
     List<String> notes = new ArrayList<>();
     notes.add(
-        "0, 0: the centre of the original strut shaft, in the plane of the tower top. Fore:"
-            + " forward is positive. In: toward the middle of the car is positive.");
+        "0, 0: the centre of the original strut rod, in the plane of the tower top. Fore: forward"
+            + " is positive. In: toward the middle of the car is positive.");
     notes.add(
         "Thick: holes and final cut. Thin: opening as found and landmarks. Dashed: edge of the"
             + " plate.");
@@ -288,7 +288,7 @@ public final class TowerSheets {
             new Table.Column("Hole", 2.0, Align.START),
             new Table.Column("Fore", 1.2, Align.END),
             new Table.Column("In", 1.2, Align.END),
-            new Table.Column("Size", 1.2, Align.END),
+            new Table.Column("Size, tolerance", 1.2, Align.END),
             new Table.Column("Position " + DIAMETER, 1.3, Align.END),
             new Table.Column("Note", 2.4, Align.START));
     List<List<Table.Cell>> rows = new ArrayList<>();

@@ -1,7 +1,7 @@
 package dev.towerscribe.sheet.text;
 
 /**
- * Words that the work depends on find no room on the paper. The job is to blame, not the program:
+ * Words that the work depends on do not fit on the paper. The job is to blame, not the program:
  * larger paper, a smaller margin or shorter names help.
  */
 public final class NoRoomException extends RuntimeException {

@@ -55,7 +55,7 @@ public final class KeyDiagram implements Fragment {
       List.of(
           "NOT TO SCALE: do not mark from it.",
           "Seen from the underside. Dashed: the plate.",
-          "Cross: the original strut-shaft centre.");
+          "Cross: the original strut rod centre.");
 
   private final SideLayout layout;
   private final List<Vec2> errors;
@@ -205,7 +205,7 @@ public final class KeyDiagram implements Fragment {
     }
   }
 
-  /** Outside its hole, away from the shaft if that place is free, else the nearest free one. */
+  /** Outside its hole, away from the strut rod if that place is free, else the nearest free one. */
   private void name(String name, PlacedHole hole, Vec2 middle, Places places, List<Item> out) {
     Vec2 at = onPage(hole.at(), middle);
     Vec2 shaft = onPage(Vec2.ZERO, middle);

@@ -262,7 +262,7 @@ final class NotchDrawing {
     return all;
   }
 
-  /** Reckoned apart from the frame: left +in is to the right from above. */
+  /** Calculated apart from the frame: left +in is to the right from above. */
   private List<Proof> proofs(List<PlacedHole> bolts, double reach) {
     List<Proof> proofs = new ArrayList<>();
     for (PlacedHole bolt : bolts) {

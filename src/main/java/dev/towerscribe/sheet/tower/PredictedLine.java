@@ -16,7 +16,7 @@ import java.util.Optional;
  */
 final class PredictedLine {
   private static final String DEGREE = "\u00b0";
-  private static final String PLUS_MINUS = " \u00b1";
+  private static final String LIKELY = "likely \u00b1";
 
   private PredictedLine() {}
 
@@ -25,8 +25,8 @@ final class PredictedLine {
    *
    * @param side a wheel
    * @param units the job's unit
-   * @return for instance "Predicted: caster +5.3\u00b0 \u00b10.3\u00b0,", "camber -1.5\u00b0 at
-   *     setting 16 mm"; empty where the linkage gives no figures
+   * @return for instance "Predicted: caster +5.3\u00b0,", "likely \u00b10.3\u00b0,", "camber
+   *     -1.5\u00b0 at setting 16 mm"; empty where the linkage gives no figures
    */
   static List<String> words(SideAlignment side, LengthUnit units) {
     if (side.at().isEmpty()) {
@@ -37,8 +37,8 @@ final class PredictedLine {
     words.add(
         (side.estimate() ? "Estimate: caster " : "Predicted: caster ")
             + signed(reading.caster().degrees())
-            + plusMinus(side)
             + ",");
+    likely(side).ifPresent(words::add);
     words.add(
         "camber "
             + signed(reading.camber().degrees())
@@ -48,12 +48,12 @@ final class PredictedLine {
   }
 
   /** Camber has next to none: it was measured itself, and only its change is worked out. */
-  private static String plusMinus(SideAlignment side) {
+  private static Optional<String> likely(SideAlignment side) {
     Optional<Double> radians =
         side.strut()
             .flatMap(s -> s.sureAt().map(Sensitivity.Figures::caster))
             .map(f -> f.plusMinus(side.strut().orElseThrow().plusMinus()));
-    return radians.map(r -> PLUS_MINUS + Numbers.fixed(Math.toDegrees(r), 1) + DEGREE).orElse("");
+    return radians.map(r -> LIKELY + Numbers.fixed(Math.toDegrees(r), 1) + DEGREE + ",");
   }
 
   private static String signed(double degrees) {

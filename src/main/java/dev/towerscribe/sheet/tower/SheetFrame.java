@@ -38,7 +38,7 @@ public final class SheetFrame {
    * @param side which tower
    * @param face from where it is looked at
    * @param crown the dome that the paper follows, if any
-   * @param origin where the original strut-shaft centre lies on the page, mm
+   * @param origin where the original strut rod centre lies on the page, mm
    */
   public SheetFrame(Side side, Face face, Optional<Crown> crown, Vec2 origin) {
     this.face = face;
@@ -56,7 +56,7 @@ public final class SheetFrame {
   }
 
   /**
-   * Where the original strut-shaft centre lies on the page.
+   * Where the original strut rod centre lies on the page.
    *
    * @return page mm
    */

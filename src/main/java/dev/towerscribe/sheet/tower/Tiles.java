@@ -51,7 +51,7 @@ record Tiles(int rows, int columns, double widthMm, double heightMm, Box whole) 
     return whole <= one ? 1 : (int) Math.ceil((whole - overlap) / (one - overlap) - 1e-9);
   }
 
-  /** This way to share out and finer ones, for when names find no room; the fewest tiles first. */
+  /** This way to share out and finer ones, for when names do not fit; the fewest tiles first. */
   List<Tiles> andFiner() {
     return List.of(this, finer(1, 0), finer(0, 1), finer(1, 1));
   }

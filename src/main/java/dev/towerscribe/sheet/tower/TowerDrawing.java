@@ -142,7 +142,7 @@ final class TowerDrawing {
     }
   }
 
-  /** The slot's centre line, the shaft centre as found and the line along the car. */
+  /** The slot's centre line, the strut rod centre as found and the line along the car. */
   private void centreLines() {
     line(slotLine(), Pen.CENTRE, 0.8);
     for (Straightedge edge : layout.job().tower().straightedges()) {

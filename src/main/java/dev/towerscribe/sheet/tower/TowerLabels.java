@@ -113,7 +113,7 @@ final class TowerLabels {
     if (window.contains(frame.origin())) {
       soft(
           LabelCandidates.around(
-              TextBlock.of(LEAST_CAP_MM, "old shaft centre"), frame.origin(), 6.5, Vec2.ZERO));
+              TextBlock.of(LEAST_CAP_MM, "old strut rod centre"), frame.origin(), 6.5, Vec2.ZERO));
       predicted();
     }
     return placer.items();
@@ -196,7 +196,7 @@ final class TowerLabels {
     }
   }
 
-  /** A cut's name with its radius from the shaft centre, on one side of its line. */
+  /** A cut's name with its radius from the strut rod centre, on one side of its line. */
   private void boundary(String name, Region plan, boolean outside, boolean needed) {
     if (plan.isEmpty()) {
       return;
@@ -204,7 +204,7 @@ final class TowerLabels {
     boundaryNote(plan, outside, needed, name, radii(plan));
   }
 
-  /** Radius of a boundary from the original shaft centre, or least and most. */
+  /** Radius of a boundary from the original strut rod centre, or least and most. */
   String radii(Region plan) {
     if (plan.contours().size() == 1) {
       var circle = plan.contours().get(0).asCircle();
@@ -397,10 +397,16 @@ final class TowerLabels {
     if (predicted.isEmpty()) {
       return;
     }
-    TextBlock line = TextBlock.of(NOTE_CAP_MM, String.join(" ", predicted));
-    TextBlock stacked = TextBlock.of(NOTE_CAP_MM, predicted.toArray(String[]::new));
+    // On one line, else with the last piece below the others, else a line for each.
+    int last = predicted.size() - 1;
+    List<TextBlock> blocks =
+        List.of(
+            TextBlock.of(NOTE_CAP_MM, String.join(" ", predicted)),
+            TextBlock.of(
+                NOTE_CAP_MM, String.join(" ", predicted.subList(0, last)), predicted.get(last)),
+            TextBlock.of(NOTE_CAP_MM, predicted.toArray(String[]::new)));
     for (double worth : new double[] {CLEAR_WORTH, WORTH}) {
-      for (TextBlock block : List.of(line, stacked)) {
+      for (TextBlock block : blocks) {
         if (placer.place(LabelCandidates.freely(block, window), worth).isPresent()) {
           return;
         }

@@ -18,8 +18,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Where circles must be found in a written sheet, reckoned here a second time and apart from {@link
- * SheetFrame}, so that a fault in the one is caught by the other.
+ * Where circles must be found in a written sheet, calculated here a second time and apart from
+ * {@link SheetFrame}, so that a fault in the one is caught by the other.
  */
 final class TowerProofs {
   private TowerProofs() {}

@@ -158,12 +158,12 @@ final class FrontView {
     Vec2 c = onAxis(806, 34);
     Vec2 d = onAxis(806, -34);
     pen.closed(Pen.OUTLINE, Ink.PALE, a.x(), a.y(), b.x(), b.y(), c.x(), c.y(), d.x(), d.y());
-    // The shaft's nut, left alone.
+    // The strut rod's nut, left alone.
     pen.bar(onAxis(820, 0), onAxis(838, 0), 30, Pen.OUTLINE, Ink.WHITE);
   }
 
   /**
-   * The pressed sheet over the strut, leaning inboard; its opening is where the shaft comes
+   * The pressed sheet over the strut, leaning inboard; its opening is where the strut rod comes
    * through.
    */
   private static void tower(MirrorPen pen) {

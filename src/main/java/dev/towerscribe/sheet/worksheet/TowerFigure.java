@@ -45,7 +45,7 @@ record TowerFigure(Side side, double widthMm, double heightMm) implements Fragme
     return Math.min(planMm(), heightMm - HEAD - FOOT) / (2 * HALF);
   }
 
-  /** Where the shaft stands, page mm. */
+  /** Where the strut rod stands, page mm. */
   private Vec2 shaft(double leftMm, double topMm) {
     int sign = MirrorPen.sign(side);
     double middle = leftMm + widthMm / 2;
@@ -92,14 +92,14 @@ record TowerFigure(Side side, double widthMm, double heightMm) implements Fragme
           pen.out());
     }
     pen.line(84, -88, 84, 88, Pen.CENTRE);
-    // From the shaft: fore and in.
+    // From the strut rod: fore and in.
     pen.arrow(0, 60, 0, 92, Pen.EDGE);
     pen.words(5, 72, FormPieces.WORDS, Align.START, "fore +");
     pen.arrow(58, 0, 80, 0, Pen.EDGE);
     pen.words(70, 3.0 / s * 0.6, FormPieces.WORDS, Align.MIDDLE, "in +");
     pen.words(0, -MARK - 6.0 / s, FormPieces.WORDS, Align.MIDDLE, "mark");
     pen.words(0, -(MARK + OPENING) / 2 - 1.6 / s, FormPieces.WORDS, Align.MIDDLE, "opening");
-    pen.words(0, -27.5, FormPieces.WORDS, Align.MIDDLE, "shaft");
+    pen.words(0, -27.5, FormPieces.WORDS, Align.MIDDLE, "rod");
     pen.words(81, 56, FormPieces.WORDS, Align.END, "line");
     Vec2 top = pen.at(0, HALF);
     double base = top.y() + HEAD - 1 - FormPieces.WORDS;

@@ -120,8 +120,8 @@ final class WorksheetCorner {
   static List<Page> tapes(WorksheetHead head) {
     TextPage page = new TextPage(head);
     String lead =
-        "Three times each, letting go of the tape between. No straight way for it: leave the row"
-            + " empty. Knuckle pivot: only with a camber bolt.";
+        "Three times each, letting go of the tape in between. Where it cannot run straight, leave"
+            + " the row empty. Knuckle pivot: only with a camber bolt.";
     page.lead(lead, FormPieces.WORDS);
     List<TapeRows.Entry> entries = entries(head, WorksheetPlan.between(), 0);
     double words =
@@ -177,7 +177,7 @@ final class WorksheetCorner {
     words.add(
         new Fragments.Stack(
             Fragments.lines(
-                "Hook the tape to the mark itself. D is over the engine bay. No straight way for "
+                "Hook the tape to the mark itself. D is over the engine bay. No straight line for "
                     + label(head, WorksheetMark.D, WorksheetPoint.TOP)
                     + ": plot the fore of 1 twice. For "
                     + label(head, WorksheetMark.C, WorksheetPoint.ARM_REAR)

@@ -29,7 +29,7 @@ public enum WorksheetDoubt {
   }
 
   /**
-   * Its name in the survey file's table of doubts.
+   * Its name in the survey file's table of uncertainties.
    *
    * @return for instance "tape"
    */
@@ -38,7 +38,7 @@ public enum WorksheetDoubt {
   }
 
   /**
-   * What it is the doubt of.
+   * What it is the uncertainty of.
    *
    * @return a few words
    */

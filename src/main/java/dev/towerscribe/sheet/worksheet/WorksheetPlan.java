@@ -23,7 +23,7 @@ import java.util.List;
  * least a tenth, the wheel centres' own fore and height apart, which no tape reaches.
  */
 public final class WorksheetPlan {
-  /** What the old strut-shaft centre is called in spans of a tower. */
+  /** What the old strut rod centre is called in spans of a tower. */
   public static final String SHAFT = "shaft";
 
   /**
@@ -137,7 +137,7 @@ public final class WorksheetPlan {
   }
 
   /**
-   * Distances on a tower: from the shaft to each landmark, then between the landmarks.
+   * Distances on a tower: from the strut rod to each landmark, then between the landmarks.
    *
    * @return every pair once
    */

@@ -43,10 +43,10 @@ final class WorksheetStart {
         "Wing lip: from the floor straight up to the wing's edge over the wheel's middle. Read it"
             + " again when all is done: if it moved, the car moved.",
         FormPieces.WORDS);
-    heading(page, "TOOLS, each looked over");
+    heading(page, "TOOLS, each checked");
     List<String> tools =
         List.of(
-            "tape, one and the same",
+            "one tape for everything",
             "plumb bob and string",
             "steel rule and square",
             "calipers to 0.1 mm",
@@ -77,7 +77,7 @@ final class WorksheetStart {
         List.of(
             "NEVER under a car on a jack alone. Wheels on four equal, level ramps, a pit or a"
                 + " drive-on lift; rear wheels chocked; push the car hard before you go under.",
-            "LEAVE THE NUT ON THE STRUT'S SHAFT ALONE. The spring behind it is loaded.",
+            "LEAVE THE NUT ON THE STRUT ROD ALONE. The spring behind it is loaded.",
             "Level ground: all four tyres stand on one level, checked with a long bar and a spirit"
                 + " level.",
             "Ride height: normal load, right tyre pressures, wheels on the ground and straight"
@@ -125,7 +125,7 @@ final class WorksheetStart {
         ROW);
   }
 
-  /** Axes and marks on the floor, and the doubts. */
+  /** Axes and marks on the floor, and the uncertainties. */
   static List<Page> settingOut(WorksheetHead head) {
     TextPage page = new TextPage(head);
     double wide = page.columnMm();
@@ -158,10 +158,9 @@ final class WorksheetStart {
         FormPieces.WORDS);
     heading(page, "THE MARKS: where they are");
     page.add(marks(wide, head.units()), 1.0, false);
-    heading(page, "DOUBTS, " + head.units().symbol() + ": how far one reading may be off");
+    heading(page, "UNCERTAINTIES, " + head.units().symbol() + ": how far one reading may be off");
     page.lead(
-        "Two readings of three lie nearer to the truth than this. Empty: as printed.",
-        FormPieces.WORDS);
+        "Likely, 2 in 3: a reading is off by less than this. Empty: as printed.", FormPieces.WORDS);
     page.add(doubts(wide, head.units()), 1.0, false);
     return page.pages("survey-setting-out", "Setting out", "S-floor", true);
   }
@@ -193,7 +192,7 @@ final class WorksheetStart {
         List.of(new TextBlock.Row(words, FormPieces.WORDS)), wide, Align.END);
   }
 
-  /** A doubt in the unit of the sheet: an inch's to a hundredth, as tapes are read. */
+  /** An uncertainty in the unit of the sheet: an inch's to a hundredth, as tapes are read. */
   static String usual(WorksheetDoubt doubt, LengthUnit units) {
     if (doubt.isAngle()) {
       return Numbers.plain(doubt.usual(), 2);

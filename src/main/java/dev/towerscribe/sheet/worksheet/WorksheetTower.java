@@ -34,7 +34,7 @@ final class WorksheetTower {
     double half = (wide - GUTTER) / 2;
     page.add(
         new Fragments.Beside(
-            table(half, List.of("sheet", "opening", "mark", "shaft thread", "pivot height")),
+            table(half, List.of("sheet", "opening", "mark", "rod thread", "pivot height")),
             table(half, List.of("lean inboard", "lean rearward", "crown across", "crown rise")),
             half + GUTTER),
         3.0,
@@ -78,8 +78,8 @@ final class WorksheetTower {
     TextPage page = new TextPage(head);
     double wide = page.columnMm();
     page.lead(
-        "On the tower FORE and IN count from the old shaft's centre, along the metal. IN is toward"
-            + " the middle of the car; outboard is minus.",
+        "On the tower FORE and IN count from the old strut rod's centre, along the metal. IN is"
+            + " toward the middle of the car; outboard is minus.",
         FormPieces.WORDS);
     landmarkRows(page, wide);
     WorksheetStart.heading(page, "SPANS: tick how each was read");

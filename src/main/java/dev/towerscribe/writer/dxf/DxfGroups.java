@@ -48,7 +48,7 @@ final class DxfGroups {
     return text(code, angleText(radians));
   }
 
-  /** A point: x, y, and a height of nought. */
+  /** A point: x, y, and a height of zero. */
   DxfGroups point(int code, Vec2 p) {
     return point2(code, p).length(code + 20, 0);
   }

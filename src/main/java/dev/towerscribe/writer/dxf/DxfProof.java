@@ -324,7 +324,7 @@ public final class DxfProof {
               + " not found; "
               + (best == null
                   ? "there is nothing of the kind"
-                  : "the likest: " + words.apply(best)));
+                  : "the nearest: " + words.apply(best)));
     }
   }
 

@@ -68,7 +68,7 @@ record DxfRecord(String type, List<Group> groups) {
     return Integer.parseInt(value);
   }
 
-  /** A point; where it has a height, that must be nought. */
+  /** A point; where it has a height, that must be zero. */
   Vec2 point(int code) throws DxfUnreadable {
     if (has(code + 20) && real(code + 20) != 0) {
       throw new DxfUnreadable("a " + type + " that lies off the plane of the drawing");

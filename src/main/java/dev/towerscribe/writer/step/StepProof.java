@@ -12,8 +12,8 @@ import java.util.List;
 /** Reads a written STEP file anew and compares the solid in it with the part it must hold. */
 public final class StepProof {
   /**
-   * How far the volume reckoned from the file's faces may differ from that of the part, 1: sums of
-   * some hundred terms, each some hundred times the result and right to 1e-16.
+   * How far the volume calculated from the file's faces may differ from that of the part, 1: sums
+   * of some hundred terms, each some hundred times the result and right to 1e-16.
    */
   private static final double VOLUME = 1e-9;
 

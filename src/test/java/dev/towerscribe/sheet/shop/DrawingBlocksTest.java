@@ -19,7 +19,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** What drawings are put together from. Figures: independent, reckoned by hand, unless labelled. */
+/**
+ * What drawings are put together from. Figures: independent, calculated by hand, unless labelled.
+ */
 class DrawingBlocksTest {
   private static final double MM = Tolerances.COMPUTED_MM;
 

@@ -19,7 +19,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
-/** The view from the side, line by line. All expected figures: independent, reckoned by hand. */
+/** The view from the side, line by line. All expected figures: independent, calculated by hand. */
 class SideViewTest {
   private static final double MM = Tolerances.COMPUTED_MM;
   private static final Contour DISC = Contour.circle(Vec2.ZERO, 50);

@@ -251,7 +251,7 @@ class FullScaleSheetsTest {
         });
   }
 
-  /** Where names find no room, more tiles with more overlap are tried: they must cover as well. */
+  /** Where names do not fit, more tiles with more overlap are tried: they must cover as well. */
   @Test
   void finerTilesStillCoverAndOverlap() {
     Box whole = new Box(-130, -90, 150, 260);
@@ -357,7 +357,7 @@ class FullScaleSheetsTest {
     return proofs.stream().filter(p -> p.name().equals(name)).findFirst().orElseThrow().centre();
   }
 
-  /** Drawn circles and reckoned ones are two computations; they must agree on a dome as well. */
+  /** Drawn circles and calculated ones are two computations; they must agree on a dome as well. */
   @Test
   void drawnCirclesAreTheProvedOnes() {
     for (boolean domed : new boolean[] {false, true}) {

@@ -43,7 +43,8 @@ class PredictedLineTest {
       // Frozen: figures of the invented car, one decimal; AlignmentTest holds their sources.
       assertThat(words)
           .containsExactly(
-              "Predicted: caster +5.3\u00b0 \u00b10.3\u00b0,",
+              "Predicted: caster +5.3\u00b0,",
+              "likely \u00b10.3\u00b0,",
               "camber -1.5\u00b0 at setting 16 mm");
       List<Page> pages =
           FullScaleSheets.pages(layout.sides().get(side), Optional.of(aligned), INFO);

@@ -21,7 +21,7 @@ import org.junit.jupiter.api.Test;
 class WorksheetPlanTest {
   private static final int POINTS = WorksheetPoint.values().length;
 
-  /** Equal doubts of 1.5 mm; a tape read three times counts three times. */
+  /** Equal uncertainties of 1.5 mm; a tape read three times counts three times. */
   private static final double ONCE = 1 / (1.5 * 1.5);
 
   private final List<double[]> rows = new ArrayList<>();
@@ -191,7 +191,7 @@ class WorksheetPlanTest {
       assertThat(WorksheetPlan.between())
           .doesNotContain(new WorksheetPlan.Tape(tape.to(), tape.from()));
     }
-    // Every pair of the shaft and three landmarks: 4 x 3 / 2.
+    // Every pair of the strut rod and three landmarks: 4 x 3 / 2.
     assertThat(WorksheetPlan.spans()).hasSize(6).doesNotHaveDuplicates();
   }
 }

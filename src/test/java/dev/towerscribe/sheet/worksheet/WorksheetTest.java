@@ -342,7 +342,7 @@ class WorksheetTest {
     assertThat(PageRules.words(pages.subList(0, 1)))
         .contains(
             "NEVER under a car on a jack alone",
-            "LEAVE THE NUT ON THE STRUT'S SHAFT ALONE",
+            "LEAVE THE NUT ON THE STRUT ROD ALONE",
             "Level ground",
             "Ride height",
             "INDG434");

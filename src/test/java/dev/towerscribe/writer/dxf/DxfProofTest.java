@@ -254,7 +254,7 @@ class DxfProofTest {
       assertThat(DxfProof.check(DxfWriter.write(page, version), page, version))
           .hasSize(2)
           .anySatisfy(line -> assertThat(line).contains("hole A", "nothing of the kind"))
-          .anySatisfy(line -> assertThat(line).contains("bar", "the likest", "(70.0000000, "));
+          .anySatisfy(line -> assertThat(line).contains("bar", "the nearest", "(70.0000000, "));
     }
   }
 
