@@ -24,11 +24,14 @@ final class Assumptions {
             + " forces, rebound (it pulls the other way), fatigue, rust, heat. Each can be greater"
             + " than what is here.");
     all.add(
-        "The plate is taken as rigid and all bolts as equally stiff, each tight in its hole (elastic method, Shigley ch. 8). The tower's thin sheet is neither rigid nor checked; nor are its welds, the plate, the slot's fixing and the bearing.");
+        "The plate is taken as rigid and all bolts as equally stiff, each tight in its hole"
+            + " (elastic method, Shigley ch. 8). The tower's thin sheet is neither rigid nor"
+            + " checked; nor are its welds, the plate, the slot's fixing and the bearing.");
     all.add(seat(input.seat()));
     if (group.inLine()) {
       all.add(
-          "THE BOLTS LIE ON ONE LINE: what tips the plate about that line is held by its edges, not by the bolts, and is not checked.");
+          "THE BOLTS LIE ON ONE LINE: what tips the plate about that line is held by its edges, not"
+              + " by the bolts, and is not checked.");
     }
     all.add(
         "Use of a bolt: pull over proof load, plus shear over proof load / root 3 (distortion"
@@ -78,14 +81,18 @@ final class Assumptions {
 
   private static void pressure(SideLayout layout, Seat seat, List<String> all) {
     all.add(
-        "Pressure is a mean: the load square to the plane over the plate's area on the bolting face, less the finished opening and the bolt holes, beside the same load over the old mount's mark less the opening as found. Metal is pressed hardest near bolts and edges.");
+        "Pressure is a mean: the load square to the plane over the plate's area on the bolting"
+            + " face, less the finished opening and the bolt holes, beside the same load over the"
+            + " old mount's mark less the opening as found. Metal is pressed hardest near bolts and"
+            + " edges.");
     if (seat == Seat.ON_TOP) {
       all.add(
           "With the plate on top these pressures only compare areas: the strut pulls the plate off"
               + " the tower, and the metal is pressed under the washers beneath.");
     }
     if (layout.job().tower().land().isEmpty()) {
-      all.add("No bolting face was measured: all metal under the plate is taken as flat and sound.");
+      all.add(
+          "No bolting face was measured: all metal under the plate is taken as flat and sound.");
     }
     if (layout.job().tower().crown().isPresent()) {
       all.add(
