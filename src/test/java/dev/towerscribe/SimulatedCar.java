@@ -1,5 +1,7 @@
 package dev.towerscribe;
 
+import dev.towerscribe.adjust.Edges;
+import dev.towerscribe.adjust.Repeated;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.model.Landmark;
@@ -12,7 +14,6 @@ import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.survey.Survey;
 import dev.towerscribe.survey.SurveyPoint;
-import dev.towerscribe.survey.SurveyReading;
 import dev.towerscribe.survey.SurveySide;
 import dev.towerscribe.survey.SurveyTower;
 import java.util.ArrayList;
@@ -99,12 +100,12 @@ final class SimulatedCar {
     return sd * random.nextGaussian();
   }
 
-  private SurveyReading read(double truth, double sd, int times) {
+  private Repeated read(double truth, double sd, int times) {
     List<Double> values = new ArrayList<>();
     for (int i = 0; i < times; i++) {
       values.add(truth + off(sd));
     }
-    return new SurveyReading(values, sd);
+    return new Repeated(values, sd);
   }
 
   private static SurveyPoint point(int i) {
@@ -169,7 +170,7 @@ final class SimulatedCar {
 
   private SurveyTower.Span span(String from, Vec2 at, Landmark to) {
     return new SurveyTower.Span(
-        from, to.name(), SurveyTower.Reach.CENTRES, read(at.distanceTo(to.at()), CALIPER, 2));
+        from, to.name(), Edges.CENTRES, read(at.distanceTo(to.at()), CALIPER, 2));
   }
 
   /** A strut of these points. */

@@ -2,18 +2,19 @@ package dev.towerscribe;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.towerscribe.adjust.Edges;
+import dev.towerscribe.adjust.Repeated;
 import dev.towerscribe.alignment.Bay;
 import dev.towerscribe.alignment.Pose;
 import dev.towerscribe.alignment.Sensitivity;
 import dev.towerscribe.drawing.PrintReading;
 import dev.towerscribe.drawing.PrintScale;
-import dev.towerscribe.drilled.Network;
+import dev.towerscribe.drilled.HoleNetwork;
+import dev.towerscribe.drilled.HoleSolver;
 import dev.towerscribe.drilled.Readings;
-import dev.towerscribe.drilled.Repeated;
 import dev.towerscribe.drilled.RigidFit;
 import dev.towerscribe.drilled.SideReadings;
 import dev.towerscribe.drilled.SpanReading;
-import dev.towerscribe.drilled.SpanReading.Between;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.layout.Layout;
@@ -269,7 +270,7 @@ class WholeFlowSimulationTest {
     int holes = drilled.size();
     for (int i = 0; i < holes; i++) {
       for (int j = i + 1; j < names.size(); j++) {
-        for (Between b : List.of(Between.INSIDE, Between.OUTSIDE)) {
+        for (Edges b : List.of(Edges.INSIDE, Edges.OUTSIDE)) {
           String from = names.get(i);
           String to = names.get(j);
           double radii = (size.get(from) + size.get(to)) / 2;
@@ -291,8 +292,8 @@ class WholeFlowSimulationTest {
                             List.of(h.diameterMm() + HOLE_DOUBT * random.nextGaussian()),
                             HOLE_DOUBT)))
             .toList();
-    Network found =
-        Network.of(
+    HoleNetwork found =
+        HoleSolver.of(
             layout,
             new SideReadings(Side.LEFT, sizes, spans, List.of()),
             new Readings.Doubt(
@@ -302,7 +303,7 @@ class WholeFlowSimulationTest {
                 Stated.given(new Angle(datum.turnSd())),
                 Stated.given(datum.shiftSdMm())));
     List<Vec2> places = new ArrayList<>();
-    for (Network.Found hole : found.holes()) {
+    for (HoleNetwork.Found hole : found.holes()) {
       Vec2 truth = drilled.get(hole.name());
       cover("hole fore", hole.at().x(), truth.x(), hole.foreSdMm());
       cover("hole in", hole.at().y(), truth.y(), hole.inSdMm());

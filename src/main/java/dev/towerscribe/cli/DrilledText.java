@@ -218,8 +218,8 @@ final class DrilledText {
               length(e.limitMm()),
               e.toPlannedMm().map(this::length).orElse("-"),
               e.toPlannedMm().map(mm -> length(e.toPlannedSdMm())).orElse("-"),
-              e.toCut().map(r -> length(r.meanMm())).orElse("-"),
-              e.toCut().map(r -> length(r.plusMinusMm())).orElse("-")));
+              e.toCut().map(r -> length(r.mean())).orElse("-"),
+              e.toCut().map(r -> length(r.meanSd())).orElse("-")));
     }
     text.table(rows);
   }

@@ -23,18 +23,6 @@ public record Drilled(Job job, Readings readings, Map<Side, DrilledSide> sides) 
     sides = Collections.unmodifiableMap(new EnumMap<>(sides));
   }
 
-  /** Lays a job out with every check, those of its alignment too. */
-  public interface Layouter {
-    /**
-     * Lays a job out.
-     *
-     * @param job any job
-     * @return where everything goes
-     * @throws JobRejected if something lies past the edge of a domed tower top
-     */
-    JobLayout of(Job job) throws JobRejected;
-  }
-
   /**
    * Works readings out.
    *

@@ -12,6 +12,7 @@ import dev.towerscribe.model.MountCovariance;
 import dev.towerscribe.model.PlusMinus;
 import dev.towerscribe.model.SideJob;
 import dev.towerscribe.quantity.Angle;
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
@@ -123,7 +124,7 @@ public record DrilledAngles(
         Basis.STRUT_POINTS,
         figure(plan, drilled, Reading::caster, Sensitivity.Figures::caster, sure),
         figure(plan, drilled, Reading::camber, Sensitivity.Figures::camber, sure),
-        reached ? ToeLeft.figure(planned, now, sure) : Optional.empty(),
+        reached ? toe(planned, now, sure) : Optional.empty(),
         plan.at().flatMap(want -> NearestSetting.of(now, want)));
   }
 
@@ -168,6 +169,39 @@ public record DrilledAngles(
         slope.plusMinus(sure),
         Optional.of(new Angle(now.plusMinus(points))),
         Optional.of(new Angle(change.plusMinus(points))));
+  }
+
+  /** Before anybody touches the tie rod; empty where the linkage does not get there. */
+  private static Optional<Figure> toe(SideJob planned, SideJob now, MountCovariance sure) {
+    double then = ToeLeft.at(planned);
+    double drilled = ToeLeft.at(now);
+    return Double.isNaN(then + drilled)
+        ? Optional.empty()
+        : Optional.of(
+            new Figure(new Angle(then), new Angle(drilled), toeDoubt(planned, now, sure)));
+  }
+
+  private static Optional<Doubt> toeDoubt(SideJob planned, SideJob now, MountCovariance sure) {
+    Slope slope = slope(now.mount(), mount -> ToeLeft.at(now.with(mount)));
+    PlusMinus points = now.strut().orElseThrow().plusMinus();
+    double[] effects = ToeLeft.effects(now, points);
+    double ofDrilled = length(effects);
+    double ofChange = length(minus(effects, ToeLeft.effects(planned, points)));
+    boolean known =
+        Double.isFinite(slope.perRadian() + slope.perRearwardMm() + slope.perInboardMm())
+            && Double.isFinite(ofDrilled + ofChange);
+    return known
+        ? Optional.of(
+            new Doubt(
+                slope,
+                slope.plusMinus(sure),
+                Optional.of(new Angle(ofDrilled)),
+                Optional.of(new Angle(ofChange))))
+        : Optional.empty();
+  }
+
+  private static double length(double[] effects) {
+    return Math.sqrt(Arrays.stream(effects).map(e -> e * e).sum());
   }
 
   private static double[] minus(double[] a, double[] b) {

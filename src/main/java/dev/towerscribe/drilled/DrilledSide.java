@@ -1,5 +1,6 @@
 package dev.towerscribe.drilled;
 
+import dev.towerscribe.adjust.Repeated;
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.layout.SideLayout;
@@ -26,7 +27,7 @@ import java.util.Optional;
 public record DrilledSide(
     SideLayout planned,
     SideReadings readings,
-    Network network,
+    HoleNetwork network,
     List<Hole> holes,
     Optional<PlateFit> fit,
     List<EdgeMetal> edges,
@@ -49,7 +50,7 @@ public record DrilledSide(
    * @param left the same once the planned pattern is laid on the holes as well as it goes; absent
    *     for a hole alone
    */
-  public record Hole(Network.Found found, Optional<Vec2> error, Optional<Vec2> left) {}
+  public record Hole(HoleNetwork.Found found, Optional<Vec2> error, Optional<Vec2> left) {}
 
   /**
    * Metal between a hole and the edge of the opening.

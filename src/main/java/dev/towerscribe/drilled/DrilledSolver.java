@@ -1,11 +1,15 @@
 package dev.towerscribe.drilled;
 
+import dev.towerscribe.adjust.Propagation;
+import dev.towerscribe.adjust.Repeated;
 import dev.towerscribe.drilled.DrilledSide.AsDrilled;
 import dev.towerscribe.drilled.DrilledSide.EdgeMetal;
 import dev.towerscribe.drilled.DrilledSide.Hole;
 import dev.towerscribe.drilled.DrilledSide.SpanFound;
-import dev.towerscribe.drilled.Network.Found;
+import dev.towerscribe.drilled.HoleNetwork.Found;
+import dev.towerscribe.finding.About;
 import dev.towerscribe.finding.Finding;
+import dev.towerscribe.finding.Findings;
 import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.finding.Severity;
 import dev.towerscribe.geometry.Region;
@@ -19,6 +23,7 @@ import dev.towerscribe.model.Fastening;
 import dev.towerscribe.model.HoleRules;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
+import dev.towerscribe.quantity.Lengths;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -46,16 +51,16 @@ final class DrilledSolver {
   private final Readings all;
   private final SideLayout planned;
   private final SideReadings readings;
-  private final Drilled.Layouter layouter;
-  private final Network network;
+  private final Layouter layouter;
+  private final HoleNetwork network;
 
-  DrilledSolver(JobLayout job, Readings all, Side side, Drilled.Layouter layouter) {
+  DrilledSolver(JobLayout job, Readings all, Side side, Layouter layouter) {
     this.job = job;
     this.all = all;
     this.layouter = layouter;
     planned = job.sides().get(side);
     readings = all.sides().get(side);
-    network = Network.of(planned, readings, all.doubt());
+    network = HoleSolver.of(planned, readings, all.doubt());
   }
 
   DrilledSide side() throws JobRejected {
@@ -84,8 +89,8 @@ final class DrilledSolver {
     DrilledSide bare =
         new DrilledSide(
             planned, readings, network, holes, fit, edges(), spans(), asDrilled, List.of());
-    DrilledFindings findings = new DrilledFindings(planned.side(), job.job().units());
-    new NetworkChecks(bare, all.doubt(), best, findings).run();
+    Findings findings = new Findings(planned.side().word(), Lengths.in(job.job().units()));
+    new ReadingChecks(bare, all.doubt(), best, findings).run();
     new HoleFitChecks(bare, findings).run();
     again(asDrilled, findings);
     return new DrilledSide(
@@ -157,7 +162,7 @@ final class DrilledSolver {
                 b.name(),
                 a.planned().at().distanceTo(b.planned().at()),
                 d,
-                Math.sqrt(Math.max(0, Covariances.variance(by, network.covariance()))),
+                Propagation.sd(by, network.covariance()),
                 (clearance(a) + clearance(b)) / 2));
       }
     }
@@ -178,7 +183,7 @@ final class DrilledSolver {
       double diameter =
           readings.holes().stream()
               .filter(h -> h.name().equals(hole.name()))
-              .map(h -> h.diameter().meanMm())
+              .map(h -> h.diameter().mean())
               .findFirst()
               .orElse(hole.diameterMm());
       Optional<Repeated> read =
@@ -202,7 +207,7 @@ final class DrilledSolver {
    * The plan's own checks, of the holes and the plate where they now are. Of the holes, what does
    * not pass; of the rest, what is worse than it was planned.
    */
-  private void again(Optional<AsDrilled> asDrilled, DrilledFindings findings) throws JobRejected {
+  private void again(Optional<AsDrilled> asDrilled, Findings findings) throws JobRejected {
     if (asDrilled.isEmpty()) {
       return;
     }
@@ -216,14 +221,22 @@ final class DrilledSolver {
     Layout.holeChecks(planned, drilled, asDrilled.get().mount(), job.job().units()).stream()
         .filter(f -> f.severity() != Severity.NOTE && !check(f).equals(OF_PLATE))
         .filter(f -> worse(f) || OF_HOLES.contains(check(f)) && f.isStop())
-        .forEach(findings::again);
+        .forEach(f -> again(f, findings));
     SideLayout moved =
         layouter.of(job.job().with(asDrilled.get().mount())).sides().get(planned.side());
     moved.findings().stream()
         .filter(f -> !OF_HOLES.contains(check(f)))
         .filter(f -> f.id().startsWith(planned.side().word() + "."))
         .filter(this::worse)
-        .forEach(findings::again);
+        .forEach(f -> again(f, findings));
+  }
+
+  private static void again(Finding f, Findings findings) {
+    findings.add(
+        "drilled-" + f.id().substring(f.id().indexOf('.') + 1),
+        f.severity(),
+        new About(f.where(), f.figure(), f.limit(), f.unit(), f.source()),
+        "As drilled: " + f.say());
   }
 
   /** Whether a finding weighs more than in the plan. */

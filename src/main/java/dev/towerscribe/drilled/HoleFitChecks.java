@@ -1,28 +1,32 @@
 package dev.towerscribe.drilled;
 
-import dev.towerscribe.drilled.DrilledFindings.What;
+import dev.towerscribe.adjust.Repeated;
 import dev.towerscribe.drilled.DrilledSide.EdgeMetal;
-import dev.towerscribe.drilled.Network.Found;
+import dev.towerscribe.drilled.HoleNetwork.Found;
 import dev.towerscribe.drilled.SideReadings.HoleSize;
+import dev.towerscribe.finding.About;
+import dev.towerscribe.finding.Findings;
 import dev.towerscribe.finding.Severity;
 import dev.towerscribe.layout.PlacedHole;
 import dev.towerscribe.model.Fastening;
 import dev.towerscribe.model.Fit;
-import dev.towerscribe.model.HoleRules;
 import dev.towerscribe.model.Thread;
+import dev.towerscribe.quantity.Lengths;
 import java.util.Optional;
 
 /** What is to be said of the holes' sizes, of the plate's fit, and of the metal left. */
 final class HoleFitChecks {
-  private final DrilledSide side;
-  private final DrilledFindings findings;
-
   /** A difference that figures of two decimals show as none. */
   private static final double AS_DRAWN_MM = 0.005;
 
-  HoleFitChecks(DrilledSide side, DrilledFindings findings) {
+  private final DrilledSide side;
+  private final Findings findings;
+  private final Lengths lengths;
+
+  HoleFitChecks(DrilledSide side, Findings findings) {
     this.side = side;
     this.findings = findings;
+    this.lengths = findings.lengths();
   }
 
   void run() {
@@ -41,120 +45,109 @@ final class HoleFitChecks {
     // Readings across a hole's far and near edges say something of its size, too.
     Optional<Found> found =
         side.network().holes().stream().filter(f -> f.name().equals(hole.name())).findFirst();
-    double mm = found.map(Found::diameterMm).orElse(read.diameter().meanMm());
-    double sd = found.map(Found::diameterSdMm).orElse(read.diameter().plusMinusMm());
-    String name = hole.name();
-    String check = "size." + DrilledFindings.slug(name);
-    String where = "hole " + name;
-    HoleRules rules = side.planned().job().holes();
+    double mm = found.map(Found::diameterMm).orElse(read.diameter().mean());
+    double sd = found.map(Found::diameterSdMm).orElse(read.diameter().meanSd());
+    String wide = "Hole %s is %s wide".formatted(hole.name(), lengths.with(mm));
     if (mm < thread.nominalMm()) {
-      findings.add(
-          What.length(check, where, mm, thread.nominalMm(), "nominal diameter of " + thread.name()),
+      size(
+          hole,
           Severity.STOP,
-          "Hole "
-              + name
-              + " is "
-              + findings.length(mm)
-              + " wide: its bolt, "
-              + findings.length(thread.nominalMm())
-              + ", does not go in. Drill it to "
-              + findings.length(hole.diameterMm())
-              + ".");
+          mm,
+          thread.nominalMm(),
+          "nominal diameter of " + thread.name(),
+          "%s: its bolt, %s, does not go in. Drill it to %s."
+              .formatted(wide, lengths.with(thread.nominalMm()), lengths.with(hole.diameterMm())));
     } else if (mm > thread.coarseMm() + 2 * sd) {
-      findings.add(
-          What.length(check, where, mm, thread.coarseMm(), thread.holeSource(Fit.COARSE)),
+      size(
+          hole,
           Severity.CAUTION,
-          "Hole "
-              + name
-              + " is "
-              + findings.length(mm)
-              + " wide; the coarse series ends at "
-              + findings.length(thread.coarseMm())
-              + ". The washer bears on less metal: take a thick, wide one, or repair the hole.");
+          mm,
+          thread.coarseMm(),
+          thread.holeSource(Fit.COARSE),
+          ("%s; the coarse series ends at %s. The washer bears on less metal: take a thick, wide"
+                  + " one, or repair the hole.")
+              .formatted(wide, lengths.with(thread.coarseMm())));
     } else {
       double off = mm - hole.diameterMm();
-      findings.add(
-          What.length(check, where, mm, hole.diameterMm(), thread.holeSource(rules.fit())),
+      String drawn = lengths.with(Math.abs(off)) + (off < 0 ? " less" : " more") + " than drawn";
+      size(
+          hole,
           Severity.NOTE,
-          "Hole "
-              + name
-              + " is "
-              + findings.length(mm)
-              + " wide, "
-              + (Math.abs(off) < AS_DRAWN_MM
-                  ? "as drawn."
-                  : findings.length(Math.abs(off))
-                      + (off < 0 ? " less" : " more")
-                      + " than drawn."));
+          mm,
+          hole.diameterMm(),
+          thread.holeSource(side.planned().job().holes().fit()),
+          wide + ", " + (Math.abs(off) < AS_DRAWN_MM ? "as drawn" : drawn) + ".");
     }
+  }
+
+  private void size(
+      PlacedHole hole, Severity severity, double mm, double limitMm, String source, String say) {
+    findings.add(
+        "drilled-size." + Findings.slug(hole.name()),
+        severity,
+        About.mm("hole " + hole.name(), mm, limitMm, source),
+        say);
   }
 
   private void fit(PlateFit fit) {
     double slack = fit.mating().slackMm();
+    String sure =
+        "%s (+/- %s)".formatted(lengths.with(Math.abs(slack)), lengths.with(fit.slackSdMm()));
+    String tight = String.join(", ", fit.mating().tight());
+    if (!fit.mating().blocked().isEmpty()) {
+      fit(
+          Severity.STOP,
+          slack,
+          ("The plate does not go on: no bolt goes through at %s, whose hole in tower or plate is"
+                  + " narrower than it.%s")
+              .formatted(String.join(", ", fit.mating().blocked()), remedy(fit)));
+    } else if (slack < 0) {
+      fit(
+          Severity.STOP,
+          slack,
+          "By the readings the plate does not go on: %s too little play at %s.%s"
+              .formatted(sure, tight, remedy(fit)));
+    } else if (fit.verdict() == PlateFit.Verdict.CLOSE) {
+      fit(
+          Severity.CAUTION,
+          slack,
+          ("The plate goes on with %s to spare, less than the readings are sure to. Offer it up"
+                  + " before anything else.")
+              .formatted(sure));
+    } else {
+      fit(
+          Severity.NOTE,
+          slack,
+          "The plate goes on with all its bolts, %s to spare at %s.".formatted(sure, tight));
+    }
+  }
+
+  private void fit(Severity severity, double slackMm, String say) {
     boolean fixed = side.planned().job().plate().make().fastening().value() == Fastening.FIXED;
     String source =
         fixed
             ? "hole wider than bolt, studs fixed in the plate"
             : "holes of tower and plate wider than bolt";
-    What what = What.length("fit", "plate and its bolts", slack, 0, source);
-    String sure = " (+/- " + findings.length(fit.slackSdMm()) + ")";
-    if (!fit.mating().blocked().isEmpty()) {
-      findings.add(
-          what,
-          Severity.STOP,
-          "The plate does not go on: no bolt goes through at "
-              + String.join(", ", fit.mating().blocked())
-              + ", whose hole in tower or plate is narrower than it."
-              + remedy(fit));
-    } else if (slack < 0) {
-      findings.add(
-          what,
-          Severity.STOP,
-          "By the readings the plate does not go on: "
-              + findings.length(-slack)
-              + sure
-              + " too little play at "
-              + String.join(", ", fit.mating().tight())
-              + "."
-              + remedy(fit));
-    } else if (fit.verdict() == PlateFit.Verdict.CLOSE) {
-      findings.add(
-          what,
-          Severity.CAUTION,
-          "The plate goes on with "
-              + findings.length(slack)
-              + sure
-              + " to spare, less than the readings are sure to. Offer it up before anything else.");
-    } else {
-      findings.add(
-          what,
-          Severity.NOTE,
-          "The plate goes on with all its bolts, "
-              + findings.length(slack)
-              + sure
-              + " to spare at "
-              + String.join(", ", fit.mating().tight())
-              + ".");
-    }
+    findings.add("drilled-fit", severity, About.mm("plate and its bolts", slackMm, 0, source), say);
   }
 
   private String remedy(PlateFit fit) {
     Optional<Enlargement.One> one = fit.enlargement().flatMap(Enlargement::best);
     if (one.isPresent()) {
-      return " Least work: open hole "
-          + one.get().name()
-          + " to "
-          + findings.length(one.get().diameterMm().orElseThrow())
-          + " at the very least, and a little more for the doubt of the readings."
-          + afterwards(one.get());
+      return (" Least work: open hole %s to %s at the very least, and a little more for the doubt of"
+              + " the readings.%s")
+          .formatted(
+              one.get().name(),
+              lengths.with(one.get().diameterMm().orElseThrow()),
+              afterwards(one.get()));
     }
     return fit.enlargement()
         .flatMap(Enlargement::allByMm)
         .map(
             mm ->
-                " No one hole alone helps: opened all alike, every hole needs "
-                    + findings.length(mm)
-                    + " more, and a little for the doubt of the readings.")
+                (" No one hole alone helps: opened all alike, every hole needs %s more, and a little"
+                        + " for the doubt of the readings.")
+                    .formatted(lengths.with(mm)))
         .orElse(" The plate's own holes are too small for its bolts.");
   }
 
@@ -165,7 +158,7 @@ final class HoleFitChecks {
         side.edges().stream().filter(e -> e.hole().equals(one.name())).findFirst();
     Optional<PlacedHole> hole =
         side.planned().holes().stream().filter(h -> h.name().equals(one.name())).findFirst();
-    Optional<Double> now = edge.flatMap(e -> e.toCut().map(Repeated::meanMm).or(e::toPlannedMm));
+    Optional<Double> now = edge.flatMap(e -> e.toCut().map(Repeated::mean).or(e::toPlannedMm));
     if (now.isEmpty() || hole.isEmpty()) {
       return "";
     }
@@ -174,11 +167,8 @@ final class HoleFitChecks {
         side.planned().job().holes().edgeRule().edgeMm(hole.get().bolt().thread().nominalMm(), mm)
             - mm / 2;
     return left < needed
-        ? " But that leaves "
-            + findings.length(left)
-            + " of metal to the cut, less than the "
-            + findings.length(needed)
-            + " that the edge rule needs."
+        ? " But that leaves %s of metal to the cut, less than the %s that the edge rule needs."
+            .formatted(lengths.with(left), lengths.with(needed))
         : "";
   }
 
@@ -188,26 +178,26 @@ final class HoleFitChecks {
       return;
     }
     Repeated read = edge.toCut().get();
-    double metal = read.meanMm();
+    double metal = read.mean();
     boolean fails = metal < edge.limitMm();
-    boolean close = !fails && metal < edge.limitMm() + 2 * read.plusMinusMm();
+    boolean close = !fails && metal < edge.limitMm() + 2 * read.meanSd();
     findings.add(
-        What.length(
-            "edge-read." + DrilledFindings.slug(edge.hole()),
+        "drilled-edge-read." + Findings.slug(edge.hole()),
+        fails ? Severity.STOP : close ? Severity.CAUTION : Severity.NOTE,
+        About.mm(
             "hole " + edge.hole() + ", edge as cut",
             metal,
             edge.limitMm(),
             side.planned().job().holes().edgeRule().source() + ", less the hole's radius"),
-        fails ? Severity.STOP : close ? Severity.CAUTION : Severity.NOTE,
-        findings.length(metal)
-            + " of metal from the edge of hole "
-            + edge.hole()
-            + " to the edge as cut; "
-            + (fails ? "needs " : "at least ")
-            + findings.length(edge.limitMm())
-            + (fails
-                ? ". Nothing puts metal back: have the tower reinforced there by a welder who knows"
-                    + " the car's structure, or take another plate."
-                : close ? ", within the doubt of the reading." : "."));
+        "%s of metal from the edge of hole %s to the edge as cut; %s %s%s"
+            .formatted(
+                lengths.with(metal),
+                edge.hole(),
+                fails ? "needs" : "at least",
+                lengths.with(edge.limitMm()),
+                fails
+                    ? ". Nothing puts metal back: have the tower reinforced there by a welder who"
+                        + " knows the car's structure, or take another plate."
+                    : close ? ", within the doubt of the reading." : "."));
   }
 }

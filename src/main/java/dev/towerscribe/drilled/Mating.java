@@ -1,5 +1,6 @@
 package dev.towerscribe.drilled;
 
+import dev.towerscribe.adjust.Propagation;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.quantity.Tolerances;
 import java.util.ArrayList;
@@ -172,12 +173,12 @@ public final class Mating {
    */
   public double slackPlusMinusMm(double[][] covariance) {
     int size = 2 * pegs.size();
-    Covariances.checkSize(covariance, size);
+    Propagation.checkSize(covariance, size);
     double[] g = new double[size];
     for (int i = 0; i < pegs.size(); i++) {
       g[2 * i] = sway.x()[i];
       g[2 * i + 1] = sway.y()[i];
     }
-    return Math.sqrt(Math.max(0.0, Covariances.variance(g, covariance)));
+    return Propagation.sd(g, covariance);
   }
 }

@@ -1,5 +1,6 @@
 package dev.towerscribe.drilled;
 
+import dev.towerscribe.adjust.Propagation;
 import java.util.List;
 import java.util.Optional;
 
@@ -55,7 +56,7 @@ public record PlateFit(
       // A hole wider by one mm gives half a mm of play.
       by[2 * n + i] = mating.slackByPlay(i) / 2;
     }
-    double sd = Math.sqrt(Math.max(0.0, Covariances.variance(by, covariance)));
+    double sd = Propagation.sd(by, covariance);
     return new PlateFit(
         mating,
         sd,

@@ -1,5 +1,9 @@
 package dev.towerscribe.drilled;
 
+import dev.towerscribe.adjust.CorrelatedErrors;
+import dev.towerscribe.adjust.GaussNewton;
+import dev.towerscribe.adjust.NormalEquations;
+import dev.towerscribe.adjust.Propagation;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Mount;
 import dev.towerscribe.model.MountCovariance;
@@ -7,13 +11,6 @@ import dev.towerscribe.quantity.Angle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.hipparchus.exception.MathIllegalArgumentException;
-import org.hipparchus.linear.Array2DRowRealMatrix;
-import org.hipparchus.linear.ArrayRealVector;
-import org.hipparchus.linear.CholeskyDecomposition;
-import org.hipparchus.linear.DecompositionSolver;
-import org.hipparchus.linear.RealMatrix;
-import org.hipparchus.linear.RealVector;
 
 /**
  * The rigid move, a turn and a shift without scale or reflection, that takes planned places nearest
@@ -29,14 +26,6 @@ public final class RigidFit {
 
   /** A turn is known when the patterns pull toward it with this part of their size squared. */
   private static final double TURN_KNOWN = 1e-9;
-
-  /** Rounding leaves a reckoned covariance unsymmetric by no more than this part. */
-  private static final double UNSYMMETRIC = 1e-9;
-
-  private static final int STEPS = 50;
-
-  /** The last step of Gauss and Newton's, radians: a millionth of a micrometre at a metre. */
-  private static final double SETTLED = 1e-12;
 
   private final List<Vec2> planned;
   private final RigidMove move;
@@ -95,7 +84,7 @@ public final class RigidFit {
    */
   public static RigidFit plain(List<Vec2> planned, List<Vec2> measured, double[][] covariance) {
     check(planned, measured);
-    Covariances.checkSize(covariance, 2 * planned.size());
+    Propagation.checkSize(covariance, 2 * planned.size());
     checkTurn(planned, measured);
     RigidMove move = closed(planned, measured);
     // The turn's equation, sum of (measured - middle) x R (planned - middle) = 0, and the middle's.
@@ -120,7 +109,7 @@ public final class RigidFit {
         measured,
         move,
         true,
-        Covariances.carried(by, covariance),
+        Propagation.carried(by, covariance),
         Optional.empty());
   }
 
@@ -133,68 +122,47 @@ public final class RigidFit {
    * @param covariance of the measured places x1, y1, x2, y2 and so on, mm2
    * @return the fit, with its covariance
    * @throws IllegalArgumentException if the lists or the covariance do not go together, the
-   *     covariance is not symmetric and positive definite, the places do not say a turn, or the
-   *     steps do not settle
+   *     covariance is not symmetric and positive definite, or the places do not say a turn
    */
   public static RigidFit weighted(List<Vec2> planned, List<Vec2> measured, double[][] covariance) {
     check(planned, measured);
     int n = planned.size();
-    Covariances.checkSize(covariance, 2 * n);
+    Propagation.checkSize(covariance, 2 * n);
     checkTurn(planned, measured);
-    DecompositionSolver weights = solver(new Array2DRowRealMatrix(covariance));
+    CorrelatedErrors errors = new CorrelatedErrors(covariance);
     Vec2 middle = middle(planned);
     RigidMove start = closed(planned, measured);
-    double turn = start.turn().radians();
     Vec2 there = start.of(middle);
-    for (int step = 0; step < STEPS; step++) {
-      RealMatrix design = new Array2DRowRealMatrix(2 * n, 3);
-      RealVector miss = new ArrayRealVector(2 * n);
-      for (int i = 0; i < n; i++) {
-        Vec2 arm = planned.get(i).minus(middle).rotated(new Angle(turn));
-        Vec2 off = measured.get(i).minus(arm).minus(there);
-        design.setRow(2 * i, new double[] {-arm.y(), 1, 0});
-        design.setRow(2 * i + 1, new double[] {arm.x(), 0, 1});
-        miss.setEntry(2 * i, off.x());
-        miss.setEntry(2 * i + 1, off.y());
-      }
-      RealMatrix weighted = weights.solve(design).transpose();
-      DecompositionSolver normal = solver(weighted.multiply(design));
-      RealVector change = normal.solve(weighted.operate(miss));
-      turn += change.getEntry(0);
-      there = there.plus(new Vec2(change.getEntry(1), change.getEntry(2)));
-      if (Math.abs(change.getEntry(0)) <= SETTLED) {
-        Angle angle = new Angle(Math.IEEEremainder(turn, 2 * Math.PI));
-        return new RigidFit(
-            List.copyOf(planned),
-            measured,
-            new RigidMove(angle, there.minus(middle.rotated(angle))),
-            true,
-            normal.getInverse().getData(),
-            Optional.of(miss.dotProduct(weights.solve(miss))));
-      }
-    }
-    throw new IllegalArgumentException("the weighted fit does not settle: the places are too far");
+    GaussNewton.Solution solution =
+        GaussNewton.solve(
+            x -> Optional.of(equations(errors, planned, measured, x)),
+            new double[] {start.turn().radians(), there.x(), there.y()});
+    double[] x = solution.x();
+    Angle turn = new Angle(Math.IEEEremainder(x[0], 2 * Math.PI));
+    return new RigidFit(
+        List.copyOf(planned),
+        measured,
+        new RigidMove(turn, new Vec2(x[1], x[2]).minus(middle.rotated(turn))),
+        true,
+        solution.equations().inverse(),
+        Optional.of(solution.squares()));
   }
 
-  private static DecompositionSolver solver(RealMatrix given) {
-    RealMatrix m = given.copy();
-    for (int i = 0; i < m.getRowDimension(); i++) {
-      for (int k = 0; k < i; k++) {
-        double one = given.getEntry(i, k);
-        double other = given.getEntry(k, i);
-        double size = Math.sqrt(Math.abs(given.getEntry(i, i) * given.getEntry(k, k)));
-        if (Math.abs(one - other) > UNSYMMETRIC * size) {
-          throw new IllegalArgumentException("the covariance is not symmetric");
-        }
-        m.setEntry(i, k, (one + other) / 2);
-        m.setEntry(k, i, (one + other) / 2);
-      }
+  /** Of the turn and of where the planned middle goes. */
+  private static NormalEquations equations(
+      CorrelatedErrors errors, List<Vec2> planned, List<Vec2> measured, double[] x) {
+    int n = planned.size();
+    Vec2 middle = middle(planned);
+    double[][] design = new double[2 * n][];
+    double[] off = new double[2 * n];
+    for (int i = 0; i < n; i++) {
+      Vec2 arm = planned.get(i).minus(middle).rotated(new Angle(x[0]));
+      design[2 * i] = new double[] {-arm.y(), 1, 0};
+      design[2 * i + 1] = new double[] {arm.x(), 0, 1};
+      off[2 * i] = measured.get(i).x() - arm.x() - x[1];
+      off[2 * i + 1] = measured.get(i).y() - arm.y() - x[2];
     }
-    try {
-      return new CholeskyDecomposition(m).getSolver();
-    } catch (MathIllegalArgumentException e) {
-      throw new IllegalArgumentException("the covariance is not positive definite", e);
-    }
+    return errors.equations(design, off);
   }
 
   private static void check(List<Vec2> planned, List<Vec2> measured) {
@@ -315,7 +283,7 @@ public final class RigidFit {
    * @param plusMinusMm one standard deviation of a place, roughly
    * @return true if so; never for a pattern on one line, which is its own mirror image
    */
-  public boolean looksTurnedOver(double plusMinusMm) {
+  public boolean looksFlipped(double plusMinusMm) {
     double as = Math.sqrt(meanSquareMm2());
     return as > MUCH_BETTER * plusMinusMm && as > MUCH_BETTER * Math.sqrt(mirroredMeanSquare);
   }
@@ -343,7 +311,7 @@ public final class RigidFit {
     }
     Vec2 arm = plannedPoint.minus(middle(planned)).rotated(move.turn());
     double[][] by = {{1, 0, 0}, {-arm.y(), 1, 0}, {arm.x(), 0, 1}};
-    return Optional.of(Covariances.carried(by, covariance));
+    return Optional.of(Propagation.carried(by, covariance));
   }
 
   /**

@@ -1,5 +1,6 @@
 package dev.towerscribe.drilled;
 
+import dev.towerscribe.adjust.Repeated;
 import dev.towerscribe.model.Side;
 import java.util.List;
 

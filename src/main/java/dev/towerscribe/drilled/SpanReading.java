@@ -1,5 +1,7 @@
 package dev.towerscribe.drilled;
 
+import dev.towerscribe.adjust.Edges;
+import dev.towerscribe.adjust.Repeated;
 import java.util.Objects;
 
 /**
@@ -7,52 +9,16 @@ import java.util.Objects;
  *
  * @param from a hole's or a landmark's name
  * @param to another's
- * @param between which of their edges
+ * @param edges which of their edges
  * @param length what was read
  */
-public record SpanReading(String from, String to, Between between, Repeated length) {
+public record SpanReading(String from, String to, Edges edges, Repeated length) {
   /** Checks that there are two ends. */
   public SpanReading {
-    Objects.requireNonNull(between);
+    Objects.requireNonNull(edges);
     Objects.requireNonNull(length);
     if (from.equals(to)) {
       throw new IllegalArgumentException("a span from " + from + " to itself");
-    }
-  }
-
-  /** Where the jaws stood. */
-  public enum Between {
-    /** Centre to centre. */
-    CENTRES("centres", 0.0),
-    /** Between the near edges: outside jaws, one in each hole. */
-    INSIDE("inside", -1.0),
-    /** Across the far edges: inside jaws, one in each hole. */
-    OUTSIDE("outside", 1.0);
-
-    private final String word;
-    private final double radii;
-
-    Between(String word, double radii) {
-      this.word = word;
-      this.radii = radii;
-    }
-
-    /**
-     * The word used in readings files.
-     *
-     * @return lower-case word
-     */
-    public String word() {
-      return word;
-    }
-
-    /**
-     * How often the reading has both radii beyond the distance of the centres.
-     *
-     * @return -1, 0 or 1
-     */
-    public double radii() {
-      return radii;
     }
   }
 
@@ -62,6 +28,6 @@ public record SpanReading(String from, String to, Between between, Repeated leng
    * @return for instance "A to B (inside)"
    */
   public String words() {
-    return from + " to " + to + " (" + between.word() + ")";
+    return from + " to " + to + " (" + edges.word() + ")";
   }
 }

@@ -1,13 +1,13 @@
 package dev.towerscribe.job;
 
+import dev.towerscribe.adjust.Edges;
+import dev.towerscribe.adjust.Repeated;
 import dev.towerscribe.drilled.Readings;
 import dev.towerscribe.drilled.Readings.Doubt;
-import dev.towerscribe.drilled.Repeated;
 import dev.towerscribe.drilled.SideReadings;
 import dev.towerscribe.drilled.SideReadings.EdgeGap;
 import dev.towerscribe.drilled.SideReadings.HoleSize;
 import dev.towerscribe.drilled.SpanReading;
-import dev.towerscribe.drilled.SpanReading.Between;
 import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.model.Bolt;
 import dev.towerscribe.model.Job;
@@ -36,7 +36,7 @@ import java.util.stream.Stream;
  * needed first. Whatever a file holds, the answer is its readings or every fault found in it.
  */
 public final class ReadingsReader {
-  private static final List<String> SPANS = Stream.of(Between.values()).map(Between::word).toList();
+  private static final List<String> SPANS = Stream.of(Edges.values()).map(Edges::word).toList();
 
   private final IntPredicate printable;
   private final Consumer<String> notes;
@@ -170,12 +170,12 @@ public final class ReadingsReader {
       if (from.isPresent() && from.equals(to)) {
         t.fault("to", "another hole or landmark", "A span has two ends: name the other one.");
       }
-      List<Between> said =
-          Stream.of(Between.values()).filter(between -> t.has(between.word())).toList();
+      List<Edges> said =
+          Stream.of(Edges.values()).filter(between -> t.has(between.word())).toList();
       Optional<Repeated> length = Optional.empty();
       String limit = "one of " + String.join(", ", SPANS);
       if (said.isEmpty()) {
-        t.missing(Between.INSIDE.word(), limit, "Write down what the calipers read.");
+        t.missing(Edges.INSIDE.word(), limit, "Write down what the calipers read.");
         // Its doubt is looked at all the same.
         doubtOf(t, Limits.CALIPER_DOUBT, doubt.caliperMm().value());
       } else {
@@ -186,7 +186,7 @@ public final class ReadingsReader {
                 Limits.SPAN,
                 Limits.CALIPER_DOUBT,
                 doubt.caliperMm().value());
-        for (Between more : said.subList(1, said.size())) {
+        for (Edges more : said.subList(1, said.size())) {
           t.fault(more.word(), limit, "Give every reading an entry of its own.");
         }
       }

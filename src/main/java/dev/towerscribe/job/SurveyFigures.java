@@ -1,6 +1,6 @@
 package dev.towerscribe.job;
 
-import dev.towerscribe.survey.SurveyReading;
+import dev.towerscribe.adjust.Repeated;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -26,25 +26,25 @@ final class SurveyFigures {
    * @param range of each, mm
    * @param doubt of each, mm
    */
-  static Optional<SurveyReading> lengths(TableReader t, String key, Range range, double doubt) {
+  static Optional<Repeated> lengths(TableReader t, String key, Range range, double doubt) {
     return needed(t, key, range) ? of(t, key, range, doubt) : Optional.empty();
   }
 
   /** Lengths that may be left out. */
-  static Optional<SurveyReading> optional(TableReader t, String key, Range range, double doubt) {
+  static Optional<Repeated> optional(TableReader t, String key, Range range, double doubt) {
     return t.has(key) ? of(t, key, range, doubt) : Optional.empty();
   }
 
   /** Angles that may be left out; a range in degrees, a doubt and a result in radians. */
-  static Optional<SurveyReading> angles(TableReader t, String key, Range range, double doubt) {
+  static Optional<Repeated> angles(TableReader t, String key, Range range, double doubt) {
     return t.has(key)
         ? of(t, key, range, Math.toDegrees(doubt)).map(SurveyFigures::inRadians)
         : Optional.empty();
   }
 
-  private static SurveyReading inRadians(SurveyReading degrees) {
-    return new SurveyReading(
-        degrees.values().stream().map(Math::toRadians).toList(), Math.toRadians(degrees.doubt()));
+  private static Repeated inRadians(Repeated degrees) {
+    return new Repeated(
+        degrees.values().stream().map(Math::toRadians).toList(), Math.toRadians(degrees.sd()));
   }
 
   private static boolean needed(TableReader t, String key, Range range) {
@@ -55,10 +55,9 @@ final class SurveyFigures {
     return true;
   }
 
-  private static Optional<SurveyReading> of(
-      TableReader t, String key, Range range, double otherwise) {
+  private static Optional<Repeated> of(TableReader t, String key, Range range, double otherwise) {
     if (!(t.node(key) instanceof Node.Table)) {
-      return values(t, t.node(key), range).map(v -> new SurveyReading(v, otherwise));
+      return values(t, t.node(key), range).map(v -> new Repeated(v, otherwise));
     }
     return t.optionalTable(key)
         .flatMap(
@@ -77,8 +76,8 @@ final class SurveyFigures {
                       : doubt(inner, otherwise);
               inner.close();
               return inner.sound()
-                  ? values.map(v -> new SurveyReading(v, doubt))
-                  : Optional.<SurveyReading>empty();
+                  ? values.map(v -> new Repeated(v, doubt))
+                  : Optional.<Repeated>empty();
             });
   }
 
@@ -118,7 +117,7 @@ final class SurveyFigures {
    * @param doubt of each figure, mm
    * @return both, or nothing after a fault
    */
-  static Optional<List<SurveyReading>> pairs(
+  static Optional<List<Repeated>> pairs(
       TableReader t, String key, Range first, Range second, double doubt) {
     String limit =
         "two numbers, %s and %s, or a list of such pairs"
@@ -148,7 +147,7 @@ final class SurveyFigures {
       }
     }
     return firsts.size() == pairs.size() && seconds.size() == pairs.size()
-        ? Optional.of(List.of(new SurveyReading(firsts, doubt), new SurveyReading(seconds, doubt)))
+        ? Optional.of(List.of(new Repeated(firsts, doubt), new Repeated(seconds, doubt)))
         : Optional.empty();
   }
 }

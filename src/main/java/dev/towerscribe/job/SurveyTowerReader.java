@@ -1,8 +1,8 @@
 package dev.towerscribe.job;
 
-import dev.towerscribe.survey.SurveyReading;
+import dev.towerscribe.adjust.Edges;
+import dev.towerscribe.adjust.Repeated;
 import dev.towerscribe.survey.SurveyTower;
-import dev.towerscribe.survey.SurveyTower.Reach;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -11,7 +11,7 @@ import java.util.stream.Stream;
 
 /** [left.tower] and [right.tower] of a survey. */
 final class SurveyTowerReader {
-  private static final List<String> REACHES = Stream.of(Reach.values()).map(Reach::word).toList();
+  private static final List<String> EDGES = Stream.of(Edges.values()).map(Edges::word).toList();
 
   private final SurveyDoubts doubts;
 
@@ -25,21 +25,21 @@ final class SurveyTowerReader {
 
   private Optional<SurveyTower> read(TableReader t) {
     double caliper = doubts.caliperMm();
-    Optional<SurveyReading> sheet = SurveyFigures.optional(t, "sheet", Limits.SHEET, caliper);
-    Optional<SurveyReading> opening = SurveyFigures.optional(t, "opening", Limits.OPENING, caliper);
-    Optional<SurveyReading> mark = SurveyFigures.optional(t, "mark", Limits.MARK, doubts.ruleMm());
+    Optional<Repeated> sheet = SurveyFigures.optional(t, "sheet", Limits.SHEET, caliper);
+    Optional<Repeated> opening = SurveyFigures.optional(t, "opening", Limits.OPENING, caliper);
+    Optional<Repeated> mark = SurveyFigures.optional(t, "mark", Limits.MARK, doubts.ruleMm());
     if (opening.isPresent() && mark.isPresent() && mark.get().mean() < opening.get().mean()) {
       t.fault(
           "mark", "at least the opening", "The old mount's ring lies round the hole: look again.");
     }
     Optional<TableReader> lean = t.optionalTable("lean");
-    Optional<SurveyReading> inboard = lean.flatMap(l -> angle(l, "inboard"));
-    Optional<SurveyReading> rearward = lean.flatMap(l -> angle(l, "rearward"));
+    Optional<Repeated> inboard = lean.flatMap(l -> angle(l, "inboard"));
+    Optional<Repeated> rearward = lean.flatMap(l -> angle(l, "rearward"));
     lean.ifPresent(TableReader::close);
     Optional<SurveyTower.Dome> crown = t.optionalTable("crown").flatMap(this::crown);
-    Optional<SurveyReading> pivot =
+    Optional<Repeated> pivot =
         SurveyFigures.optional(t, "pivot_height", Limits.PIVOT_HEIGHT, doubts.ruleMm());
-    Optional<SurveyReading> shaft = SurveyFigures.optional(t, "shaft", SurveyLimits.SHAFT, caliper);
+    Optional<Repeated> shaft = SurveyFigures.optional(t, "shaft", SurveyLimits.SHAFT, caliper);
     Set<String> names = new HashSet<>();
     List<SurveyTower.Mark> landmarks = t.each("landmark", 0, "landmarks", l -> landmark(l, names));
     List<SurveyTower.Span> spans = t.each("span", 0, "spans", s -> span(s, names, t.has("shaft")));
@@ -51,14 +51,14 @@ final class SurveyTowerReader {
                 lines));
   }
 
-  private Optional<SurveyReading> angle(TableReader t, String key) {
+  private Optional<Repeated> angle(TableReader t, String key) {
     return SurveyFigures.angles(t, key, Limits.LEAN, doubts.angleRad());
   }
 
   private Optional<SurveyTower.Dome> crown(TableReader c) {
     double doubt = SurveyFigures.doubt(c, doubts.ruleMm());
-    Optional<SurveyReading> across = SurveyFigures.lengths(c, "across", Limits.CROWN_ACROSS, doubt);
-    Optional<SurveyReading> rise = SurveyFigures.lengths(c, "rise", Limits.CROWN_RISE, doubt);
+    Optional<Repeated> across = SurveyFigures.lengths(c, "across", Limits.CROWN_ACROSS, doubt);
+    Optional<Repeated> rise = SurveyFigures.lengths(c, "rise", Limits.CROWN_RISE, doubt);
     if (across.isPresent() && rise.isPresent() && rise.get().mean() > across.get().mean() / 2) {
       c.fault("rise", "at most half of across", "A dome rises no further: measure both again.");
     }
@@ -79,7 +79,7 @@ final class SurveyTowerReader {
     // A place by rule and a diameter by calipers differ too much to share a doubt.
     double doubt = SurveyFigures.doubt(l, doubts.ruleMm());
     Optional<SurveyTower.Place> at = l.has("at") ? place(l, "at", doubt) : Optional.empty();
-    Optional<SurveyReading> diameter =
+    Optional<Repeated> diameter =
         SurveyFigures.lengths(l, "diameter", Limits.LANDMARK, doubts.caliperMm());
     return l.closed(() -> new SurveyTower.Mark(name.get(), at, diameter.get()));
   }
@@ -90,32 +90,32 @@ final class SurveyTowerReader {
     if (from.isPresent() && from.equals(to)) {
       s.fault("to", "another end than from", "A span has two ends: name the other one.");
     }
-    List<Reach> given = Stream.of(Reach.values()).filter(r -> s.has(r.word())).toList();
-    Optional<SurveyReading> length = Optional.empty();
+    List<Edges> given = Stream.of(Edges.values()).filter(r -> s.has(r.word())).toList();
+    Optional<Repeated> length = Optional.empty();
     if (given.size() == 1) {
-      Reach reach = given.get(0);
+      Edges edges = given.get(0);
       // Nobody can set calipers to a centre: that takes a rule.
-      double usual = reach == Reach.CENTRES ? doubts.ruleMm() : doubts.caliperMm();
+      double usual = edges == Edges.CENTRES ? doubts.ruleMm() : doubts.caliperMm();
       double doubt = SurveyFigures.doubt(s, usual);
-      length = SurveyFigures.lengths(s, reach.word(), SurveyLimits.SPAN, doubt);
+      length = SurveyFigures.lengths(s, edges.word(), SurveyLimits.SPAN, doubt);
       boolean fromShaft =
           from.equals(Optional.of(SurveyTower.SHAFT)) || to.equals(Optional.of(SurveyTower.SHAFT));
-      if (fromShaft && reach != Reach.CENTRES && !shaft) {
+      if (fromShaft && edges != Edges.CENTRES && !shaft) {
         s.fault(
-            reach.word(),
+            edges.word(),
             "with the key shaft in this tower's table",
             "Measure the thread's diameter and give it as shaft.");
       }
     } else {
       s.has(Respelling.UNCERTAINTY);
-      String limit = "one of " + String.join(", ", REACHES);
+      String limit = "one of " + String.join(", ", EDGES);
       if (given.isEmpty()) {
-        s.missing(REACHES.get(0), limit, "Say what the span was taken between.");
+        s.missing(EDGES.get(0), limit, "Say what the span was taken between.");
       } else {
         s.fault(given.get(1).word(), limit, "Write a second span for it.");
       }
     }
-    Optional<SurveyReading> read = length;
+    Optional<Repeated> read = length;
     return s.closed(() -> new SurveyTower.Span(from.get(), to.get(), given.get(0), read.get()));
   }
 

@@ -1,7 +1,7 @@
 package dev.towerscribe.store;
 
+import dev.towerscribe.adjust.Repeated;
 import dev.towerscribe.drilled.Readings;
-import dev.towerscribe.drilled.Repeated;
 import dev.towerscribe.drilled.SideReadings;
 import dev.towerscribe.drilled.SpanReading;
 
@@ -46,7 +46,7 @@ final class ReadingsFacts {
     for (SpanReading span : side.spans()) {
       facts.put(at + ".span.from", span.from());
       facts.put(at + ".span.to", span.to());
-      facts.put(at + ".span.between", span.between());
+      facts.put(at + ".span.between", span.edges());
       reading(at + ".span.length", span.length());
     }
     for (SideReadings.EdgeGap edge : side.edges()) {
@@ -56,7 +56,7 @@ final class ReadingsFacts {
   }
 
   private void reading(String at, Repeated r) {
-    facts.put(at, r.readingsMm());
-    facts.put(at + ".uncertainty", r.doubtMm());
+    facts.put(at, r.values());
+    facts.put(at + ".uncertainty", r.sd());
   }
 }

@@ -1,7 +1,14 @@
 package dev.towerscribe.survey;
 
+import dev.towerscribe.adjust.Adjustment;
+import dev.towerscribe.adjust.Network;
+import dev.towerscribe.finding.About;
+import dev.towerscribe.finding.Findings;
 import dev.towerscribe.finding.Severity;
+import dev.towerscribe.finding.Sources;
 import dev.towerscribe.model.Side;
+import dev.towerscribe.quantity.Lengths;
+import dev.towerscribe.quantity.Lengths.Fineness;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -9,7 +16,7 @@ import java.util.function.Function;
 
 /**
  * The left side against the right one mirrored: each point and figure that both have, against the
- * +/- of their difference.
+ * standard deviation of their difference.
  */
 final class Asymmetry {
   /** A difference past so many of its own standard deviations is no chance. */
@@ -22,12 +29,21 @@ final class Asymmetry {
   private static final double TOWER_RAD = Math.toRadians(1);
   private static final double WHEEL_RAD = Math.toRadians(0.5);
 
+  /** Coordinates of a point, and what each is called when it is more and when it is less. */
+  private static final String[][] CAR = {
+    {"further forward", "further rearward"}, {"further out", "further in"}, {"higher", "lower"}
+  };
+
+  private static final String[][] TOWER = {
+    {"further forward", "further rearward"}, {"further in", "further out"}
+  };
+
   private final Map<SurveyPoint, Integer> nodes;
   private final Adjustment adjustment;
   private final double widened;
   private final List<PointResult> points;
   private final Map<Side, SideResult> sides;
-  private final Found found;
+  private final Findings findings;
 
   Asymmetry(
       Map<SurveyPoint, Integer> nodes,
@@ -35,13 +51,13 @@ final class Asymmetry {
       double widened,
       List<PointResult> points,
       Map<Side, SideResult> sides,
-      Found found) {
+      Findings findings) {
     this.nodes = nodes;
     this.adjustment = adjustment;
     this.widened = widened;
     this.points = points;
     this.sides = sides;
-    this.found = found;
+    this.findings = findings;
   }
 
   void report() {
@@ -67,51 +83,70 @@ final class Asymmetry {
     tower("lean rearward", true, TowerResult::leanRearward);
     tower("crown rise", false, TowerResult::crownRise);
     tower("pivot height", false, TowerResult::pivotHeight);
-    landmarks();
+    for (TowerResult.Hole l : holes(Side.LEFT)) {
+      for (TowerResult.Hole r : holes(Side.RIGHT)) {
+        if (l.name().equals(r.name()) && l.found() && r.found()) {
+          landmark(l, r);
+        }
+      }
+    }
   }
 
   private void point(PointResult left, PointResult right) {
     double[] difference = {
       right.at().x() - left.at().x(), right.at().y() - left.at().y(), right.at().z() - left.at().z()
     };
-    int[] l = adjustment.net().nodes().get(nodes.get(left.point())).unknown();
-    int[] r = adjustment.net().nodes().get(nodes.get(right.point())).unknown();
+    int[] l = adjustment.net().unknownsOf(nodes.get(left.point()));
+    int[] r = adjustment.net().unknownsOf(nodes.get(right.point()));
     double[] sd = new double[Network.AXES];
     for (int axis = 0; axis < Network.AXES; axis++) {
-      // Outward is -Y on the right, so there the two sides' errors add up in the difference.
-      double sign = axis == 1 ? 1 : -1;
-      double variance =
-          adjustment.covariance(l[axis], l[axis])
-              + adjustment.covariance(r[axis], r[axis])
-              + 2 * sign * adjustment.covariance(l[axis], r[axis]);
-      sd[axis] = widened * Math.sqrt(Math.max(0, variance));
+      sd[axis] = widened * SideDifference.sd(adjustment.covariance(), l[axis], r[axis], axis == 1);
     }
+    place(left.point().name(), "", difference, sd, CAR, POINT_MM, Fineness.TAPE);
+  }
+
+  private List<TowerResult.Hole> holes(Side side) {
+    return sides.get(side).tower().map(TowerResult::landmarks).orElse(List.of());
+  }
+
+  private void landmark(TowerResult.Hole l, TowerResult.Hole r) {
+    double[] difference = {r.at().x() - l.at().x(), r.at().y() - l.at().y()};
+    double[] sd = {Math.hypot(l.sd().x(), r.sd().x()), Math.hypot(l.sd().y(), r.sd().y())};
+    place(l.name(), " tower", difference, sd, TOWER, TOWER_MM, Fineness.CALIPER);
+  }
+
+  /** Tells the coordinate that differs most for how sure it is. */
+  private void place(
+      String name,
+      String where,
+      double[] difference,
+      double[] sd,
+      String[][] ways,
+      double limit,
+      Fineness fineness) {
     int worst = 0;
-    for (int axis = 1; axis < Network.AXES; axis++) {
+    for (int axis = 1; axis < difference.length; axis++) {
       worst = past(difference[axis], sd[axis]) > past(difference[worst], sd[worst]) ? axis : worst;
     }
-    String[] ways =
-        new String[][] {
-              {"further forward", "further rearward"},
-              {"further out", "further in"},
-              {"higher", "lower"}
-            }
-            [worst];
+    double size = Math.abs(difference[worst]);
     judge(
-        left.point().name(),
-        Found.Size.mm(Math.abs(difference[worst]), POINT_MM, Found.PRACTICE),
-        Math.abs(difference[worst]),
-        sd[worst],
-        POINT_MM,
-        found.length(Math.abs(difference[worst]))
-            + " "
-            + (difference[worst] > 0 ? ways[0] : ways[1])
-            + " on the right than on the left, +/- "
-            + found.length(sd[worst]));
+        About.mm(name, size, limit, Sources.PRACTICE),
+        size > SURE * sd[worst],
+        size > limit,
+        "%s %s on the right%s than on the left, +/- %s"
+            .formatted(
+                findings.lengths().with(size, fineness),
+                ways[worst][difference[worst] > 0 ? 0 : 1],
+                where,
+                findings.lengths().with(sd[worst], fineness)));
   }
 
   private static double past(double difference, double sd) {
     return Math.abs(difference) / Math.max(sd, 1e-9);
+  }
+
+  private void tower(String name, boolean angle, Function<TowerResult, Optional<Figure>> of) {
+    figure(name, angle, angle ? TOWER_RAD : TOWER_MM, s -> s.tower().flatMap(of));
   }
 
   private void figure(
@@ -123,88 +158,38 @@ final class Asymmetry {
     }
   }
 
-  private void tower(String name, boolean angle, Function<TowerResult, Optional<Figure>> of) {
-    figure(name, angle, angle ? TOWER_RAD : TOWER_MM, s -> s.tower().flatMap(of));
-  }
-
   private void compare(String name, boolean angle, double limit, Figure left, Figure right) {
     double difference = right.value() - left.value();
     double sd = Math.hypot(left.sd(), right.sd());
     double size = Math.abs(difference);
     judge(
-        name,
         angle
-            ? Found.Size.degrees(size, limit, Found.PRACTICE)
-            : Found.Size.mm(size, limit, Found.PRACTICE),
-        size,
-        sd,
-        limit,
-        (angle ? Found.angle(size) : found.fine(size))
-            + (difference < 0 ? " less" : " more")
-            + " on the right than on the left, +/- "
-            + (angle ? Found.angle(sd) : found.fine(sd)));
+            ? About.degrees(name, size, limit, Sources.PRACTICE)
+            : About.mm(name, size, limit, Sources.PRACTICE),
+        size > SURE * sd,
+        size > limit,
+        "%s %s on the right than on the left, +/- %s"
+            .formatted(told(size, angle), difference < 0 ? "less" : "more", told(sd, angle)));
   }
 
-  private void landmarks() {
-    List<TowerResult.Hole> left = holes(Side.LEFT);
-    List<TowerResult.Hole> right = holes(Side.RIGHT);
-    for (TowerResult.Hole l : left) {
-      for (TowerResult.Hole r : right) {
-        if (l.name().equals(r.name()) && l.found() && r.found()) {
-          place(l, r);
-        }
-      }
-    }
+  private String told(double value, boolean angle) {
+    return angle ? Lengths.degrees(value) + " deg" : findings.lengths().with(value);
   }
 
-  private List<TowerResult.Hole> holes(Side side) {
-    return sides.get(side).tower().map(TowerResult::landmarks).orElse(List.of());
-  }
-
-  private void place(TowerResult.Hole l, TowerResult.Hole r) {
-    double fore = r.at().x() - l.at().x();
-    double in = r.at().y() - l.at().y();
-    double foreSd = Math.hypot(l.sd().x(), r.sd().x());
-    double inSd = Math.hypot(l.sd().y(), r.sd().y());
-    boolean along = past(fore, foreSd) >= past(in, inSd);
-    double size = Math.abs(along ? fore : in);
-    String way =
-        along
-            ? fore > 0 ? "further forward" : "further rearward"
-            : in > 0 ? "further in" : "further out";
-    judge(
-        l.name(),
-        Found.Size.mm(size, TOWER_MM, Found.PRACTICE),
-        size,
-        along ? foreSd : inSd,
-        TOWER_MM,
-        found.fine(size)
-            + " "
-            + way
-            + " on the right tower than on the left, +/- "
-            + found.fine(along ? foreSd : inSd));
-  }
-
-  private void judge(
-      String name, Found.Size size, double difference, double sd, double limit, String words) {
-    boolean sure = difference > SURE * sd;
-    boolean much = difference > limit;
-    String say =
-        name
-            + ": "
-            + words
-            + (sure && much
-                ? ". The sides differ: give the right its own figures, and look for the reason."
-                : sure
-                    ? ". They differ, by little."
-                    : ". The readings do not tell the sides apart.");
-    found.add(
-        sure && much ? Severity.CAUTION : Severity.NOTE,
-        name,
-        size,
-        say,
+  private void judge(About about, boolean sure, boolean much, String words) {
+    findings.add(
         "both",
-        "asymmetry",
-        name);
+        "asymmetry." + Findings.slug(about.where()),
+        sure && much ? Severity.CAUTION : Severity.NOTE,
+        about,
+        "%s: %s. %s"
+            .formatted(
+                about.where(),
+                words,
+                sure && much
+                    ? "The sides differ: give the right its own figures, and look for the reason."
+                    : sure
+                        ? "They differ, by little."
+                        : "The readings do not tell the sides apart."));
   }
 }

@@ -1,12 +1,18 @@
 package dev.towerscribe.survey;
 
+import dev.towerscribe.adjust.Measure;
+import dev.towerscribe.adjust.Network;
+import dev.towerscribe.adjust.Repeated;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.StrutPoint;
+import dev.towerscribe.survey.NamedNetwork.Label;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** The network of a car's points: both sides and the stations in one, in vehicle axes. */
 final class CarNetwork {
@@ -16,25 +22,22 @@ final class CarNetwork {
   /** Inner pivots may lie about the middle of the car, not far across it. */
   private static final double ACROSS_MM = -300;
 
-  private final Network net = new Network();
-  private final List<Entry> entries = new ArrayList<>();
-  private final List<Labelled.Label> labels = new ArrayList<>();
+  private final NamedNetwork net;
   private final Map<SurveyPoint, Integer> nodes = new LinkedHashMap<>();
-  private final Ids ids;
 
-  private CarNetwork(Survey survey, Ids ids) {
-    this.ids = ids;
+  private CarNetwork(Survey survey, Set<String> ids) {
+    net = new NamedNetwork(NamedNetwork.CAR, ids);
     survey.stations().forEach(this::station);
-    Map<SurveyPoint, Boolean> named = new LinkedHashMap<>();
-    survey.sides().values().forEach(s -> points(s).forEach(p -> named.put(p, true)));
+    Set<SurveyPoint> named = new LinkedHashSet<>();
+    survey.sides().values().forEach(s -> named.addAll(points(s)));
     for (Side side : survey.sides().keySet()) {
       for (StrutPoint standard : StrutPoint.values()) {
         SurveyPoint point = SurveyPoint.of(side, standard.word());
-        if (named.containsKey(point)) {
+        if (named.contains(point)) {
           point(point, side, Optional.of(standard));
         }
       }
-      for (SurveyPoint point : named.keySet()) {
+      for (SurveyPoint point : named) {
         if (point.side().equals(Optional.of(side)) && !nodes.containsKey(point)) {
           point(point, side, Optional.empty());
         }
@@ -43,12 +46,13 @@ final class CarNetwork {
     survey.sides().forEach(this::readings);
   }
 
-  static CarNetwork of(Survey survey, Ids ids) {
+  /** The network of a survey; ids of its readings are added to those that are taken. */
+  static CarNetwork of(Survey survey, Set<String> ids) {
     return new CarNetwork(survey, ids);
   }
 
-  Labelled labelled() {
-    return new Labelled(net, entries, labels, Labelled.Axes.CAR);
+  NamedNetwork network() {
+    return net;
   }
 
   /** The number of each point, in the order of the results. */
@@ -65,53 +69,54 @@ final class CarNetwork {
   }
 
   private void station(Survey.Station s) {
-    double[] given = {Network.FREE, Network.FREE, Network.FREE};
-    double[] likely = {0, 0, 0};
-    if (s.at().isPresent()) {
-      likely = new double[] {s.at().get().x(), s.at().get().y(), s.at().get().z()};
-      given = s.doubtMm().isPresent() ? given : likely;
-    }
-    double[] least = {-Double.MAX_VALUE, -Double.MAX_VALUE, BELOW_FLOOR_MM};
-    // A place that is given is in sense wherever it is.
-    boolean open = s.at().isEmpty();
+    double[] at = s.at().map(p -> new double[] {p.x(), p.y(), p.z()}).orElse(new double[3]);
+    boolean exact = s.at().isPresent() && s.doubtMm().isEmpty();
+    // A place that is given can be anywhere.
+    Plausible where =
+        s.at().isPresent()
+            ? Plausible.anywhere(at)
+            : new Plausible(at, aboveFloor(), Plausible.all(Double.MAX_VALUE));
     int node =
-        net.node(given, likely, open ? least : all(-Double.MAX_VALUE), all(Double.MAX_VALUE));
+        net.point(
+            new Label("both", s.name(), false), where, exact ? at : Plausible.all(Network.FREE));
     nodes.put(SurveyPoint.station(s.name()), node);
-    labels.add(new Labelled.Label("both", s.name(), false));
     if (s.doubtMm().isPresent()) {
       List<String> ways = List.of("forward", "left", "up");
       for (int axis = 0; axis < Network.AXES; axis++) {
-        entries.add(
-            Entry.of(
-                ids.next("both", "station", s.name(), ways.get(axis)),
-                Entry.Kind.STATION,
-                "the place of " + s.name() + ", " + ways.get(axis),
-                new Measure.Coordinate(node, axis, 1),
-                new SurveyReading(List.of(likely[axis]), s.doubtMm().get())));
+        net.read(
+            "both",
+            List.of("station", s.name(), ways.get(axis)),
+            Entry.Kind.STATION,
+            "the place of %s, %s".formatted(s.name(), ways.get(axis)),
+            new Measure.Coordinate(node, axis, 1),
+            Repeated.once(at[axis], s.doubtMm().get()));
       }
     }
   }
 
-  private static double[] all(double value) {
-    return new double[] {value, value, value};
+  private static double[] aboveFloor() {
+    return new double[] {-Double.MAX_VALUE, -Double.MAX_VALUE, BELOW_FLOOR_MM};
   }
 
   private void point(SurveyPoint point, Side side, Optional<StrutPoint> standard) {
     int out = outward(side);
     double[] likely = standard.map(CarNetwork::likely).orElse(new double[] {0, 500, 300});
     likely[1] *= out;
-    double[] least = {-Double.MAX_VALUE, -Double.MAX_VALUE, BELOW_FLOOR_MM};
-    double[] most = all(Double.MAX_VALUE);
+    double[] least = aboveFloor();
+    double[] most = Plausible.all(Double.MAX_VALUE);
     double across = standard.map(StrutPoint::isOuter).orElse(false) ? 0 : ACROSS_MM;
     if (out > 0) {
       least[1] = across;
     } else {
       most[1] = -across;
     }
-    nodes.put(point, net.node(all(Network.FREE), likely, least, most));
-    labels.add(
-        new Labelled.Label(
-            side.word(), point.name(), standard.map(StrutPoint::isNeeded).orElse(false)));
+    boolean needed = standard.map(StrutPoint::isNeeded).orElse(false);
+    nodes.put(
+        point,
+        net.point(
+            new Label(side.word(), point.name(), needed),
+            new Plausible(likely, least, most),
+            Plausible.all(Network.FREE)));
   }
 
   /**
@@ -139,42 +144,41 @@ final class CarNetwork {
     for (SurveySide.Plot p : s.plots()) {
       int node = nodes.get(p.point());
       String name = name(p.point(), side);
-      String words = "the floor plot of " + name + ", ";
-      entries.add(
-          Entry.of(
-              ids.next(side.word(), "floor", name, "forward"),
-              Entry.Kind.FORWARD,
-              words + "forward",
-              new Measure.Coordinate(node, 0, 1),
-              p.forward()));
-      entries.add(
-          Entry.of(
-              ids.next(side.word(), "floor", name, "out"),
-              Entry.Kind.OUT,
-              words + "outward",
-              new Measure.Coordinate(node, 1, outward(side)),
-              p.out()));
+      net.read(
+          side.word(),
+          List.of("floor", name, "forward"),
+          Entry.Kind.FORWARD,
+          "the floor plot of %s, forward".formatted(name),
+          new Measure.Coordinate(node, 0, 1),
+          p.forward());
+      net.read(
+          side.word(),
+          List.of("floor", name, "out"),
+          Entry.Kind.OUT,
+          "the floor plot of %s, outward".formatted(name),
+          new Measure.Coordinate(node, 1, outward(side)),
+          p.out());
     }
     for (SurveySide.Height h : s.heights()) {
       String name = name(h.point(), side);
-      entries.add(
-          Entry.of(
-              ids.next(side.word(), "height", name),
-              Entry.Kind.HEIGHT,
-              "the height of " + name,
-              new Measure.Coordinate(nodes.get(h.point()), 2, 1),
-              h.up()));
+      net.read(
+          side.word(),
+          List.of("height", name),
+          Entry.Kind.HEIGHT,
+          "the height of " + name,
+          new Measure.Coordinate(nodes.get(h.point()), 2, 1),
+          h.up());
     }
     for (SurveySide.Tape t : s.tapes()) {
       String from = name(t.from(), side);
       String to = name(t.to(), side);
-      entries.add(
-          Entry.of(
-              ids.next(side.word(), "tape", from, to),
-              Entry.Kind.TAPE,
-              "the tape from " + from + " to " + to,
-              new Measure.Distance(nodes.get(t.from()), nodes.get(t.to())),
-              t.length()));
+      net.read(
+          side.word(),
+          List.of("tape", from, to),
+          Entry.Kind.TAPE,
+          "the tape from %s to %s".formatted(from, to),
+          new Measure.Distance(nodes.get(t.from()), nodes.get(t.to())),
+          t.length());
     }
   }
 

@@ -1,5 +1,7 @@
 package dev.towerscribe.survey;
 
+import dev.towerscribe.adjust.Covariance;
+import dev.towerscribe.adjust.Propagation;
 import dev.towerscribe.geometry.Vec2;
 import java.util.List;
 import java.util.Optional;
@@ -22,13 +24,16 @@ final class Datums {
    *
    * @param holes landmarks
    * @param unknown a landmark's unknowns: fore, in
-   * @param a the network of their tower
+   * @param sure covariance of the network of their tower
    * @param widened what deviations are multiplied by
    * @return the parts; everything as its own where there is one landmark; nothing where a landmark
    *     was not found or there is none
    */
   static Optional<TowerResult.Datum> of(
-      List<TowerResult.Hole> holes, Function<String, int[]> unknown, Adjustment a, double widened) {
+      List<TowerResult.Hole> holes,
+      Function<String, int[]> unknown,
+      Covariance sure,
+      double widened) {
     if (holes.isEmpty() || !holes.stream().allMatch(TowerResult.Hole::found)) {
       return Optional.empty();
     }
@@ -43,12 +48,7 @@ final class Datums {
       ways.setRow(2 * i, new double[] {-p.y(), 1, 0});
       ways.setRow(2 * i + 1, new double[] {p.x(), 0, 1});
     }
-    RealMatrix errors = new Array2DRowRealMatrix(2 * n, 2 * n);
-    for (int i = 0; i < 2 * n; i++) {
-      for (int j = 0; j < 2 * n; j++) {
-        errors.setEntry(i, j, a.covariance(at[i], at[j]));
-      }
-    }
+    RealMatrix errors = new Array2DRowRealMatrix(sure.of(at));
     if (n == 1) {
       return Optional.of(new TowerResult.Datum(0, 0, widened * Math.sqrt(errors.getTrace() / 2)));
     }
@@ -63,12 +63,8 @@ final class Datums {
     RealMatrix more = shared.subtract(inverse.scalarMultiply(own));
     return Optional.of(
         new TowerResult.Datum(
-            widened * root(more.getEntry(0, 0)),
-            widened * root((more.getEntry(1, 1) + more.getEntry(2, 2)) / 2),
+            widened * Propagation.root(more.getEntry(0, 0)),
+            widened * Propagation.root((more.getEntry(1, 1) + more.getEntry(2, 2)) / 2),
             widened * Math.sqrt(own)));
-  }
-
-  private static double root(double variance) {
-    return Math.sqrt(Math.max(0, variance));
   }
 }

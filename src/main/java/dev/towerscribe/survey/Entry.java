@@ -1,25 +1,14 @@
 package dev.towerscribe.survey;
 
-import java.util.ArrayList;
-import java.util.List;
-
 /**
- * What was read of one thing, once or several times, and what it is a reading of.
+ * What the readings of one thing are called.
  *
- * @param id names it among all readings: "left" or "right", a point, and letters, digits, hyphens
+ * @param id names them among all of a survey: "left" or "right", a point, and letters, digits,
+ *     hyphens
  * @param kind what was read with what
  * @param words what it is: "the tape from C to ball_joint"
- * @param measure what it is of
- * @param reading the figures
- * @param numbers which of the file's readings they are, from 1: some may have been left out
  */
-record Entry(
-    String id,
-    Kind kind,
-    String words,
-    Measure measure,
-    SurveyReading reading,
-    List<Integer> numbers) {
+record Entry(String id, Kind kind, String words) {
   /** Kinds of readings; each has words for being too much and too little. */
   enum Kind {
     /** A distance between points of the car. */
@@ -58,38 +47,23 @@ record Entry(
     String comparative(double excess) {
       return excess > 0 ? more : less;
     }
-  }
 
-  /** An entry as the file gives it. */
-  static Entry of(String id, Kind kind, String words, Measure measure, SurveyReading reading) {
-    List<Integer> numbers = new ArrayList<>();
-    for (int i = 1; i <= reading.values().size(); i++) {
-      numbers.add(i);
+    /** Whether it is told in hundredths of a millimetre. */
+    boolean isFine() {
+      return switch (this) {
+        case SPAN, DIAMETER, FORE, IN -> true;
+        case TAPE, FORWARD, OUT, HEIGHT, STATION -> false;
+      };
     }
-    return new Entry(id, kind, words, measure, reading, List.copyOf(numbers));
   }
 
-  int count() {
-    return reading.values().size();
+  /** "left", "right" or "both". */
+  String side() {
+    return id.substring(0, id.indexOf('.'));
   }
 
-  /** The weight of the mean: one over its variance. */
-  double weight() {
-    return count() / (reading.doubt() * reading.doubt());
-  }
-
-  /** The same without one of its readings, of which there are at least two. */
-  Entry without(int index) {
-    List<Double> values = new ArrayList<>(reading.values());
-    List<Integer> left = new ArrayList<>(numbers);
-    values.remove(index);
-    left.remove(index);
-    return new Entry(
-        id, kind, words, measure, new SurveyReading(values, reading.doubt()), List.copyOf(left));
-  }
-
-  /** The same with another doubt. */
-  Entry doubted(double doubt) {
-    return new Entry(id, kind, words, measure, new SurveyReading(reading.values(), doubt), numbers);
+  /** The rest of the id. */
+  String thing() {
+    return id.substring(id.indexOf('.') + 1);
   }
 }

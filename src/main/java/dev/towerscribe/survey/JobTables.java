@@ -5,8 +5,7 @@ import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.StrutPoint;
-import dev.towerscribe.quantity.LengthUnit;
-import dev.towerscribe.quantity.Numbers;
+import dev.towerscribe.quantity.Lengths;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -19,12 +18,12 @@ import java.util.Optional;
  */
 public final class JobTables {
   private final SurveyResult result;
-  private final LengthUnit unit;
+  private final Lengths lengths;
   private final StringBuilder text = new StringBuilder();
 
   private JobTables(SurveyResult result) {
     this.result = result;
-    this.unit = result.survey().units();
+    this.lengths = Lengths.in(result.survey().units());
   }
 
   /**
@@ -48,7 +47,7 @@ public final class JobTables {
     result.survey().date().ifPresent(d -> comment("of " + d));
     comment(
         "These tables take the place of [tower] and [strut] of a job file in "
-            + (unit == LengthUnit.INCH ? "inches" : unit.symbol())
+            + (lengths.metric() ? "mm" : "inches")
             + ",");
     comment(
         "[[tower.landmark]] and plus_minus among them. Leave what is not surveyed as it is there:");
@@ -85,7 +84,7 @@ public final class JobTables {
               + ", so there as on the "
               + first.word()
               + ": "
-              + Found.and(taken));
+              + Listed.and(taken));
     }
   }
 
@@ -306,16 +305,16 @@ public final class JobTables {
 
   /** A point of the car: tenths of a millimetre. */
   private String coarse(double mm) {
-    return Numbers.fixed(unit.fromMm(mm), unit == LengthUnit.MM ? 1 : 3);
+    return lengths.figure(mm, Lengths.Fineness.PLACE);
   }
 
   /** By calipers: hundredths of a millimetre. */
   private String fine(double mm) {
-    return Numbers.fixed(unit.fromMm(mm), unit == LengthUnit.MM ? 2 : 3);
+    return lengths.figure(mm);
   }
 
   private static String degrees(double radians) {
-    return Numbers.fixed(Math.toDegrees(radians), 2);
+    return Lengths.degrees(radians);
   }
 
   private static String quoted(String words) {

@@ -1,21 +1,21 @@
 package dev.towerscribe.survey;
 
+import dev.towerscribe.adjust.Adjustment;
+import dev.towerscribe.adjust.OpenDirections;
+import dev.towerscribe.finding.About;
+import dev.towerscribe.finding.Findings;
 import dev.towerscribe.finding.Severity;
-import dev.towerscribe.quantity.Numbers;
+import dev.towerscribe.finding.Sources;
+import dev.towerscribe.quantity.Lengths.Fineness;
+import dev.towerscribe.survey.NamedNetwork.Label;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
-import org.hipparchus.linear.Array2DRowRealMatrix;
-import org.hipparchus.linear.EigenDecompositionSymmetric;
 
-/**
- * Names the points that the readings do not fix, with the directions that stay open: from the null
- * space of the normal matrix, looked at point by point.
- */
+/** Names the points that the readings do not fix, with the directions that stay open. */
 final class OpenPoints {
   /** Past this a point is of no use to a job, mm; a job file takes no more. */
   static final double USELESS_MM = 50;
@@ -23,179 +23,93 @@ final class OpenPoints {
   /** Past this a point deserves another reading, mm. Common practice, no source. */
   private static final double POOR_MM = 5;
 
-  /** The least of a point's share in an open direction, squared, that is not rounding. */
-  private static final double SHARE = 1e-6;
-
-  /** A direction within some 18 degrees of an axis goes by that axis. */
-  private static final double NEAR_AXIS = 0.95;
-
   /** So many names are said; more are counted. */
   private static final int MOST_NAMES = 8;
 
-  private final Labelled labelled;
+  private final NamedNetwork net;
   private final Adjustment adjustment;
   private final double widened;
-  private final Found found;
+  private final Findings findings;
 
-  OpenPoints(Labelled labelled, Adjustment adjustment, double widened, Found found) {
-    this.labelled = labelled;
+  OpenPoints(NamedNetwork net, Adjustment adjustment, double widened, Findings findings) {
+    this.net = net;
     this.adjustment = adjustment;
     this.widened = widened;
-    this.found = found;
+    this.findings = findings;
   }
 
   /** Whether the readings fix a point well enough to be used. */
   static boolean isFound(Adjustment a, int node, double widened) {
-    if (open(a, node).length > 0) {
-      return false;
-    }
-    for (int unknown : a.net().nodes().get(node).unknown()) {
-      if (unknown != Network.NONE && sd(a, unknown) * widened > USELESS_MM) {
-        return false;
-      }
-    }
-    return true;
+    return OpenDirections.of(a, node).isEmpty()
+        && Arrays.stream(sd(a, node, widened)).allMatch(sd -> sd <= USELESS_MM);
   }
 
-  private static double sd(Adjustment a, int unknown) {
-    return Math.sqrt(Math.max(0, a.covariance(unknown, unknown)));
+  private static double[] sd(Adjustment a, int node, double widened) {
+    return Arrays.stream(a.net().unknownsOf(node))
+        .mapToDouble(u -> widened * a.covariance().sd(u))
+        .toArray();
   }
 
-  /** Unit vectors of the directions in which a point is open: none, one, two or three. */
-  private static double[][] open(Adjustment a, int node) {
-    int[] unknown = a.net().nodes().get(node).unknown();
-    double[][] share = new double[Network.AXES][Network.AXES];
-    for (double[] v : a.unfixed()) {
-      for (int i = 0; i < Network.AXES; i++) {
-        for (int j = 0; j < Network.AXES; j++) {
-          if (unknown[i] != Network.NONE && unknown[j] != Network.NONE) {
-            share[i][j] += v[unknown[i]] * v[unknown[j]];
-          }
-        }
-      }
-    }
-    EigenDecompositionSymmetric eigen =
-        new EigenDecompositionSymmetric(new Array2DRowRealMatrix(share, false));
-    return IntStream.range(0, Network.AXES)
-        .filter(k -> eigen.getEigenvalues()[k] > SHARE)
-        .mapToObj(k -> eigen.getEigenvector(k).toArray())
-        .toArray(double[][]::new);
-  }
+  /** What points lack that are told together. */
+  private record Lack(String side, boolean needed, String words) {}
 
   void report() {
-    // Points with the same lack are told together.
-    Map<List<String>, List<Labelled.Label>> lacking = new LinkedHashMap<>();
-    for (int node = 0; node < labelled.labels().size(); node++) {
-      Labelled.Label label = labelled.labels().get(node);
-      double[][] open = open(adjustment, node);
-      if (open.length > 0) {
-        List<String> key = List.of(label.side(), "" + label.needed(), lack(open, label.side()));
-        lacking.computeIfAbsent(key, k -> new ArrayList<>()).add(label);
-      } else {
+    Map<Lack, List<String>> lacking = new LinkedHashMap<>();
+    for (int node = 0; node < net.labels().size(); node++) {
+      Label label = net.labels().get(node);
+      OpenDirections open = OpenDirections.of(adjustment, node);
+      if (open.isEmpty()) {
         poor(node, label);
+      } else {
+        String words = open.words(net.axes(), net.isMirrored(label));
+        lacking
+            .computeIfAbsent(new Lack(label.side(), label.needed(), words), k -> new ArrayList<>())
+            .add(label.name());
       }
     }
-    lacking.forEach((key, labels) -> tell(labels, key.get(2)));
+    lacking.forEach(this::tell);
   }
 
-  private void tell(List<Labelled.Label> labels, String lack) {
-    List<String> names = labels.stream().map(Labelled.Label::name).toList();
-    int more = names.size() - MOST_NAMES;
-    List<String> said =
-        more > 0
-            ? Stream.concat(names.stream().limit(MOST_NAMES), Stream.of(more + " more")).toList()
-            : names;
+  private void tell(Lack lack, List<String> names) {
+    List<String> said = new ArrayList<>(names.subList(0, Math.min(MOST_NAMES, names.size())));
+    if (names.size() > said.size()) {
+      said.add(names.size() - said.size() + " more");
+    }
     boolean one = names.size() == 1;
-    Labelled.Label first = labels.get(0);
-    found.add(
-        first.needed() ? Severity.STOP : Severity.CAUTION,
-        Found.and(said),
-        Found.Size.none(),
-        Found.and(said)
-            + ": nothing fixes "
-            + (one ? "its " : "their ")
-            + lack
-            + ". Take a reading that does"
-            + (first.needed() ? "; accepted, " + (one ? "it is" : "they are") + " left out." : "."),
-        first.side(),
-        "unfixed",
-        one ? first.name() : first.name() + " and " + (names.size() - 1) + " more");
+    String more = one ? "" : "-and-%s-more".formatted(names.size() - 1);
+    findings.add(
+        lack.side(),
+        "unfixed." + Findings.slug(names.get(0)) + more,
+        lack.needed() ? Severity.STOP : Severity.CAUTION,
+        About.words(Listed.and(said), ""),
+        "%s: nothing fixes %s %s. Take a reading that does%s"
+            .formatted(
+                Listed.and(said),
+                one ? "its" : "their",
+                lack.words(),
+                lack.needed()
+                    ? "; accepted, %s left out.".formatted(one ? "it is" : "they are")
+                    : "."));
   }
 
-  /** What is open, to be read after "nothing fixes its". */
-  private String lack(double[][] open, String side) {
-    List<String> places = labelled.axes().places();
-    if (open.length == Network.AXES) {
-      return "place";
-    }
-    boolean plane = open.length == 2;
-    double[] one = plane ? cross(open[0], open[1]) : open[0];
-    for (int axis = 0; axis < Network.AXES; axis++) {
-      if (Math.abs(one[axis]) > NEAR_AXIS) {
-        int main = axis;
-        return plane
-            ? String.join(
-                " nor its ",
-                IntStream.range(0, Network.AXES)
-                    .filter(a -> a != main)
-                    .mapToObj(places::get)
-                    .toList())
-            : places.get(axis);
-      }
-    }
-    return (plane ? "place square to the line " : "place along the line ") + words(one, side);
-  }
-
-  private String words(double[] direction, String side) {
-    double[] d = direction.clone();
-    if (labelled.axes().outward() && side.equals("right")) {
-      d[1] = -d[1];
-    }
-    // The sign means nothing: the greatest component is told as positive.
-    int main =
-        IntStream.range(0, Network.AXES)
-            .reduce(0, (a, b) -> Math.abs(d[b]) > Math.abs(d[a]) + 1e-9 ? b : a);
-    double sign = Math.signum(d[main]);
-    return "("
-        + String.join(
-            ", ",
-            IntStream.range(0, labelled.axes().ways().size())
-                .mapToObj(a -> Numbers.fixed(sign * d[a], 2) + " " + labelled.axes().ways().get(a))
-                .toList())
-        + ")";
-  }
-
-  private static double[] cross(double[] a, double[] b) {
-    return new double[] {
-      a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]
-    };
-  }
-
-  private void poor(int node, Labelled.Label label) {
-    int[] unknown = adjustment.net().nodes().get(node).unknown();
-    double[] sd =
-        Arrays.stream(unknown)
-            .mapToDouble(u -> u == Network.NONE ? 0 : widened * sd(adjustment, u))
-            .toArray();
+  private void poor(int node, Label label) {
+    double[] sd = sd(adjustment, node, widened);
     int worst = IntStream.range(0, sd.length).reduce(0, (a, b) -> sd[b] > sd[a] ? b : a);
     if (sd[worst] <= POOR_MM) {
       return;
     }
     boolean useless = sd[worst] > USELESS_MM;
     boolean stop = useless && label.needed();
-    found.add(
-        stop ? Severity.STOP : Severity.CAUTION,
-        label.name(),
-        Found.Size.mm(sd[worst], useless ? USELESS_MM : POOR_MM, Found.PRACTICE),
-        label.name()
-            + ": its "
-            + labelled.axes().places().get(worst)
-            + " is known to +/- "
-            + found.length(sd[worst])
-            + " only. Take a reading along that direction"
-            + (stop ? "; accepted, it is left out." : "."),
+    findings.add(
         label.side(),
-        "poor",
-        label.name());
+        "poor." + Findings.slug(label.name()),
+        stop ? Severity.STOP : Severity.CAUTION,
+        About.mm(label.name(), sd[worst], useless ? USELESS_MM : POOR_MM, Sources.PRACTICE),
+        "%s: its %s is known to +/- %s only. Take a reading along that direction%s"
+            .formatted(
+                label.name(),
+                net.axes().places().get(worst),
+                findings.lengths().with(sd[worst], Fineness.TAPE),
+                stop ? "; accepted, it is left out." : "."));
   }
 }

@@ -1,5 +1,11 @@
 package dev.towerscribe.survey;
 
+import dev.towerscribe.adjust.Adjustment;
+import dev.towerscribe.adjust.Consistency;
+import dev.towerscribe.adjust.GaussNewton.Solution;
+import dev.towerscribe.adjust.Measure;
+import dev.towerscribe.adjust.Network;
+import dev.towerscribe.adjust.Observation;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -16,10 +22,10 @@ import org.hipparchus.linear.EigenDecompositionSymmetric;
  * mirror image, every point is tried at its image too.
  */
 final class Placing {
-  /** A place that is out of sense must fit so much better to be taken: five doubts, squared. */
-  private static final double SENSE = 25;
+  /** A place where such a point cannot be must fit so much better: five sd, squared. */
+  private static final double PLAUSIBLE = 25;
 
-  /** Two places fit alike if neither is this much worse: four doubts, squared. */
+  /** Two places fit alike if neither is this much worse: four sd, squared. */
   private static final double ALIKE = 16;
 
   /** Nearer than this two solutions are one, whose +/- tells how poorly it is fixed, mm. */
@@ -35,14 +41,16 @@ final class Placing {
   /** A move to an image can call for another point's; each makes things better. */
   private static final int MOST_PASSES = 3;
 
+  private final List<Plausible> plausible;
   private final Network net;
-  private final List<Entry> entries;
-  private final Map<Integer, Solver.Solution> images = new TreeMap<>();
+  private final List<Observation> observations;
+  private final Map<Integer, Solution> images = new TreeMap<>();
   private Starts starts;
 
-  private Placing(Network net, List<Entry> entries) {
-    this.net = net;
-    this.entries = entries;
+  private Placing(NamedNetwork net, List<Observation> observations) {
+    this.plausible = net.plausible();
+    this.net = net.net();
+    this.observations = observations;
   }
 
   /**
@@ -61,62 +69,67 @@ final class Placing {
    */
   record Twin(int node, double[] at) {}
 
-  static Placed solve(Network net, List<Entry> entries) {
-    Placing placing = new Placing(net, entries);
+  /** Solves a network from nothing. */
+  static Placed solve(NamedNetwork net) {
+    Placing placing = new Placing(net, net.observations());
     return placing.placed(placing.mirrored(placing.scattered(placing.start())));
   }
 
   /** Solves what was solved before with some more readings. */
-  static Placed again(Network net, List<Entry> entries, double[] before) {
-    Placing placing = new Placing(net, entries);
+  static Placed again(NamedNetwork net, List<Observation> left, double[] before) {
+    Placing placing = new Placing(net, left);
     return placing.placed(placing.mirrored(placing.best(before)));
   }
 
   /** The same without looking at mirror images. */
-  static Placed quick(Network net, List<Entry> entries, double[] before) {
-    Placing placing = new Placing(net, entries);
-    return placing.placed(placing.best(before));
+  static Adjustment quick(NamedNetwork net, List<Observation> left, double[] before) {
+    Placing placing = new Placing(net, left);
+    return placing.placed(placing.best(before)).adjustment();
+  }
+
+  private Solution search(double[] start) {
+    return Adjustment.search(net, observations, start);
   }
 
   /** From where it was, and from nothing. */
-  private Solver.Solution best(double[] before) {
-    Solver.Solution here = Solver.solve(net, entries, before);
-    Solver.Solution fresh = start();
+  private Solution best(double[] before) {
+    Solution here = search(before);
+    Solution fresh = start();
     return better(fresh, here) ? fresh : here;
   }
 
-  private Solver.Solution start() {
-    starts = new Starts(net, entries);
-    return Solver.solve(net, entries, starts.x());
+  private Solution start() {
+    starts = new Starts(net, plausible, observations);
+    return search(starts.x());
   }
 
   /** Tries other places for points that had too few ties to be placed by them. */
-  private Solver.Solution scattered(Solver.Solution first) {
-    Solver.Solution best = first;
-    int freedom = starts.loose().isEmpty() ? 0 : Adjustment.at(net, entries, best).freedom();
+  private Solution scattered(Solution first) {
+    Solution best = first;
+    int freedom = starts.loose().isEmpty() ? 0 : Adjustment.at(net, observations, best).freedom();
     SplittableRandom random = new SplittableRandom(1);
     for (int i = 0; i < TRIES && freedom > 0; i++) {
-      if (ChiSquare.above(best.cost(), freedom) > POOR_FIT) {
+      if (new Consistency(best.squares(), freedom).chance() > POOR_FIT) {
         break;
       }
-      Solver.Solution other = Solver.solve(net, entries, scattered(best.x(), random));
+      Solution other = search(scattered(best.x(), random));
       best = better(other, best) ? other : best;
     }
     return best;
   }
 
-  private Placed placed(Solver.Solution best) {
+  private Placed placed(Solution best) {
     List<Twin> twins = new ArrayList<>();
-    for (Map.Entry<Integer, Solver.Solution> image : images.entrySet()) {
-      Solver.Solution other = image.getValue();
+    for (Map.Entry<Integer, Solution> image : images.entrySet()) {
+      Solution other = image.getValue();
       double[] there = net.place(other.x(), image.getKey());
-      if (other.cost() - best.cost() < ALIKE
-          && distance(there, net.place(best.x(), image.getKey())) > APART_MM
-          && senseless(other.x()) <= senseless(best.x())) {
+      if (other.squares() - best.squares() < ALIKE
+          && Measure.distance(there, net.place(best.x(), image.getKey())) > APART_MM
+          && implausible(other.x()) <= implausible(best.x())) {
         twins.add(new Twin(image.getKey(), there));
       }
     }
-    return new Placed(Adjustment.at(net, entries, best), twins);
+    return new Placed(Adjustment.at(net, observations, best), twins);
   }
 
   private double[] scattered(double[] x, SplittableRandom random) {
@@ -135,14 +148,14 @@ final class Placing {
    * Moves points to their mirror images as long as that fits better; afterwards {@link #images} has
    * what came of each image of the solution returned.
    */
-  private Solver.Solution mirrored(Solver.Solution solution) {
-    Solver.Solution best = solution;
+  private Solution mirrored(Solution solution) {
+    Solution best = solution;
     boolean moved = true;
     for (int pass = 0; moved && pass < MOST_PASSES; pass++) {
       moved = false;
       images.clear();
       for (int node : reflectable()) {
-        Solver.Solution other = reflected(best, node);
+        Solution other = reflected(best, node);
         images.put(node, other);
         if (better(other, best)) {
           best = other;
@@ -153,19 +166,19 @@ final class Placing {
     return best;
   }
 
-  private boolean better(Solver.Solution a, Solver.Solution b) {
+  private boolean better(Solution a, Solution b) {
     // Costs of one and the same place differ by rounding.
     return judged(a) < judged(b) - 1e-6;
   }
 
-  private double judged(Solver.Solution s) {
-    return s.cost() + SENSE * senseless(s.x());
+  private double judged(Solution s) {
+    return s.squares() + PLAUSIBLE * implausible(s.x());
   }
 
-  private int senseless(double[] x) {
+  private int implausible(double[] x) {
     int count = 0;
     for (int node = 0; node < net.nodes().size(); node++) {
-      count += net.nodes().get(node).senseless(net.place(x, node));
+      count += plausible.get(node).outside(net.place(x, node));
     }
     return count;
   }
@@ -173,7 +186,7 @@ final class Placing {
   private List<Integer> reflectable() {
     List<Integer> list = new ArrayList<>();
     for (int node = 0; node < net.nodes().size(); node++) {
-      if (openAxes(node).length > 0 && Starts.neighbours(entries, node).size() > 0) {
+      if (openAxes(node).length > 0 && !Starts.neighbours(observations, node).isEmpty()) {
         list.add(node);
       }
     }
@@ -184,10 +197,10 @@ final class Placing {
   private int[] openAxes(int node) {
     boolean[] said = new boolean[Network.AXES];
     for (int axis = 0; axis < Network.AXES; axis++) {
-      said[axis] = net.nodes().get(node).unknown()[axis] == Network.NONE;
+      said[axis] = net.unknownsOf(node)[axis] == Network.NONE;
     }
-    for (Entry e : entries) {
-      if (e.measure() instanceof Measure.Coordinate c && c.node() == node) {
+    for (Observation o : observations) {
+      if (o.measure() instanceof Measure.Coordinate c && c.node() == node) {
         said[c.axis()] = true;
       }
     }
@@ -195,10 +208,12 @@ final class Placing {
   }
 
   /** Solves again from a point's image across the plane that its neighbours lie nearest to. */
-  private Solver.Solution reflected(Solver.Solution solution, int node) {
+  private Solution reflected(Solution solution, int node) {
     int[] axes = openAxes(node);
     List<double[]> around =
-        Starts.neighbours(entries, node).stream().map(n -> net.place(solution.x(), n)).toList();
+        Starts.neighbours(observations, node).stream()
+            .map(n -> net.place(solution.x(), n))
+            .toList();
     double[] middle = new double[Network.AXES];
     for (double[] p : around) {
       for (int axis = 0; axis < Network.AXES; axis++) {
@@ -219,7 +234,7 @@ final class Placing {
     }
     double[] start = solution.x().clone();
     net.put(start, node, at);
-    return Solver.solve(net, entries, start);
+    return search(start);
   }
 
   /** The direction within the open axes in which the neighbours spread least. */
@@ -245,9 +260,5 @@ final class Placing {
       normal[axes[i]] = eigen.getEigenvector(least).getEntry(i);
     }
     return normal;
-  }
-
-  static double distance(double[] a, double[] b) {
-    return Measure.Distance.norm(new double[] {b[0] - a[0], b[1] - a[1], b[2] - a[2]});
   }
 }

@@ -1,86 +1,80 @@
 package dev.towerscribe.survey;
 
+import dev.towerscribe.adjust.Adjustment;
+import dev.towerscribe.adjust.Consistency;
+import dev.towerscribe.adjust.DataSnooping;
+import dev.towerscribe.adjust.Observation;
 import java.util.ArrayList;
 import java.util.List;
 
 /** How each reading of a solved network came out, and how all of them together did. */
 final class Review {
-  /** Checked by so little, a reading is as good as alone. */
-  static final double UNCHECKED = 0.02;
-
-  /** Chance alone gives this misfit once in a hundred surveys. Common practice, no source. */
-  static final double UNLIKELY = 0.01;
-
+  private final NamedNetwork net;
   private final Adjustment adjustment;
   private final double limit;
 
   /**
    * A review.
    *
-   * @param adjustment a solved network
+   * @param net what its readings are called
+   * @param adjustment the network solved
    * @param limit in standard deviations, past which its readings would have been taken out
    */
-  Review(Adjustment adjustment, double limit) {
+  Review(NamedNetwork net, Adjustment adjustment, double limit) {
+    this.net = net;
     this.adjustment = adjustment;
     this.limit = limit;
   }
 
   /** The readings of the network, in the order of the file. */
   List<ReadingResult> readings() {
-    List<ReadingResult> results = new ArrayList<>();
-    for (Entry e : adjustment.entries()) {
-      Measure.Row row = e.measure().row(adjustment.net(), adjustment.x());
-      double computed = e.measure().value(adjustment.net(), adjustment.x());
-      double share = 1 - e.weight() * adjustment.covariance(row, row);
-      boolean checked = share > UNCHECKED;
-      double off = e.reading().mean() - computed;
-      double sd = checked ? 1 / Math.sqrt(e.weight() * share) : 0;
-      results.add(
-          new ReadingResult(
-              e.id(),
-              e.words(),
-              e.count(),
-              e.reading().mean(),
-              computed,
-              Math.max(0, Math.min(1, share)),
-              checked,
-              checked ? off / share / sd : 0,
-              (limit + Snooping.SHOWS) * sd));
-    }
-    return results;
+    return adjustment.observations().stream().map(this::reading).toList();
+  }
+
+  private ReadingResult reading(Observation o) {
+    double calculated = adjustment.calculated(o);
+    double share = adjustment.redundancy(o);
+    boolean checked = adjustment.isChecked(o);
+    double sd = checked ? 1 / Math.sqrt(o.weight() * share) : 0;
+    return new ReadingResult(
+        net.entry(o).id(),
+        net.entry(o).words(),
+        o.reading().count(),
+        o.reading().mean(),
+        calculated,
+        Math.max(0, Math.min(1, share)),
+        checked,
+        checked ? (o.reading().mean() - calculated) / share / sd : 0,
+        (limit + DataSnooping.SHOWS) * sd);
   }
 
   /** The fit as a whole, by kinds of readings. */
   Fit fit() {
-    int freedom = adjustment.freedom();
-    double squares = adjustment.squares();
-    if (freedom < 1) {
-      return new Fit(adjustment.entries().size(), 0, 0, 1, 1, List.of());
-    }
-    double ratio = Math.sqrt(squares / freedom);
-    double chance = ChiSquare.above(squares, freedom);
+    Consistency c = adjustment.consistency();
     return new Fit(
-        adjustment.entries().size(),
-        freedom,
-        ratio,
-        chance,
-        chance < UNLIKELY ? ratio : 1,
-        kinds());
+        adjustment.observations().size(),
+        c.freedom(),
+        c.ratio(),
+        c.chance(),
+        c.widening(),
+        c.freedom() < 1 ? List.of() : kinds());
   }
 
   private List<Fit.Kind> kinds() {
     List<Fit.Kind> kinds = new ArrayList<>();
     List<String> names =
-        adjustment.entries().stream().map(e -> e.kind().plural()).distinct().toList();
+        adjustment.observations().stream()
+            .map(o -> net.entry(o).kind().plural())
+            .distinct()
+            .toList();
     for (String name : names) {
       double squares = 0;
       double share = 0;
-      for (Entry e : adjustment.entries()) {
-        if (e.kind().plural().equals(name)) {
-          Measure.Row row = e.measure().row(adjustment.net(), adjustment.x());
-          double off = e.reading().mean() - e.measure().value(adjustment.net(), adjustment.x());
-          squares += e.weight() * off * off + e.reading().scatter();
-          share += e.count() - e.weight() * adjustment.covariance(row, row);
+      for (Observation o : adjustment.observations()) {
+        if (net.entry(o).kind().plural().equals(name)) {
+          double off = o.reading().mean() - adjustment.calculated(o);
+          squares += o.weight() * off * off + o.reading().scatter();
+          share += o.reading().count() - o.weight() * adjustment.calculatedVariance(o);
         }
       }
       // With less than one reading to spare the figure says nothing.

@@ -1,7 +1,13 @@
 package dev.towerscribe.survey;
 
+import dev.towerscribe.adjust.Consistency;
+import dev.towerscribe.adjust.DataSnooping;
+import dev.towerscribe.adjust.Repeated;
+import dev.towerscribe.finding.About;
+import dev.towerscribe.finding.Findings;
 import dev.towerscribe.finding.Severity;
 import dev.towerscribe.model.Side;
+import dev.towerscribe.quantity.Lengths;
 import java.util.Optional;
 
 /** Figures that stand alone: the mean of their readings, which must agree with each other. */
@@ -9,59 +15,56 @@ final class Scalars {
   /** Good readings contradict each other so much once in a thousand, as a single slip would. */
   private static final double UNLIKELY = 0.001;
 
-  private final Side side;
-  private final Found found;
+  private static final String STATED = "doubts as stated";
 
-  Scalars(Side side, Found found) {
+  private final Side side;
+  private final Findings findings;
+
+  Scalars(Side side, Findings findings) {
     this.side = side;
-    this.found = found;
+    this.findings = findings;
   }
 
   /** A length. */
-  Optional<Figure> length(Optional<SurveyReading> reading, String name, String hint) {
+  Optional<Figure> length(Optional<Repeated> reading, String name, String hint) {
     return reading.map(r -> figure(r, name, false, hint));
   }
 
-  Figure length(SurveyReading reading, String name) {
+  Figure length(Repeated reading, String name) {
     return figure(reading, name, false, "");
   }
 
   /** An angle. */
-  Optional<Figure> angle(Optional<SurveyReading> reading, String name) {
+  Optional<Figure> angle(Optional<Repeated> reading, String name) {
     return reading.map(r -> figure(r, name, true, ""));
   }
 
-  private Figure figure(SurveyReading r, String name, boolean angle, String hint) {
-    int n = r.values().size();
-    double doubt = r.doubt();
-    if (n > 1 && ChiSquare.above(r.scatter(), n - 1) < UNLIKELY) {
-      doubt = doubt * Math.sqrt(r.scatter() / (n - 1));
-      double limit = Snooping.LEAST_LIMIT * Math.sqrt(2) * r.doubt();
-      String spread = angle ? Found.angle(r.spread()) : found.fine(r.spread());
-      String wider = angle ? Found.angle(doubt) : found.fine(doubt);
-      found.add(
-          Severity.STOP,
-          name,
-          angle
-              ? Found.Size.degrees(r.spread(), limit, Found.STATED)
-              : Found.Size.mm(r.spread(), limit, Found.STATED),
-          "the "
-              + n
-              + " readings of the "
-              + name
-              + " differ by "
-              + spread
-              + ", more than their doubt of "
-              + (angle ? Found.angle(r.doubt()) : found.fine(r.doubt()))
-              + " allows. "
-              + hint
-              + "Read it again; accepted, their mean is kept and the doubt is taken as "
-              + wider
-              + ".",
+  private Figure figure(Repeated r, String name, boolean angle, String hint) {
+    boolean agree = new Consistency(r.scatter(), r.count() - 1).chance() >= UNLIKELY;
+    Repeated taken = agree ? r : r.withSd(r.shownSd());
+    if (!agree) {
+      double limit = DataSnooping.LEAST_LIMIT * Math.sqrt(2) * r.sd();
+      findings.add(
           side.word(),
-          "scatter",
-          name);
+          "scatter." + Findings.slug(name),
+          Severity.STOP,
+          angle
+              ? About.degrees(name, r.spread(), limit, STATED)
+              : About.mm(name, r.spread(), limit, STATED),
+          ("the %s readings of the %s differ by %s, more than their doubt of %s allows. %sRead it"
+                  + " again; accepted, their mean is kept and the doubt is taken as %s.")
+              .formatted(
+                  r.count(),
+                  name,
+                  told(r.spread(), angle),
+                  told(r.sd(), angle),
+                  hint,
+                  told(taken.sd(), angle)));
     }
-    return new Figure(r.mean(), doubt / Math.sqrt(n));
+    return new Figure(taken.mean(), taken.meanSd());
+  }
+
+  private String told(double value, boolean angle) {
+    return angle ? Lengths.degrees(value) + " deg" : findings.lengths().with(value);
   }
 }

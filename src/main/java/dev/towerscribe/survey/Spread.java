@@ -1,5 +1,6 @@
 package dev.towerscribe.survey;
 
+import dev.towerscribe.adjust.Propagation;
 import dev.towerscribe.geometry.Vec3;
 
 /**
@@ -22,12 +23,7 @@ public record Spread(double xx, double yy, double zz, double xy, double yz, doub
    * @return mm
    */
   public Vec3 sd() {
-    return new Vec3(root(xx), root(yy), root(zz));
-  }
-
-  private static double root(double variance) {
-    // Rounding may leave a nought below nought.
-    return Math.sqrt(Math.max(0, variance));
+    return new Vec3(Propagation.root(xx), Propagation.root(yy), Propagation.root(zz));
   }
 
   /** With the second axis turned round. */

@@ -1,6 +1,14 @@
 package dev.towerscribe.survey;
 
+import dev.towerscribe.adjust.Adjustment;
+import dev.towerscribe.adjust.GaussNewton.Solution;
+import dev.towerscribe.adjust.Measure;
+import dev.towerscribe.adjust.Network;
+import dev.towerscribe.adjust.Observation;
+import dev.towerscribe.adjust.Repeated;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -9,33 +17,35 @@ import java.util.TreeSet;
 /**
  * First places of a network's points: the point with most ties to known ones is placed by those
  * ties, then the next, until all are. Which of several places a point has that its ties leave open
- * is decided by sense: above the floor, on its side, nearest to where such a point mostly is.
+ * is decided by where such a point can be: above the floor, on its side, nearest to where it mostly
+ * is.
  */
 final class Starts {
-  /** Places whose squared doubts differ by less cannot be told apart by fit this early. */
+  /** Places whose squares differ by less cannot be told apart by fit this early. */
   private static final double ALIKE = 25;
 
   /** Where to look along an open axis: so much of the mean distance to either side. */
   private static final double REACH = 0.6;
 
-  private static final int STEPS = 60;
-
-  private static final double SMALL_STEP_MM = 1e-4;
+  /** A coordinate where such a point cannot be weighs more than any way to where it mostly is. */
+  private static final double IMPLAUSIBLE_MM = 1e6;
 
   private final Network net;
-  private final List<Entry> entries;
+  private final List<Plausible> plausible;
+  private final List<Observation> observations;
   private final double[] x;
   private final boolean[] placed;
   private final Set<Integer> loose = new TreeSet<>();
 
-  Starts(Network net, List<Entry> entries) {
+  Starts(Network net, List<Plausible> plausible, List<Observation> observations) {
     this.net = net;
-    this.entries = entries;
+    this.plausible = plausible;
+    this.observations = observations;
     x = new double[net.unknowns()];
     placed = new boolean[net.nodes().size()];
-    for (Entry e : entries) {
-      if (e.measure() instanceof Measure.Size s) {
-        x[net.unknownOfSize(s.size())] = e.reading().mean();
+    for (Observation o : observations) {
+      if (o.measure() instanceof Measure.Size s) {
+        x[net.unknownOfSize(s.size())] = o.reading().mean();
       }
     }
     for (int i = 0; i < placed.length; i++) {
@@ -57,11 +67,11 @@ final class Starts {
   }
 
   /** The other ends of a point's distances, each once. */
-  static Set<Integer> neighbours(List<Entry> entries, int node) {
+  static Set<Integer> neighbours(List<Observation> observations, int node) {
     Set<Integer> found = new LinkedHashSet<>();
-    for (Entry e : entries) {
-      if (e.measure() instanceof Measure.Distance d && (d.from() == node || d.to() == node)) {
-        found.add(d.from() == node ? d.to() : d.from());
+    for (Observation o : observations) {
+      if (o.measure() instanceof Measure.Distance d && d.endsAt(node)) {
+        found.add(d.otherEnd(node));
       }
     }
     return found;
@@ -70,169 +80,116 @@ final class Starts {
   /** The unplaced point with most ties, the first of equals; -1 when all are placed. */
   private int next() {
     int best = -1;
-    int most = -1;
     for (int i = 0; i < placed.length; i++) {
-      if (!placed[i] && ties(i) > most) {
+      if (!placed[i] && (best < 0 || ties(i) > ties(best))) {
         best = i;
-        most = ties(i);
       }
     }
     return best;
   }
 
+  /** Coordinates given or read, and placed points that a distance goes to. */
   private int ties(int node) {
-    Set<Object> ties = new LinkedHashSet<>();
-    for (Entry e : entries) {
-      if (e.measure() instanceof Measure.Coordinate c && c.node() == node) {
-        ties.add("axis " + c.axis());
+    Set<Integer> axes = new HashSet<>();
+    for (Observation o : observations) {
+      if (o.measure() instanceof Measure.Coordinate c && c.node() == node) {
+        axes.add(c.axis());
       }
     }
-    for (int other : neighbours(entries, node)) {
-      if (placed[other]) {
-        ties.add(other);
+    int[] unknown = net.unknownsOf(node);
+    for (int axis = 0; axis < Network.AXES; axis++) {
+      if (unknown[axis] == Network.NONE) {
+        axes.add(axis);
       }
     }
-    for (int unknown : net.nodes().get(node).unknown()) {
-      if (unknown == Network.NONE) {
-        ties.add("given " + ties.size());
-      }
-    }
-    return ties.size();
+    long distances = neighbours(observations, node).stream().filter(n -> placed[n]).count();
+    return axes.size() + (int) distances;
   }
 
-  private record Tie(double[] from, double length, double weight) {}
-
   private void place(int node) {
-    Network.Node n = net.nodes().get(node);
-    double[] said = {Network.FREE, Network.FREE, Network.FREE};
-    double[] weight = new double[Network.AXES];
-    List<Tie> ties = new ArrayList<>();
-    for (Entry e : entries) {
-      if (e.measure() instanceof Measure.Coordinate c && c.node() == node) {
-        double value = c.sign() * e.reading().mean();
-        double before = Double.isNaN(said[c.axis()]) ? 0 : said[c.axis()] * weight[c.axis()];
-        weight[c.axis()] += e.weight();
-        said[c.axis()] = (before + e.weight() * value) / weight[c.axis()];
-      } else if (e.measure() instanceof Measure.Distance d
-          && (d.from() == node || d.to() == node)
-          && placed[d.from() == node ? d.to() : d.from()]) {
-        double[] from = net.place(x, d.from() == node ? d.to() : d.from());
-        ties.add(new Tie(from, e.reading().mean() - d.radiiAt(net, x), e.weight()));
-      }
-    }
-    for (int axis = 0; axis < Network.AXES; axis++) {
-      if (n.unknown()[axis] == Network.NONE) {
-        said[axis] = n.given()[axis];
-      }
-    }
     if (ties(node) < Network.AXES) {
       loose.add(node);
     }
-    net.put(x, node, best(n, said, weight, ties));
+    Plausible where = plausible.get(node);
+    Alone alone = new Alone(net, node);
+    double[] first = where.likely().clone();
+    for (Observation o : observations) {
+      if (o.measure() instanceof Measure.Coordinate c && c.node() == node) {
+        alone.coordinate(c, o.reading());
+        first[c.axis()] = c.sign() * o.reading().mean();
+      } else if (o.measure() instanceof Measure.Distance d
+          && d.endsAt(node)
+          && placed[d.otherEnd(node)]) {
+        double length = o.reading().mean() - d.radiiAt(net, x);
+        alone.distance(net.place(x, d.otherEnd(node)), length, o.reading().meanSd());
+      }
+    }
+    net.put(x, node, alone.best(first, where));
     placed[node] = true;
   }
 
-  private double[] best(Network.Node n, double[] said, double[] weight, List<Tie> ties) {
-    List<double[]> starts = new ArrayList<>();
-    starts.add(n.likely().clone());
-    if (!ties.isEmpty()) {
-      double mean = ties.stream().mapToDouble(Tie::length).average().orElseThrow();
-      for (int corner = 0; corner < 1 << Network.AXES; corner++) {
-        double[] at = new double[Network.AXES];
+  /** One point among fixed ones. */
+  private static final class Alone {
+    private final Network net = new Network();
+    private final int node;
+    private final List<double[]> around = new ArrayList<>();
+    private final List<Observation> ties = new ArrayList<>();
+    private final boolean[] said = new boolean[Network.AXES];
+    private double lengths;
+
+    Alone(Network of, int point) {
+      node = net.node(of.nodes().get(point).given());
+    }
+
+    void coordinate(Measure.Coordinate c, Repeated reading) {
+      said[c.axis()] = true;
+      ties.add(
+          Observation.of(ties.size(), new Measure.Coordinate(node, c.axis(), c.sign()), reading));
+    }
+
+    void distance(double[] from, double length, double sd) {
+      around.add(from);
+      lengths += length;
+      ties.add(
+          Observation.of(
+              ties.size(), new Measure.Distance(net.node(from), node), Repeated.once(length, sd)));
+    }
+
+    /** Where it fits and can be, looked for from a first place and all round. */
+    double[] best(double[] first, Plausible where) {
+      List<Solution> found = starts(first).stream().map(this::search).toList();
+      double least = found.stream().mapToDouble(Solution::squares).min().orElseThrow();
+      return found.stream()
+          .filter(s -> s.squares() <= least + ALIKE)
+          .map(s -> net.place(s.x(), node))
+          .min(
+              Comparator.comparingDouble(
+                  at -> IMPLAUSIBLE_MM * where.outside(at) + Measure.distance(at, where.likely())))
+          .orElseThrow();
+    }
+
+    private Solution search(double[] at) {
+      double[] x = new double[net.unknowns()];
+      net.put(x, node, at);
+      return Adjustment.search(net, ties, x);
+    }
+
+    /** The first place, and the eight corners round the middle of those it is tied to. */
+    private List<double[]> starts(double[] first) {
+      List<double[]> starts = new ArrayList<>(List.of(first));
+      double reach = REACH * lengths / around.size();
+      for (int corner = 0; !around.isEmpty() && corner < 1 << Network.AXES; corner++) {
+        double[] at = first.clone();
         for (int axis = 0; axis < Network.AXES; axis++) {
-          for (Tie tie : ties) {
-            at[axis] += tie.from[axis] / ties.size();
+          if (!said[axis]) {
+            int way = axis;
+            double middle = around.stream().mapToDouble(p -> p[way]).average().orElseThrow();
+            at[axis] = middle + ((corner >> axis & 1) == 0 ? reach : -reach);
           }
-          at[axis] += (corner >> axis & 1) == 0 ? REACH * mean : -REACH * mean;
         }
         starts.add(at);
       }
+      return starts;
     }
-    double[] best = null;
-    double bestCost = Double.POSITIVE_INFINITY;
-    List<double[]> places = new ArrayList<>();
-    List<Double> costs = new ArrayList<>();
-    for (double[] start : starts) {
-      for (int axis = 0; axis < Network.AXES; axis++) {
-        start[axis] = Double.isNaN(said[axis]) ? start[axis] : said[axis];
-      }
-      double[] at = descend(n, start, said, weight, ties);
-      double cost = cost(at, said, weight, ties);
-      places.add(at);
-      costs.add(cost);
-      bestCost = Math.min(bestCost, cost);
-    }
-    double least = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < places.size(); i++) {
-      if (costs.get(i) <= bestCost + ALIKE) {
-        double strange =
-            1e6 * n.senseless(places.get(i)) + Placing.distance(places.get(i), n.likely());
-        if (strange < least) {
-          least = strange;
-          best = places.get(i);
-        }
-      }
-    }
-    return best;
-  }
-
-  private static double cost(double[] at, double[] said, double[] weight, List<Tie> ties) {
-    double cost = 0;
-    for (int axis = 0; axis < Network.AXES; axis++) {
-      if (weight[axis] > 0) {
-        cost += weight[axis] * (at[axis] - said[axis]) * (at[axis] - said[axis]);
-      }
-    }
-    for (Tie tie : ties) {
-      double off = tie.length - Placing.distance(at, tie.from);
-      cost += tie.weight * off * off;
-    }
-    return cost;
-  }
-
-  /** Damped Gauss-Newton for one point among fixed ones. */
-  private static double[] descend(
-      Network.Node n, double[] start, double[] said, double[] weight, List<Tie> ties) {
-    double[] at = start.clone();
-    double cost = cost(at, said, weight, ties);
-    double damping = 1e-3;
-    for (int step = 0; step < STEPS; step++) {
-      double[][] normal = new double[Network.AXES][Network.AXES];
-      double[] right = new double[Network.AXES];
-      for (Tie tie : ties) {
-        double length = Math.max(Placing.distance(at, tie.from), 1e-9);
-        double[] d = new double[Network.AXES];
-        for (int i = 0; i < Network.AXES; i++) {
-          d[i] = n.unknown()[i] == Network.NONE ? 0 : (at[i] - tie.from[i]) / length;
-        }
-        for (int i = 0; i < Network.AXES; i++) {
-          right[i] += tie.weight * d[i] * (tie.length - length);
-          for (int j = 0; j < Network.AXES; j++) {
-            normal[i][j] += tie.weight * d[i] * d[j];
-          }
-        }
-      }
-      for (int i = 0; i < Network.AXES; i++) {
-        if (weight[i] > 0) {
-          normal[i][i] += weight[i];
-          right[i] += weight[i] * (said[i] - at[i]);
-        }
-        normal[i][i] += damping * Math.max(normal[i][i], 1e-2);
-      }
-      double[] by = Cholesky.solve(normal, right);
-      double[] there = {at[0] + by[0], at[1] + by[1], at[2] + by[2]};
-      double after = cost(there, said, weight, ties);
-      if (after <= cost) {
-        at = there;
-        cost = after;
-        damping = Math.max(damping / 10, 1e-9);
-        if (Measure.Distance.norm(by) < SMALL_STEP_MM) {
-          break;
-        }
-      } else {
-        damping *= 10;
-      }
-    }
-    return at;
   }
 }

@@ -1,5 +1,6 @@
 package dev.towerscribe.survey;
 
+import dev.towerscribe.adjust.Repeated;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -19,9 +20,9 @@ public record SurveySide(
     List<Plot> plots,
     List<Height> heights,
     List<Tape> tapes,
-    Optional<SurveyReading> tyreRadius,
-    Optional<SurveyReading> camber,
-    Optional<SurveyReading> toe,
+    Optional<Repeated> tyreRadius,
+    Optional<Repeated> camber,
+    Optional<Repeated> toe,
     Optional<SurveyTower> tower) {
   /** Copies the lists. */
   public SurveySide {
@@ -41,7 +42,7 @@ public record SurveySide(
    * @param forward of the line through the wheel centres, mm
    * @param out from the car's middle line outward on this side, mm
    */
-  public record Plot(SurveyPoint point, SurveyReading forward, SurveyReading out) {}
+  public record Plot(SurveyPoint point, Repeated forward, Repeated out) {}
 
   /**
    * A height.
@@ -49,7 +50,7 @@ public record SurveySide(
    * @param point what was measured
    * @param up above the floor, mm
    */
-  public record Height(SurveyPoint point, SurveyReading up) {}
+  public record Height(SurveyPoint point, Repeated up) {}
 
   /**
    * A straight distance.
@@ -58,7 +59,7 @@ public record SurveySide(
    * @param to the other, not the same
    * @param length mm
    */
-  public record Tape(SurveyPoint from, SurveyPoint to, SurveyReading length) {
+  public record Tape(SurveyPoint from, SurveyPoint to, Repeated length) {
     /** Checks that it has two ends. */
     public Tape {
       if (from.equals(to)) {

@@ -1,5 +1,7 @@
 package dev.towerscribe.survey;
 
+import dev.towerscribe.adjust.Edges;
+import dev.towerscribe.adjust.Repeated;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -20,14 +22,14 @@ import java.util.Optional;
  * @param lines straight lines that sheets are laid along
  */
 public record SurveyTower(
-    Optional<SurveyReading> sheet,
-    Optional<SurveyReading> opening,
-    Optional<SurveyReading> mark,
-    Optional<SurveyReading> leanInboard,
-    Optional<SurveyReading> leanRearward,
+    Optional<Repeated> sheet,
+    Optional<Repeated> opening,
+    Optional<Repeated> mark,
+    Optional<Repeated> leanInboard,
+    Optional<Repeated> leanRearward,
     Optional<Dome> crown,
-    Optional<SurveyReading> pivotHeight,
-    Optional<SurveyReading> shaft,
+    Optional<Repeated> pivotHeight,
+    Optional<Repeated> shaft,
     List<Mark> landmarks,
     List<Span> spans,
     List<Line> lines) {
@@ -48,7 +50,7 @@ public record SurveyTower(
         if (!end.equals(SHAFT) && !names.contains(end)) {
           throw new IllegalArgumentException("a span to " + end + ", which is no landmark");
         }
-        if (end.equals(SHAFT) && span.reach() != Reach.CENTRES && shaft.isEmpty()) {
+        if (end.equals(SHAFT) && span.edges() != Edges.CENTRES && shaft.isEmpty()) {
           throw new IllegalArgumentException("a span to the shaft's edge without its diameter");
         }
       }
@@ -61,7 +63,7 @@ public record SurveyTower(
    * @param across between the places where the gap was read, mm
    * @param rise the gap, mm
    */
-  public record Dome(SurveyReading across, SurveyReading rise) {}
+  public record Dome(Repeated across, Repeated rise) {}
 
   /**
    * A round hole.
@@ -70,7 +72,7 @@ public record SurveyTower(
    * @param at its place by rule, if read
    * @param diameter mm
    */
-  public record Mark(String name, Optional<Place> at, SurveyReading diameter) {}
+  public record Mark(String name, Optional<Place> at, Repeated diameter) {}
 
   /**
    * A place by rule and square.
@@ -78,58 +80,22 @@ public record SurveyTower(
    * @param fore mm
    * @param in mm
    */
-  public record Place(SurveyReading fore, SurveyReading in) {}
+  public record Place(Repeated fore, Repeated in) {}
 
   /**
    * A distance on the tower.
    *
    * @param from a landmark's name, or {@link #SHAFT}
    * @param to another
-   * @param reach what of the two holes it was taken between
+   * @param edges what of the two holes it was taken between
    * @param length mm
    */
-  public record Span(String from, String to, Reach reach, SurveyReading length) {
+  public record Span(String from, String to, Edges edges, Repeated length) {
     /** Checks that it has two ends. */
     public Span {
       if (from.equals(to)) {
         throw new IllegalArgumentException("a span from " + from + " to itself");
       }
-    }
-  }
-
-  /** What a span was taken between. */
-  public enum Reach {
-    /** Centre to centre. */
-    CENTRES("centres", 0),
-    /** Between the near edges. */
-    INSIDE("inside", -1),
-    /** Across the far edges. */
-    OUTSIDE("outside", 1);
-
-    private final String word;
-    private final int radii;
-
-    Reach(String word, int radii) {
-      this.word = word;
-      this.radii = radii;
-    }
-
-    /**
-     * Its key in survey files.
-     *
-     * @return lower-case word
-     */
-    public String word() {
-      return word;
-    }
-
-    /**
-     * How many times both radii are added to the distance of the centres.
-     *
-     * @return -1, 0 or 1
-     */
-    public int radii() {
-      return radii;
     }
   }
 

@@ -1,15 +1,22 @@
 package dev.towerscribe.survey;
 
+import dev.towerscribe.adjust.Adjustment;
+import dev.towerscribe.adjust.Covariance;
+import dev.towerscribe.finding.About;
+import dev.towerscribe.finding.Findings;
 import dev.towerscribe.finding.Severity;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.StrutPoint;
+import dev.towerscribe.quantity.Lengths;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** Works out a survey. */
@@ -17,13 +24,13 @@ public final class Surveys {
   private static final String NOT_ROUND = "Perhaps it is not round: then trace it in the job. ";
 
   private final Survey survey;
-  private final Found found;
-  private final Ids ids = new Ids();
+  private final Findings findings;
+  private final Set<String> ids = new HashSet<>();
   private final List<ReadingResult> readings = new ArrayList<>();
 
   private Surveys(Survey survey) {
     this.survey = survey;
-    this.found = new Found(survey.units());
+    this.findings = new Findings("both", Lengths.in(survey.units()));
   }
 
   /**
@@ -38,21 +45,25 @@ public final class Surveys {
 
   private SurveyResult result() {
     CarNetwork car = CarNetwork.of(survey, ids);
-    Labelled labelled = car.labelled();
-    Snooping.Outcome outcome = Snooping.of(labelled.net(), labelled.entries());
-    Adjustment adjustment = outcome.placed().adjustment();
-    Review review = new Review(adjustment, outcome.limit());
-    Fit fit = review.fit();
-    new NetworkFindings(labelled, outcome, fit, "points", found).report("both");
-    readings.addAll(review.readings());
+    Solved solved = Solved.of(car.network());
+    Adjustment adjustment = solved.adjustment();
+    Fit fit = review(car.network(), solved, "points", "both");
     List<PointResult> points = new ArrayList<>();
     car.nodes().forEach((point, node) -> points.add(point(point, node, adjustment, fit)));
     Map<Side, SideResult> sides = new EnumMap<>(Side.class);
     survey.sides().forEach((side, s) -> sides.put(side, side(side, s)));
     unchecked();
     survey.sides().forEach((side, s) -> missing(side, points, sides.get(side)));
-    new Asymmetry(car.nodes(), adjustment, fit.widened(), points, sides, found).report();
-    return new SurveyResult(survey, points, sides, fit, readings, found.gravestFirst());
+    new Asymmetry(car.nodes(), adjustment, fit.widened(), points, sides, findings).report();
+    return new SurveyResult(survey, points, sides, fit, readings, findings.gravestFirst());
+  }
+
+  private Fit review(NamedNetwork net, Solved solved, String what, String side) {
+    Review review = new Review(net, solved.adjustment(), solved.limit());
+    Fit fit = review.fit();
+    new NetworkFindings(net, solved, fit, what, findings).report(side);
+    readings.addAll(review.readings());
+    return fit;
   }
 
   private static PointResult point(SurveyPoint point, int node, Adjustment a, Fit fit) {
@@ -69,20 +80,15 @@ public final class Surveys {
   }
 
   private static Spread spread(Adjustment a, int node) {
-    int[] u = a.net().nodes().get(node).unknown();
-    return a.net().nodes().get(node).isGiven()
-        ? Spread.NONE
-        : new Spread(
-            a.covariance(u[0], u[0]),
-            a.covariance(u[1], u[1]),
-            a.covariance(u[2], u[2]),
-            a.covariance(u[0], u[1]),
-            a.covariance(u[1], u[2]),
-            a.covariance(u[2], u[0]));
+    if (a.net().nodes().get(node).isGiven()) {
+      return Spread.NONE;
+    }
+    double[][] c = a.covariance().of(a.net().unknownsOf(node));
+    return new Spread(c[0][0], c[1][1], c[2][2], c[0][1], c[1][2], c[2][0]);
   }
 
   private SideResult side(Side side, SurveySide s) {
-    Scalars scalars = new Scalars(side, found);
+    Scalars scalars = new Scalars(side, findings);
     return new SideResult(
         scalars.length(s.tyreRadius(), "tyre radius", ""),
         scalars.angle(s.camber(), "camber"),
@@ -92,13 +98,9 @@ public final class Surveys {
 
   private TowerResult tower(Side side, SurveyTower t, Scalars scalars) {
     TowerNetwork network = TowerNetwork.of(side, t, ids);
-    Labelled labelled = network.labelled();
-    Snooping.Outcome outcome = Snooping.of(labelled.net(), labelled.entries());
-    Adjustment a = outcome.placed().adjustment();
-    Review review = new Review(a, outcome.limit());
-    Fit fit = review.fit();
-    new NetworkFindings(labelled, outcome, fit, "tower", found).report(side.word());
-    readings.addAll(review.readings());
+    Solved solved = Solved.of(network.network());
+    Adjustment a = solved.adjustment();
+    Fit fit = review(network.network(), solved, "tower", side.word());
     List<TowerResult.Hole> holes =
         t.landmarks().stream().map(m -> hole(m.name(), network, a, fit.widened())).toList();
     return new TowerResult(
@@ -112,26 +114,23 @@ public final class Surveys {
         scalars.length(t.pivotHeight(), "pivot height", ""),
         holes,
         t.lines().stream().map(l -> line(l, scalars)).toList(),
-        Datums.of(holes, h -> a.net().nodes().get(network.node(h)).unknown(), a, fit.widened()),
+        Datums.of(holes, h -> a.net().unknownsOf(network.node(h)), a.covariance(), fit.widened()),
         fit);
   }
 
   private static TowerResult.Hole hole(
       String name, TowerNetwork network, Adjustment a, double widened) {
     int node = network.node(name);
-    int[] u = a.net().nodes().get(node).unknown();
+    int[] u = a.net().unknownsOf(node);
     double[] at = a.net().place(a.x(), node);
     int size = network.diameter(name);
+    Covariance sure = a.covariance();
     return new TowerResult.Hole(
         name,
         new Vec2(at[0], at[1]),
-        new Vec2(widened * sd(a, u[0]), widened * sd(a, u[1])),
-        new Figure(a.x()[size], widened * sd(a, size)),
+        new Vec2(widened * sure.sd(u[0]), widened * sure.sd(u[1])),
+        new Figure(a.x()[size], widened * sure.sd(size)),
         OpenPoints.isFound(a, node, widened));
-  }
-
-  private static double sd(Adjustment a, int unknown) {
-    return Math.sqrt(Math.max(0, a.covariance(unknown, unknown)));
   }
 
   private static TowerResult.Line line(SurveyTower.Line l, Scalars scalars) {
@@ -157,16 +156,19 @@ public final class Surveys {
               .map(ReadingResult::words)
               .toList();
       if (!names.isEmpty()) {
-        found.add(
-            Severity.CAUTION,
-            side + " readings",
-            new Found.Size(names.size(), 0, "", "redundancy below " + Review.UNCHECKED),
-            "no other reading checks "
-                + Found.and(names)
-                + ": a slip there would go straight into the result. Take one more reading of each"
-                + " point they fix.",
+        findings.add(
             side,
-            "unchecked");
+            "unchecked",
+            Severity.CAUTION,
+            new About(
+                side + " readings",
+                names.size(),
+                0,
+                "",
+                "redundancy below " + Adjustment.UNCHECKED),
+            ("no other reading checks %s: a slip there would go straight into the result. Take one"
+                    + " more reading of each point they fix.")
+                .formatted(Listed.and(names)));
       }
     }
   }
@@ -206,18 +208,13 @@ public final class Surveys {
 
   private void tell(Side side, String table, List<String> keys) {
     if (!keys.isEmpty()) {
-      found.add(
-          Severity.CAUTION,
-          "[" + table + "]",
-          new Found.Size(keys.size(), 0, "", "job file"),
-          "the survey has no reading of "
-              + Found.and(keys)
-              + ", which the job's "
-              + table
-              + " table needs.",
+      findings.add(
           side.word(),
-          "missing",
-          table);
+          "missing." + table,
+          Severity.CAUTION,
+          new About("[" + table + "]", keys.size(), 0, "", "job file"),
+          "the survey has no reading of %s, which the job's %s table needs."
+              .formatted(Listed.and(keys), table));
     }
   }
 }

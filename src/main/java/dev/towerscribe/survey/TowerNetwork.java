@@ -1,99 +1,104 @@
 package dev.towerscribe.survey;
 
+import dev.towerscribe.adjust.Edges;
+import dev.towerscribe.adjust.Measure;
+import dev.towerscribe.adjust.Network;
+import dev.towerscribe.adjust.Repeated;
 import dev.towerscribe.model.Side;
-import java.util.ArrayList;
+import dev.towerscribe.survey.NamedNetwork.Label;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * The network of a tower's landmarks: in plan, from the old shaft's centre. Diameters are unknowns
  * like the places, as spans between edges hang on them.
  */
 final class TowerNetwork {
-  private final Network net = new Network();
-  private final List<Entry> entries = new ArrayList<>();
-  private final List<Labelled.Label> labels = new ArrayList<>();
+  private final NamedNetwork net;
+  private final String side;
   private final Map<String, Integer> nodes = new LinkedHashMap<>();
   private final Map<String, Integer> sizes = new LinkedHashMap<>();
 
-  private TowerNetwork(Side side, SurveyTower tower, Ids ids) {
-    double[] least = {-Double.MAX_VALUE, -Double.MAX_VALUE, -Double.MAX_VALUE};
-    double[] most = {Double.MAX_VALUE, Double.MAX_VALUE, Double.MAX_VALUE};
-    String s = side.word();
-    nodes.put(SurveyTower.SHAFT, net.node(new double[3], new double[3], least, most));
-    labels.add(new Labelled.Label(s, SurveyTower.SHAFT, false));
+  private TowerNetwork(Side side, SurveyTower tower, Set<String> ids) {
+    this.net = new NamedNetwork(NamedNetwork.TOWER, ids);
+    this.side = side.word();
+    point(SurveyTower.SHAFT, false, 0, 0, 0);
     boolean toShaft = tower.spans().stream().anyMatch(TowerNetwork::isOfShaft);
     if (toShaft && tower.shaft().isPresent()) {
-      sizes.put(SurveyTower.SHAFT, net.size());
-      entries.add(
-          Entry.of(
-              ids.next(s, "diameter", SurveyTower.SHAFT),
-              Entry.Kind.DIAMETER,
-              "the diameter of the shaft",
-              new Measure.Size(sizes.get(SurveyTower.SHAFT)),
-              tower.shaft().get()));
-    }
-    double[] free = {Network.FREE, Network.FREE, 0};
-    for (SurveyTower.Mark m : tower.landmarks()) {
-      nodes.put(m.name(), net.node(free, new double[3], least, most));
-      labels.add(new Labelled.Label(s, m.name(), true));
-      sizes.put(m.name(), net.size());
-      entries.add(
-          Entry.of(
-              ids.next(s, "diameter", m.name()),
-              Entry.Kind.DIAMETER,
-              "the diameter of " + m.name(),
-              new Measure.Size(sizes.get(m.name())),
-              m.diameter()));
+      size(SurveyTower.SHAFT, "the diameter of the shaft", tower.shaft().get());
     }
     for (SurveyTower.Mark m : tower.landmarks()) {
-      if (m.at().isPresent()) {
-        String words = "the place by rule of " + m.name() + ", ";
-        entries.add(
-            Entry.of(
-                ids.next(s, "place", m.name(), "fore"),
-                Entry.Kind.FORE,
-                words + "fore",
-                new Measure.Coordinate(nodes.get(m.name()), 0, 1),
-                m.at().get().fore()));
-        entries.add(
-            Entry.of(
-                ids.next(s, "place", m.name(), "in"),
-                Entry.Kind.IN,
-                words + "in",
-                new Measure.Coordinate(nodes.get(m.name()), 1, 1),
-                m.at().get().in()));
-      }
+      point(m.name(), true, Network.FREE, Network.FREE, 0);
+      size(m.name(), "the diameter of " + m.name(), m.diameter());
     }
-    for (SurveyTower.Span span : tower.spans()) {
-      boolean centres = span.reach() == SurveyTower.Reach.CENTRES;
-      entries.add(
-          Entry.of(
-              ids.next(s, "span", span.from(), span.to(), span.reach().word()),
-              Entry.Kind.SPAN,
-              "the span from " + span.from() + " to " + span.to() + ", " + span.reach().word(),
-              new Measure.Distance(
-                  nodes.get(span.from()),
-                  nodes.get(span.to()),
-                  span.reach().radii(),
-                  centres ? Network.NONE : sizes.get(span.from()),
-                  centres ? Network.NONE : sizes.get(span.to())),
-              span.length()));
+    for (SurveyTower.Mark m : tower.landmarks()) {
+      m.at().ifPresent(at -> place(m.name(), at));
     }
+    tower.spans().forEach(this::span);
   }
 
-  static TowerNetwork of(Side side, SurveyTower tower, Ids ids) {
+  /** The network of a tower; ids of its readings are added to those that are taken. */
+  static TowerNetwork of(Side side, SurveyTower tower, Set<String> ids) {
     return new TowerNetwork(side, tower, ids);
   }
 
+  private void point(String name, boolean needed, double... given) {
+    nodes.put(name, net.point(new Label(side, name, needed), Plausible.anywhere(0, 0, 0), given));
+  }
+
+  private void size(String name, String words, Repeated diameter) {
+    sizes.put(name, net.net().size());
+    net.read(
+        side,
+        List.of("diameter", name),
+        Entry.Kind.DIAMETER,
+        words,
+        new Measure.Size(sizes.get(name)),
+        diameter);
+  }
+
+  private void place(String name, SurveyTower.Place at) {
+    String words = "the place by rule of %s, ".formatted(name);
+    net.read(
+        side,
+        List.of("place", name, "fore"),
+        Entry.Kind.FORE,
+        words + "fore",
+        new Measure.Coordinate(nodes.get(name), 0, 1),
+        at.fore());
+    net.read(
+        side,
+        List.of("place", name, "in"),
+        Entry.Kind.IN,
+        words + "in",
+        new Measure.Coordinate(nodes.get(name), 1, 1),
+        at.in());
+  }
+
+  private void span(SurveyTower.Span span) {
+    int from = nodes.get(span.from());
+    int to = nodes.get(span.to());
+    net.read(
+        side,
+        List.of("span", span.from(), span.to(), span.edges().word()),
+        Entry.Kind.SPAN,
+        "the span from %s to %s, %s".formatted(span.from(), span.to(), span.edges().word()),
+        span.edges() == Edges.CENTRES
+            ? new Measure.Distance(from, to)
+            : new Measure.Distance(
+                from, to, span.edges(), sizes.get(span.from()), sizes.get(span.to())),
+        span.length());
+  }
+
   private static boolean isOfShaft(SurveyTower.Span span) {
-    return span.reach() != SurveyTower.Reach.CENTRES
+    return span.edges() != Edges.CENTRES
         && (span.from().equals(SurveyTower.SHAFT) || span.to().equals(SurveyTower.SHAFT));
   }
 
-  Labelled labelled() {
-    return new Labelled(net, entries, labels, Labelled.Axes.TOWER);
+  NamedNetwork network() {
+    return net;
   }
 
   int node(String landmark) {
@@ -102,6 +107,6 @@ final class TowerNetwork {
 
   /** The unknown that is a landmark's diameter. */
   int diameter(String landmark) {
-    return net.unknownOfSize(sizes.get(landmark));
+    return net.net().unknownOfSize(sizes.get(landmark));
   }
 }

@@ -4,9 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.towerscribe.SampleJobs;
+import dev.towerscribe.adjust.Edges;
+import dev.towerscribe.adjust.Repeated;
 import dev.towerscribe.drilled.DrilledSide.Hole;
 import dev.towerscribe.drilled.SideReadings.EdgeGap;
-import dev.towerscribe.drilled.SpanReading.Between;
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.finding.Severity;
@@ -150,8 +151,8 @@ class DrilledTest {
     Vec2 way = drills.at.get("A").minus(drills.at.get("B")).unit();
     // 1.95 of 2 mm of play used up; the centres are known to some 0.03.
     drills.moved("A", 1.95 * way.x(), 1.95 * way.y());
-    drills.span("A", "B", Between.CENTRES).span("A", "C", Between.CENTRES);
-    DrilledSide side = side(drills.span("B", "C", Between.CENTRES));
+    drills.span("A", "B", Edges.CENTRES).span("A", "C", Edges.CENTRES);
+    DrilledSide side = side(drills.span("B", "C", Edges.CENTRES));
     PlateFit fit = side.fit().orElseThrow();
     assertThat(fit.mating().slackMm()).isBetween(0.0, 2 * fit.slackSdMm());
     assertThat(fit.verdict()).isEqualTo(PlateFit.Verdict.CLOSE);
@@ -173,9 +174,9 @@ class DrilledTest {
 
   @Test
   void aHoleThatIsNotFixedStopsAndLeavesTheFitOpen() throws Exception {
-    Drills drills = drills(Side.RIGHT).span("A", "B", Between.INSIDE);
-    drills.span("A", "drain hole", Between.INSIDE).span("A", "tooling hole", Between.INSIDE);
-    drills.span("B", "drain hole", Between.INSIDE).span("B", "C", Between.INSIDE);
+    Drills drills = drills(Side.RIGHT).span("A", "B", Edges.INSIDE);
+    drills.span("A", "drain hole", Edges.INSIDE).span("A", "tooling hole", Edges.INSIDE);
+    drills.span("B", "drain hole", Edges.INSIDE).span("B", "C", Edges.INSIDE);
     DrilledSide side = side(drills);
     assertThat(side.fit()).isEmpty();
     assertThat(stops(side)).containsExactly("right.drilled-few.C");
@@ -184,7 +185,7 @@ class DrilledTest {
 
   @Test
   void aReadingThatIsOffStopsByItsName() throws Exception {
-    Drills drills = drills(Side.LEFT).span("A", "B", Between.INSIDE, 0.8);
+    Drills drills = drills(Side.LEFT).span("A", "B", Edges.INSIDE, 0.8);
     DrilledSide side = side(drills.allPairs().allTies());
     assertThat(stops(side)).containsExactly("left.drilled-off.A-to-B-inside");
     assertThat(finding(side, "off.A-to-B-inside").orElseThrow().say())
@@ -195,14 +196,14 @@ class DrilledTest {
   void repeatedReadingsFarApartStop() throws Exception {
     Drills drills = drills(Side.LEFT).allPairs().allTies();
     SpanReading first = drills.spans.get(0);
-    double mm = first.length().meanMm();
-    // By hand: 0.3 from the mean; 3.29 x 0.05 / root 2 = 0.116 allowed.
+    double mm = first.length().mean();
+    // By hand: 0.3 from the mean; 3.2905 x 0.05 / root 2 = 0.11634 allowed.
     Repeated apart = new Repeated(List.of(mm - 0.3, mm + 0.3), 0.05);
-    drills.spans.set(0, new SpanReading("A", "B", first.between(), apart));
+    drills.spans.set(0, new SpanReading("A", "B", first.edges(), apart));
     DrilledSide side = side(drills);
     assertThat(stops(side)).containsExactly("left.drilled-repeat.A-to-B-inside");
     assertThat(finding(side, "repeat.A-to-B-inside").orElseThrow().limit())
-        .isCloseTo(0.11632, within(1e-5));
+        .isCloseTo(0.11634, within(1e-5));
   }
 
   @Test
@@ -335,8 +336,8 @@ class DrilledTest {
 
   @Test
   void everyIdIsOfThisCommandAndOnce() throws Exception {
-    Drills drills = drills(Side.LEFT).span("A", "B", Between.INSIDE, 0.9);
-    drills.span("A", "B", Between.INSIDE, 1.8);
+    Drills drills = drills(Side.LEFT).span("A", "B", Edges.INSIDE, 0.9);
+    drills.span("A", "B", Edges.INSIDE, 1.8);
     DrilledSide side = side(drills.allPairs().allTies().allPairs());
     assertThat(side.findings()).extracting(Finding::id).doesNotHaveDuplicates();
     assertThat(side.findings()).allSatisfy(f -> assertThat(f.id()).startsWith("left.drilled-"));

@@ -1,10 +1,11 @@
 package dev.towerscribe.drilled;
 
 import dev.towerscribe.SampleJobs;
+import dev.towerscribe.adjust.Edges;
+import dev.towerscribe.adjust.Repeated;
 import dev.towerscribe.drilled.Readings.Doubt;
 import dev.towerscribe.drilled.SideReadings.EdgeGap;
 import dev.towerscribe.drilled.SideReadings.HoleSize;
-import dev.towerscribe.drilled.SpanReading.Between;
 import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.layout.Layout;
@@ -117,12 +118,12 @@ final class Drills {
     return this;
   }
 
-  Drills span(String from, String to, Between between) {
+  Drills span(String from, String to, Edges between) {
     return span(from, to, between, 0);
   }
 
   /** A reading with a gross error. */
-  Drills span(String from, String to, Between between, double off) {
+  Drills span(String from, String to, Edges between, double off) {
     double centres = at.get(from).distanceTo(at.get(to));
     double radii = (diameter.get(from) + diameter.get(to)) / 2;
     double mm = centres + between.radii() * radii + off + noise * CALIPER * random.nextGaussian();
@@ -135,8 +136,8 @@ final class Drills {
     List<PlacedHole> holes = layout.holes();
     for (int i = 0; i < holes.size(); i++) {
       for (int j = i + 1; j < holes.size(); j++) {
-        span(holes.get(i).name(), holes.get(j).name(), Between.INSIDE);
-        span(holes.get(i).name(), holes.get(j).name(), Between.OUTSIDE);
+        span(holes.get(i).name(), holes.get(j).name(), Edges.INSIDE);
+        span(holes.get(i).name(), holes.get(j).name(), Edges.OUTSIDE);
       }
     }
     return this;
@@ -146,7 +147,7 @@ final class Drills {
   Drills allTies() {
     for (PlacedHole hole : layout.holes()) {
       for (Landmark landmark : layout.job().tower().landmarks()) {
-        span(hole.name(), landmark.name(), Between.INSIDE);
+        span(hole.name(), landmark.name(), Edges.INSIDE);
       }
     }
     return this;
@@ -163,7 +164,7 @@ final class Drills {
     return new SideReadings(layout.side(), sizes, spans, edges);
   }
 
-  Network network() {
-    return Network.of(layout, readings(), DOUBT);
+  HoleNetwork network() {
+    return HoleSolver.of(layout, readings(), DOUBT);
   }
 }

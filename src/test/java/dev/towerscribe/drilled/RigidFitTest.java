@@ -77,8 +77,8 @@ class RigidFitTest {
     assertThat(fit.meanSquareMm2()).isCloseTo(0.61975, within(5e-6));
     // The second pattern is the first turned over.
     assertThat(fit.mirroredMeanSquareMm2()).isCloseTo(0, within(1e-15));
-    assertThat(fit.looksTurnedOver(0.1)).isTrue();
-    assertThat(fit.looksTurnedOver(0.5)).isFalse();
+    assertThat(fit.looksFlipped(0.1)).isTrue();
+    assertThat(fit.looksFlipped(0.5)).isFalse();
   }
 
   @Test
@@ -289,13 +289,13 @@ class RigidFitTest {
     List<Vec2> planned = random(random, 5, 90);
     List<Vec2> over = planned.stream().map(p -> new Vec2(p.x(), -p.y())).toList();
     List<Vec2> noise = random(random, 5, 0.5);
-    assertThat(RigidFit.plain(planned, sum(over, noise)).looksTurnedOver(0.3)).isTrue();
-    assertThat(RigidFit.plain(planned, sum(planned, noise)).looksTurnedOver(0.3)).isFalse();
-    assertThat(RigidFit.plain(planned, random(random, 5, 90)).looksTurnedOver(0.3)).isFalse();
+    assertThat(RigidFit.plain(planned, sum(over, noise)).looksFlipped(0.3)).isTrue();
+    assertThat(RigidFit.plain(planned, sum(planned, noise)).looksFlipped(0.3)).isFalse();
+    assertThat(RigidFit.plain(planned, random(random, 5, 90)).looksFlipped(0.3)).isFalse();
     // A line is its own mirror image, and so are two holes.
     List<Vec2> line = List.of(new Vec2(0, 0), new Vec2(10, 5), new Vec2(40, 20));
     List<Vec2> lineOver = line.stream().map(p -> new Vec2(p.x(), -p.y())).toList();
-    assertThat(RigidFit.plain(line, lineOver).looksTurnedOver(0.01)).isFalse();
+    assertThat(RigidFit.plain(line, lineOver).looksFlipped(0.01)).isFalse();
   }
 
   @Test

@@ -4,12 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.junit.jupiter.params.provider.Arguments.arguments;
 
+import dev.towerscribe.adjust.Edges;
+import dev.towerscribe.adjust.Repeated;
 import dev.towerscribe.drilled.Readings;
 import dev.towerscribe.drilled.Readings.Doubt;
-import dev.towerscribe.drilled.Repeated;
 import dev.towerscribe.drilled.SideReadings;
 import dev.towerscribe.drilled.SpanReading;
-import dev.towerscribe.drilled.SpanReading.Between;
 import dev.towerscribe.finding.Fault;
 import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.model.Job;
@@ -82,9 +82,9 @@ class ReadingsReaderTest {
     assertThat(left.holes().get(1).diameter()).isEqualTo(new Repeated(List.of(9.3), 0.1));
     assertThat(left.spans())
         .containsExactly(
-            new SpanReading("A", "B", Between.INSIDE, new Repeated(List.of(122.3, 122.4), 0.04)),
-            new SpanReading("A", "hole", Between.CENTRES, new Repeated(List.of(64.1), 0.2)),
-            new SpanReading("hole", "B", Between.OUTSIDE, new Repeated(List.of(70.0), 0.04)));
+            new SpanReading("A", "B", Edges.INSIDE, new Repeated(List.of(122.3, 122.4), 0.04)),
+            new SpanReading("A", "hole", Edges.CENTRES, new Repeated(List.of(64.1), 0.2)),
+            new SpanReading("hole", "B", Edges.OUTSIDE, new Repeated(List.of(70.0), 0.04)));
     assertThat(left.edges().get(0).gap()).isEqualTo(new Repeated(List.of(14.2), 0.3));
     assertThat(readings.sides()).containsOnlyKeys(Side.LEFT);
   }
@@ -93,9 +93,9 @@ class ReadingsReaderTest {
   @Test
   void repeatedReadingsCountAsTheirMean() throws Exception {
     Repeated r = read(WHOLE).sides().get(Side.LEFT).spans().get(0).length();
-    assertThat(r.meanMm()).isCloseTo(122.35, within(1e-12));
-    assertThat(r.plusMinusMm()).isCloseTo(0.028284271, within(1e-9));
-    assertThat(r.spreadMm()).isCloseTo(0.1, within(1e-12));
+    assertThat(r.mean()).isCloseTo(122.35, within(1e-12));
+    assertThat(r.meanSd()).isCloseTo(0.028284271, within(1e-9));
+    assertThat(r.spread()).isCloseTo(0.1, within(1e-12));
   }
 
   @Test
@@ -127,8 +127,8 @@ class ReadingsReaderTest {
             hole = [{ name = "A", diameter = 0.36 }, { name = "B", diameter = 0.36 }]
             """);
     Repeated d = readings.sides().get(Side.LEFT).holes().get(0).diameter();
-    assertThat(d.meanMm()).isCloseTo(9.144, within(1e-12));
-    assertThat(d.doubtMm()).isCloseTo(0.0508, within(1e-12));
+    assertThat(d.mean()).isCloseTo(9.144, within(1e-12));
+    assertThat(d.sd()).isCloseTo(0.0508, within(1e-12));
   }
 
   @Test

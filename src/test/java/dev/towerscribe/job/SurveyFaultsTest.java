@@ -220,17 +220,17 @@ class SurveyFaultsTest {
     Survey s = READER.parse(GOOD);
     SurveySide left = s.sides().get(Side.LEFT);
     assertThat(left.plots().get(0).out().values()).containsExactly(655.0, 654.0);
-    assertThat(left.plots().get(0).out().doubt()).isEqualTo(2.5);
-    assertThat(left.heights().get(0).up().doubt()).isEqualTo(1.5);
+    assertThat(left.plots().get(0).out().sd()).isEqualTo(2.5);
+    assertThat(left.heights().get(0).up().sd()).isEqualTo(1.5);
     assertThat(left.tapes().get(0).length().mean()).isEqualTo(611.75);
     assertThat(left.tapes().get(1).from().side()).isEmpty();
     assertThat(left.tapes().get(2).to().side()).contains(Side.RIGHT);
-    assertThat(left.camber().orElseThrow().doubt()).isEqualTo(Math.toRadians(.1));
-    assertThat(left.toe().orElseThrow().doubt()).isEqualTo(Math.toRadians(.2));
+    assertThat(left.camber().orElseThrow().sd()).isEqualTo(Math.toRadians(.1));
+    assertThat(left.toe().orElseThrow().sd()).isEqualTo(Math.toRadians(.2));
     SurveyTower tower = left.tower().orElseThrow();
     // A rule finds centres, calipers find edges.
-    assertThat(tower.spans().get(0).length().doubt()).isEqualTo(.5);
-    assertThat(tower.spans().get(1).length().doubt()).isEqualTo(.1);
+    assertThat(tower.spans().get(0).length().sd()).isEqualTo(.5);
+    assertThat(tower.spans().get(1).length().sd()).isEqualTo(.1);
     assertThat(tower.landmarks().get(1).at()).isEmpty();
     assertThat(s.stations().get(1).doubtMm()).contains(3.0);
     assertThat(s.sides().get(Side.RIGHT).tapes()).isEmpty();
@@ -252,7 +252,7 @@ class SurveyFaultsTest {
     Survey s = READER.parse(inches);
     assertThat(s.units()).isEqualTo(LengthUnit.INCH);
     // Defaults stay what they are in millimetres; a side that is not surveyed is not read.
-    assertThat(s.sides().get(Side.RIGHT).heights().get(0).up().doubt()).isEqualTo(1.5);
+    assertThat(s.sides().get(Side.RIGHT).heights().get(0).up().sd()).isEqualTo(1.5);
     assertThat(s.sides().get(Side.RIGHT).heights().get(0).up().values().get(0))
         .isEqualTo(31 * 25.4);
     assertThat(faults(inches.replace("31.0", "310.0")).get(0).limit())

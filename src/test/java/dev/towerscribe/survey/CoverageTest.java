@@ -2,11 +2,16 @@ package dev.towerscribe.survey;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.towerscribe.adjust.Adjustment;
+import dev.towerscribe.adjust.Consistency;
+import dev.towerscribe.adjust.Network;
+import dev.towerscribe.adjust.Repeated;
 import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.StrutPoint;
 import dev.towerscribe.quantity.LengthUnit;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -42,18 +47,17 @@ class CoverageTest {
     int stopped = 0;
     for (int i = 0; i < CASES; i++) {
       Case c = randomCase();
-      CarNetwork car = CarNetwork.of(c.survey(), new Ids());
-      Labelled labelled = car.labelled();
-      Adjustment a = Placing.solve(labelled.net(), labelled.entries()).adjustment();
+      CarNetwork car = CarNetwork.of(c.survey(), new HashSet<>());
+      Adjustment a = Placing.solve(car.network()).adjustment();
       if (i % SNOOPED == 0) {
-        Snooping.Outcome o = Snooping.of(labelled.net(), labelled.entries());
+        Solved o = Solved.of(car.network());
         stopped += o.setAside().isEmpty() && o.scattered().isEmpty() ? 0 : 1;
       }
-      squares += a.squares();
+      squares += a.consistency().squares();
       freedom += a.freedom();
-      failed += ChiSquare.above(a.squares(), a.freedom()) < Review.UNLIKELY ? 1 : 0;
+      failed += a.consistency().chance() < Consistency.UNLIKELY ? 1 : 0;
       for (Map.Entry<SurveyPoint, Integer> e : car.nodes().entrySet()) {
-        int[] unknown = labelled.net().nodes().get(e.getValue()).unknown();
+        int[] unknown = a.net().unknownsOf(e.getValue());
         if (unknown[0] == Network.NONE) {
           continue;
         }
@@ -61,12 +65,12 @@ class CoverageTest {
           notFound++;
           continue;
         }
-        double[] at = labelled.net().place(a.x(), e.getValue());
+        double[] at = a.net().place(a.x(), e.getValue());
         Vec3 t = c.truth().get(e.getKey());
         double[] truth = {t.x(), t.y(), t.z()};
         for (int axis = 0; axis < 3; axis++) {
           all++;
-          double sd = Math.sqrt(a.covariance(unknown[axis], unknown[axis]));
+          double sd = a.covariance().sd(unknown[axis]);
           within += Math.abs(at[axis] - truth[axis]) <= 2 * sd ? 1 : 0;
         }
       }
@@ -142,11 +146,11 @@ class CoverageTest {
     return value + range * (2 * random.nextDouble() - 1);
   }
 
-  private SurveyReading read(double truth, double doubt) {
+  private Repeated read(double truth, double doubt) {
     List<Double> values = new ArrayList<>();
     for (int n = 1 + random.nextInt(3); n > 0; n--) {
       values.add(truth + doubt * random.nextGaussian());
     }
-    return new SurveyReading(values, doubt);
+    return new Repeated(values, doubt);
   }
 }

@@ -3,7 +3,9 @@ package dev.towerscribe.survey;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.towerscribe.adjust.DataSnooping;
 import dev.towerscribe.finding.Finding;
+import dev.towerscribe.finding.Findings;
 import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.job.JobReader;
 import dev.towerscribe.job.Templates;
@@ -120,7 +122,7 @@ class DemoSurveyTest {
           // The slip itself, within four standard deviations of what the rest make of it.
           assertThat(named.figure())
               .as(tape)
-              .isCloseTo(Math.abs(slipMm), within(4 * named.limit() / Snooping.LEAST_LIMIT));
+              .isCloseTo(Math.abs(slipMm), within(4 * named.limit() / DataSnooping.LEAST_LIMIT));
         }
       }
     }
@@ -128,7 +130,7 @@ class DemoSurveyTest {
   }
 
   private static String name(SurveyPoint p, Side side) {
-    return Ids.slug(p.side().isEmpty() || p.side().get() == side ? p.name() : p.words());
+    return Findings.slug(p.side().isEmpty() || p.side().get() == side ? p.name() : p.words());
   }
 
   /** With neither plots nor heights a coarse slip bends the network out of all straight lines. */

@@ -1,56 +1,48 @@
 package dev.towerscribe.survey;
 
-import java.util.ArrayList;
+import dev.towerscribe.adjust.Adjustment;
+import dev.towerscribe.adjust.Measure;
+import dev.towerscribe.adjust.Network;
+import dev.towerscribe.adjust.Repeated;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Random;
 
 /** Small networks for tests. */
 final class Nets {
-  static final double INF = Double.POSITIVE_INFINITY;
-  private static final double[] FREE3 = {Network.FREE, Network.FREE, Network.FREE};
+  final NamedNetwork named = new NamedNetwork(NamedNetwork.CAR, new HashSet<>());
 
-  final Network net = new Network();
-  final List<Entry> entries = new ArrayList<>();
+  Network net() {
+    return named.net();
+  }
 
   int known(double x, double y, double z) {
-    return net.node(new double[] {x, y, z}, new double[3], box(-INF), box(INF));
+    return named.point(label(), Plausible.anywhere(0, 0, 0), x, y, z);
   }
 
   int free(double... likely) {
-    return net.node(FREE3, likely, box(-INF), box(INF));
+    return named.point(label(), Plausible.anywhere(likely), Plausible.all(Network.FREE));
   }
 
   int inPlane(double likelyX, double likelyY) {
-    double[] given = {Network.FREE, Network.FREE, 0};
-    return net.node(given, new double[] {likelyX, likelyY, 0}, box(-INF), box(INF));
+    return named.point(
+        label(), Plausible.anywhere(likelyX, likelyY, 0), Network.FREE, Network.FREE, 0);
   }
 
-  static double[] box(double all) {
-    return new double[] {all, all, all};
+  private NamedNetwork.Label label() {
+    return new NamedNetwork.Label("both", "P" + named.labels().size(), false);
   }
 
-  void tape(int a, int b, double doubt, Double... lengths) {
-    add(Entry.Kind.TAPE, "tape-" + a + "-" + b, new Measure.Distance(a, b), doubt, lengths);
-  }
-
-  void coordinate(int node, int axis, double doubt, Double... values) {
-    add(
-        Entry.Kind.HEIGHT,
-        "axis-" + node + "-" + axis,
-        new Measure.Coordinate(node, axis, 1),
-        doubt,
-        values);
-  }
-
-  void add(Entry.Kind kind, String id, Measure measure, double doubt, Double... values) {
-    entries.add(Entry.of(id, kind, id, measure, new SurveyReading(List.of(values), doubt)));
+  void tape(int a, int b, double sd, Double... lengths) {
+    named.read(
+        "both",
+        List.of("tape", "" + a, "" + b),
+        Entry.Kind.TAPE,
+        "tape",
+        new Measure.Distance(a, b),
+        new Repeated(List.of(lengths), sd));
   }
 
   Adjustment solve() {
-    return Placing.solve(net, entries).adjustment();
-  }
-
-  static double gauss(Random random, double sd) {
-    return sd * random.nextGaussian();
+    return Placing.solve(named).adjustment();
   }
 }

@@ -3,6 +3,8 @@ package dev.towerscribe.survey;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.towerscribe.adjust.Adjustment;
+import dev.towerscribe.adjust.DataSnooping;
 import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -85,10 +87,10 @@ class NetworkProperties {
     Nets other = cloud.net(turn, shift, mirrored);
     Adjustment a = plain.solve();
     Adjustment b = other.solve();
-    assertThat(b.squares()).isCloseTo(a.squares(), within(1e-6));
+    assertThat(b.consistency().squares()).isCloseTo(a.consistency().squares(), within(1e-6));
     for (int i = 0; i < cloud.points.length; i++) {
-      double[] p = plain.net.place(a.x(), cloud.known.length + i);
-      double[] q = other.net.place(b.x(), cloud.known.length + i);
+      double[] p = plain.net().place(a.x(), cloud.known.length + i);
+      double[] q = other.net().place(b.x(), cloud.known.length + i);
       Vector3D there = Cloud.moved(new Vector3D(p[0], p[1], p[2]), turn, shift, mirrored);
       assertThat(there.distance(new Vector3D(q[0], q[1], q[2]))).isLessThan(SAME_MM);
       // Turning changes single variances, but not their sum.
@@ -97,9 +99,8 @@ class NetworkProperties {
   }
 
   private static double trace(Adjustment a, int first) {
-    return a.covariance(first, first)
-        + a.covariance(first + 1, first + 1)
-        + a.covariance(first + 2, first + 2);
+    double[][] c = a.covariance().of(first, first + 1, first + 2);
+    return c[0][0] + c[1][1] + c[2][2];
   }
 
   /** Independent: nothing fits better than what is found, from the truth's own start either. */
@@ -107,14 +108,13 @@ class NetworkProperties {
   void theBestFitIsFoundWithoutAGuess(@ForAll long seed) {
     Cloud cloud = new Cloud(seed);
     Nets n = cloud.net(Rotation.IDENTITY, Vector3D.ZERO, false);
-    double[] truth = new double[n.net.unknowns()];
+    double[] truth = new double[n.net().unknowns()];
     for (int i = 0; i < cloud.points.length; i++) {
-      n.net.put(truth, cloud.known.length + i, cloud.points[i].toArray());
+      n.net().put(truth, cloud.known.length + i, cloud.points[i].toArray());
     }
-    double fromTruth = Solver.solve(n.net, n.entries, truth).cost();
-    Placing.Placed placed = Placing.solve(n.net, n.entries);
-    assertThat(Solver.cost(n.net, n.entries, placed.adjustment().x()))
-        .isLessThanOrEqualTo(fromTruth + 1e-6);
+    double fromTruth = Adjustment.search(n.net(), n.named.observations(), truth).squares();
+    double found = n.solve().consistency().squares();
+    assertThat(found).isLessThanOrEqualTo(fromTruth + 1e-6);
   }
 
   /** Redundancy numbers add up to the degrees of freedom (Baarda). */
@@ -123,7 +123,7 @@ class NetworkProperties {
     Nets n = new Cloud(seed).net(Rotation.IDENTITY, Vector3D.ZERO, false);
     Adjustment a = n.solve();
     double sum = 0;
-    for (ReadingResult r : new Review(a, Snooping.LEAST_LIMIT).readings()) {
+    for (ReadingResult r : new Review(n.named, a, DataSnooping.LEAST_LIMIT).readings()) {
       sum += r.redundancy();
     }
     assertThat(sum).isCloseTo(a.freedom(), within(1e-6));

@@ -1,5 +1,6 @@
 package dev.towerscribe.survey;
 
+import dev.towerscribe.adjust.Repeated;
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.job.SurveyReader;
@@ -46,7 +47,7 @@ final class SurveyTexts {
   }
 
   /** A survey with one tape's readings changed. */
-  static Survey withTape(Survey s, Side side, int index, UnaryOperator<SurveyReading> change) {
+  static Survey withTape(Survey s, Side side, int index, UnaryOperator<Repeated> change) {
     SurveySide old = s.sides().get(side);
     List<SurveySide.Tape> tapes = new ArrayList<>(old.tapes());
     SurveySide.Tape t = tapes.get(index);
@@ -66,13 +67,13 @@ final class SurveyTexts {
   }
 
   /** All readings, or the one of that index, longer by so much. */
-  static UnaryOperator<SurveyReading> longer(double mm, int reading) {
+  static UnaryOperator<Repeated> longer(double mm, int reading) {
     return r -> {
       List<Double> values = new ArrayList<>(r.values());
       for (int i = 0; i < values.size(); i++) {
         values.set(i, values.get(i) + (reading < 0 || reading == i ? mm : 0));
       }
-      return new SurveyReading(values, r.doubt());
+      return new Repeated(values, r.sd());
     };
   }
 }

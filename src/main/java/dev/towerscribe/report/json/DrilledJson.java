@@ -7,8 +7,8 @@ import dev.towerscribe.drilled.DrilledSide.AsDrilled;
 import dev.towerscribe.drilled.DrilledSide.EdgeMetal;
 import dev.towerscribe.drilled.DrilledSide.Hole;
 import dev.towerscribe.drilled.Enlargement;
+import dev.towerscribe.drilled.HoleNetwork;
 import dev.towerscribe.drilled.NearestSetting;
-import dev.towerscribe.drilled.Network;
 import dev.towerscribe.drilled.PlateFit;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Mount;
@@ -50,7 +50,7 @@ public final class DrilledJson {
   }
 
   private void side(DrilledSide side, Optional<DrilledAngles> angles) {
-    Network network = side.network();
+    HoleNetwork network = side.network();
     json.put("tied", network.tied())
         .put("complete", network.complete())
         .put("spare_readings", network.spare())
@@ -78,7 +78,7 @@ public final class DrilledJson {
   }
 
   private void hole(Hole h) {
-    Network.Found f = h.found();
+    HoleNetwork.Found f = h.found();
     json.put("name", f.name())
         .put("diameter", f.diameterMm())
         .put("diameter_plus_minus", f.diameterSdMm());
@@ -99,7 +99,7 @@ public final class DrilledJson {
     json.object(key, () -> json.put("fore", p.x()).put("in", p.y()));
   }
 
-  private void contradiction(Network.Contradiction c) {
+  private void contradiction(HoleNetwork.Contradiction c) {
     json.strings("readings", c.readings())
         .put("off", c.offMm())
         .put("deviations", c.deviations())
@@ -135,8 +135,7 @@ public final class DrilledJson {
         .ifPresent(
             mm ->
                 json.put("to_planned_cut", mm).put("to_planned_cut_plus_minus", e.toPlannedSdMm()));
-    e.toCut()
-        .ifPresent(r -> json.put("to_cut", r.meanMm()).put("to_cut_plus_minus", r.plusMinusMm()));
+    e.toCut().ifPresent(r -> json.put("to_cut", r.mean()).put("to_cut_plus_minus", r.meanSd()));
   }
 
   private void mounts(DrilledSide side, AsDrilled as) {

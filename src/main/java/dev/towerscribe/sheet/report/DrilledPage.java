@@ -1,5 +1,6 @@
 package dev.towerscribe.sheet.report;
 
+import dev.towerscribe.adjust.Repeated;
 import dev.towerscribe.drawing.Align;
 import dev.towerscribe.drawing.Page;
 import dev.towerscribe.drilled.DrilledAngles;
@@ -10,7 +11,6 @@ import dev.towerscribe.drilled.DrilledSide.Hole;
 import dev.towerscribe.drilled.Enlargement;
 import dev.towerscribe.drilled.NearestSetting;
 import dev.towerscribe.drilled.PlateFit;
-import dev.towerscribe.drilled.Repeated;
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.finding.Severity;
 import dev.towerscribe.geometry.Vec2;
@@ -360,9 +360,9 @@ public final class DrilledPage {
     row.add(sure(e.toPlannedMm(), e.toPlannedSdMm(), e.toPlannedMm().orElse(0.0) < e.limitMm()));
     row.add(
         sure(
-            e.toCut().map(Repeated::meanMm),
-            e.toCut().map(Repeated::plusMinusMm).orElse(0.0),
-            e.toCut().map(Repeated::meanMm).orElse(0.0) < e.limitMm()));
+            e.toCut().map(Repeated::mean),
+            e.toCut().map(Repeated::meanSd).orElse(0.0),
+            e.toCut().map(Repeated::mean).orElse(0.0) < e.limitMm()));
     return row;
   }
 

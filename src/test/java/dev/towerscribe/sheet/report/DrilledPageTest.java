@@ -3,6 +3,8 @@ package dev.towerscribe.sheet.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.towerscribe.SampleJobs;
+import dev.towerscribe.adjust.Edges;
+import dev.towerscribe.adjust.Repeated;
 import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.Page;
 import dev.towerscribe.drilled.Drilled;
@@ -10,12 +12,10 @@ import dev.towerscribe.drilled.DrilledAngles;
 import dev.towerscribe.drilled.DrilledSide;
 import dev.towerscribe.drilled.Readings;
 import dev.towerscribe.drilled.Readings.Doubt;
-import dev.towerscribe.drilled.Repeated;
 import dev.towerscribe.drilled.SideReadings;
 import dev.towerscribe.drilled.SideReadings.EdgeGap;
 import dev.towerscribe.drilled.SideReadings.HoleSize;
 import dev.towerscribe.drilled.SpanReading;
-import dev.towerscribe.drilled.SpanReading.Between;
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.geometry.Vec2;
@@ -61,12 +61,12 @@ class DrilledPageTest {
       edges.add(new EdgeGap(a.name(), read(i == 1 ? 1 : 20)));
       for (int j = i + 1; j < holes.size(); j++) {
         double centres = at.get(i).distanceTo(at.get(j));
-        spans.add(new SpanReading(a.name(), holes.get(j).name(), Between.CENTRES, read(centres)));
+        spans.add(new SpanReading(a.name(), holes.get(j).name(), Edges.CENTRES, read(centres)));
       }
       for (Landmark landmark : layout.job().tower().landmarks()) {
         double centres = at.get(i).distanceTo(landmark.at());
         if (tied) {
-          spans.add(new SpanReading(a.name(), landmark.name(), Between.CENTRES, read(centres)));
+          spans.add(new SpanReading(a.name(), landmark.name(), Edges.CENTRES, read(centres)));
         }
       }
     }

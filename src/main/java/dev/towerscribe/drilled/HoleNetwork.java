@@ -1,9 +1,7 @@
 package dev.towerscribe.drilled;
 
-import dev.towerscribe.drilled.Readings.Doubt;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.layout.PlacedHole;
-import dev.towerscribe.layout.SideLayout;
 import java.util.List;
 
 /**
@@ -23,7 +21,7 @@ import java.util.List;
  * @param scatter residuals over doubts, all readings together; 1 is as expected, 0 without spares
  * @param widened whether every +/- was widened by {@code scatter}, as it is past belief
  */
-public record Network(
+public record HoleNetwork(
     List<Found> holes,
     List<Hanging> hanging,
     double[][] covariance,
@@ -34,7 +32,7 @@ public record Network(
     double scatter,
     boolean widened) {
   /** Copies the lists. */
-  public Network {
+  public HoleNetwork {
     holes = List.copyOf(holes);
     hanging = List.copyOf(hanging);
     contradictions = List.copyOf(contradictions);
@@ -83,11 +81,12 @@ public record Network(
    *
    * @param readings the reading that is off; several where it cannot be told which of them is
    * @param offMm read minus expected from the rest, of the first
-   * @param deviations how many of its standard deviations that is
+   * @param deviations how many of its standard deviations that is, not negative
+   * @param limit past how many of them a reading is off
    * @param leftOut whether the holes were found without it
    */
   public record Contradiction(
-      List<String> readings, double offMm, double deviations, boolean leftOut) {
+      List<String> readings, double offMm, double deviations, double limit, boolean leftOut) {
     /** Copies the list. */
     public Contradiction {
       readings = List.copyOf(readings);
@@ -110,17 +109,5 @@ public record Network(
    */
   public boolean complete() {
     return hanging.isEmpty();
-  }
-
-  /**
-   * Finds the holes.
-   *
-   * @param layout the tower as planned
-   * @param readings what calipers said
-   * @param doubt how sure a landmark's place in the job is, and its size
-   * @return the holes, with everything the readings have against each other
-   */
-  public static Network of(SideLayout layout, SideReadings readings, Doubt doubt) {
-    return new NetworkSolver(layout, readings, doubt).solve();
   }
 }

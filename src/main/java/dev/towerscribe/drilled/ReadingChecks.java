@@ -1,0 +1,322 @@
+package dev.towerscribe.drilled;
+
+import dev.towerscribe.adjust.DataSnooping;
+import dev.towerscribe.adjust.Repeated;
+import dev.towerscribe.drilled.HoleNetwork.Contradiction;
+import dev.towerscribe.drilled.HoleNetwork.Found;
+import dev.towerscribe.drilled.HoleNetwork.Hanging;
+import dev.towerscribe.drilled.Readings.Doubt;
+import dev.towerscribe.finding.About;
+import dev.towerscribe.finding.Findings;
+import dev.towerscribe.finding.Severity;
+import dev.towerscribe.finding.Sources;
+import dev.towerscribe.geometry.Vec2;
+import dev.towerscribe.model.Landmark;
+import dev.towerscribe.model.Stated;
+import dev.towerscribe.quantity.Lengths;
+import dev.towerscribe.quantity.Numbers;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** What is to be said of the readings themselves, and of whether the pattern is the planned one. */
+final class ReadingChecks {
+  private static final String BAARDA =
+      "3.29 standard deviations or more, one in a thousand; Baarda 1968, from memory";
+
+  /**
+   * A hole away from the pattern by less may be drilled badly; by more, the whole may be flipped.
+   */
+  private static final double FLIPPED_MM = 2;
+
+  /** Landmarks this near to one line leave the pattern's mirror image in it nearly as likely. */
+  private static final double OFF_LINE_MM = 5;
+
+  private final DrilledSide side;
+  private final HoleNetwork network;
+  private final Doubt doubt;
+  private final Optional<RigidFit> best;
+  private final Findings findings;
+  private final Lengths lengths;
+
+  ReadingChecks(DrilledSide side, Doubt doubt, Optional<RigidFit> best, Findings findings) {
+    this.side = side;
+    this.network = side.network();
+    this.doubt = doubt;
+    this.best = best;
+    this.findings = findings;
+    this.lengths = findings.lengths();
+  }
+
+  void run() {
+    network.hanging().forEach(this::hanging);
+    repeats();
+    network.contradictions().forEach(this::contradiction);
+    scatter();
+    unchecked();
+    if (!network.holes().isEmpty()) {
+      tie();
+    }
+    pattern();
+    assumed();
+    if (side.planned().job().tower().crown().isPresent()) {
+      findings.add(
+          "drilled-dome",
+          Severity.NOTE,
+          About.words("all readings", Sources.PRACTICE),
+          "The tower is domed: the readings count as taken straight across, calipers level with the"
+              + " plate, not along the skin.");
+    }
+  }
+
+  private void hanging(Hanging h) {
+    String name = h.planned().name();
+    findings.add(
+        "drilled-few." + Findings.slug(name),
+        Severity.STOP,
+        new About(
+            "hole " + name,
+            h.readings(),
+            2,
+            "",
+            "two distances from places that do not lie in one line with it"),
+        ("Hole %s is not fixed by its %s %s: add distances from it to holes or landmarks that lie in"
+                + " different directions.")
+            .formatted(name, h.readings(), h.readings() == 1 ? "reading" : "readings"));
+  }
+
+  // Readings against each other.
+
+  private void repeats() {
+    for (SideReadings.HoleSize size : side.readings().holes()) {
+      repeat("diameter of " + size.name(), "", size.diameter());
+    }
+    for (SpanReading span : side.readings().spans()) {
+      repeat(span.words(), "span ", span.length());
+    }
+    for (SideReadings.EdgeGap edge : side.readings().edges()) {
+      repeat("edge of " + edge.hole(), "", edge.gap());
+    }
+  }
+
+  /** The farthest of repeated readings from their mean, over the sd of that difference. */
+  private void repeat(String words, String spoken, Repeated r) {
+    double worst =
+        r.values().stream().mapToDouble(mm -> Math.abs(mm - r.mean())).max().orElseThrow();
+    double limit = DataSnooping.LEAST_LIMIT * r.sd() * Math.sqrt(1 - 1.0 / r.count());
+    if (worst > limit) {
+      findings.add(
+          "drilled-repeat." + Findings.slug(words),
+          Severity.STOP,
+          About.mm(words, worst, limit, BAARDA),
+          "The repeated readings of the %s lie up to %s apart, with a doubt of %s each. Read it again."
+              .formatted(spoken + words, lengths.with(r.spread()), lengths.with(r.sd())));
+    }
+  }
+
+  private void contradiction(Contradiction c) {
+    String first = c.readings().get(0);
+    String by = lengths.with(Math.abs(c.offMm()));
+    if (c.leftOut()) {
+      boolean ofJob = first.startsWith(HoleSolver.OF_JOB);
+      findings.add(
+          "drilled-off." + Findings.slug(first),
+          Severity.STOP,
+          new About(first, c.deviations(), c.limit(), "", BAARDA),
+          "%s is %s %s than the rest say. It was left out. Read it again."
+              .formatted(
+                  ofJob ? "T" + first.substring(1) : "The reading " + first,
+                  by,
+                  c.offMm() > 0 ? "more" : "less"));
+      return;
+    }
+    String all = String.join("; ", c.readings());
+    findings.add(
+        "drilled-disagree",
+        Severity.STOP,
+        new About(all, c.deviations(), c.limit(), "", BAARDA),
+        ("These do not agree, and which of them is off cannot be told (the first would be by %s): %s."
+                + " All were used. Read them again, and add readings that check them.")
+            .formatted(by, all));
+  }
+
+  private void scatter() {
+    if (network.widened()) {
+      findings.add(
+          "drilled-scatter",
+          Severity.CAUTION,
+          new About("all readings", network.scatter(), 1, "", "chi-squared, one in a hundred"),
+          ("The readings lie %s times as far from each other as their doubts say: every +/- was"
+                  + " widened by that. Read again, or write larger doubts.")
+              .formatted(Numbers.fixed(network.scatter(), 1)));
+    }
+  }
+
+  private void unchecked() {
+    List<String> ofJob = new ArrayList<>(network.unchecked());
+    ofJob.removeIf(w -> !w.startsWith(HoleSolver.OF_JOB));
+    List<String> read = new ArrayList<>(network.unchecked());
+    read.removeAll(ofJob);
+    if (!read.isEmpty()) {
+      unchecked(
+          "unchecked",
+          Severity.CAUTION,
+          read,
+          "Nothing checks these, so a slip in one of them would not be seen: %s. Read them twice, or"
+              + " add readings.");
+    }
+    if (!ofJob.isEmpty() && network.tied()) {
+      unchecked(
+          "unchecked-landmarks",
+          Severity.NOTE,
+          ofJob,
+          "Nothing checks these, so an error in one of them moves all holes alike, though it does"
+              + " not change how the plate fits: %s. Readings to one more landmark would.");
+    }
+  }
+
+  private void unchecked(String check, Severity severity, List<String> all, String say) {
+    String names = String.join("; ", all);
+    findings.add(
+        "drilled-" + check,
+        severity,
+        new About(names, all.size(), 0, "", Sources.PRACTICE),
+        say.formatted(names));
+  }
+
+  private void assumed() {
+    List<String> words = new ArrayList<>();
+    assumed(words, "calipers", doubt.caliperMm());
+    assumed(words, "landmarks", doubt.landmarkMm());
+    if (doubt.line().assumed()) {
+      words.add("the fore-aft line " + Lengths.withDegrees(doubt.line().value()));
+    }
+    assumed(words, "the old shaft's centre", doubt.centreMm());
+    if (!words.isEmpty()) {
+      findings.add(
+          "drilled-doubt",
+          Severity.NOTE,
+          About.words("all readings", Sources.PRACTICE),
+          "Doubts that the readings file does not give were assumed: %s."
+              .formatted(String.join(", ", words)));
+    }
+  }
+
+  private void assumed(List<String> words, String what, Stated<Double> mm) {
+    if (mm.assumed()) {
+      words.add(what + " " + lengths.with(mm.value()));
+    }
+  }
+
+  // Tower and plan.
+
+  private void tie() {
+    if (network.tied()) {
+      mirror();
+      return;
+    }
+    boolean none = network.loose() == 3 || network.holes().size() == 1 && network.loose() == 2;
+    boolean oneLandmark = side.planned().job().tower().landmarks().size() < 2;
+    findings.add(
+        "drilled-untied",
+        Severity.CAUTION,
+        new About("landmarks", network.loose(), 0, "", "two landmarks, each to two holes"),
+        ("%s where they lie is not known, and rotation and offset are NOT assumed to be as planned."
+                + " The pattern's shape and the plate's fit are. Its mirror image would read alike."
+                + " %s")
+            .formatted(
+                none
+                    ? "Nothing ties the holes to the tower:"
+                    : "The holes are tied to the tower too loosely: as a whole they could still turn"
+                        + " or move, so",
+                oneLandmark
+                    ? "The job has one landmark only: measure a second one into it, and read to"
+                        + " both."
+                    : "Add readings from the holes to two landmarks."));
+  }
+
+  /** Distances to points of one line are the same on both sides of it. */
+  private void mirror() {
+    List<Landmark> used =
+        side.planned().job().tower().landmarks().stream().filter(this::isUsed).toList();
+    double longest = 0;
+    Landmark a = null;
+    Landmark b = null;
+    for (Landmark p : used) {
+      for (Landmark q : used) {
+        if (p.at().distanceTo(q.at()) > longest) {
+          longest = p.at().distanceTo(q.at());
+          a = p;
+          b = q;
+        }
+      }
+    }
+    if (longest == 0) {
+      return;
+    }
+    Vec2 from = a.at();
+    Vec2 along = b.at().minus(from).unit();
+    if (used.stream().anyMatch(l -> Math.abs(along.cross(l.at().minus(from))) > OFF_LINE_MM)) {
+      return;
+    }
+    Found far =
+        network.holes().stream()
+            .max(Comparator.comparingDouble(f -> Math.abs(along.cross(f.at().minus(from)))))
+            .orElseThrow();
+    // The way to the hole, square to the line.
+    Vec2 way = along.quarterTurn().times(Math.signum(along.cross(far.at().minus(from))));
+    String where =
+        Math.abs(way.x()) > Math.abs(way.y())
+            ? way.x() > 0 ? "forward" : "rearward"
+            : way.y() > 0 ? "inboard" : "outboard";
+    findings.add(
+        "drilled-mirror",
+        Severity.NOTE,
+        About.words("landmarks in one line", "distances alone"),
+        ("Distances cannot tell the holes from their mirror image in the line from %s to %s; the"
+                + " plan was believed. Look: hole %s lies %s of that line.")
+            .formatted(a.name(), b.name(), far.name(), where));
+  }
+
+  private boolean isUsed(Landmark landmark) {
+    return side.readings().spans().stream()
+        .flatMap(s -> Stream.of(s.from(), s.to()))
+        .anyMatch(landmark.name()::equals);
+  }
+
+  /** A pattern far from its place, or flipped, is not the one that was planned. */
+  private void pattern() {
+    double worst = 0;
+    String name = "";
+    double left = 0;
+    for (DrilledSide.Hole h : side.holes()) {
+      double off = h.error().or(h::left).map(Vec2::norm).orElse(0.0);
+      if (off > worst) {
+        worst = off;
+        name = h.found().name();
+      }
+      left = Math.max(left, h.left().map(Vec2::norm).orElse(0.0));
+    }
+    double sure = network.holes().stream().mapToDouble(Found::worstSdMm).max().orElse(0.0);
+    if (left > FLIPPED_MM && best.filter(b -> b.looksFlipped(sure)).isPresent()) {
+      findings.add(
+          "drilled-turned-over",
+          Severity.STOP,
+          About.mm("all holes", left, FLIPPED_MM, Sources.OWN_CHOICE),
+          "The holes fit the pattern turned over far better than the pattern itself: the sheet lay"
+              + " with the wrong face up, it was the other tower's, or names are mixed up. Check the"
+              + " names first.");
+    }
+    if (worst > HoleSolver.FAR_MM) {
+      findings.add(
+          "drilled-off-plan." + Findings.slug(name),
+          Severity.STOP,
+          About.mm("hole " + name, worst, HoleSolver.FAR_MM, Sources.OWN_CHOICE),
+          ("Hole %s lies %s from its planned place%s, farther than anybody drills from a mark. Look"
+                  + " for mixed-up names, a slipped digit, or the wrong sheet.")
+              .formatted(name, lengths.with(worst), network.tied() ? "" : " in the pattern"));
+    }
+  }
+}
