@@ -14,7 +14,7 @@ import java.util.stream.Stream;
  * it, against a Java program that does nothing. All kinds take turns within each round, so that a busy machine slows all alike; the
  * table gives medians, and ratios to the empty program, which say more than seconds do.
  *
- * <p>From the source directory, after a build: {@code java src/bench/java/PackBenchmark.java
+ * <p>From the source directory, after a build: {@code java src/timing/java/PackBenchmark.java
  * [rounds]}
  */
 public final class PackBenchmark {

@@ -80,9 +80,9 @@ public final class SearchBenchmark {
         String.join(
             File.pathSeparator,
             jar.toString(),
-            target.resolve("bench.jar").toString());
-    if (!Files.exists(target.resolve("bench.jar"))) {
-      throw new IOException("no target/bench.jar; docs/performance.md has the commands");
+            target.resolve("timing.jar").toString());
+    if (!Files.exists(target.resolve("timing.jar"))) {
+      throw new IOException("no target/timing.jar; docs/performance.md has the commands");
     }
     String many = "dev.towerscribe.placement.ManyPlacements";
     Path archive = target.resolve("towerscribe.jsa");
