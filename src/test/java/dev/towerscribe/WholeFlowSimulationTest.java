@@ -41,6 +41,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.TreeMap;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -54,6 +55,7 @@ import org.junit.jupiter.api.Test;
  * 95.4 % of the time within two standard deviations; of 2000 cars a true 95.4 % shows as 93 to 97 %
  * with all but certainty, five standard deviations of the count to the nearer end.
  */
+@Tag("simulation")
 class WholeFlowSimulationTest {
   private static final int CARS = 2000;
 

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.Tag;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.LongRange;
 import net.jqwik.api.statistics.Statistics;
@@ -161,7 +162,8 @@ class DimensionProperties {
         CrowdedPlates.frame(turns[random.nextInt(turns.length)], random.nextBoolean()));
   }
 
-  @Property(seed = "20260701", tries = 150)
+  @Tag("more-tries")
+  @Property(seed = "20260701")
   void nothingLiesOnWords(
       @ForAll @LongRange(min = 0, max = 1_000_000) long seed,
       @ForAll @IntRange(min = 3, max = 30) int holes) {
@@ -214,7 +216,8 @@ class DimensionProperties {
     return faults;
   }
 
-  @Property(seed = "20260702", tries = 150)
+  @Tag("more-tries")
+  @Property(seed = "20260702")
   void everyRequestIsPlacedOrGivenBackAndSaysWhatItMeasures(
       @ForAll @LongRange(min = 0, max = 1_000_000) long seed,
       @ForAll @IntRange(min = 3, max = 30) int holes) {
@@ -255,7 +258,8 @@ class DimensionProperties {
     return text.turn().cos() * request.side().x() + text.turn().sin() * request.side().y();
   }
 
-  @Property(seed = "20260703", tries = 150)
+  @Tag("more-tries")
+  @Property(seed = "20260703")
   void leadersAndDimensionLinesDoNotCross(
       @ForAll @LongRange(min = 0, max = 1_000_000) long seed,
       @ForAll @IntRange(min = 3, max = 30) int holes) {
@@ -302,7 +306,8 @@ class DimensionProperties {
     return s > end && s < 1 - end && t > end && t < 1 - end;
   }
 
-  @Property(seed = "20260704", tries = 60)
+  @Tag("more-tries")
+  @Property(seed = "20260704")
   void whereThereIsNoRoomNothingIsDrawnOver(
       @ForAll @LongRange(min = 0, max = 1_000_000) long seed,
       @ForAll @IntRange(min = 3, max = 30) int holes) {

@@ -15,6 +15,7 @@ import dev.towerscribe.quantity.LengthUnit;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The search against every place of a lattice, one after another. */
@@ -82,6 +83,7 @@ class PlacementSearchTest {
     assertThat(searched(lattice(1), SearchRange.USUAL)).isCloseTo(expected, within(1e-12));
   }
 
+  @Tag("simulation")
   @Test
   void noBetterPlaceOnATenTimesFinerGridThanAStepExplains() throws NotReached {
     // A step of a tenth moves the bearing by 0.1 mm rearward, 0.1 mm inboard and, by rotation,

@@ -20,6 +20,7 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.Tag;
 
 /** Whatever a visit says and wherever an append ends, the record tells all of it. */
 class RecordTextProperties {
@@ -91,6 +92,7 @@ class RecordTextProperties {
     assertThat(entry(7, again, unit)).isEqualTo(entry(7, visit, unit));
   }
 
+  @Tag("simulation")
   @Property(tries = 5, seed = "32")
   void anAppendCutOffAtAnyByteHidesNothing(
       @ForAll("visits") Visit first,

@@ -24,6 +24,9 @@ public final class PageRules {
 
   private PageRules() {}
 
+  /** Something on a page and the room it takes. */
+  private record Placed<T extends Item>(T item, Box box) {}
+
   public static void check(List<Page> pages, double marginMm) {
     assertThat(pages).isNotEmpty();
     for (Page page : pages) {
@@ -32,35 +35,52 @@ public final class PageRules {
       assertThat(page.proofs()).isEmpty();
       Box paper = new Box(0, 0, page.widthMm(), page.heightMm());
       Box allowed = paper.grown(-marginMm + ROUNDING_MM);
+      List<Placed<Item.Text>> texts = new ArrayList<>();
+      List<Placed<Item>> others = new ArrayList<>();
       for (Item item : page.items()) {
-        assertThat(allowed.contains(bounds(item))).as(name + ": " + item).isTrue();
-      }
-      List<Item.Text> texts = texts(page);
-      for (int i = 0; i < texts.size(); i++) {
-        Item.Text text = texts.get(i);
-        assertThat(text.capHeightMm()).as(name + ": " + text).isGreaterThanOrEqualTo(2.5);
-        Box box = bounds(text).grown(-ROUNDING_MM);
-        for (int k = i + 1; k < texts.size(); k++) {
-          assertThat(box.meets(bounds(texts.get(k)).grown(-ROUNDING_MM)))
-              .as(name + ": " + text.content() + " / " + texts.get(k).content())
-              .isFalse();
-        }
-        for (Item item : page.items()) {
-          boolean crossed =
-              item instanceof Item.Line line && crosses(line, box)
-                  || item instanceof Item.Circle c
-                      && c.layer() == Layer.HOLES
-                      && box.meets(bounds(c));
-          assertThat(crossed).as(name + ": " + text + " / " + item).isFalse();
+        Box box = bounds(item);
+        assertThat(allowed.contains(box)).as("%s: %s", name, item).isTrue();
+        if (item instanceof Item.Text text) {
+          texts.add(new Placed<>(text, box.grown(-ROUNDING_MM)));
+        } else {
+          others.add(new Placed<>(item, box));
         }
       }
-      notOrphaned(page, texts, marginMm, name);
+      assertThat(texts)
+          .as(name)
+          .allSatisfy(text -> assertThat(text.item().capHeightMm()).isGreaterThanOrEqualTo(2.5));
+      assertThat(overlaps(texts, others)).as(name).isEmpty();
+      notOrphaned(page, texts(page), marginMm, name);
     }
   }
 
+  /** Words over words, and words over lines or holes, both told. */
+  private static List<String> overlaps(List<Placed<Item.Text>> texts, List<Placed<Item>> others) {
+    List<String> faults = new ArrayList<>();
+    for (int i = 0; i < texts.size(); i++) {
+      Placed<Item.Text> text = texts.get(i);
+      for (Placed<Item.Text> other : texts.subList(i + 1, texts.size())) {
+        if (text.box().meets(other.box())) {
+          faults.add(text.item().content() + " / " + other.item().content());
+        }
+      }
+      for (Placed<Item> other : others) {
+        boolean line = other.item() instanceof Item.Line l && crosses(l, other.box(), text.box());
+        boolean hole =
+            other.item() instanceof Item.Circle c
+                && c.layer() == Layer.HOLES
+                && text.box().meets(other.box());
+        if (line || hole) {
+          faults.add(text.item() + " / " + other.item());
+        }
+      }
+    }
+    return faults;
+  }
+
   /** Looked for at a hundred points along the line. */
-  private static boolean crosses(Item.Line line, Box box) {
-    if (!box.meets(bounds(line))) {
+  private static boolean crosses(Item.Line line, Box bounds, Box box) {
+    if (!box.meets(bounds)) {
       return false;
     }
     for (int i = 0; i <= 100; i++) {

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Whatever was read, an answer comes: no reading is bad enough to break the reckoning. */
@@ -40,6 +41,7 @@ class BrokenSurveysTest {
     return String.join("\n", lines);
   }
 
+  @Tag("simulation")
   @Test
   void everyBrokenSurveyHasAnAnswer() {
     Random random = new Random(7);

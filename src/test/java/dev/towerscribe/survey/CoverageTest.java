@@ -17,9 +17,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Do the +/- hold? Random cars, random readings of them, errors drawn at the doubts stated. */
+@Tag("simulation")
 class CoverageTest {
   private static final int CASES = 2000;
 

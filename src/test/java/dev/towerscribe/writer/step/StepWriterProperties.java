@@ -13,6 +13,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.Tag;
 import net.jqwik.api.constraints.IntRange;
 
 class StepWriterProperties {
@@ -44,13 +45,15 @@ class StepWriterProperties {
     return StepProof.check(bytes(file), solid, SampleSolids.NAME);
   }
 
-  @Property(seed = "8101", tries = 200)
+  @Tag("more-tries")
+  @Property(seed = "8101")
   void provesEveryPart(@ForAll @IntRange(min = 0, max = 1_000_000) int seed) {
     FlatSolid solid = SampleSolids.random(seed);
     assertThat(check(file(solid), solid)).isEmpty();
   }
 
-  @Property(seed = "8102", tries = 100)
+  @Tag("more-tries")
+  @Property(seed = "8102")
   void tellsEveryChangedFigureOrSense(@ForAll @IntRange(min = 0, max = 1_000_000) int seed) {
     FlatSolid solid = SampleSolids.random(seed);
     String file = file(solid);
@@ -82,7 +85,8 @@ class StepWriterProperties {
     return value.startsWith("#") ? "" : Numbers.exact(Double.parseDouble(value) + 2e-9);
   }
 
-  @Property(seed = "8103", tries = 150)
+  @Tag("more-tries")
+  @Property(seed = "8103")
   void tellsAMovedCorner(
       @ForAll @IntRange(min = 0, max = 1_000_000) int seed,
       @ForAll @IntRange(max = 2) int coordinate) {
