@@ -29,8 +29,24 @@ public final class LabelPlacer {
    */
   public record Candidate(
       TextBlock block, Vec2 centre, Angle turn, Optional<Vec2> pointer, double cost) {
+    /**
+     * The same, liked less.
+     *
+     * @param more what is added to its cost
+     * @return the dearer candidate
+     */
     public Candidate dearerBy(double more) {
       return new Candidate(block, centre, turn, pointer, cost + more);
+    }
+
+    /**
+     * The same with another leader.
+     *
+     * @param end what the leader runs to, or nothing
+     * @return the candidate with that leader alone
+     */
+    public Candidate pointingTo(Optional<Vec2> end) {
+      return new Candidate(block, centre, turn, end, cost);
     }
   }
 
@@ -89,6 +105,11 @@ public final class LabelPlacer {
   /** No lettering may lie across this line. */
   public void keepClear(List<Vec2> path, boolean closed) {
     strokesOf(path, closed, 1.0, walls);
+  }
+
+  /** No lettering may lie across this straight line. */
+  public void keepClear(Vec2 from, Vec2 to) {
+    keepClear(List.of(from, to), false);
   }
 
   /** Lettering had better not lie across this line. */

@@ -38,6 +38,8 @@ public final class Lettering {
   /** Other characters that stay within the reach of plain ones. */
   private static final String ALSO_PLAIN = "\u00B0\u00B1\u00D7\u00D8\u2013";
 
+  private static final String ELLIPSIS = "\u2026";
+
   private Lettering() {}
 
   /**
@@ -173,6 +175,26 @@ public final class Lettering {
   public static double capHeightToFit(String text, double widthMm, double mostMm) {
     double wide = width(text, mostMm);
     return wide <= widthMm ? mostMm : mostMm * (widthMm / wide);
+  }
+
+  /**
+   * A line of text cut short with an ellipsis where it is wider than its room.
+   *
+   * @param text the line
+   * @param capHeightMm height of a capital, mm
+   * @param widthMm room, mm, positive
+   * @return the text, or its start and an ellipsis
+   * @throws IllegalArgumentException naming the first character that cannot be written
+   */
+  public static String shortened(String text, double capHeightMm, double widthMm) {
+    if (width(text, capHeightMm) <= widthMm) {
+      return text;
+    }
+    int end = text.length();
+    while (end > 0 && width(text.substring(0, end) + ELLIPSIS, capHeightMm) > widthMm) {
+      end = text.offsetByCodePoints(end, -1);
+    }
+    return text.substring(0, end).stripTrailing() + ELLIPSIS;
   }
 
   /**

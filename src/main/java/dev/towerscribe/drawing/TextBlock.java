@@ -47,6 +47,19 @@ public record TextBlock(List<Row> lines, double widthMm, double heightMm) {
     return new TextBlock(rows);
   }
 
+  /**
+   * One line more, below.
+   *
+   * @param capMm height of its capitals
+   * @param line its text
+   * @return this block and it
+   */
+  public TextBlock then(double capMm, String line) {
+    List<Row> rows = new ArrayList<>(lines);
+    rows.add(new Row(line, capMm));
+    return new TextBlock(rows);
+  }
+
   /** Text broken to a width. */
   public static TextBlock wrapped(double capMm, double widthMm, String... paragraphs) {
     List<Row> rows = new ArrayList<>();

@@ -23,12 +23,7 @@ public final class VisibleRegion {
    * @return the box
    */
   public static VisibleRegion of(Box box) {
-    return new VisibleRegion(
-        List.of(
-            new Vec2(box.minX(), box.minY()),
-            new Vec2(box.maxX(), box.minY()),
-            new Vec2(box.maxX(), box.maxY()),
-            new Vec2(box.minX(), box.maxY())));
+    return new VisibleRegion(box.corners());
   }
 
   /**

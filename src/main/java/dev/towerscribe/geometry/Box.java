@@ -1,5 +1,7 @@
 package dev.towerscribe.geometry;
 
+import java.util.List;
+
 /**
  * An upright rectangle, mm.
  *
@@ -60,6 +62,16 @@ public record Box(double minX, double minY, double maxX, double maxY) {
    */
   public Vec2 centre() {
     return new Vec2((minX + maxX) / 2, (minY + maxY) / 2);
+  }
+
+  /**
+   * Its corners.
+   *
+   * @return four, counter-clockwise from the lower left one
+   */
+  public List<Vec2> corners() {
+    return List.of(
+        new Vec2(minX, minY), new Vec2(maxX, minY), new Vec2(maxX, maxY), new Vec2(minX, maxY));
   }
 
   /**

@@ -118,6 +118,47 @@ public record Lengths(LengthUnit unit) {
   }
 
   /**
+   * A length with its unit, and in millimetres as well where the unit is another.
+   *
+   * @param mm the length in mm; finite, any sign
+   * @param fineness how many decimals
+   * @return for instance "0.492 in (12.5 mm)", or "12.5 mm"
+   */
+  public String withMm(double mm, Fineness fineness) {
+    return metric()
+        ? with(mm, fineness)
+        : with(mm, fineness) + " (" + other().with(mm, fineness) + ")";
+  }
+
+  /**
+   * The least and the most of a length, with the unit.
+   *
+   * @param leastMm the least in mm; finite, any sign
+   * @param mostMm the most in mm
+   * @param fineness how many decimals
+   * @return for instance "12.5 to 14.0 mm"
+   */
+  public String range(double leastMm, double mostMm, Fineness fineness) {
+    return figure(leastMm, fineness) + " to " + with(mostMm, fineness);
+  }
+
+  /**
+   * A figure with a unit of any kind, as findings carry them.
+   *
+   * @param value the figure; finite
+   * @param symbol "mm" for a length, which is told in this unit; empty for a bare number; else what
+   *     is set after the figure
+   * @return for instance "12.50 mm", "3" or "1.25 deg"
+   */
+  public String amount(double value, String symbol) {
+    return switch (symbol) {
+      case "mm" -> with(value);
+      case "" -> Numbers.plain(value, 2);
+      default -> Numbers.fixed(value, 2) + " " + symbol;
+    };
+  }
+
+  /**
    * A nominal figure, zeros at its end dropped, without its unit.
    *
    * @param mm the length in mm; finite, any sign

@@ -3,7 +3,7 @@ package dev.towerscribe.sheet.report;
 import dev.towerscribe.drawing.Align;
 import dev.towerscribe.drawing.Ink;
 import dev.towerscribe.drawing.Item;
-import dev.towerscribe.drawing.Layer;
+import dev.towerscribe.drawing.LayerPen;
 import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.geometry.Vec2;
@@ -30,12 +30,13 @@ record JawSketch() implements Fragment {
 
   @Override
   public void draw(double leftMm, double topMm, List<Item> out) {
+    LayerPen notes = LayerPen.notes(out);
     double x = leftMm + WIDTH / 2;
     double y = topMm - RADIUS - 0.5;
     for (int side = -1; side <= 1; side += 2) {
       Vec2 hole = new Vec2(x + side * SPACING / 2, y);
-      out.add(new Item.Circle(Layer.NOTES, hole, RADIUS, Pen.OUTLINE, Ink.PALE));
-      out.add(TextStyle.line(hole.x() - 2, y, hole.x() + 2, y, Pen.FINE));
+      notes.circle(hole, RADIUS, Pen.OUTLINE, Ink.PALE);
+      notes.line(hole.x() - 2, y, hole.x() + 2, y, Pen.FINE);
     }
     distance("NEAR", x, y, y - FIRST, SPACING / 2 - RADIUS, out);
     distance("CENTRES", x, y, y - FIRST - PITCH, SPACING / 2, out);
@@ -44,22 +45,20 @@ record JawSketch() implements Fragment {
 
   private static void distance(
       String word, double centre, double from, double y, double half, List<Item> out) {
+    LayerPen notes = LayerPen.notes(out);
     double gap = Lettering.width(word, TextStyle.SMALL) / 2 + 1.5;
-    out.add(TextStyle.text(centre, y - TextStyle.SMALL / 2, TextStyle.SMALL, Align.MIDDLE, word));
+    notes.text(centre, y - TextStyle.SMALL / 2, TextStyle.SMALL, Align.MIDDLE, word);
     for (int side = -1; side <= 1; side += 2) {
       double end = centre + side * half;
-      out.add(TextStyle.line(end, from, end, y - 1.0, Pen.FINE));
-      out.add(TextStyle.line(centre + side * gap, y, end - side * ARROW, y, Pen.FINE));
-      out.add(
-          new Item.Polyline(
-              Layer.NOTES,
-              List.of(
-                  new Vec2(end, y),
-                  new Vec2(end - side * ARROW, y + 0.6),
-                  new Vec2(end - side * ARROW, y - 0.6)),
-              true,
-              Pen.NONE,
-              Ink.BLACK));
+      notes.line(end, from, end, y - 1.0, Pen.FINE);
+      notes.line(centre + side * gap, y, end - side * ARROW, y, Pen.FINE);
+      notes.polygon(
+          List.of(
+              new Vec2(end, y),
+              new Vec2(end - side * ARROW, y + 0.6),
+              new Vec2(end - side * ARROW, y - 0.6)),
+          Pen.NONE,
+          Ink.BLACK);
     }
   }
 }

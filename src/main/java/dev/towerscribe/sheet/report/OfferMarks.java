@@ -3,13 +3,12 @@ package dev.towerscribe.sheet.report;
 import dev.towerscribe.drawing.Align;
 import dev.towerscribe.drawing.Ink;
 import dev.towerscribe.drawing.Item;
-import dev.towerscribe.drawing.Layer;
+import dev.towerscribe.drawing.LayerPen;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Edge.Segment;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.quantity.Angle;
-import dev.towerscribe.sheet.text.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -215,18 +214,17 @@ final class OfferMarks {
 
   /** Lines and dots first, so that no line crosses a letter. */
   void draw(List<Item> out) {
+    LayerPen notes = LayerPen.notes(out);
     for (Mark mark : marks) {
       if (mark.apart()) {
-        out.add(new Item.Line(Layer.NOTES, mark.place(), mark.letter(), Pen.OUTLINE));
-        out.add(new Item.Circle(Layer.NOTES, mark.place(), DOT_MM, Pen.NONE, Ink.BLACK));
+        notes.line(mark.place(), mark.letter(), Pen.OUTLINE);
+        notes.dot(mark.place(), DOT_MM);
       }
     }
     for (int i = 0; i < marks.size(); i++) {
       Vec2 at = marks.get(i).letter();
-      out.add(new Item.Circle(Layer.NOTES, at, RING_MM, Pen.OUTLINE, Ink.WHITE));
-      out.add(
-          TextStyle.text(
-              at.x(), at.y() - CAPITAL_MM / 2, CAPITAL_MM, Align.MIDDLE, PlacementMap.letter(i)));
+      notes.circle(at, RING_MM, Pen.OUTLINE, Ink.WHITE);
+      notes.text(at.x(), at.y() - CAPITAL_MM / 2, CAPITAL_MM, Align.MIDDLE, PlacementMap.letter(i));
     }
   }
 }

@@ -1,9 +1,8 @@
 package dev.towerscribe.sheet.report;
 
 import dev.towerscribe.drawing.Align;
-import dev.towerscribe.drawing.Ink;
 import dev.towerscribe.drawing.Item;
-import dev.towerscribe.drawing.Layer;
+import dev.towerscribe.drawing.LayerPen;
 import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.geometry.Vec2;
@@ -119,6 +118,7 @@ record Plot(
 
   @Override
   public void draw(double leftMm, double topMm, List<Item> out) {
+    LayerPen notes = LayerPen.notes(out);
     double names =
         curves.stream()
             .mapToDouble(c -> Lettering.width(c.name(), TextStyle.SMALL))
@@ -128,52 +128,44 @@ record Plot(
     double x2 = leftMm + widthMm - names - LEADER - NAME_GAP;
     double y2 = topMm - TextStyle.lineMm(TITLE) - TextStyle.lineMm(TextStyle.SMALL) - 2.5;
     double y1 = topMm - heightMm + 2 * TextStyle.lineMm(TextStyle.SMALL) + DROP;
-    out.add(TextStyle.text(leftMm, TextStyle.baseMm(topMm, TITLE), TITLE, Align.START, title));
+    notes.text(leftMm, TextStyle.baseMm(topMm, TITLE), TITLE, Align.START, title);
     double second = topMm - TextStyle.lineMm(TITLE);
-    out.add(
-        TextStyle.text(
-            leftMm,
-            TextStyle.baseMm(second, TextStyle.SMALL),
-            TextStyle.SMALL,
-            Align.START,
-            units));
+    notes.text(
+        leftMm, TextStyle.baseMm(second, TextStyle.SMALL), TextStyle.SMALL, Align.START, units);
     Scale scale = Scale.of(curves);
     for (int i = 0; i <= scale.steps(); i++) {
       double value = scale.low() + i * scale.step();
       double y = y1 + (y2 - y1) * i / scale.steps();
       boolean zero = Math.abs(value) < scale.step() / 1000;
-      out.add(TextStyle.line(x1, y, x2, y, zero ? Pen.OUTLINE : Pen.FINE));
-      out.add(
-          TextStyle.text(
-              x1 - 1.2,
-              y - TextStyle.SMALL / 2,
-              TextStyle.SMALL,
-              Align.END,
-              Numbers.fixed(value, scale.decimals())));
+      notes.line(x1, y, x2, y, zero ? Pen.OUTLINE : Pen.FINE);
+      notes.text(
+          x1 - 1.2,
+          y - TextStyle.SMALL / 2,
+          TextStyle.SMALL,
+          Align.END,
+          Numbers.fixed(value, scale.decimals()));
     }
     for (double tick : ticks) {
       double x = x1 + (x2 - x1) * (tick - from) / (to - from);
-      out.add(TextStyle.line(x, y1 - 1.0, x, y2, tick == 0.0 ? Pen.OUTLINE : Pen.FINE));
-      out.add(
-          TextStyle.text(
-              x,
-              TextStyle.baseMm(y1 - DROP, TextStyle.SMALL),
-              TextStyle.SMALL,
-              Align.MIDDLE,
-              Numbers.plain(tick, 1)));
+      notes.line(x, y1 - 1.0, x, y2, tick == 0.0 ? Pen.OUTLINE : Pen.FINE);
+      notes.text(
+          x,
+          TextStyle.baseMm(y1 - DROP, TextStyle.SMALL),
+          TextStyle.SMALL,
+          Align.MIDDLE,
+          Numbers.plain(tick, 1));
     }
-    out.add(
-        TextStyle.text(
-            (x1 + x2) / 2,
-            TextStyle.baseMm(y1 - DROP - TextStyle.lineMm(TextStyle.SMALL), TextStyle.SMALL),
-            TextStyle.SMALL,
-            Align.MIDDLE,
-            across));
+    notes.text(
+        (x1 + x2) / 2,
+        TextStyle.baseMm(y1 - DROP - TextStyle.lineMm(TextStyle.SMALL), TextStyle.SMALL),
+        TextStyle.SMALL,
+        Align.MIDDLE,
+        across);
     for (Curve curve : curves) {
       for (List<Vec2> run : curve.runs()) {
         List<Vec2> points = run.stream().map(p -> place(p, scale, x1, x2, y1, y2)).toList();
         if (points.size() > 1) {
-          out.add(new Item.Polyline(Layer.NOTES, points, false, curve.pen(), Ink.NONE));
+          notes.path(points, curve.pen());
         }
       }
     }
@@ -188,6 +180,7 @@ record Plot(
 
   /** The names, from the lowest curve's end upward, each as near to its curve as there is room. */
   private void name(Scale scale, Vec2 low, Vec2 high, List<Item> out) {
+    LayerPen notes = LayerPen.notes(out);
     List<Curve> order =
         curves.stream().sorted(Comparator.comparingDouble(c -> c.last().y())).toList();
     List<Double> bases = new ArrayList<>();
@@ -206,10 +199,8 @@ record Plot(
     for (int i = 0; i < order.size(); i++) {
       Vec2 end = place(order.get(i).last(), scale, low.x(), high.x(), low.y(), high.y());
       double x = high.x() + LEADER;
-      out.add(TextStyle.line(end.x(), end.y(), x, bases.get(i) + TextStyle.SMALL / 2, Pen.FINE));
-      out.add(
-          TextStyle.text(
-              x + NAME_GAP, bases.get(i), TextStyle.SMALL, Align.START, order.get(i).name()));
+      notes.line(end.x(), end.y(), x, bases.get(i) + TextStyle.SMALL / 2, Pen.FINE);
+      notes.text(x + NAME_GAP, bases.get(i), TextStyle.SMALL, Align.START, order.get(i).name());
     }
   }
 }

@@ -4,6 +4,7 @@ import dev.towerscribe.drawing.Align;
 import dev.towerscribe.drawing.Ink;
 import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.Layer;
+import dev.towerscribe.drawing.LayerPen;
 import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.geometry.Box;
@@ -28,20 +29,18 @@ final class DatumMark {
 
   /** Below an edge: a filled triangle on it, a stem and the letter in a frame. */
   static void below(Vec2 at, String letter, List<Item> out) {
-    Strokes s = new Strokes(Layer.DIMENSIONS, out);
-    out.add(
-        new Item.Polyline(
-            Layer.DIMENSIONS,
+    LayerPen s = new LayerPen(Layer.DIMENSIONS, out);
+    new LayerPen(Layer.DIMENSIONS, out)
+        .polygon(
             List.of(
                 at.plus(new Vec2(-TRIANGLE_MM / 2, 0)),
                 at.plus(new Vec2(TRIANGLE_MM / 2, 0)),
                 at.plus(new Vec2(0, -TRIANGLE_MM * 0.8))),
-            true,
             Pen.NONE,
-            Ink.BLACK));
+            Ink.BLACK);
     double top = at.y() - TRIANGLE_MM * 0.8 - STEM_MM;
     s.line(at.x(), at.y() - TRIANGLE_MM * 0.8, at.x(), top, Pen.THIN);
-    s.box(new Box(at.x() - FRAME_MM / 2, top - FRAME_MM, at.x() + FRAME_MM / 2, top), Pen.THIN);
+    s.frame(new Box(at.x() - FRAME_MM / 2, top - FRAME_MM, at.x() + FRAME_MM / 2, top), Pen.THIN);
     s.text(at.x(), top - FRAME_MM / 2 - CAP_MM / 2, CAP_MM, Align.MIDDLE, letter);
   }
 
@@ -72,11 +71,11 @@ final class DatumMark {
 
     @Override
     public void draw(double leftMm, double topMm, List<Item> out) {
-      Strokes s = new Strokes(Layer.NOTES, out);
+      LayerPen s = new LayerPen(Layer.NOTES, out);
       double top = topMm - 0.5;
       double low = top - FRAME_MM;
       double base = low + (FRAME_MM - CAP_MM) / 2;
-      s.box(new Box(leftMm, low, leftMm + widthMm(), top), Pen.THIN);
+      s.frame(new Box(leftMm, low, leftMm + widthMm(), top), Pen.THIN);
       Vec2 c = new Vec2(leftMm + FRAME_MM / 2, (low + top) / 2);
       double r = 0.42 * CAP_MM;
       s.circle(c, r, Pen.THIN);

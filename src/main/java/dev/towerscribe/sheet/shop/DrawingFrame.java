@@ -3,6 +3,7 @@ package dev.towerscribe.sheet.shop;
 import dev.towerscribe.drawing.Align;
 import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.Layer;
+import dev.towerscribe.drawing.LayerPen;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.geometry.Box;
 import java.util.ArrayList;
@@ -24,10 +25,10 @@ final class DrawingFrame {
 
   static List<Item> items(DrawingSheetSize leaf) {
     List<Item> items = new ArrayList<>();
-    Strokes s = new Strokes(Layer.FRAME, items);
+    LayerPen s = new LayerPen(Layer.FRAME, items);
     Box f = leaf.frame();
     Box grid = f.grown(DrawingSheetSize.GRID_MM);
-    s.box(f, Pen.FINAL_CUT);
+    s.frame(f, Pen.FINAL_CUT);
     double x = f.centre().x();
     double y = f.centre().y();
     s.line(x, f.maxY() - MARK_INSIDE_MM, x, grid.maxY(), Pen.FINAL_CUT);
@@ -57,7 +58,7 @@ final class DrawingFrame {
     return borders;
   }
 
-  private static void across(Strokes s, Box f, double from, double to) {
+  private static void across(LayerPen s, Box f, double from, double to) {
     List<Double> borders = borders(f.minX(), f.maxX());
     double middle = f.centre().x();
     for (int i = 0; i + 1 < borders.size(); i++) {
@@ -73,7 +74,7 @@ final class DrawingFrame {
     }
   }
 
-  private static void down(Strokes s, Box f, double from, double to) {
+  private static void down(LayerPen s, Box f, double from, double to) {
     List<Double> borders = borders(f.minY(), f.maxY());
     double middle = f.centre().y();
     int fields = borders.size() - 1;

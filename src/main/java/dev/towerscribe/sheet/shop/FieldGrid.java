@@ -3,6 +3,7 @@ package dev.towerscribe.sheet.shop;
 import dev.towerscribe.drawing.Align;
 import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.Layer;
+import dev.towerscribe.drawing.LayerPen;
 import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.geometry.Box;
@@ -64,7 +65,7 @@ record FieldGrid(List<Row> rows) {
    * @return the box of each field, row by row
    */
   List<List<Box>> draw(double leftMm, double topMm, double widthMm, List<Item> out) {
-    Strokes s = new Strokes(Layer.FRAME, out);
+    LayerPen s = new LayerPen(Layer.FRAME, out);
     List<List<Box>> boxes = new ArrayList<>();
     double top = topMm;
     for (Row row : rows) {
@@ -85,11 +86,11 @@ record FieldGrid(List<Row> rows) {
       s.line(leftMm, top, leftMm + widthMm, top, Pen.OUTLINE);
       boxes.add(cells);
     }
-    s.box(new Box(leftMm, top, leftMm + widthMm, topMm), Pen.FINAL_CUT);
+    s.frame(new Box(leftMm, top, leftMm + widthMm, topMm), Pen.FINAL_CUT);
     return boxes;
   }
 
-  private static void field(Strokes s, Field field, Box cell) {
+  private static void field(LayerPen s, Field field, Box cell) {
     double labelBase = cell.maxY() - PAD_MM - LABEL_CAP_MM;
     s.text(cell.minX() + PAD_MM, labelBase, LABEL_CAP_MM, Align.START, field.label());
     if (field.value().isEmpty()) {

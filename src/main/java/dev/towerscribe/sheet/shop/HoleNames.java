@@ -4,6 +4,7 @@ import dev.towerscribe.drawing.Align;
 import dev.towerscribe.drawing.Ink;
 import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.Layer;
+import dev.towerscribe.drawing.LayerPen;
 import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.drawing.TurnedBox;
@@ -87,6 +88,7 @@ final class HoleNames {
    * @throws NoRoomException if a name could only be written over another or beside another hole
    */
   static void write(List<Named> names, ViewPlacing at, List<Item> out) {
+    LayerPen notes = LayerPen.notes(out);
     List<TurnedBox> taken = new ArrayList<>();
     List<Vec2[]> edges = new ArrayList<>();
     List<Vec2[]> centres = new ArrayList<>();
@@ -110,7 +112,7 @@ final class HoleNames {
       for (Vec2[] leader : spot.leader()) {
         all.add(leader);
         edges.add(leader);
-        out.add(new Item.Line(Layer.NOTES, leader[0], leader[1], Pen.FINE));
+        notes.line(leader[0], leader[1], Pen.FINE);
       }
       out.add(
           new Item.Text(

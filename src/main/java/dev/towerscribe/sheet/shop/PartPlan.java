@@ -3,6 +3,7 @@ package dev.towerscribe.sheet.shop;
 import dev.towerscribe.drawing.Ink;
 import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.Layer;
+import dev.towerscribe.drawing.LayerPen;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.geometry.Bore;
 import dev.towerscribe.geometry.Box;
@@ -75,22 +76,16 @@ final class PartPlan {
 
   private static void bore(Bore bore, ViewPlacing at, UnaryOperator<Layer> layers, List<Item> out) {
     Vec2 c = at.point(bore.centre());
-    out.add(
-        new Item.Circle(
-            layers.apply(Layer.HOLES), c, at.length(bore.diameterMm() / 2), Pen.EDGE, Ink.NONE));
+    new LayerPen(layers.apply(Layer.HOLES), out)
+        .circle(c, at.length(bore.diameterMm() / 2), Pen.EDGE);
     if (bore.recess().isPresent()) {
       Recess recess = bore.recess().get();
-      out.add(
-          new Item.Circle(
-              layers.apply(Layer.RECESSES),
-              c,
-              at.length(recess.diameterMm() / 2),
-              recess.fromTop() ? Pen.EDGE : Pen.HIDDEN,
-              Ink.NONE));
+      new LayerPen(layers.apply(Layer.RECESSES), out)
+          .circle(c, at.length(recess.diameterMm() / 2), recess.fromTop() ? Pen.EDGE : Pen.HIDDEN);
     }
     double arm = at.length(bore.widestMm() / 2) + OVER_MM;
     for (Vec2 half : List.of(new Vec2(arm, 0), new Vec2(0, arm))) {
-      out.add(new Item.Line(Layer.CENTRE_LINES, c.minus(half), c.plus(half), Pen.FINE));
+      new LayerPen(Layer.CENTRE_LINES, out).line(c.minus(half), c.plus(half), Pen.FINE);
     }
   }
 }

@@ -2,6 +2,7 @@ package dev.towerscribe.sheet.shop;
 
 import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.Layer;
+import dev.towerscribe.drawing.LayerPen;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.geometry.Vec2;
 import java.util.List;
@@ -27,7 +28,7 @@ final class ProjectionSign {
 
   /** Draws it about a centre. */
   static void draw(boolean firstAngle, Vec2 centre, List<Item> out) {
-    Strokes s = new Strokes(Layer.FRAME, out);
+    LayerPen s = new LayerPen(Layer.FRAME, out);
     double y = centre.y();
     double left = centre.x() - WIDTH_MM / 2 + OVER_MM;
     double cone = firstAngle ? left : left + HEIGHT_MM + GAP_MM;

@@ -5,6 +5,7 @@ import dev.towerscribe.drawing.DimensionPlacer;
 import dev.towerscribe.drawing.DimensionStyle;
 import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.Layer;
+import dev.towerscribe.drawing.LayerPen;
 import dev.towerscribe.drawing.Obstacles;
 import dev.towerscribe.drawing.Page;
 import dev.towerscribe.drawing.Pen;
@@ -258,7 +259,7 @@ final class ShopSheets {
       double top = upper + CAPTION_MM + view.dimensionRoomMm();
       List<Item> drawn = new ArrayList<>();
       view.draw(at, drawn);
-      new Strokes(Layer.NOTES, drawn)
+      new LayerPen(Layer.NOTES, drawn)
           .text(middle, top - CAPTION_MM + 2.0, CAPTION_CAP_MM, Align.MIDDLE, view.caption());
       double foot = top - cellMm(view, factor);
       Box area = new Box(room.minX() + 1, foot, room.maxX() - 1, upper + view.dimensionRoomMm());
@@ -300,12 +301,12 @@ final class ShopSheets {
     double y = room.minY() + 4;
     Vec2 from = new Vec2(room.minX() + GAP_MM, y);
     Vec2 to = from.plus(new Vec2(BAR_MM, 0));
-    items.add(new Item.Line(Layer.CHECK_BARS, from, to, Pen.OUTLINE));
+    new LayerPen(Layer.CHECK_BARS, items).line(from, to, Pen.OUTLINE);
     for (Vec2 end : List.of(from, to)) {
       Vec2 tick = new Vec2(0, 2);
-      items.add(new Item.Line(Layer.CHECK_BARS, end.minus(tick), end.plus(tick), Pen.OUTLINE));
+      new LayerPen(Layer.CHECK_BARS, items).line(end.minus(tick), end.plus(tick), Pen.OUTLINE);
     }
-    new Strokes(Layer.CHECK_BARS, items)
+    new LayerPen(Layer.CHECK_BARS, items)
         .text(from.x() + 3, y + 1.5, 2.5, Align.START, paperOnly ? "100 MM ON PAPER" : "100 MM");
     proofs.add(new Proof.Bar("check bar", from, to));
   }

@@ -2,6 +2,7 @@ package dev.towerscribe.sheet.shop;
 
 import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.Layer;
+import dev.towerscribe.drawing.LayerPen;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.geometry.Bore;
 import dev.towerscribe.geometry.Box;
@@ -39,8 +40,8 @@ final class SideView {
     double t = solid.thicknessMm();
     Vec2 low = at.point(new Vec2(b.minX(), 0));
     Vec2 high = at.point(new Vec2(b.maxX(), t));
-    new Strokes(Layer.OTHER_VIEWS, out)
-        .box(new Box(low.x(), low.y(), high.x(), high.y()), Pen.EDGE);
+    new LayerPen(Layer.OTHER_VIEWS, out)
+        .frame(new Box(low.x(), low.y(), high.x(), high.y()), Pen.EDGE);
     for (double x : seenCorners(solid.outline())) {
       upright(Layer.OTHER_VIEWS, x, 0, t, Pen.EDGE, at, out);
     }
@@ -81,12 +82,12 @@ final class SideView {
   }
 
   private static void hidden(Vec2 from, Vec2 to, ViewPlacing at, List<Item> out) {
-    out.add(new Item.Line(Layer.HIDDEN, at.point(from), at.point(to), Pen.HIDDEN));
+    new LayerPen(Layer.HIDDEN, out).line(at.point(from), at.point(to), Pen.HIDDEN);
   }
 
   private static void upright(
       Layer layer, double x, double from, double to, Pen pen, ViewPlacing at, List<Item> out) {
-    out.add(new Item.Line(layer, at.point(new Vec2(x, from)), at.point(new Vec2(x, to)), pen));
+    new LayerPen(layer, out).line(at.point(new Vec2(x, from)), at.point(new Vec2(x, to)), pen);
   }
 
   /** Where sharp corners of the near side stand; corners at the ends belong to the box. */

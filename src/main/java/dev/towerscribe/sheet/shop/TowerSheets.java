@@ -5,6 +5,7 @@ import dev.towerscribe.drawing.DimensionRequest;
 import dev.towerscribe.drawing.Ink;
 import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.Layer;
+import dev.towerscribe.drawing.LayerPen;
 import dev.towerscribe.drawing.Page;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.drawing.Proof;
@@ -155,17 +156,17 @@ public final class TowerSheets {
     }
 
     private static void line(Vec2 from, Vec2 to, List<Item> out) {
-      out.add(new Item.Line(Layer.CENTRE_LINES, from, to, Pen.CENTRE));
+      new LayerPen(Layer.CENTRE_LINES, out).line(from, to, Pen.CENTRE);
     }
 
     private void hole(
         Vec2 plan, double diameterMm, Layer layer, Pen pen, ViewPlacing at, List<Item> out) {
       Vec2 c = at.point(frame().map(plan));
       double r = at.length(diameterMm / 2);
-      out.add(new Item.Circle(layer, c, r, pen, Ink.NONE));
+      new LayerPen(layer, out).circle(c, r, pen);
       for (Vec2 arm :
           List.of(new Vec2(r + PartPlan.OVER_MM, 0), new Vec2(0, r + PartPlan.OVER_MM))) {
-        out.add(new Item.Line(Layer.CENTRE_LINES, c.minus(arm), c.plus(arm), Pen.FINE));
+        new LayerPen(Layer.CENTRE_LINES, out).line(c.minus(arm), c.plus(arm), Pen.FINE);
       }
     }
 

@@ -3,7 +3,7 @@ package dev.towerscribe.sheet.text;
 import dev.towerscribe.drawing.Align;
 import dev.towerscribe.drawing.Ink;
 import dev.towerscribe.drawing.Item;
-import dev.towerscribe.drawing.Layer;
+import dev.towerscribe.drawing.LayerPen;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.geometry.Vec2;
 import java.util.ArrayList;
@@ -25,10 +25,9 @@ public final class Fragments {
 
     @Override
     public void draw(double leftMm, double topMm, List<Item> out) {
+      LayerPen notes = LayerPen.notes(out);
       if (!words.isEmpty()) {
-        out.add(
-            TextStyle.text(
-                leftMm + indentMm, TextStyle.baseMm(topMm, cap), cap, Align.START, words));
+        notes.text(leftMm + indentMm, TextStyle.baseMm(topMm, cap), cap, Align.START, words);
       }
     }
   }
@@ -45,11 +44,12 @@ public final class Fragments {
 
     @Override
     public void draw(double leftMm, double topMm, List<Item> out) {
+      LayerPen notes = LayerPen.notes(out);
       double bottom = topMm - heightMm();
-      out.add(TextStyle.box(leftMm, bottom, leftMm + widthMm, topMm, Pen.NONE, Ink.PALE));
+      notes.box(leftMm, bottom, leftMm + widthMm, topMm, Pen.NONE, Ink.PALE);
       double y = topMm - 0.7;
       for (String line : lines) {
-        out.add(TextStyle.text(leftMm + INDENT, TextStyle.baseMm(y, cap), cap, Align.START, line));
+        notes.text(leftMm + INDENT, TextStyle.baseMm(y, cap), cap, Align.START, line);
         y -= TextStyle.lineMm(cap);
       }
     }
@@ -64,10 +64,11 @@ public final class Fragments {
 
     @Override
     public void draw(double leftMm, double topMm, List<Item> out) {
-      out.add(TextStyle.box(leftMm, topMm - 0.9, leftMm + widthMm, topMm, Pen.NONE, Ink.BLACK));
+      LayerPen notes = LayerPen.notes(out);
+      notes.box(leftMm, topMm - 0.9, leftMm + widthMm, topMm, Pen.NONE, Ink.BLACK);
       double y = topMm - 1.0;
       for (String line : lines) {
-        out.add(TextStyle.text(leftMm, TextStyle.baseMm(y, cap), cap, Align.START, line));
+        notes.text(leftMm, TextStyle.baseMm(y, cap), cap, Align.START, line);
         y -= TextStyle.lineMm(cap);
       }
     }
@@ -87,10 +88,11 @@ public final class Fragments {
 
     @Override
     public void draw(double leftMm, double topMm, List<Item> out) {
+      LayerPen notes = LayerPen.notes(out);
       double cap = first.cap();
       double r = 0.24 * cap;
       Vec2 at = new Vec2(leftMm + 0.4 * cap, TextStyle.baseMm(topMm, cap) + 0.42 * cap);
-      out.add(new Item.Circle(Layer.NOTES, at, r, Pen.NONE, Ink.BLACK));
+      notes.dot(at, r);
       first.draw(leftMm, topMm, out);
     }
   }
@@ -109,13 +111,12 @@ public final class Fragments {
 
     @Override
     public void draw(double leftMm, double topMm, List<Item> out) {
+      LayerPen notes = LayerPen.notes(out);
       double base = TextStyle.baseMm(topMm, first.cap());
       double low = base + first.cap() / 2 - TICK / 2;
       double x = leftMm + 0.3;
-      out.add(TextStyle.box(x, low, x + TICK, low + TICK, Pen.OUTLINE, Ink.NONE));
-      out.add(
-          TextStyle.text(
-              leftMm + INDENT - 2.5, base, first.cap(), Align.END, Integer.toString(number)));
+      notes.box(x, low, x + TICK, low + TICK, Pen.OUTLINE, Ink.NONE);
+      notes.text(leftMm + INDENT - 2.5, base, first.cap(), Align.END, Integer.toString(number));
       first.draw(leftMm, topMm, out);
     }
   }
@@ -175,21 +176,21 @@ public final class Fragments {
 
     @Override
     public void draw(double leftMm, double topMm, List<Item> out) {
+      LayerPen notes = LayerPen.notes(out);
       double half = Pen.HEAVY.widthMm() / 2;
       double right = leftMm + widthMm;
-      out.add(
-          TextStyle.box(
-              leftMm + half,
-              topMm - heightMm() + half,
-              right - half,
-              topMm - half,
-              Pen.HEAVY,
-              Ink.NONE));
-      out.add(TextStyle.box(leftMm, topMm - barMm(), right, topMm, Pen.NONE, Ink.BLACK));
+      notes.box(
+          leftMm + half,
+          topMm - heightMm() + half,
+          right - half,
+          topMm - half,
+          Pen.HEAVY,
+          Ink.NONE);
+      notes.box(leftMm, topMm - barMm(), right, topMm, Pen.NONE, Ink.BLACK);
       double in = leftMm + PAD + Pen.HEAVY.widthMm();
       double y = topMm - 1.0;
       for (String line : title) {
-        out.add(TextStyle.white(in, TextStyle.baseMm(y, titleCap), titleCap, Align.START, line));
+        notes.text(in, TextStyle.baseMm(y, titleCap), titleCap, Align.START, line, Ink.WHITE);
         y -= TextStyle.lineMm(titleCap);
       }
       inside.draw(in, topMm - barMm() - PAD + 1.0, out);

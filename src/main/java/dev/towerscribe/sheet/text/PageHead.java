@@ -3,6 +3,7 @@ package dev.towerscribe.sheet.text;
 import dev.towerscribe.drawing.Align;
 import dev.towerscribe.drawing.Ink;
 import dev.towerscribe.drawing.Item;
+import dev.towerscribe.drawing.LayerPen;
 import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.model.Print;
@@ -123,64 +124,61 @@ public record PageHead(Print print, JobInfo info, Optional<Side> side, String ti
 
   @Override
   public void draw(int number, int count, List<Item> out) {
+    LayerPen notes = LayerPen.notes(out);
     double top = print.paper().heightMm() - print.marginMm();
     double y = top;
     if (side.isPresent()) {
       String word = side.get().word().toUpperCase(Locale.ROOT);
       double wide = Lettering.width(word, TextStyle.SIDE) + 8.0;
-      out.add(
-          TextStyle.box(
-              rightMm() - wide, y - titleHeightMm() + 2, rightMm(), y, Pen.NONE, Ink.BLACK));
-      out.add(
-          TextStyle.white(
-              rightMm() - wide / 2, y - 2 - TextStyle.SIDE, TextStyle.SIDE, Align.MIDDLE, word));
+      notes.box(rightMm() - wide, y - titleHeightMm() + 2, rightMm(), y, Pen.NONE, Ink.BLACK);
+      notes.text(
+          rightMm() - wide / 2,
+          y - 2 - TextStyle.SIDE,
+          TextStyle.SIDE,
+          Align.MIDDLE,
+          word,
+          Ink.WHITE);
       double cap = Lettering.capHeightToFit(title, widthMm() - wide - COLUMN_GAP, TextStyle.TITLE);
-      out.add(TextStyle.text(leftMm(), y - 2 - TextStyle.SIDE, cap, Align.START, title));
+      notes.text(leftMm(), y - 2 - TextStyle.SIDE, cap, Align.START, title);
     } else {
       double cap = Lettering.capHeightToFit(title, widthMm(), TextStyle.TITLE);
-      out.add(
-          TextStyle.text(leftMm(), TextStyle.baseMm(y, TextStyle.TITLE), cap, Align.START, title));
+      notes.text(leftMm(), TextStyle.baseMm(y, TextStyle.TITLE), cap, Align.START, title);
     }
     y -= titleHeightMm();
     for (String line : jobLines()) {
-      out.add(TextStyle.text(leftMm(), TextStyle.baseMm(y, JOB), JOB, Align.START, line));
+      notes.text(leftMm(), TextStyle.baseMm(y, JOB), JOB, Align.START, line);
       y -= TextStyle.lineMm(JOB);
     }
     y = drawFacts(number, count, y, out);
     y -= GAP;
-    out.add(TextStyle.line(leftMm(), y, rightMm(), y, Pen.FINAL_CUT));
+    notes.line(leftMm(), y, rightMm(), y, Pen.FINAL_CUT);
     for (String words : accepted()) {
       y -= GAP;
-      out.add(
-          TextStyle.box(leftMm(), y - TextStyle.lineMm(BAR), rightMm(), y, Pen.NONE, Ink.BLACK));
+      notes.box(leftMm(), y - TextStyle.lineMm(BAR), rightMm(), y, Pen.NONE, Ink.BLACK);
       double middle = (leftMm() + rightMm()) / 2;
-      out.add(TextStyle.white(middle, TextStyle.baseMm(y, BAR), BAR, Align.MIDDLE, words));
+      notes.text(middle, TextStyle.baseMm(y, BAR), BAR, Align.MIDDLE, words, Ink.WHITE);
     }
     double foot = bodyBottomMm() - BODY_GAP;
-    out.add(TextStyle.line(leftMm(), foot, rightMm(), foot, Pen.THIN));
+    notes.line(leftMm(), foot, rightMm(), foot, Pen.THIN);
     foot -= GAP / 2;
     for (String line : foot()) {
-      out.add(
-          TextStyle.text(
-              leftMm(),
-              TextStyle.baseMm(foot, TextStyle.SMALL),
-              TextStyle.SMALL,
-              Align.START,
-              line));
+      notes.text(
+          leftMm(), TextStyle.baseMm(foot, TextStyle.SMALL), TextStyle.SMALL, Align.START, line);
       foot -= TextStyle.lineMm(TextStyle.SMALL);
     }
   }
 
   private double drawFacts(int number, int count, double top, List<Item> out) {
+    LayerPen notes = LayerPen.notes(out);
     double y = top;
     for (String line : factLines()) {
       if (!line.isEmpty()) {
-        out.add(TextStyle.text(leftMm(), TextStyle.baseMm(y, LINE), LINE, Align.START, line));
+        notes.text(leftMm(), TextStyle.baseMm(y, LINE), LINE, Align.START, line);
       }
       y -= TextStyle.lineMm(LINE);
     }
     double last = TextStyle.baseMm(y + TextStyle.lineMm(LINE), LINE);
-    out.add(TextStyle.text(rightMm(), last, LINE, Align.END, page(number, count)));
+    notes.text(rightMm(), last, LINE, Align.END, page(number, count));
     return y;
   }
 }

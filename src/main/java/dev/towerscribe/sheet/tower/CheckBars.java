@@ -3,6 +3,7 @@ package dev.towerscribe.sheet.tower;
 import dev.towerscribe.drawing.Ink;
 import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.Layer;
+import dev.towerscribe.drawing.LayerPen;
 import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.drawing.Proof;
@@ -10,6 +11,8 @@ import dev.towerscribe.drawing.TextBlock;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.LengthUnit;
+import dev.towerscribe.quantity.Lengths;
+import dev.towerscribe.quantity.Lengths.Fineness;
 import dev.towerscribe.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.List;
@@ -40,9 +43,10 @@ record CheckBars(Vec2 corner, double lengthMm, LengthUnit units) {
   }
 
   String name() {
+    String mm = Numbers.plain(lengthMm, 1) + " mm";
     return units == LengthUnit.INCH
-        ? Numbers.plain(units.fromMm(lengthMm), 2) + " in (" + Numbers.plain(lengthMm, 1) + " mm)"
-        : Numbers.plain(lengthMm, 1) + " mm";
+        ? "%s in (%s)".formatted(Numbers.plain(units.fromMm(lengthMm), 2), mm)
+        : mm;
   }
 
   String label() {
@@ -51,29 +55,19 @@ record CheckBars(Vec2 corner, double lengthMm, LengthUnit units) {
 
   /** The length between the far ends, in words. */
   String diagonal() {
-    return Measures.length(lengthMm * Math.sqrt(2), units);
+    return Lengths.in(units).withMm(lengthMm * Math.sqrt(2), Fineness.PLACE);
   }
 
   /** Bars, ticks and crosses. */
-  List<Item> drawn() {
-    List<Item> items = new ArrayList<>();
-    bar(items, corner, farAcross());
-    bar(items, corner, farAlong());
-    cross(items, farAcross());
-    cross(items, farAlong());
-    return items;
-  }
-
-  private static void bar(List<Item> items, Vec2 from, Vec2 to) {
-    items.add(new Item.Line(Layer.CHECK_BARS, from, to, Pen.OUTLINE));
-    Vec2 tick = to.minus(from).unit().quarterTurn().times(TICK_MM);
-    items.add(new Item.Line(Layer.CHECK_BARS, from.minus(tick), from.plus(tick), Pen.FINE));
-  }
-
-  private static void cross(List<Item> items, Vec2 at) {
-    for (Vec2 arm : crossArms()) {
-      items.add(new Item.Line(Layer.CHECK_BARS, at.minus(arm), at.plus(arm), Pen.FINE));
+  void draw(List<Item> items) {
+    LayerPen pen = new LayerPen(Layer.CHECK_BARS, items);
+    for (Vec2 far : List.of(farAcross(), farAlong())) {
+      pen.line(corner, far, Pen.OUTLINE);
+      Vec2 tick = far.minus(corner).unit().quarterTurn().times(TICK_MM);
+      pen.line(corner.minus(tick), corner.plus(tick), Pen.FINE);
     }
+    pen.cross(farAcross(), TICK_MM, Pen.FINE);
+    pen.cross(farAlong(), TICK_MM, Pen.FINE);
   }
 
   private static List<Vec2> crossArms() {

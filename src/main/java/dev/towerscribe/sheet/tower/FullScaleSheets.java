@@ -6,9 +6,6 @@ import dev.towerscribe.drawing.LabelCandidates;
 import dev.towerscribe.drawing.LabelPlacer;
 import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.drawing.Page;
-import dev.towerscribe.drawing.Pen;
-import dev.towerscribe.drawing.PrintScale;
-import dev.towerscribe.drawing.Proof;
 import dev.towerscribe.drawing.TextBlock;
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Region;
@@ -20,7 +17,6 @@ import dev.towerscribe.model.Bracket;
 import dev.towerscribe.model.Face;
 import dev.towerscribe.model.KeepOut;
 import dev.towerscribe.model.Landmark;
-import dev.towerscribe.model.Print;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.Straightedge;
 import dev.towerscribe.sheet.text.JobInfo;
@@ -37,8 +33,6 @@ import java.util.Optional;
 public final class FullScaleSheets {
   /** A keep-out farther from every hole and cut than this is shown only where there is room. */
   private static final double NEAR_WORK_MM = 10.0;
-
-  private static final double FRAME_GAP_MM = 1.0;
 
   /** Points along the cuts that joins of tiles stay away from. */
   private static final double CUT_STEP_MM = 10.0;
@@ -81,10 +75,11 @@ public final class FullScaleSheets {
         alignment.map(a -> PredictedLine.words(a, info.units())).orElse(List.of());
     List<Page> pages = new ArrayList<>();
     for (Face face : List.of(Face.UNDERSIDE, Face.TOPSIDE)) {
-      pages.addAll(onPaper(tower(layout, predicted, info, face), layout.job().print(), info));
+      pages.addAll(
+          SheetOnPaper.pages(tower(layout, predicted, info, face), layout.job().print(), info));
     }
     for (int i = 0; i < layout.notches().size(); i++) {
-      pages.addAll(onPaper(notch(layout, info, i), layout.job().print(), info));
+      pages.addAll(SheetOnPaper.pages(notch(layout, info, i), layout.job().print(), info));
     }
     return pages;
   }
@@ -126,9 +121,11 @@ public final class FullScaleSheets {
         (origin, window, joins) -> {
           SheetFrame frame = new SheetFrame(side, face, layout.job().tower().crown(), origin);
           LabelPlacer placer = new LabelPlacer(window.grown(-TextBlock.CLEARED_MM));
-          TowerDrawing drawing = new TowerDrawing(layout, frame, window, placer);
-          List<Item> items = new ArrayList<>(drawing.drawn());
-          JoinCrosses.draw(joins, origin, window, items, placer);
+          List<Item> items = new ArrayList<>();
+          SheetLines lines = new SheetLines(items, placer);
+          TowerDrawing drawing = new TowerDrawing(layout, frame, window, lines);
+          drawing.draw();
+          JoinCrosses.draw(joins, origin, window, lines);
           TowerLabels words =
               new TowerLabels(layout, frame, window, placer, info.units(), predicted);
           items.addAll(words.placed(drawing));
@@ -259,136 +256,5 @@ public final class FullScaleSheets {
       most = Math.max(most, landmark.diameterMm());
     }
     return most;
-  }
-
-  private static List<Page> onPaper(FullScaleSheet sheet, Print print, JobInfo info) {
-    SheetZones zones = SheetZones.of(print, info);
-    Box window = zones.drawing().grown(-FRAME_GAP_MM);
-    Box needs = sheet.essentials();
-    List<String> homeless = List.of();
-    if (needs.width() <= window.width() && needs.height() <= window.height()) {
-      for (Vec2 origin : origins(sheet, zones, window)) {
-        FullScaleSheet.Painted painted = sheet.painter().paint(origin, window, List.of());
-        if (painted.unplaced().isEmpty()) {
-          return List.of(page(sheet, print, info, zones, window, origin, painted, null, 0, 0));
-        }
-        homeless = painted.unplaced();
-      }
-    }
-    Tiles fewest = Tiles.of(needs, window, sheet.largestMm(), homeless.isEmpty() ? 1 : 2);
-    for (Tiles tiles : fewest.andFiner()) {
-      List<Page> pages = new ArrayList<>();
-      homeless = tiled(sheet, print, info, zones, window, tiles, pages);
-      if (homeless.isEmpty()) {
-        return pages;
-      }
-    }
-    throw new NoRoomException("no room on " + print.paper().word() + " to name " + homeless);
-  }
-
-  /**
-   * The tiles of one way to share a sheet out.
-   *
-   * @param pages where they go
-   * @return names that found no room, after which the pages are not all there
-   */
-  private static List<String> tiled(
-      FullScaleSheet sheet,
-      Print print,
-      JobInfo info,
-      SheetZones zones,
-      Box window,
-      Tiles tiles,
-      List<Page> pages) {
-    List<FullScaleSheet.Join> joins = tiles.joins(sheet.others());
-    for (int r = 0; r < tiles.rows(); r++) {
-      for (int c = 0; c < tiles.columns(); c++) {
-        Box seen = tiles.window(r, c);
-        Vec2 origin = new Vec2(window.minX() - seen.minX(), window.minY() - seen.minY());
-        FullScaleSheet.Painted painted = sheet.painter().paint(origin, window, joins);
-        if (!painted.unplaced().isEmpty()) {
-          return painted.unplaced();
-        }
-        pages.add(page(sheet, print, info, zones, window, origin, painted, tiles, r, c));
-      }
-    }
-    return List.of();
-  }
-
-  /** Places of the origin at which everything shows, the best first. */
-  private static List<Vec2> origins(FullScaleSheet sheet, SheetZones zones, Box window) {
-    Box needs = sheet.wished(window);
-    double leastX = window.minX() - needs.minX();
-    double mostX = window.maxX() - needs.maxX();
-    double leastY = window.minY() - needs.minY();
-    double mostY = window.maxY() - needs.maxY();
-    double offset = sheet.lineOffsetMm();
-    double[] line = SheetBorder.lineRoom(zones, sheet.says(), false);
-    double liked = Math.max(line[0], Math.min(line[1], (leastX + mostX) / 2 + offset)) - offset;
-    double x = Math.max(leastX, Math.min(mostX, liked));
-    double y = (leastY + mostY) / 2;
-    List<Vec2> result = new ArrayList<>();
-    result.add(new Vec2(x, y));
-    for (double down : new double[] {0.2, 0.8}) {
-      for (double across : new double[] {0.2, 0.5, 0.8}) {
-        result.add(new Vec2(leastX + across * (mostX - leastX), leastY + down * (mostY - leastY)));
-      }
-    }
-    return result;
-  }
-
-  private static Page page(
-      FullScaleSheet sheet,
-      Print print,
-      JobInfo info,
-      SheetZones zones,
-      Box window,
-      Vec2 origin,
-      FullScaleSheet.Painted painted,
-      Tiles tiles,
-      int row,
-      int column) {
-    boolean tiled = tiles != null;
-    double x = origin.x() + sheet.lineOffsetMm();
-    Optional<Double> lineX =
-        x > window.minX() && x < window.maxX() ? Optional.of(x) : Optional.empty();
-    PrintScale scale = new PrintScale(print.scaleAcross(), print.scaleAlong(), print.skew());
-    CheckBars bars =
-        CheckBars.of(new Vec2(zones.strip().maxX() - 3, zones.foot().maxY() - 5), info.units());
-    SheetBorder.Says says = sheet.says();
-    if (tiled) {
-      List<String> todo = new ArrayList<>();
-      todo.add("Tape the tiles cross on cross, J1 on J1.");
-      todo.addAll(says.todo());
-      says =
-          new SheetBorder.Says(
-              says.side(),
-              says.word(),
-              says.look(),
-              says.underWord(),
-              says.pageName() + ", tile " + Tiles.name(row, column),
-              says.outboardSign(),
-              todo);
-    }
-    SheetBorder surround = new SheetBorder(zones, info, scale, says, lineX, tiled);
-    List<Item> items = new ArrayList<>(surround.drawn(bars));
-    if (tiled) {
-      items.add(SheetBorder.frame(window, Pen.OUTLINE));
-      items.addAll(tiles.key(surround.keyRoom(), row, column));
-    }
-    List<Proof> proofs = new ArrayList<>(painted.proofs());
-    proofs.addAll(bars.proofs());
-    String suffix = tiled ? Tiles.suffix(row, column) : "";
-    return new Page(
-        sheet.stem() + suffix,
-        tiled ? sheet.title() + ", tile " + Tiles.name(row, column) : sheet.title(),
-        sheet.label() + suffix,
-        print.paper().widthMm(),
-        print.paper().heightMm(),
-        true,
-        scale,
-        items,
-        Optional.of(new Page.Window(window, painted.items())),
-        proofs);
   }
 }

@@ -1,7 +1,6 @@
 package dev.towerscribe.sheet.tower;
 
 import dev.towerscribe.drawing.Ink;
-import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.LabelCandidates;
 import dev.towerscribe.drawing.LabelPlacer;
 import dev.towerscribe.drawing.Layer;
@@ -19,28 +18,22 @@ final class JoinCrosses {
 
   private JoinCrosses() {}
 
-  static void draw(
-      List<FullScaleSheet.Join> joins,
-      Vec2 origin,
-      Box window,
-      List<Item> items,
-      LabelPlacer placer) {
+  static void draw(List<FullScaleSheet.Join> joins, Vec2 origin, Box window, SheetLines lines) {
+    LabelPlacer placer = lines.placer();
     for (FullScaleSheet.Join join : joins) {
       Vec2 at = origin.plus(join.at());
       if (!window.contains(Box.around(at, ARM_MM))) {
         continue;
       }
-      for (Vec2 arm : List.of(new Vec2(ARM_MM, 0), new Vec2(0, ARM_MM))) {
-        items.add(new Item.Line(Layer.CENTRE_LINES, at.minus(arm), at.plus(arm), Pen.OUTLINE));
-        placer.keepClear(List.of(at.minus(arm), at.plus(arm)), false);
-      }
-      List<Vec2> diamond =
-          List.of(
-              at.plus(new Vec2(DIAMOND_MM, 0)),
-              at.plus(new Vec2(0, DIAMOND_MM)),
-              at.minus(new Vec2(DIAMOND_MM, 0)),
-              at.minus(new Vec2(0, DIAMOND_MM)));
-      items.add(new Item.Polyline(Layer.CENTRE_LINES, diamond, true, Pen.OUTLINE, Ink.NONE));
+      Vec2 level = new Vec2(ARM_MM, 0);
+      Vec2 upright = new Vec2(0, ARM_MM);
+      lines.on(Layer.CENTRE_LINES).cross(at, ARM_MM, Pen.OUTLINE);
+      placer.keepClear(at.minus(level), at.plus(level));
+      placer.keepClear(at.minus(upright), at.plus(upright));
+      Vec2 aside = new Vec2(DIAMOND_MM, 0);
+      Vec2 up = new Vec2(0, DIAMOND_MM);
+      List<Vec2> diamond = List.of(at.plus(aside), at.plus(up), at.minus(aside), at.minus(up));
+      lines.on(Layer.CENTRE_LINES).polygon(diamond, Pen.OUTLINE, Ink.NONE);
       placer.keepClear(diamond, true);
       TextBlock block = TextBlock.of(CAP_MM, join.name());
       placer.place(LabelCandidates.around(block, at, DIAMOND_MM, Vec2.ZERO));

@@ -4,6 +4,7 @@ import dev.towerscribe.drawing.Align;
 import dev.towerscribe.drawing.Ink;
 import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.Layer;
+import dev.towerscribe.drawing.LayerPen;
 import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.geometry.Box;
@@ -138,6 +139,7 @@ public final class KeyDiagram implements Fragment {
 
   @Override
   public void draw(double leftMm, double topMm, List<Item> out) {
+    LayerPen notes = LayerPen.notes(out);
     Vec2 middle = new Vec2(leftMm + width / 2, topMm - topMm() - (height - topMm() - footMm()) / 2);
     outline(layout.plateOutline(), middle, Pen.HIDDEN, out);
     outline(
@@ -147,13 +149,13 @@ public final class KeyDiagram implements Fragment {
         out);
     List<Box> taken = new ArrayList<>();
     Vec2 shaft = onPage(Vec2.ZERO, middle);
-    out.add(TextStyle.line(shaft.x() - 3, shaft.y(), shaft.x() + 3, shaft.y(), Pen.FINE));
-    out.add(TextStyle.line(shaft.x(), shaft.y() - 3, shaft.x(), shaft.y() + 3, Pen.FINE));
+    notes.line(shaft.x() - 3, shaft.y(), shaft.x() + 3, shaft.y(), Pen.FINE);
+    notes.line(shaft.x(), shaft.y() - 3, shaft.x(), shaft.y() + 3, Pen.FINE);
     taken.add(Box.around(shaft, 3));
     for (PlacedHole hole : layout.holes()) {
       Vec2 at = onPage(hole.at(), middle);
       double r = hole.diameterMm() / 2 * scale;
-      out.add(new Item.Circle(Layer.HOLES, at, r, Pen.OUTLINE, Ink.NONE));
+      new LayerPen(Layer.HOLES, out).circle(at, r, Pen.OUTLINE);
       taken.add(Box.around(at, r + AIR));
     }
     for (int i = 0; i < errors.size() && times > 0; i++) {
@@ -192,21 +194,23 @@ public final class KeyDiagram implements Fragment {
   }
 
   private void outline(Region region, Vec2 middle, Pen pen, List<Item> out) {
+    LayerPen notes = LayerPen.notes(out);
     for (Contour contour : region.contours()) {
       if (contour.asCircle().isPresent()) {
         Arc circle = contour.asCircle().get();
         Vec2 at = onPage(circle.centre(), middle);
-        out.add(new Item.Circle(Layer.NOTES, at, circle.radius() * scale, pen, Ink.NONE));
+        notes.circle(at, circle.radius() * scale, pen);
       } else {
         List<Vec2> points =
             contour.flattened(SAG_MM / scale).stream().map(p -> onPage(p, middle)).toList();
-        out.add(new Item.Polyline(Layer.NOTES, points, true, pen, Ink.NONE));
+        notes.polygon(points, pen, Ink.NONE);
       }
     }
   }
 
   /** Outside its hole, away from the strut rod if that place is free, else the nearest free one. */
   private void name(String name, PlacedHole hole, Vec2 middle, Places places, List<Item> out) {
+    LayerPen notes = LayerPen.notes(out);
     Vec2 at = onPage(hole.at(), middle);
     Vec2 shaft = onPage(Vec2.ZERO, middle);
     double wide = Lettering.width(name, NAME);
@@ -230,13 +234,13 @@ public final class KeyDiagram implements Fragment {
             .orElseThrow(
                 () -> new IllegalArgumentException("no room for the name of hole " + name));
     places.taken().add(best);
-    out.add(
-        TextStyle.text(best.centre().x(), best.centre().y() - NAME / 2, NAME, Align.MIDDLE, name));
+    notes.text(best.centre().x(), best.centre().y() - NAME / 2, NAME, Align.MIDDLE, name);
     lead(at, reach, best, out);
   }
 
   /** A fine line from a hole to a name that could not stand right beside it. */
   private static void lead(Vec2 at, double reach, Box name, List<Item> out) {
+    LayerPen notes = LayerPen.notes(out);
     Vec2 near =
         new Vec2(
             Math.max(name.minX(), Math.min(name.maxX(), at.x())),
@@ -245,7 +249,7 @@ public final class KeyDiagram implements Fragment {
     if (way.norm() > reach + NAME / 2) {
       Vec2 from = at.plus(way.unit().times(reach));
       Vec2 to = near.minus(way.unit().times(AIR));
-      out.add(new Item.Line(Layer.NOTES, from, to, Pen.FINE));
+      notes.line(from, to, Pen.FINE);
     }
   }
 
@@ -278,41 +282,36 @@ public final class KeyDiagram implements Fragment {
   }
 
   private void words(double leftMm, double topMm, List<Item> out) {
+    LayerPen notes = LayerPen.notes(out);
     double centre = leftMm + width / 2;
     double y = topMm;
-    out.add(TextStyle.text(centre, TextStyle.baseMm(y, WORDS), WORDS, Align.MIDDLE, "FORWARD"));
+    notes.text(centre, TextStyle.baseMm(y, WORDS), WORDS, Align.MIDDLE, "FORWARD");
     double tip = y - TextStyle.lineMm(WORDS) - 0.3;
     arrow(new Vec2(centre, tip - 7), new Vec2(0, 1), 7, out);
     boolean outboardRight = SheetFrame.inboardSign(layout.side(), Face.UNDERSIDE) < 0;
     double outer = outboardRight ? leftMm + width : leftMm;
     double sign = outboardRight ? 1 : -1;
-    out.add(
-        TextStyle.text(
-            outer,
-            TextStyle.baseMm(y, WORDS),
-            WORDS,
-            outboardRight ? Align.END : Align.START,
-            "OUTBOARD"));
+    notes.text(
+        outer,
+        TextStyle.baseMm(y, WORDS),
+        WORDS,
+        outboardRight ? Align.END : Align.START,
+        "OUTBOARD");
     arrow(new Vec2(outer - sign * 10, tip - 2), new Vec2(sign, 0), 10, out);
     double low = topMm - height + footMm() - 2.0;
     for (String line : foot) {
-      out.add(TextStyle.text(centre, TextStyle.baseMm(low, WORDS), WORDS, Align.MIDDLE, line));
+      notes.text(centre, TextStyle.baseMm(low, WORDS), WORDS, Align.MIDDLE, line);
       low -= TextStyle.lineMm(WORDS);
     }
   }
 
   private static void arrow(Vec2 from, Vec2 way, double length, List<Item> out) {
+    LayerPen notes = LayerPen.notes(out);
     Vec2 tip = from.plus(way.times(length));
     double head = Math.min(3, 0.6 * length);
     Vec2 back = tip.minus(way.times(head));
     Vec2 side = way.quarterTurn().times(1.1 * head / 3);
-    out.add(new Item.Line(Layer.NOTES, from, back, Pen.OUTLINE));
-    out.add(
-        new Item.Polyline(
-            Layer.NOTES,
-            List.of(tip, back.plus(side), back.minus(side)),
-            true,
-            Pen.NONE,
-            Ink.BLACK));
+    notes.line(from, back, Pen.OUTLINE);
+    notes.polygon(List.of(tip, back.plus(side), back.minus(side)), Pen.NONE, Ink.BLACK);
   }
 }

@@ -7,6 +7,7 @@ import dev.towerscribe.drawing.LabelPlacer;
 import dev.towerscribe.drawing.LabelPlacer.Candidate;
 import dev.towerscribe.drawing.LabelPlacer.Further;
 import dev.towerscribe.drawing.Layer;
+import dev.towerscribe.drawing.LayerPen;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.drawing.Proof;
 import dev.towerscribe.drawing.TextBlock;
@@ -14,8 +15,6 @@ import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.Edge;
 import dev.towerscribe.geometry.Edge.Arc;
-import dev.towerscribe.geometry.Edge.Segment;
-import dev.towerscribe.geometry.Hatch;
 import dev.towerscribe.geometry.Region;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.layout.Notch;
@@ -26,6 +25,8 @@ import dev.towerscribe.model.Face;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.LengthUnit;
+import dev.towerscribe.quantity.Lengths;
+import dev.towerscribe.quantity.Lengths.Fineness;
 import dev.towerscribe.quantity.Tolerances;
 import java.util.ArrayList;
 import java.util.List;
@@ -55,8 +56,9 @@ final class NotchDrawing {
   private final Notch notch;
   private final SheetFrame frame;
   private final Box window;
-  private final LengthUnit units;
+  private final Lengths lengths;
   private final LabelPlacer placer;
+  private final SheetLines lines;
   private final List<Item> items = new ArrayList<>();
   private final List<String> unplaced = new ArrayList<>();
 
@@ -65,8 +67,9 @@ final class NotchDrawing {
     this.notch = notch;
     this.frame = frame(layout, origin);
     this.window = window;
-    this.units = units;
+    this.lengths = Lengths.in(units);
     this.placer = new LabelPlacer(window.grown(-TextBlock.CLEARED_MM));
+    this.lines = new SheetLines(items, placer);
   }
 
   private static SheetFrame frame(SideLayout layout, Vec2 origin) {
@@ -99,21 +102,13 @@ final class NotchDrawing {
   FullScaleSheet.Painted painted(List<FullScaleSheet.Join> joins) {
     double reach = layout.job().tools().reachRadiusMm();
     Region removed = frame.region(notch.removed());
-    for (Segment s : Hatch.lines(removed, Region.EMPTY, HATCH, HATCH_SPACING_MM)) {
-      items.add(new Item.Line(Layer.WASTE, s.start(), s.end(), Pen.HATCH));
-    }
+    lines.on(Layer.WASTE).hatch(removed, Region.EMPTY, HATCH, HATCH_SPACING_MM, Pen.HATCH);
     Contour outline = frame.contour(notch.bracket().outline());
     items.add(new Item.Figure(Layer.BRACKETS, List.of(outline), Pen.OUTLINE, Ink.NONE));
     placer.avoid(outline.flattened(0.05), true, 4.0);
     cutLine(removed, outline);
-    removed.contours().forEach(c -> placer.keepClear(c.flattened(0.05), true));
-    double x = frame.origin().x() + lineX(layout, notch);
-    if (x > window.minX() && x < window.maxX()) {
-      Vec2 low = new Vec2(x, window.minY());
-      Vec2 high = new Vec2(x, window.maxY());
-      items.add(new Item.Line(Layer.CENTRE_LINES, low, high, Pen.OUTLINE));
-      placer.avoid(List.of(low, high), false, 1.0);
-    }
+    lines.bar(removed);
+    lines.foreAft(frame.origin().x() + lineX(layout, notch), window, 1.0);
     List<PlacedHole> bolts = bolts(layout, notch);
     for (PlacedHole bolt : bolts) {
       ring(Layer.HOLES, frame.point(bolt.at()), reach, Pen.HIDDEN);
@@ -124,7 +119,7 @@ final class NotchDrawing {
       placer.keepClear(at, fastener.diameterMm() / 2);
     }
     notch.narrowest().ifPresent(s -> narrowest(frame.point(s.start()), frame.point(s.end())));
-    JoinCrosses.draw(joins, frame.origin(), window, items, placer);
+    JoinCrosses.draw(joins, frame.origin(), window, lines);
     words(bolts, reach, removed, outline);
     items.addAll(placer.items());
     return new FullScaleSheet.Painted(items, proofs(bolts, reach), unplaced);
@@ -137,43 +132,34 @@ final class NotchDrawing {
         if (outline.distanceTo(edge.at(0.5)) <= ON_EDGE_MM) {
           continue;
         }
+        LayerPen pen = lines.on(Layer.NOTCH);
         if (edge instanceof Arc arc && arc.isFullCircle()) {
-          items.add(
-              new Item.Circle(Layer.NOTCH, arc.centre(), arc.radius(), Pen.FINAL_CUT, Ink.NONE));
+          pen.circle(arc.centre(), arc.radius(), Pen.FINAL_CUT);
         } else if (edge instanceof Arc arc) {
           items.add(new Item.ArcLine(Layer.NOTCH, arc, Pen.FINAL_CUT));
         } else {
-          items.add(new Item.Line(Layer.NOTCH, edge.start(), edge.end(), Pen.FINAL_CUT));
+          pen.line(edge.start(), edge.end(), Pen.FINAL_CUT);
         }
       }
     }
   }
 
   private void ring(Layer layer, Vec2 at, double radius, Pen pen) {
-    items.add(new Item.Circle(layer, at, radius, pen, Ink.NONE));
-    placer.avoid(Contour.circle(at, radius).flattened(0.05), true, 0.8);
-    for (Vec2 arm :
-        List.of(new Vec2(radius + CROSS_PAST_MM, 0), new Vec2(0, radius + CROSS_PAST_MM))) {
-      items.add(new Item.Line(layer, at.minus(arm), at.plus(arm), Pen.FINE));
-      placer.keepClear(List.of(at.minus(arm), at.plus(arm)), false);
-    }
+    lines.ring(layer, at, radius, pen, 0.8);
+    lines.cross(layer, at, radius + CROSS_PAST_MM);
   }
 
   /** Arrows from edge to edge of the metal where least of it is left. */
   private void narrowest(Vec2 from, Vec2 to) {
-    items.add(new Item.Line(Layer.BRACKETS, from, to, Pen.THIN));
-    placer.keepClear(List.of(from, to), false);
+    LayerPen pen = lines.on(Layer.BRACKETS);
+    pen.line(from, to, Pen.THIN);
+    placer.keepClear(from, to);
     double length = Math.min(ARROW_MM, from.distanceTo(to) / 2);
     for (Vec2[] end : new Vec2[][] {{from, to}, {to, from}}) {
-      Vec2 back = end[1].minus(end[0]).unit().times(length);
-      Vec2 aside = back.quarterTurn().times(ARROW_SLOPE);
-      items.add(
-          new Item.Polyline(
-              Layer.BRACKETS,
-              List.of(end[0], end[0].plus(back).plus(aside), end[0].plus(back).minus(aside)),
-              true,
-              Pen.NONE,
-              Ink.BLACK));
+      Vec2 way = end[1].minus(end[0]).unit().times(length);
+      Vec2 aside = way.quarterTurn().times(ARROW_SLOPE);
+      Vec2 back = end[0].plus(way);
+      pen.polygon(List.of(end[0], back.plus(aside), back.minus(aside)), Pen.NONE, Ink.BLACK);
     }
   }
 
@@ -182,10 +168,8 @@ final class NotchDrawing {
     for (PlacedHole bolt : bolts) {
       Vec2 at = frame.point(bolt.at());
       TextBlock block =
-          new TextBlock(
-              List.of(
-                  new TextBlock.Row(bolt.name(), 6),
-                  new TextBlock.Row("socket R " + Measures.length(reach, units), 3.5)));
+          TextBlock.of(6, bolt.name())
+              .then(3.5, "socket R " + lengths.withMm(reach, Fineness.PLACE));
       place(LabelCandidates.around(block, at, reach, at.minus(middle)), block, at, bolt.name());
     }
     TextBlock cut = TextBlock.of(3.5, "CUT TO THE THICK LINE", "remove the hatched metal");
@@ -200,8 +184,9 @@ final class NotchDrawing {
     TextBlock left =
         TextBlock.of(
             3.5,
-            "least metal left across: " + Measures.length(notch.widthLeftMm(), units),
-            "may not be less than " + Measures.length(notch.bracket().leastWidthMm(), units));
+            "least metal left across: " + lengths.withMm(notch.widthLeftMm(), Fineness.PLACE),
+            "may not be less than "
+                + lengths.withMm(notch.bracket().leastWidthMm(), Fineness.PLACE));
     Vec2 narrowest =
         notch
             .narrowest()
@@ -211,24 +196,16 @@ final class NotchDrawing {
     for (Bracket.Fastener fastener : notch.bracket().fasteners()) {
       Vec2 at = frame.point(fastener.at());
       TextBlock block = TextBlock.of(3.5, "match: bracket bolt");
-      place(
-          LabelCandidates.around(block, at, fastener.diameterMm() / 2, Vec2.ZERO),
-          block,
-          at,
-          "bracket bolt");
+      double radius = fastener.diameterMm() / 2;
+      place(LabelCandidates.around(block, at, radius, Vec2.ZERO), block, at, "bracket bolt");
     }
     TextBlock edge = TextBlock.of(3.5, "match: bracket's edge");
-    place(
-        LabelCandidates.along(edge, outline, true, 0.9, 3, 6),
-        edge,
-        outline.edges().get(0).at(0.5),
-        "bracket's edge");
+    Vec2 onEdge = outline.edges().get(0).at(0.5);
+    place(LabelCandidates.along(edge, outline, true, 0.9, 3, 6), edge, onEdge, "bracket's edge");
     double x = frame.origin().x() + lineX(layout, notch);
-    placer.place(
-        LabelCandidates.alongLine(
-            TextBlock.of(3.5, "parallel to the", "car's centre line"),
-            List.of(new Vec2(x, window.minY()), new Vec2(x, window.maxY())),
-            false));
+    List<Vec2> line = List.of(new Vec2(x, window.minY()), new Vec2(x, window.maxY()));
+    TextBlock parallel = TextBlock.of(3.5, "parallel to the", "car's centre line");
+    placer.place(LabelCandidates.alongLine(parallel, line, false));
   }
 
   private void place(List<Candidate> first, TextBlock block, Vec2 pointer, String what) {
@@ -270,17 +247,12 @@ final class NotchDrawing {
     }
     int number = 1;
     for (Bracket.Fastener fastener : notch.bracket().fasteners()) {
-      TowerProofs.add(
-          proofs,
-          "bracket bolt " + number++,
-          above(fastener.at()),
-          fastener.diameterMm() / 2,
-          window);
+      String name = "bracket bolt " + number++;
+      TowerProofs.add(proofs, name, above(fastener.at()), fastener.diameterMm() / 2, window);
     }
-    if (notch.removed().contours().size() == 1) {
-      notch
-          .removed()
-          .contours()
+    List<Contour> removed = notch.removed().contours();
+    if (removed.size() == 1) {
+      removed
           .get(0)
           .asCircle()
           .filter(a -> a.radius() > Tolerances.SAME_POINT_MM)

@@ -4,16 +4,12 @@ import dev.towerscribe.drawing.Align;
 import dev.towerscribe.drawing.Ink;
 import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.Layer;
+import dev.towerscribe.drawing.LayerPen;
 import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.drawing.PrintScale;
 import dev.towerscribe.drawing.TextBlock;
-import dev.towerscribe.drawing.TurnedBox;
 import dev.towerscribe.geometry.Box;
-import dev.towerscribe.geometry.Contour;
-import dev.towerscribe.geometry.Edge.Segment;
-import dev.towerscribe.geometry.Hatch;
-import dev.towerscribe.geometry.Region;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.quantity.Angle;
@@ -58,7 +54,14 @@ final class SheetBorder {
       String underWord,
       String pageName,
       int outboardSign,
-      List<String> todo) {}
+      List<String> todo) {
+    /** The same for one of several tiles, which must be joined first. */
+    Says ofTile(String tile) {
+      List<String> first = new ArrayList<>(List.of("Tape the tiles cross on cross, J1 on J1."));
+      first.addAll(todo);
+      return new Says(side, word, look, underWord, pageName + tile, outboardSign, first);
+    }
+  }
 
   /** Nothing on a sheet is smaller. */
   private static final double LEAST_CAP_MM = 2.5;
@@ -95,6 +98,7 @@ final class SheetBorder {
   private final Optional<Double> lineX;
   private final boolean tiled;
   private final List<Item> items = new ArrayList<>();
+  private final LayerPen notes = LayerPen.notes(items);
 
   /**
    * Prepares.
@@ -150,11 +154,7 @@ final class SheetBorder {
   List<Item> drawn(CheckBars bars) {
     head();
     arrows();
-    zones
-        .stops()
-        .ifPresent(
-            b ->
-                items.addAll(new StopBand(info.acceptedStops(), info.units(), b.width()).drawn(b)));
+    zones.stops().ifPresent(band -> StopBand.of(info, band.width()).draw(band, notes));
     strip(bars);
     foot(bars);
     lineX.ifPresent(this::foreAftEnds);
@@ -163,16 +163,11 @@ final class SheetBorder {
 
   private void head() {
     Box h = zones.head();
-    double split =
-        lineX
-            .filter(this::inHead)
-            .orElse(
-                says.side() == Side.LEFT
-                    ? h.minX() + h.width() * 0.45
-                    : h.maxX() - h.width() * 0.45);
+    boolean leftTower = says.side() == Side.LEFT;
+    double usual = leftTower ? h.minX() + h.width() * 0.45 : h.maxX() - h.width() * 0.45;
+    double split = lineX.filter(this::inHead).orElse(usual);
     Box left = new Box(h.minX(), h.minY() + 1, split - LINE_GAP_MM, h.maxY());
     Box right = new Box(split + LINE_GAP_MM, h.minY() + 1, h.maxX(), h.maxY());
-    boolean leftTower = says.side() == Side.LEFT;
     Look sideLook = says.look() == Look.BLACK ? Look.BLACK : Look.FRAMED;
     big(leftTower ? left : right, says.side().name(), "", sideLook);
     big(leftTower ? right : left, says.word(), says.underWord(), says.look());
@@ -181,9 +176,9 @@ final class SheetBorder {
   private void big(Box box, String word, String under, Look look) {
     Ink ink = look == Look.BLACK ? Ink.WHITE : Ink.BLACK;
     if (look == Look.BLACK) {
-      items.add(area(box, Ink.BLACK));
+      notes.area(box, Ink.BLACK);
     } else {
-      items.add(frame(box.grown(-Pen.HEAVY.widthMm() / 2), Pen.HEAVY));
+      notes.frame(box.grown(-Pen.HEAVY.widthMm() / 2), Pen.HEAVY);
     }
     double room = box.width() - 2 * PAD_MM - (look == Look.HATCHED ? 2 * HATCH_MM : 0);
     double tall = box.height() - 2 * PAD_MM - (under.isEmpty() ? 0 : 7);
@@ -192,27 +187,22 @@ final class SheetBorder {
         under.isEmpty()
             ? 0
             : Math.max(LEAST_CAP_MM, Lettering.capHeightToFit(under, room, MOST_UNDER_CAP_MM));
-    String beneath = Measures.shortened(under, underCap, room + ROUNDING_MM);
+    String beneath = Lettering.shortened(under, underCap, room + ROUNDING_MM);
     double used = cap + (under.isEmpty() ? 0 : 2.5 + underCap);
     double base = box.centre().y() + used / 2 - cap;
+    double middle = box.centre().x();
     if (look == Look.HATCHED) {
       Box inner = box.grown(-2 * Pen.HEAVY.widthMm());
-      items.addAll(hatch(inner, 2.0, Pen.OUTLINE));
+      StopBand.hatch(inner, 2.0, Pen.OUTLINE, notes);
       double half =
           Math.max(Lettering.width(word, cap), Lettering.width(beneath, underCap)) / 2 + 2;
-      items.add(
-          area(
-              new Box(
-                  Math.max(inner.minX(), box.centre().x() - half),
-                  inner.minY() - 0.5,
-                  Math.min(inner.maxX(), box.centre().x() + half),
-                  inner.maxY() + 0.5),
-              Ink.WHITE));
+      double from = Math.max(inner.minX(), middle - half);
+      double to = Math.min(inner.maxX(), middle + half);
+      notes.area(new Box(from, inner.minY() - 0.5, to, inner.maxY() + 0.5), Ink.WHITE);
     }
-    items.add(text(box.centre().x(), base, cap, Align.MIDDLE, word, ink));
+    notes.text(middle, base, cap, Align.MIDDLE, word, ink);
     if (!under.isEmpty()) {
-      items.add(
-          text(box.centre().x(), base - 2.5 - underCap, underCap, Align.MIDDLE, beneath, ink));
+      notes.text(middle, base - 2.5 - underCap, underCap, Align.MIDDLE, beneath, ink);
     }
   }
 
@@ -227,20 +217,13 @@ final class SheetBorder {
     double word = Lettering.width("OUTBOARD", cap);
     double room = Math.abs(edge - split) - 3;
     double length = Math.min(30, room - word - 3);
-    items.add(arrow(new Vec2(edge - out * length, y), new Vec2(edge, y)));
-    items.add(
-        text(
-            edge - out * (length + 2 + word / 2),
-            y - cap / 2,
-            cap,
-            Align.MIDDLE,
-            "OUTBOARD",
-            Ink.BLACK));
+    arrow(new Vec2(edge - out * length, y), new Vec2(edge, y));
+    double far = edge - out * (length + 2 + word / 2);
+    notes.text(far, y - cap / 2, cap, Align.MIDDLE, "OUTBOARD");
     double x = split - out * 7;
-    items.add(arrow(new Vec2(x, row.minY() + 1), new Vec2(x, row.maxY() - 0.5)));
+    arrow(new Vec2(x, row.minY() + 1), new Vec2(x, row.maxY() - 0.5));
     double forward = Lettering.width("FORWARD", cap);
-    items.add(
-        text(x - out * (5 + forward / 2), y - cap / 2, cap, Align.MIDDLE, "FORWARD", Ink.BLACK));
+    notes.text(x - out * (5 + forward / 2), y - cap / 2, cap, Align.MIDDLE, "FORWARD");
   }
 
   /** Where a key of tiles may stand: the inboard end of the arrows' row. */
@@ -251,12 +234,11 @@ final class SheetBorder {
         : new Box(row.maxX() - KEY_MM, row.minY(), row.maxX(), row.maxY());
   }
 
-  static Item arrow(Vec2 from, Vec2 to) {
+  private void arrow(Vec2 from, Vec2 to) {
     Vec2 u = to.minus(from).unit();
     Vec2 n = u.quarterTurn();
     Vec2 neck = to.minus(u.times(6));
-    return new Item.Polyline(
-        Layer.NOTES,
+    notes.polygon(
         List.of(
             from.plus(n.times(0.9)),
             neck.plus(n.times(0.9)),
@@ -265,14 +247,13 @@ final class SheetBorder {
             neck.minus(n.times(3.2)),
             neck.minus(n.times(0.9)),
             from.minus(n.times(0.9))),
-        true,
         Pen.NONE,
         Ink.BLACK);
   }
 
   /** Above the upright bar: what must be done first. */
   private void strip(CheckBars bars) {
-    items.addAll(bars.drawn());
+    bars.draw(items);
     items.addAll(bars.labelAlong());
     Box s = zones.strip();
     double from = bars.farAlong().y() + CheckBars.TICK_MM + 1;
@@ -287,12 +268,8 @@ final class SheetBorder {
       }
       if (cap >= 2.5) {
         TextBlock block = TextBlock.of(cap, lines);
-        items.addAll(
-            block.drawn(
-                new Vec2(s.minX() + block.heightMm() / 2 + 0.5, from + room / 2),
-                Angle.ofDegrees(90),
-                false,
-                Ink.BLACK));
+        Vec2 at = new Vec2(s.minX() + block.heightMm() / 2 + 0.5, from + room / 2);
+        items.addAll(block.drawn(at, Angle.ofDegrees(90), false, Ink.BLACK));
         return;
       }
     }
@@ -304,25 +281,19 @@ final class SheetBorder {
     double infoRight = lineX.filter(x -> inFoot(f, x) && x < end).orElse(end) - LINE_GAP_MM;
     items.addAll(bars.labelAcross());
     double top = bars.corner().y() - 7.5;
-    String date =
-        "Date "
-            + info.date().map(Object::toString).orElse("________")
-            + "   Pack "
-            + info.packMark();
     List<String> about = new ArrayList<>();
-    about.add(Measures.shortened(info.title(), 3.2, 1.2 * (infoRight - f.minX())));
-    about.add(date);
+    about.add(Lettering.shortened(info.title(), 3.2, 1.2 * (infoRight - f.minX())));
+    String date = info.date().map(Object::toString).orElse("________");
+    about.add("Date %s   Pack %s".formatted(date, info.packMark()));
     about.add(says.pageName() + ". Scale 1:1");
     if (!scale.isTrue()) {
+      String skew = ", skew %s\u00b0".formatted(Numbers.plain(scale.skew().degrees(), 2));
       about.add(
-          "Printer: "
-              + Numbers.plain(scale.across(), 4)
-              + " across, "
-              + Numbers.plain(scale.along(), 4)
-              + " along"
-              + (scale.isSquare()
-                  ? ""
-                  : ", skew " + Numbers.plain(scale.skew().degrees(), 2) + "\u00b0"));
+          "Printer: %s across, %s along%s"
+              .formatted(
+                  Numbers.plain(scale.across(), 4),
+                  Numbers.plain(scale.along(), 4),
+                  scale.isSquare() ? "" : skew));
     }
     about.add("Cutting is final. Read the caution page first.");
     column(about, new Box(f.minX(), f.minY(), infoRight, top), 3.2, 2.5);
@@ -343,59 +314,26 @@ final class SheetBorder {
     }
     double y = box.maxY();
     for (int i = 0; i < block.lines().size(); i++) {
+      String words = block.lines().get(i).words();
       y -= cap * (i == 0 ? 1 : TextBlock.PITCH);
       if (y - TextBlock.TAIL * cap < box.minY() - 1e-6) {
         throw new NoRoomException(
-            "no room at the foot of \""
-                + says.pageName()
-                + "\" for: "
-                + block.lines().get(i).words());
+            "no room at the foot of \"%s\" for: %s".formatted(says.pageName(), words));
       }
-      items.add(text(box.minX(), y, cap, Align.START, block.lines().get(i).words(), Ink.BLACK));
+      notes.text(box.minX(), y, cap, Align.START, words);
     }
   }
 
   /** The fore-aft line beyond the drawing, to both ends of the printable paper. */
   private void foreAftEnds(double x) {
+    LayerPen pen = new LayerPen(Layer.CENTRE_LINES, items);
     Box p = zones.printable();
     if (inFoot(zones.foot(), x)) {
-      items.add(
-          new Item.Line(
-              Layer.CENTRE_LINES,
-              new Vec2(x, p.minY()),
-              new Vec2(x, zones.drawing().minY()),
-              Pen.OUTLINE));
+      pen.line(x, p.minY(), x, zones.drawing().minY(), Pen.OUTLINE);
     }
     if (inHead(x)) {
       double from = zones.stops().map(Box::maxY).orElse(zones.drawing().maxY());
-      items.add(
-          new Item.Line(Layer.CENTRE_LINES, new Vec2(x, from), new Vec2(x, p.maxY()), Pen.OUTLINE));
+      pen.line(x, from, x, p.maxY(), Pen.OUTLINE);
     }
-  }
-
-  /** A box hatched at 45 degrees. */
-  static List<Item> hatch(Box box, double spacingMm, Pen pen) {
-    List<Item> lines = new ArrayList<>();
-    for (Segment s : hatched(box, spacingMm)) {
-      lines.add(new Item.Line(Layer.NOTES, s.start(), s.end(), pen));
-    }
-    return lines;
-  }
-
-  private static List<Segment> hatched(Box box, double spacingMm) {
-    Region region = Region.inside(Contour.polygon(TurnedBox.of(box).corners()));
-    return Hatch.lines(region, Region.EMPTY, Angle.ofDegrees(45), spacingMm);
-  }
-
-  static Item text(double x, double y, double cap, Align align, String words, Ink ink) {
-    return new Item.Text(Layer.NOTES, new Vec2(x, y), cap, align, Angle.ZERO, words, ink);
-  }
-
-  static Item area(Box box, Ink ink) {
-    return new Item.Polyline(Layer.NOTES, TurnedBox.of(box).corners(), true, Pen.NONE, ink);
-  }
-
-  static Item frame(Box box, Pen pen) {
-    return new Item.Polyline(Layer.NOTES, TurnedBox.of(box).corners(), true, pen, Ink.NONE);
   }
 }

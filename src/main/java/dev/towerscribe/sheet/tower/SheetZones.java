@@ -36,7 +36,7 @@ record SheetZones(
     y -= ARROWS_MM;
     Optional<Box> stops = Optional.empty();
     if (!info.acceptedStops().isEmpty()) {
-      double height = new StopBand(info.acceptedStops(), info.units(), all.width()).heightMm();
+      double height = StopBand.of(info, all.width()).heightMm();
       stops = Optional.of(new Box(all.minX(), y - height, all.maxX(), y));
       y -= height + GAP_MM;
     }

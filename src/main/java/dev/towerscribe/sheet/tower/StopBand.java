@@ -2,14 +2,18 @@ package dev.towerscribe.sheet.tower;
 
 import dev.towerscribe.drawing.Align;
 import dev.towerscribe.drawing.Ink;
-import dev.towerscribe.drawing.Item;
+import dev.towerscribe.drawing.LayerPen;
 import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.geometry.Box;
+import dev.towerscribe.geometry.Contour;
+import dev.towerscribe.geometry.Region;
+import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.LengthUnit;
+import dev.towerscribe.quantity.Lengths;
 import dev.towerscribe.quantity.Numbers;
-import dev.towerscribe.sheet.text.Lengths;
+import dev.towerscribe.sheet.text.JobInfo;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -47,6 +51,11 @@ final class StopBand {
     this.roomMm = widthMm - 2 * ENDS_MM - 2;
   }
 
+  /** The band of a job's accepted stops. */
+  static StopBand of(JobInfo info, double widthMm) {
+    return new StopBand(info.acceptedStops(), info.units(), widthMm);
+  }
+
   private double besideMm() {
     return roomMm - Lettering.width(WORDS, WORDS_CAP_MM) - 7;
   }
@@ -82,47 +91,47 @@ final class StopBand {
     return beside() ? HEIGHT_MM : HEIGHT_MM + ROW_MM * ((lines().size() + columns - 1) / columns);
   }
 
-  List<Item> drawn(Box box) {
-    List<Item> items = new ArrayList<>();
+  void draw(Box box, LayerPen notes) {
     Box inner = box.grown(-Pen.HEAVY.widthMm() / 2);
-    items.add(SheetBorder.frame(inner, Pen.HEAVY));
-    items.addAll(SheetBorder.hatch(inner, 4.0, Pen.HEAVY));
+    notes.frame(inner, Pen.HEAVY);
+    hatch(inner, 4.0, Pen.HEAVY, notes);
     double left = box.minX() + ENDS_MM;
     double right = box.maxX() - ENDS_MM;
-    items.add(
-        SheetBorder.area(new Box(left, box.minY() + 1.4, right, box.maxY() - 1.4), Ink.WHITE));
+    notes.area(new Box(left, box.minY() + 1.4, right, box.maxY() - 1.4), Ink.WHITE);
     double base = box.maxY() - TOP_MM - WORDS_CAP_MM;
     if (beside()) {
       double from = right - 1 - besideMm();
-      items.add(SheetBorder.text(left + 3, base, WORDS_CAP_MM, Align.START, WORDS, Ink.BLACK));
-      items.add(fitted(from, base + 5.8, besideMm(), stops.get(0).id()));
-      items.add(fitted(from, base + 0.6, besideMm(), figure(stops.get(0))));
-      return items;
+      notes.text(left + 3, base, WORDS_CAP_MM, Align.START, WORDS);
+      fitted(from, base + 5.8, besideMm(), stops.get(0).id(), notes);
+      fitted(from, base + 0.6, besideMm(), figure(stops.get(0)), notes);
+      return;
     }
-    items.add(
-        SheetBorder.text(box.centre().x(), base, WORDS_CAP_MM, Align.MIDDLE, WORDS, Ink.BLACK));
+    notes.text(box.centre().x(), base, WORDS_CAP_MM, Align.MIDDLE, WORDS);
     int columns = columns();
     double each = roomMm / columns;
     List<String> lines = lines();
     for (int i = 0; i < lines.size(); i++) {
       double x = left + 1 + (i % columns) * each;
-      items.add(fitted(x, base - ROW_MM * (1 + i / columns), each - 2, lines.get(i)));
+      fitted(x, base - ROW_MM * (1 + i / columns), each - 2, lines.get(i), notes);
     }
-    return items;
   }
 
   /** Figure and limit, the unit once: two stops may then stand in one row. */
   private String figure(Finding stop) {
     boolean isLength = stop.unit().equals("mm");
-    return lengths.amount(stop.figure(), stop.unit())
-        + ", limit "
-        + (isLength ? lengths.figure(stop.limit()) : Numbers.plain(stop.limit(), 2));
+    String limit = isLength ? lengths.figure(stop.limit()) : Numbers.plain(stop.limit(), 2);
+    return "%s, limit %s".formatted(lengths.amount(stop.figure(), stop.unit()), limit);
   }
 
   /** One line, made smaller and only then cut short to fit. */
-  private static Item fitted(double x, double y, double widthMm, String words) {
+  private static void fitted(double x, double y, double widthMm, String words, LayerPen notes) {
     double cap = Math.max(LEAST_CAP_MM, Lettering.capHeightToFit(words, widthMm, MOST_CAP_MM));
-    String line = Measures.shortened(words, cap, widthMm + 1e-6);
-    return SheetBorder.text(x, y, cap, Align.START, line, Ink.BLACK);
+    notes.text(x, y, cap, Align.START, Lettering.shortened(words, cap, widthMm + 1e-6));
+  }
+
+  /** A box hatched at 45 degrees. */
+  static void hatch(Box box, double spacingMm, Pen pen, LayerPen notes) {
+    Region region = Region.inside(Contour.polygon(box.corners()));
+    notes.hatch(region, Region.EMPTY, Angle.ofDegrees(45), spacingMm, pen);
   }
 }

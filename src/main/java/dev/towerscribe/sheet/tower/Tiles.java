@@ -2,7 +2,7 @@ package dev.towerscribe.sheet.tower;
 
 import dev.towerscribe.drawing.Align;
 import dev.towerscribe.drawing.Ink;
-import dev.towerscribe.drawing.Item;
+import dev.towerscribe.drawing.LayerPen;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Vec2;
@@ -155,31 +155,23 @@ record Tiles(int rows, int columns, double widthMm, double heightMm, Box whole) 
   }
 
   /** A small picture of the tiles with one of them black, and its name. */
-  List<Item> key(Box room, int row, int column) {
-    List<Item> items = new ArrayList<>();
+  void drawKey(Box room, int row, int column, LayerPen notes) {
     double cell = Math.min(4.5, (room.height() - 1) / rows);
+    double left = room.minX() + 0.5;
     double top = room.centre().y() + rows * cell / 2;
     for (int r = 0; r < rows; r++) {
       for (int c = 0; c < columns; c++) {
         Box box =
-            new Box(
-                room.minX() + 0.5 + c * cell,
-                top - (r + 1) * cell,
-                room.minX() + 0.5 + (c + 1) * cell,
-                top - r * cell);
-        items.add(
-            r == row && c == column
-                ? SheetBorder.area(box, Ink.BLACK)
-                : SheetBorder.frame(box, Pen.THIN));
+            new Box(left + c * cell, top - (r + 1) * cell, left + (c + 1) * cell, top - r * cell);
+        if (r == row && c == column) {
+          notes.area(box, Ink.BLACK);
+        } else {
+          notes.frame(box, Pen.THIN);
+        }
       }
     }
     double x = room.minX() + columns * cell + 2;
-    items.add(
-        SheetBorder.text(
-            x, room.centre().y() + 0.4, 3.5, Align.START, "tile " + name(row, column), Ink.BLACK));
-    items.add(
-        SheetBorder.text(
-            x, room.centre().y() - 4.6, 3.0, Align.START, "of " + number(), Ink.BLACK));
-    return items;
+    notes.text(x, room.centre().y() + 0.4, 3.5, Align.START, "tile " + name(row, column));
+    notes.text(x, room.centre().y() - 4.6, 3.0, Align.START, "of " + number());
   }
 }

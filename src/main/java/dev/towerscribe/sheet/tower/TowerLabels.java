@@ -12,12 +12,16 @@ import dev.towerscribe.geometry.Region;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.layout.PlacedHole;
 import dev.towerscribe.layout.SideLayout;
+import dev.towerscribe.layout.StarterHole;
 import dev.towerscribe.model.Bracket;
 import dev.towerscribe.model.Face;
 import dev.towerscribe.model.KeepOut;
 import dev.towerscribe.model.Landmark;
 import dev.towerscribe.model.Straightedge;
+import dev.towerscribe.model.Tower;
 import dev.towerscribe.quantity.LengthUnit;
+import dev.towerscribe.quantity.Lengths;
+import dev.towerscribe.quantity.Lengths.Fineness;
 import dev.towerscribe.quantity.Numbers;
 import dev.towerscribe.quantity.Tolerances;
 import java.util.ArrayList;
@@ -54,7 +58,7 @@ final class TowerLabels {
   private final SheetFrame frame;
   private final Box window;
   private final LabelPlacer placer;
-  private final LengthUnit units;
+  private final Lengths lengths;
   private final List<String> predicted;
   private final List<String> unplaced = new ArrayList<>();
 
@@ -70,50 +74,37 @@ final class TowerLabels {
     this.frame = frame;
     this.window = window;
     this.placer = placer;
-    this.units = units;
+    this.lengths = Lengths.in(units);
     this.predicted = List.copyOf(predicted);
   }
 
   /** Places everything; what must not be missing and finds no room is an error. */
   List<Item> placed(TowerDrawing drawing) {
+    Tower tower = layout.job().tower();
     layout.holes().forEach(this::hole);
     boundary(FINAL_CUT, layout.finalCut(), true, true);
     boundary("ROUGH CUT", layout.roughCut(), false, true);
-    for (Landmark landmark : layout.job().tower().landmarks()) {
-      disc(
-          wrapped(NOTE_CAP_MM, landmark.name()),
-          frame.point(landmark.at()),
-          landmark.diameterMm() / 2 + 0.7,
-          true);
+    for (Landmark landmark : tower.landmarks()) {
+      TextBlock block = TextBlock.wrapped(NOTE_CAP_MM, NAME_WIDTH_MM, landmark.name());
+      disc(block, frame.point(landmark.at()), landmark.diameterMm() / 2 + 0.7, true);
     }
-    for (KeepOut keepOut : layout.job().tower().keepOuts()) {
-      keepOut(keepOut);
-    }
+    tower.keepOuts().forEach(this::keepOut);
     waste();
     boundaryNote(layout.opening(), false, true, "opening as found:", "fit this edge");
     line(drawing.slotLine(), false, slotWords());
     foreAft();
-    for (Straightedge edge : layout.job().tower().straightedges()) {
+    for (Straightedge edge : tower.straightedges()) {
       line(drawing.straightedge(edge), false, List.of("straightedge:", edge.name()));
     }
     starters();
     boundaryNote(layout.mark(), true, false, "old mark");
     bracketsAndRings();
     boundaryNote(layout.plateOutline(), false, false, "plate edge");
-    layout
-        .job()
-        .tower()
-        .land()
-        .ifPresent(c -> boundaryNote(Region.inside(c), false, true, "edge of sound metal"));
-    layout
-        .job()
-        .tower()
-        .wall()
-        .ifPresent(c -> boundaryNote(Region.inside(c), false, true, "tower wall"));
+    tower.land().ifPresent(c -> boundaryNote(Region.inside(c), false, true, "edge of sound metal"));
+    tower.wall().ifPresent(c -> boundaryNote(Region.inside(c), false, true, "tower wall"));
     if (window.contains(frame.origin())) {
-      soft(
-          LabelCandidates.around(
-              TextBlock.of(LEAST_CAP_MM, "old strut rod centre"), frame.origin(), 6.5, Vec2.ZERO));
+      TextBlock old = TextBlock.of(LEAST_CAP_MM, "old strut rod centre");
+      soft(LabelCandidates.around(old, frame.origin(), 6.5, Vec2.ZERO));
       predicted();
     }
     return placer.items();
@@ -130,26 +121,19 @@ final class TowerLabels {
     if (!window.contains(Box.around(at, radius))) {
       return;
     }
-    TextBlock block =
-        new TextBlock(
-            List.of(
-                new TextBlock.Row(hole.name(), NAME_CAP_MM),
-                new TextBlock.Row(
-                    "drill " + Measures.length(hole.diameterMm(), units), NOTE_CAP_MM)));
-    double clear =
-        frame.face() == Face.TOPSIDE
-            ? Math.max(radius, layout.job().tools().reachRadiusMm())
-            : radius;
+    String drill = "drill " + lengths.withMm(hole.diameterMm(), Fineness.PLACE);
+    TextBlock block = TextBlock.of(NAME_CAP_MM, hole.name()).then(NOTE_CAP_MM, drill);
+    double reach = layout.job().tools().reachRadiusMm();
+    double clear = frame.face() == Face.TOPSIDE ? Math.max(radius, reach) : radius;
     Vec2 outward = at.minus(frame.origin());
     List<Candidate> candidates = LabelCandidates.around(block, at, clear, outward);
     candidates.addAll(LabelCandidates.around(block, at, radius, outward));
-    List<TextBlock.Row> narrow = new ArrayList<>();
-    narrow.add(block.lines().get(0));
-    narrow.add(new TextBlock.Row("drill " + Measures.one(hole.diameterMm(), units), LEAST_CAP_MM));
-    if (units == LengthUnit.INCH) {
-      narrow.add(new TextBlock.Row(Measures.one(hole.diameterMm(), LengthUnit.MM), LEAST_CAP_MM));
+    TextBlock small =
+        TextBlock.of(NAME_CAP_MM, hole.name())
+            .then(LEAST_CAP_MM, "drill " + lengths.with(hole.diameterMm(), Fineness.PLACE));
+    if (!lengths.metric()) {
+      small = small.then(LEAST_CAP_MM, lengths.other().with(hole.diameterMm(), Fineness.PLACE));
     }
-    TextBlock small = new TextBlock(narrow);
     LabelCandidates.around(small, at, radius, outward).forEach(c -> candidates.add(c.dearerBy(4)));
     must(hole.name(), candidates, List.of(block, small), edgePoints(at, radius));
   }
@@ -209,7 +193,7 @@ final class TowerLabels {
     if (plan.contours().size() == 1) {
       var circle = plan.contours().get(0).asCircle();
       if (circle.isPresent() && circle.get().centre().norm() <= Tolerances.SAME_POINT_MM) {
-        return "R " + Measures.one(circle.get().radius(), units);
+        return "R " + lengths.with(circle.get().radius(), Fineness.PLACE);
       }
     }
     double least = Double.POSITIVE_INFINITY;
@@ -220,7 +204,7 @@ final class TowerLabels {
         most = Math.max(most, p.norm());
       }
     }
-    return "R " + Measures.range(least, most, units);
+    return "R " + lengths.range(least, most, Fineness.PLACE);
   }
 
   private void boundaryNote(Region plan, boolean outside, boolean needed, String... words) {
@@ -258,8 +242,7 @@ final class TowerLabels {
       return TextBlock.of(needed ? NOTE_CAP_MM : 3.0, words);
     }
     double cap = words[0].equals(FINAL_CUT) ? CUT_CAP_MM : NOTE_CAP_MM;
-    return new TextBlock(
-        List.of(new TextBlock.Row(words[0], cap), new TextBlock.Row(words[1], NOTE_CAP_MM)));
+    return TextBlock.of(cap, words[0]).then(NOTE_CAP_MM, words[1]);
   }
 
   private void waste() {
@@ -270,9 +253,8 @@ final class TowerLabels {
     TextBlock block = TextBlock.of(3.0, "waste: cut away");
     List<Candidate> candidates = new ArrayList<>();
     for (Contour contour : opening.contours()) {
-      for (Candidate c : LabelCandidates.along(block, contour, true, 0.9, 2, 3.5, 5)) {
-        candidates.add(new Candidate(block, c.centre(), c.turn(), Optional.empty(), c.cost()));
-      }
+      LabelCandidates.along(block, contour, true, 0.9, 2, 3.5, 5)
+          .forEach(c -> candidates.add(c.pointingTo(Optional.empty())));
     }
     soft(candidates);
   }
@@ -345,16 +327,12 @@ final class TowerLabels {
 
   private void starters() {
     for (int i = 0; i < layout.starters().size(); i++) {
-      var starter = layout.starters().get(i);
-      disc(
-          TextBlock.of(
-              LEAST_CAP_MM,
-              i == 0
-                  ? new String[] {"saw start", Measures.length(starter.diameterMm(), units)}
-                  : new String[] {"saw start"}),
-          frame.point(starter.at()),
-          starter.diameterMm() / 2,
-          false);
+      StarterHole starter = layout.starters().get(i);
+      TextBlock block = TextBlock.of(LEAST_CAP_MM, "saw start");
+      if (i == 0) {
+        block = block.then(LEAST_CAP_MM, lengths.withMm(starter.diameterMm(), Fineness.PLACE));
+      }
+      disc(block, frame.point(starter.at()), starter.diameterMm() / 2, false);
     }
   }
 
@@ -377,17 +355,12 @@ final class TowerLabels {
 
   private void ring(Vec2 at, double radius, String words) {
     TextBlock block = TextBlock.of(LEAST_CAP_MM, words);
+    double clear = layout.job().tools().reachRadiusMm() + 2;
+    Vec2 inward = at.minus(frame.origin()).times(-1);
     List<Candidate> candidates = new ArrayList<>();
-    for (Candidate c :
-        LabelCandidates.around(
-            block,
-            at,
-            layout.job().tools().reachRadiusMm() + 2,
-            at.minus(frame.origin()).times(-1))) {
+    for (Candidate c : LabelCandidates.around(block, at, clear, inward)) {
       Vec2 toward = c.centre().minus(at).unit();
-      candidates.add(
-          new Candidate(
-              block, c.centre(), c.turn(), Optional.of(at.plus(toward.times(radius))), c.cost()));
+      candidates.add(c.pointingTo(Optional.of(at.plus(toward.times(radius)))));
     }
     soft(candidates);
   }
@@ -412,10 +385,6 @@ final class TowerLabels {
         }
       }
     }
-  }
-
-  private static TextBlock wrapped(double cap, String words) {
-    return TextBlock.wrapped(cap, NAME_WIDTH_MM, words);
   }
 
   private void soft(List<Candidate> candidates) {

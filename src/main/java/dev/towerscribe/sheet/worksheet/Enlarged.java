@@ -1,6 +1,7 @@
 package dev.towerscribe.sheet.worksheet;
 
 import dev.towerscribe.drawing.Item;
+import dev.towerscribe.drawing.LayerPen;
 import dev.towerscribe.drawing.Page;
 import dev.towerscribe.geometry.Vec2;
 import java.util.ArrayList;
@@ -47,12 +48,12 @@ final class Enlarged implements Item.Visitor {
 
   @Override
   public void circle(Item.Circle c) {
-    items.add(new Item.Circle(c.layer(), at(c.centre()), c.radiusMm() * factor, c.pen(), c.fill()));
+    new LayerPen(c.layer(), items).circle(at(c.centre()), c.radiusMm() * factor, c.pen(), c.fill());
   }
 
   @Override
   public void line(Item.Line l) {
-    items.add(new Item.Line(l.layer(), at(l.from()), at(l.to()), l.pen()));
+    new LayerPen(l.layer(), items).line(at(l.from()), at(l.to()), l.pen());
   }
 
   @Override

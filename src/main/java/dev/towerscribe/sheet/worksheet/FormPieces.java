@@ -3,7 +3,7 @@ package dev.towerscribe.sheet.worksheet;
 import dev.towerscribe.drawing.Align;
 import dev.towerscribe.drawing.Ink;
 import dev.towerscribe.drawing.Item;
-import dev.towerscribe.drawing.Layer;
+import dev.towerscribe.drawing.LayerPen;
 import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.drawing.TextBlock;
@@ -126,30 +126,29 @@ final class FormPieces {
 
     @Override
     public void draw(double leftMm, double topMm, List<Item> out) {
+      LayerPen notes = LayerPen.notes(out);
       double x = leftMm;
       double middle = topMm - heightMm / 2;
       for (Cell cell : cells) {
         if (cell instanceof Says says) {
           words(says, x, middle, out);
         } else if (cell instanceof Blank blank) {
-          out.add(
-              TextStyle.box(
-                  x + GAP / 2,
-                  topMm - heightMm + GAP / 2,
-                  x + blank.widthMm() - GAP / 2,
-                  topMm - GAP / 2,
-                  Pen.OUTLINE,
-                  Ink.NONE));
+          notes.box(
+              x + GAP / 2,
+              topMm - heightMm + GAP / 2,
+              x + blank.widthMm() - GAP / 2,
+              topMm - GAP / 2,
+              Pen.OUTLINE,
+              Ink.NONE);
         } else if (cell instanceof Shade shade) {
-          out.add(
-              TextStyle.box(x, topMm - heightMm, x + shade.reachMm(), topMm, Pen.NONE, Ink.PALE));
+          notes.box(x, topMm - heightMm, x + shade.reachMm(), topMm, Pen.NONE, Ink.PALE);
         } else if (cell instanceof Tick tick) {
           tick(tick.word(), x, middle, out);
         } else if (cell instanceof Disc disc) {
           disc(disc.sign(), new Vec2(x + DISC, middle), out);
         } else if (cell instanceof Rule rule) {
           double base = topMm - heightMm + GAP;
-          out.add(TextStyle.line(x, base, x + rule.widthMm() - GAP, base, Pen.OUTLINE));
+          notes.line(x, base, x + rule.widthMm() - GAP, base, Pen.OUTLINE);
         }
         x += cell.widthMm();
       }
@@ -157,6 +156,7 @@ final class FormPieces {
   }
 
   private static void words(Says says, double x, double middle, List<Item> out) {
+    LayerPen notes = LayerPen.notes(out);
     double at =
         switch (says.align()) {
           case START -> x;
@@ -168,7 +168,7 @@ final class FormPieces {
       TextBlock.Row line = says.lines().get(i);
       y -= i == 0 ? line.capMm() : stepMm(says.lines().get(i - 1), line);
       if (!line.words().isEmpty()) {
-        out.add(TextStyle.text(at, y, line.capMm(), says.align(), line.words()));
+        notes.text(at, y, line.capMm(), says.align(), line.words());
       }
     }
   }
@@ -189,11 +189,12 @@ final class FormPieces {
 
   /** A square to tick; x is its left edge. */
   static void tick(String word, double x, double middle, List<Item> out) {
+    LayerPen notes = LayerPen.notes(out);
     double low = middle - TICK / 2;
     double left = x + Pen.OUTLINE.widthMm() / 2;
-    out.add(TextStyle.box(left, low, left + TICK, low + TICK, Pen.OUTLINE, Ink.NONE));
+    notes.box(left, low, left + TICK, low + TICK, Pen.OUTLINE, Ink.NONE);
     if (!word.isEmpty()) {
-      out.add(TextStyle.text(left + TICK + 1.5, middle - WORDS / 2, WORDS, Align.START, word));
+      notes.text(left + TICK + 1.5, middle - WORDS / 2, WORDS, Align.START, word);
     }
   }
 
@@ -204,8 +205,9 @@ final class FormPieces {
 
   /** White letters in a black disc. */
   static void disc(String sign, Vec2 at, List<Item> out) {
-    out.add(new Item.Circle(Layer.NOTES, at, DISC, Pen.NONE, Ink.BLACK));
-    out.add(TextStyle.white(at.x(), at.y() - NAME / 2, NAME, Align.MIDDLE, sign));
+    LayerPen notes = LayerPen.notes(out);
+    notes.dot(at, DISC);
+    notes.text(at.x(), at.y() - NAME / 2, NAME, Align.MIDDLE, sign, Ink.WHITE);
   }
 
   /** How far from a disc's middle a line keeps clear of what stands in it. */

@@ -4,11 +4,11 @@ import dev.towerscribe.drawing.Align;
 import dev.towerscribe.drawing.Ink;
 import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.Layer;
+import dev.towerscribe.drawing.LayerPen;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.quantity.Angle;
-import dev.towerscribe.sheet.text.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -30,6 +30,10 @@ record MirrorPen(Vec2 origin, double scale, int sign, List<Item> out) {
     return side == Side.LEFT ? 1 : -1;
   }
 
+  private LayerPen notes() {
+    return LayerPen.notes(out);
+  }
+
   /** A point of the figure on the page. */
   Vec2 at(double x, double y) {
     return origin.plus(new Vec2(sign * x, y).times(scale));
@@ -40,12 +44,12 @@ record MirrorPen(Vec2 origin, double scale, int sign, List<Item> out) {
   }
 
   void line(double x1, double y1, double x2, double y2, Pen pen) {
-    out.add(new Item.Line(Layer.NOTES, at(x1, y1), at(x2, y2), pen));
+    notes().line(at(x1, y1), at(x2, y2), pen);
   }
 
   /** A circle whose radius is told in the figure's mm. */
   void circle(double x, double y, double radius, Pen pen, Ink fill) {
-    out.add(new Item.Circle(Layer.NOTES, at(x, y), radius * scale, pen, fill));
+    notes().circle(at(x, y), radius * scale, pen, fill);
   }
 
   /** Points in turn: x, y, x, y and so on. */
@@ -78,7 +82,7 @@ record MirrorPen(Vec2 origin, double scale, int sign, List<Item> out) {
         points.add(at(c[0] + arm.x(), c[1] + arm.y()));
       }
     }
-    out.add(new Item.Polyline(Layer.NOTES, points, true, pen, fill));
+    notes().polygon(points, pen, fill);
   }
 
   /** A bar between two points, so wide. */
@@ -104,17 +108,12 @@ record MirrorPen(Vec2 origin, double scale, int sign, List<Item> out) {
 
   /** The same between places of the page. */
   static void arrow(Vec2 from, Vec2 to, Pen pen, List<Item> out) {
+    LayerPen notes = LayerPen.notes(out);
     Vec2 way = to.minus(from).unit();
     Vec2 back = to.minus(way.times(HEAD));
     Vec2 half = way.quarterTurn().times(0.9);
-    out.add(new Item.Line(Layer.NOTES, from, back, pen));
-    out.add(
-        new Item.Polyline(
-            Layer.NOTES,
-            List.of(to, back.plus(half), back.minus(half)),
-            true,
-            Pen.NONE,
-            Ink.BLACK));
+    notes.line(from, back, pen);
+    notes.polygon(List.of(to, back.plus(half), back.minus(half)), Pen.NONE, Ink.BLACK);
   }
 
   /** Words whose base line starts, ends or is centred at a place; start and end are mirrored. */
@@ -122,13 +121,13 @@ record MirrorPen(Vec2 origin, double scale, int sign, List<Item> out) {
     Align turned =
         sign > 0 || align == Align.MIDDLE ? align : align == Align.START ? Align.END : Align.START;
     Vec2 p = at(x, y);
-    out.add(TextStyle.text(p.x(), p.y(), cap, turned, words));
+    notes().text(p.x(), p.y(), cap, turned, words);
   }
 
   /** The place a point is read at: a small ring with a dot, the same size on every page. */
   void target(double x, double y) {
     Vec2 p = at(x, y);
-    out.add(new Item.Circle(Layer.NOTES, p, 1.5, Pen.OUTLINE, Ink.WHITE));
-    out.add(new Item.Circle(Layer.NOTES, p, 0.6, Pen.NONE, Ink.BLACK));
+    notes().circle(p, 1.5, Pen.OUTLINE, Ink.WHITE);
+    notes().dot(p, 0.6);
   }
 }

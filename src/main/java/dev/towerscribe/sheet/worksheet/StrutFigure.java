@@ -12,12 +12,12 @@ import static dev.towerscribe.sheet.worksheet.WorksheetPoint.WHEEL_CENTRE;
 
 import dev.towerscribe.drawing.Align;
 import dev.towerscribe.drawing.Item;
+import dev.towerscribe.drawing.LayerPen;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.sheet.text.Fragment;
-import dev.towerscribe.sheet.text.TextStyle;
 import java.util.List;
 
 /**
@@ -86,6 +86,7 @@ final class StrutFigure implements Fragment {
 
   @Override
   public void draw(double leftMm, double topMm, List<Item> out) {
+    LayerPen notes = LayerPen.notes(out);
     double frontTop = topMm - HEAD;
     double floor = frontTop - HEIGHT_TO * scale;
     MirrorPen front =
@@ -113,13 +114,12 @@ final class StrutFigure implements Fragment {
         leftMm,
         belowTop,
         topMm - heightMm + FLOOR);
-    out.add(
-        TextStyle.text(
-            leftMm + widthMm / 2,
-            wheelLine + FORE_FROM * scale - FLOOR + 1.2,
-            FormPieces.WORDS,
-            Align.MIDDLE,
-            "Chain line: wheel-centre line, fore 0. Dashed: the spring, above."));
+    notes.text(
+        leftMm + widthMm / 2,
+        wheelLine + FORE_FROM * scale - FLOOR + 1.2,
+        FormPieces.WORDS,
+        Align.MIDDLE,
+        "Chain line: wheel-centre line, fore 0. Dashed: the spring, above.");
   }
 
   private void columns(
@@ -140,9 +140,10 @@ final class StrutFigure implements Fragment {
 
   /** What the view is, with arrows telling which way is which. */
   private void head(String words, double leftMm, double topMm, List<Item> out) {
+    LayerPen notes = LayerPen.notes(out);
     double base = topMm - 1.0 - FormPieces.NAME;
     double middle = leftMm + widthMm / 2;
-    out.add(TextStyle.text(middle, base, FormPieces.WORDS, Align.MIDDLE, words));
+    notes.text(middle, base, FormPieces.WORDS, Align.MIDDLE, words);
     int sign = MirrorPen.sign(side);
     double y = base + FormPieces.NAME / 2;
     String in = "INBOARD";
@@ -152,13 +153,12 @@ final class StrutFigure implements Fragment {
       double edge = middle + way * widthMm / 2;
       MirrorPen.arrow(new Vec2(edge - way * arrow, y), new Vec2(edge, y), Pen.EDGE, out);
       String word = way == sign ? outward : in;
-      out.add(
-          TextStyle.text(
-              edge - way * (arrow + 1.5),
-              base,
-              FormPieces.WORDS,
-              way < 0 ? Align.START : Align.END,
-              word));
+      notes.text(
+          edge - way * (arrow + 1.5),
+          base,
+          FormPieces.WORDS,
+          way < 0 ? Align.START : Align.END,
+          word);
     }
   }
 }

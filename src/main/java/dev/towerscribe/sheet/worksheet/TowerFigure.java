@@ -3,6 +3,7 @@ package dev.towerscribe.sheet.worksheet;
 import dev.towerscribe.drawing.Align;
 import dev.towerscribe.drawing.Ink;
 import dev.towerscribe.drawing.Item;
+import dev.towerscribe.drawing.LayerPen;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Side;
@@ -54,6 +55,7 @@ record TowerFigure(Side side, double widthMm, double heightMm) implements Fragme
 
   @Override
   public void draw(double leftMm, double topMm, List<Item> out) {
+    LayerPen notes = LayerPen.notes(out);
     MirrorPen pen = new MirrorPen(shaft(leftMm, topMm), scale(), MirrorPen.sign(side), out);
     plan(pen);
     double wide = widthMm * SECTION_SHARE;
@@ -63,7 +65,7 @@ record TowerFigure(Side side, double widthMm, double heightMm) implements Fragme
       Vec2 at = new Vec2(middle, topMm - (i + 0.5) * each);
       if (i > 0) {
         double y = topMm - i * each;
-        out.add(TextStyle.line(middle - wide / 2, y, middle + wide / 2, y, Pen.FINE));
+        notes.line(middle - wide / 2, y, middle + wide / 2, y, Pen.FINE);
       }
       MirrorPen small = new MirrorPen(at, 1.0, MirrorPen.sign(side), out);
       switch (i) {

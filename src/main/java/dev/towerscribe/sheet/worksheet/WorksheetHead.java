@@ -3,6 +3,7 @@ package dev.towerscribe.sheet.worksheet;
 import dev.towerscribe.drawing.Align;
 import dev.towerscribe.drawing.Ink;
 import dev.towerscribe.drawing.Item;
+import dev.towerscribe.drawing.LayerPen;
 import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.model.Side;
@@ -89,18 +90,18 @@ record WorksheetHead(
 
   @Override
   public void draw(int number, int count, List<Item> out) {
+    LayerPen notes = LayerPen.notes(out);
     double left = leftMm();
     double right = left + widthMm();
     if (side.isPresent()) {
       String word = side.get().word().toUpperCase(Locale.ROOT);
       double wide = Lettering.width(word, SIDE) + 2 * SIDE_PAD;
       double from = isLeft() ? marginMm : right + edgeMm() - wide;
-      out.add(TextStyle.box(from, topMm() - BAND, from + wide, topMm(), Pen.NONE, Ink.BLACK));
-      out.add(
-          TextStyle.white(
-              from + wide / 2, topMm() - BAND / 2 - SIDE / 2, SIDE, Align.MIDDLE, word));
+      notes.box(from, topMm() - BAND, from + wide, topMm(), Pen.NONE, Ink.BLACK);
+      notes.text(
+          from + wide / 2, topMm() - BAND / 2 - SIDE / 2, SIDE, Align.MIDDLE, word, Ink.WHITE);
       double bar = isLeft() ? marginMm : right + EDGE_GAP;
-      out.add(TextStyle.box(bar, marginMm, bar + EDGE_BAR, topMm(), Pen.NONE, Ink.BLACK));
+      notes.box(bar, marginMm, bar + EDGE_BAR, topMm(), Pen.NONE, Ink.BLACK);
       if (isLeft()) {
         left = from + wide + EDGE_GAP;
       } else {
@@ -111,26 +112,22 @@ record WorksheetHead(
     double pageWide = Lettering.width(page, FormPieces.WORDS);
     double base = topMm() - TITLE - 0.6;
     double cap = Lettering.capHeightToFit(title, right - left - pageWide - 4, TITLE);
-    out.add(TextStyle.text(left, base, cap, Align.START, title));
-    out.add(TextStyle.text(right, base, FormPieces.WORDS, Align.END, page));
+    notes.text(left, base, cap, Align.START, title);
+    notes.text(right, base, FormPieces.WORDS, Align.END, page);
     writeIn(left, right, topMm() - BAND + 0.8, out);
     double rule = topMm() - BAND - 1.0;
-    out.add(TextStyle.line(left, rule, right, rule, Pen.FINAL_CUT));
+    notes.line(left, rule, right, rule, Pen.FINAL_CUT);
     double y = marginMm + footLines().size() * TextStyle.lineMm(FormPieces.WORDS);
     for (String line : footLines()) {
-      out.add(
-          TextStyle.text(
-              leftMm(),
-              TextStyle.baseMm(y, FormPieces.WORDS),
-              FormPieces.WORDS,
-              Align.START,
-              line));
+      notes.text(
+          leftMm(), TextStyle.baseMm(y, FormPieces.WORDS), FormPieces.WORDS, Align.START, line);
       y -= TextStyle.lineMm(FormPieces.WORDS);
     }
   }
 
   /** Car, date and who, on every page: loose pages get mixed. */
   private static void writeIn(double left, double right, double base, List<Item> out) {
+    LayerPen notes = LayerPen.notes(out);
     List<String> words = List.of("Car", "Date", "By");
     List<Double> shares = List.of(0.46, 0.31, 0.23);
     double named = 0;
@@ -140,10 +137,10 @@ record WorksheetHead(
     double room = right - left - named - 2 * 2.0;
     double x = left;
     for (int i = 0; i < words.size(); i++) {
-      out.add(TextStyle.text(x, base + 0.6, FormPieces.WORDS, Align.START, words.get(i)));
+      notes.text(x, base + 0.6, FormPieces.WORDS, Align.START, words.get(i));
       x += Lettering.width(words.get(i), FormPieces.WORDS) + 1.5;
       double wide = room * shares.get(i);
-      out.add(TextStyle.line(x, base, x + wide, base, Pen.OUTLINE));
+      notes.line(x, base, x + wide, base, Pen.OUTLINE);
       x += wide + 2.0;
     }
   }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import dev.towerscribe.drawing.Align;
 import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.Layer;
+import dev.towerscribe.drawing.LayerPen;
 import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.drawing.Page;
 import dev.towerscribe.drawing.Proof;
@@ -244,7 +245,9 @@ class FullScaleSheetsTest {
     expected.forEach(
         (units, words) -> {
           StopBand band = new StopBand(List.of(stop), units, 190);
-          assertThat(band.drawn(new Box(0, 0, 190, band.heightMm())))
+          List<Item> items = new ArrayList<>();
+          band.draw(new Box(0, 0, 190, band.heightMm()), LayerPen.notes(items));
+          assertThat(items)
               .filteredOn(Item.Text.class::isInstance)
               .extracting(i -> ((Item.Text) i).content())
               .anyMatch(t -> t.contains(words));
