@@ -13,6 +13,7 @@ import dev.towerscribe.part.PartKind;
 import dev.towerscribe.part.Parts;
 import dev.towerscribe.part.SideJig;
 import dev.towerscribe.quantity.LengthUnit;
+import dev.towerscribe.sheet.shop.DrawingStyle;
 import dev.towerscribe.sheet.shop.PartSheets;
 import dev.towerscribe.sheet.text.NoRoomException;
 import dev.towerscribe.store.FileSet;
@@ -73,7 +74,7 @@ final class DrawingCommand implements Command {
     LoadedJob loaded = given.job();
     Job job = loaded.job();
     Collection<SideLayout> towers = loaded.layout().sides().values();
-    PartSheets.Style style = style(given, loaded);
+    DrawingStyle style = style(given, loaded);
     DxfVersion version =
         given.oneOf("--dxf", DxfVersion.values(), DrawingCommand::word).orElse(DxfVersion.R12);
     JobParts parts = Parts.of(loaded.layout());
@@ -125,11 +126,11 @@ final class DrawingCommand implements Command {
     return version == DxfVersion.R12 ? "r12" : "2000";
   }
 
-  private static PartSheets.Style style(Given given, LoadedJob loaded) throws Refusal {
+  private static DrawingStyle style(Given given, LoadedJob loaded) throws Refusal {
     Job job = loaded.job();
     Paper printed = loaded.print().paper();
     Paper usual = printed == Paper.A4 || printed == Paper.A3 ? Paper.A3 : Paper.TABLOID;
-    return new PartSheets.Style(
+    return new DrawingStyle(
         given.paper().orElse(usual),
         given
             .oneOf("--projection", Projection.values(), Projection::word)

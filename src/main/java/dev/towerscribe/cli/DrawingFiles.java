@@ -9,6 +9,7 @@ import dev.towerscribe.part.Part;
 import dev.towerscribe.part.PartKind;
 import dev.towerscribe.part.Parts;
 import dev.towerscribe.sheet.report.StrengthPage;
+import dev.towerscribe.sheet.shop.DrawingStyle;
 import dev.towerscribe.sheet.shop.MachineSheet;
 import dev.towerscribe.sheet.shop.PartSheets;
 import dev.towerscribe.sheet.shop.TowerSheets;
@@ -30,11 +31,11 @@ import java.util.Optional;
 final class DrawingFiles {
   private final JobInfo job;
   private final DrawingInfo info;
-  private final PartSheets.Style style;
+  private final DrawingStyle style;
   private final DxfVersion version;
   private final MadeFiles files = new MadeFiles();
 
-  DrawingFiles(JobInfo job, DrawingInfo info, PartSheets.Style style, DxfVersion version) {
+  DrawingFiles(JobInfo job, DrawingInfo info, DrawingStyle style, DxfVersion version) {
     this.job = job;
     this.info = info;
     this.style = style;

@@ -1,6 +1,7 @@
 package dev.towerscribe.drawing;
 
 import dev.towerscribe.geometry.Box;
+import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.Edge.Segment;
 import dev.towerscribe.geometry.Hatch;
 import dev.towerscribe.geometry.Region;
@@ -160,6 +161,20 @@ public record LayerPen(Layer layer, List<Item> out) {
    */
   public void outline(Region region, Pen pen) {
     out.add(Item.Figure.of(layer, region, pen, Ink.NONE));
+  }
+
+  /**
+   * Draws one boundary, a whole circle as a circle.
+   *
+   * @param contour the boundary
+   * @param pen its line
+   */
+  public void contour(Contour contour, Pen pen) {
+    contour
+        .asCircle()
+        .ifPresentOrElse(
+            c -> circle(c.centre(), c.radius(), pen),
+            () -> out.add(new Item.Figure(layer, List.of(contour), pen, Ink.NONE)));
   }
 
   /**

@@ -1,46 +1,42 @@
 package dev.towerscribe.sheet.shop;
 
 import dev.towerscribe.part.SizeTolerance;
-import dev.towerscribe.quantity.LengthUnit;
-import dev.towerscribe.quantity.Numbers;
+import dev.towerscribe.quantity.Lengths;
+import dev.towerscribe.quantity.Lengths.Fineness;
+import dev.towerscribe.sheet.text.Table;
 import java.util.List;
 
 /**
- * Lengths as drawings write them: without the unit, which the title block names; no zeros at the
- * end; mm to two decimals, inches to four. Where both are wanted the other stands below in
- * brackets.
+ * Lengths as drawings write them: without the unit, which the title block names, and no zeros at
+ * the end. Where both units are wanted the other stands below in brackets.
  *
- * @param unit the unit that counts
+ * @param lengths in the unit that counts
  * @param both whether the other is shown too
  */
-record DrawingLengths(LengthUnit unit, boolean both) {
+record DrawingLengths(Lengths lengths, boolean both) {
   private static final String EITHER_WAY = "+/-";
 
-  private static int decimals(LengthUnit unit) {
-    return unit == LengthUnit.MM ? 2 : 4;
+  DrawingLengths(DrawingStyle style) {
+    this(Lengths.in(style.unit()), style.both());
   }
 
-  private static String text(double mm, LengthUnit unit) {
-    return Numbers.plain(unit.fromMm(mm), decimals(unit));
-  }
-
-  private LengthUnit other() {
-    return unit == LengthUnit.MM ? LengthUnit.INCH : LengthUnit.MM;
+  private String other(double mm) {
+    return lengths.other().plain(mm, Fineness.DRAWING);
   }
 
   /** The figure in the unit that counts. */
   String figure(double mm) {
-    return text(mm, unit);
+    return lengths.plain(mm, Fineness.DRAWING);
   }
 
   /** A limit of size, with one decimal more: so narrow a tolerance as H7 must not be rounded up. */
   String limit(double mm) {
-    return Numbers.plain(unit.fromMm(mm), decimals(unit) + 1);
+    return lengths.plain(mm, Fineness.LIMIT);
   }
 
   /** The other unit's figure in brackets, or nothing. */
   String second(double mm) {
-    return both ? "[" + text(mm, other()) + "]" : "";
+    return both ? "[" + other(mm) + "]" : "";
   }
 
   /** Figure, and the other below it if wanted. */
@@ -51,7 +47,12 @@ record DrawingLengths(LengthUnit unit, boolean both) {
   /** The same with words before and after: "\u2300", "H13". */
   List<String> lines(String before, double mm, String after) {
     String first = before + figure(mm) + after;
-    return both ? List.of(first, "[" + before + text(mm, other()) + "]") : List.of(first);
+    return both ? List.of(first, "[" + before + other(mm) + "]") : List.of(first);
+  }
+
+  /** A cell of a table: figure, and the other below it if wanted. */
+  Table.Cell cell(double mm, String before) {
+    return new Table.Cell(before + figure(mm), second(mm));
   }
 
   /** On one line: "6" or "0.2362 [6]". */
@@ -61,8 +62,8 @@ record DrawingLengths(LengthUnit unit, boolean both) {
 
   /** On one line with the unit: "6 mm". */
   String named(double mm) {
-    String first = figure(mm) + " " + unit.symbol();
-    return both ? first + " [" + text(mm, other()) + " " + other().symbol() + "]" : first;
+    String first = figure(mm) + " " + lengths.unit().symbol();
+    return both ? "%s [%s %s]".formatted(first, other(mm), lengths.other().unit().symbol()) : first;
   }
 
   /**
@@ -77,15 +78,15 @@ record DrawingLengths(LengthUnit unit, boolean both) {
 
   /** What the title block says. */
   String words() {
-    String name = unit == LengthUnit.MM ? "mm" : "inch";
-    return both ? name + ", [" + (unit == LengthUnit.MM ? "inch" : "mm") + "] in brackets" : name;
+    String name = lengths.metric() ? "mm" : "inch";
+    return both ? "%s, [%s] in brackets".formatted(name, lengths.metric() ? "inch" : "mm") : name;
   }
 
   /**
    * Room that dimensions want all round a view from above, mm of paper: the first line's offset, a
    * tier of lines, and the longest figure of an ordinate on end.
    */
-  static double roomMm(boolean both) {
+  double roomMm() {
     return both ? 40 : 28;
   }
 }

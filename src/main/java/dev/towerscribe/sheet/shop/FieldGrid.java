@@ -21,6 +21,8 @@ record FieldGrid(List<Row> rows) {
   private static final double LABEL_CAP_MM = 2.5;
   private static final double LEAST_CAP_MM = 2.5;
   private static final double PAD_MM = 1.1;
+  private static final double CAP_MM = 3.0;
+  private static final double ROW_MM = 10.0;
 
   /** Base line to base line over the height of a capital. */
   private static final double PITCH = 1.6;
@@ -46,6 +48,16 @@ record FieldGrid(List<Row> rows) {
    * @param capMm height of capitals wished
    */
   record Field(String label, String value, double weight, double capMm) {}
+
+  /** A field in the usual lettering. */
+  static Field field(String label, String value, double weight) {
+    return new Field(label, value, weight, CAP_MM);
+  }
+
+  /** A row of the usual height. */
+  static Row row(Field... fields) {
+    return new Row(ROW_MM, List.of(fields));
+  }
 
   FieldGrid {
     rows = List.copyOf(rows);

@@ -1,6 +1,5 @@
 package dev.towerscribe.sheet.shop;
 
-import dev.towerscribe.drawing.Ink;
 import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.Layer;
 import dev.towerscribe.drawing.LayerPen;
@@ -47,31 +46,21 @@ final class PartPlan {
   private static void draw(
       FlatSolid solid, ViewPlacing at, UnaryOperator<Layer> layers, List<Item> out) {
     Contour outline = at.contour(solid.outline());
-    out.add(figure(layers.apply(Layer.PLATE), outline));
-    for (Contour cutout : solid.cutouts()) {
-      Contour drawn = at.contour(cutout);
-      out.add(figure(layers.apply(Layer.CUTOUTS), drawn));
-    }
-    for (Bore bore : solid.bores()) {
-      bore(bore, at, layers, out);
-    }
+    new LayerPen(layers.apply(Layer.PLATE), out).contour(outline, Pen.EDGE);
+    LayerPen cutouts = new LayerPen(layers.apply(Layer.CUTOUTS), out);
+    solid.cutouts().forEach(cutout -> cutouts.contour(at.contour(cutout), Pen.EDGE));
+    solid.bores().forEach(bore -> bore(bore, at, layers, out));
     Box b = outline.bounds().grown(2 * OVER_MM);
-    Vec2 origin = at.origin();
-    if (b.contains(origin)) {
-      out.add(axis(new Vec2(b.minX(), origin.y()), new Vec2(b.maxX(), origin.y())));
-      out.add(axis(new Vec2(origin.x(), b.minY()), new Vec2(origin.x(), b.maxY())));
+    if (b.contains(at.origin())) {
+      axes(b, at.origin(), out);
     }
   }
 
-  private static Item figure(Layer layer, Contour contour) {
-    return contour
-        .asCircle()
-        .<Item>map(c -> new Item.Circle(layer, c.centre(), c.radius(), Pen.EDGE, Ink.NONE))
-        .orElseGet(() -> new Item.Figure(layer, List.of(contour), Pen.EDGE, Ink.NONE));
-  }
-
-  private static Item axis(Vec2 from, Vec2 to) {
-    return new Item.Line(Layer.CENTRE_LINES, from, to, Pen.CENTRE);
+  /** The two axes through a view's origin, across a box. */
+  static void axes(Box b, Vec2 origin, List<Item> out) {
+    LayerPen centres = new LayerPen(Layer.CENTRE_LINES, out);
+    centres.line(b.minX(), origin.y(), b.maxX(), origin.y(), Pen.CENTRE);
+    centres.line(origin.x(), b.minY(), origin.x(), b.maxY(), Pen.CENTRE);
   }
 
   private static void bore(Bore bore, ViewPlacing at, UnaryOperator<Layer> layers, List<Item> out) {
@@ -84,8 +73,6 @@ final class PartPlan {
           .circle(c, at.length(recess.diameterMm() / 2), recess.fromTop() ? Pen.EDGE : Pen.HIDDEN);
     }
     double arm = at.length(bore.widestMm() / 2) + OVER_MM;
-    for (Vec2 half : List.of(new Vec2(arm, 0), new Vec2(0, arm))) {
-      new LayerPen(Layer.CENTRE_LINES, out).line(c.minus(half), c.plus(half), Pen.FINE);
-    }
+    new LayerPen(Layer.CENTRE_LINES, out).cross(c, arm, Pen.FINE);
   }
 }

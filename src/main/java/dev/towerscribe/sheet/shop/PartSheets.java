@@ -2,12 +2,10 @@ package dev.towerscribe.sheet.shop;
 
 import dev.towerscribe.drawing.Page;
 import dev.towerscribe.model.DrawingInfo;
-import dev.towerscribe.model.Paper;
 import dev.towerscribe.model.Projection;
 import dev.towerscribe.part.Hand;
 import dev.towerscribe.part.Part;
 import dev.towerscribe.part.PartKind;
-import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Numbers;
 import dev.towerscribe.sheet.text.Flow;
 import dev.towerscribe.sheet.text.Fragment;
@@ -20,20 +18,7 @@ import java.util.Optional;
 
 /** Drawings of flat parts: a plate with its other hand, a slider, a drilling jig. */
 public final class PartSheets {
-  private static final double CAP_MM = 3.0;
-  private static final double MAKING_ROW_MM = 10.0;
-
   private PartSheets() {}
-
-  /**
-   * How drawings are made.
-   *
-   * @param paper paper size
-   * @param projection how views lie to each other
-   * @param unit the unit that counts
-   * @param both whether the other unit is shown too
-   */
-  public record Style(Paper paper, Projection projection, LengthUnit unit, boolean both) {}
 
   /**
    * A part, and its other hand if it is one of a mirrored pair.
@@ -54,9 +39,9 @@ public final class PartSheets {
    * @return at least one page
    * @throws NoRoomException if words do not fit on the paper
    */
-  public static List<Page> onPaper(Subject subject, JobInfo job, DrawingInfo info, Style style) {
-    return ShopSheets.onPaper(
-        content(subject, job, info, style, true), DrawingSheetSize.of(style.paper()));
+  public static List<Page> onPaper(
+      Subject subject, JobInfo job, DrawingInfo info, DrawingStyle style) {
+    return ShopSheets.onPaper(drawing(subject, job, info, style, true));
   }
 
   /**
@@ -69,25 +54,28 @@ public final class PartSheets {
    * @param style units and projection; the paper does not matter
    * @return the sheet
    */
-  public static MachineSheet fullSize(Subject subject, JobInfo job, DrawingInfo info, Style style) {
-    return ShopSheets.fullSize(content(subject, job, info, style, false));
+  public static MachineSheet fullSize(
+      Subject subject, JobInfo job, DrawingInfo info, DrawingStyle style) {
+    return ShopSheets.fullSize(drawing(subject, job, info, style, false));
   }
 
-  private static ShopSheets.Content content(
-      Subject subject, JobInfo job, DrawingInfo info, Style style, boolean otherHandDrawn) {
-    DrawingLengths sizes = new DrawingLengths(style.unit(), style.both());
+  private static ShopDrawing drawing(
+      Subject subject, JobInfo job, DrawingInfo info, DrawingStyle style, boolean otherHandDrawn) {
+    DrawingLengths sizes = new DrawingLengths(style);
     Part part = subject.part();
     DrawingView above = new PartViews.Above(part, sizes);
     DrawingView side = new PartViews.Side(part, sizes);
-    // Looked at from its -y side: first angle puts that view beyond, above; third angle below.
-    List<DrawingView> views =
-        style.projection() == Projection.FIRST ? List.of(side, above) : List.of(above, side);
-    return new ShopSheets.Content(
+    return new ShopDrawing(
         subject.stem(),
         title(part),
-        views,
+        part.kind() == PartKind.JIG ? "Jig drawing" : "Part drawing",
+        job,
+        info,
+        style,
+        // Looked at from its -y side: first angle puts that view beyond, above; third angle below.
+        style.projection() == Projection.FIRST ? List.of(side, above) : List.of(above, side),
         width -> tables(subject, job, sizes, otherHandDrawn, width),
-        (sheet, scale, paper) -> block(subject, job, info, style, sheet, scale, paper));
+        making(subject, sizes));
   }
 
   private static String title(Part part) {
@@ -128,21 +116,19 @@ public final class PartSheets {
     if (subject.mirrored().isEmpty()) {
       String words =
           part.hand() == Hand.BOTH
-              ? "ONE PART for both sides of the car, not mirrored. Make " + part.quantity() + "."
-              : "For the "
-                  + part.hand().word().toUpperCase(Locale.ROOT)
-                  + " tower only. Make "
-                  + part.quantity()
-                  + ".";
+              ? "ONE PART for both sides of the car, not mirrored. Make %s."
+                  .formatted(part.quantity())
+              : "For the %s tower only. Make %s."
+                  .formatted(part.hand().word().toUpperCase(Locale.ROOT), part.quantity());
       all.add(ShopBlocks.entry(ShopBlocks.band(words, widthMm), 3));
       return;
     }
     Part other = subject.mirrored().get();
     String heading = other.hand().word().toUpperCase(Locale.ROOT) + "-HAND PART";
     String words =
-        "Mirror image of the one drawn: every Y changes its sign; upper and under face stay. Make "
-            + part.quantity()
-            + " of each.";
+        ("Mirror image of the one drawn: every Y changes its sign; upper and under face stay. Make"
+                + " %s of each.")
+            .formatted(part.quantity());
     if (otherHandDrawn) {
       all.add(ShopBlocks.entry(new OtherHand(other, List.of(heading, words), widthMm), 3));
     } else {
@@ -151,83 +137,33 @@ public final class PartSheets {
     }
   }
 
-  private static TitleBlock block(
-      Subject subject,
-      JobInfo job,
-      DrawingInfo info,
-      Style style,
-      String sheet,
-      String scale,
-      String paper) {
+  private static List<FieldGrid.Row> making(Subject subject, DrawingLengths sizes) {
     Part part = subject.part();
-    DrawingLengths sizes = new DrawingLengths(style.unit(), style.both());
-    List<FieldGrid.Row> making =
-        List.of(
-            new FieldGrid.Row(
-                MAKING_ROW_MM,
-                List.of(
-                    new FieldGrid.Field(
-                        "Material",
-                        assumed(part.material().value(), part.material().assumed()),
-                        90,
-                        CAP_MM),
-                    new FieldGrid.Field(
-                        "Finish",
-                        assumed(part.finish().value(), part.finish().assumed()),
-                        90,
-                        CAP_MM))),
-            new FieldGrid.Row(
-                MAKING_ROW_MM,
-                List.of(
-                    new FieldGrid.Field(
-                        "General tolerances",
-                        assumed(
-                            "ISO 2768-" + part.general().value().word(), part.general().assumed()),
-                        45,
-                        CAP_MM),
-                    new FieldGrid.Field(
-                        "Thickness", sizes.named(part.solid().thicknessMm()), 55, CAP_MM),
-                    new FieldGrid.Field("Mass", mass(part), 30, CAP_MM),
-                    new FieldGrid.Field("Quantity", quantity(subject), 50, CAP_MM))));
-    return new TitleBlock(
-        info.owner().orElse(""),
-        title(part),
-        job.title(),
-        part.kind() == PartKind.JIG ? "Jig drawing" : "Part drawing",
-        ShopBlocks.number(info, subject.stem(), job),
-        info.revision().orElse(""),
-        job.date().map(Object::toString).orElse(""),
-        sheet,
-        info.createdBy().orElse(""),
-        info.approvedBy().orElse(""),
-        scale,
-        sizes.words(),
-        paper,
-        style.projection() == Projection.FIRST,
-        making);
+    String general = "ISO 2768-" + part.general().value().word();
+    return List.of(
+        FieldGrid.row(
+            FieldGrid.field(
+                "Material", assumed(part.material().value(), part.material().assumed()), 90),
+            FieldGrid.field("Finish", assumed(part.finish().value(), part.finish().assumed()), 90)),
+        FieldGrid.row(
+            FieldGrid.field("General tolerances", assumed(general, part.general().assumed()), 45),
+            FieldGrid.field("Thickness", sizes.named(part.solid().thicknessMm()), 55),
+            FieldGrid.field("Mass", Numbers.fixed(part.massKg(), 3) + " kg", 30),
+            FieldGrid.field("Quantity", quantity(subject), 50)));
   }
 
   private static String assumed(String words, boolean assumed) {
     return assumed ? words + " (assumed)" : words;
   }
 
-  private static String mass(Part part) {
-    return Numbers.fixed(part.massKg(), 3) + " kg";
-  }
-
   private static String quantity(Subject subject) {
-    int n = subject.part().quantity();
+    Part part = subject.part();
     return subject
         .mirrored()
         .map(
             o ->
-                n
-                    + " "
-                    + subject.part().hand().word()
-                    + ", "
-                    + o.quantity()
-                    + " "
-                    + o.hand().word())
-        .orElse(Integer.toString(n));
+                "%s %s, %s %s"
+                    .formatted(part.quantity(), part.hand().word(), o.quantity(), o.hand().word()))
+        .orElse(Integer.toString(part.quantity()));
   }
 }

@@ -11,7 +11,6 @@ import dev.towerscribe.part.FeatureKind;
 import dev.towerscribe.part.Part;
 import dev.towerscribe.part.PartKind;
 import dev.towerscribe.part.PositionTolerance;
-import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Numbers;
 import dev.towerscribe.sheet.text.Fragment;
 import dev.towerscribe.sheet.text.Fragments;
@@ -33,7 +32,7 @@ final class PartTables {
     boolean positions = part.features().stream().anyMatch(f -> f.position().isPresent());
     List<Table.Column> columns = new ArrayList<>();
     // Inches have four decimals, and a figure broken over two lines would read as two figures.
-    boolean wide = sizes.both() || sizes.unit() == LengthUnit.INCH;
+    boolean wide = sizes.both() || !sizes.lengths().metric();
     // Wide enough for "bearing", which else is broken within the word on A4.
     columns.add(new Table.Column("Hole", 1.25, Align.START));
     columns.add(new Table.Column("X", wide ? 1.4 : 1.05, Align.END));
@@ -55,17 +54,15 @@ final class PartTables {
       }
       List<Table.Cell> row = new ArrayList<>();
       row.add(Table.Cell.of(label(f, part.features())));
-      row.add(length(sizes, f.centre().x(), ""));
-      row.add(length(sizes, f.centre().y(), ""));
+      row.add(sizes.cell(f.centre().x(), ""));
+      row.add(sizes.cell(f.centre().y(), ""));
       String before = f.edge().isEmpty() ? DIAMETER : "";
       String size = before + sizes.figure(f.diameterMm()) + " " + sizes.tolerance(f.size());
       row.add(new Table.Cell(size.strip(), sizes.second(f.diameterMm())));
       row.add(Table.Cell.of(limits(f, sizes)));
       if (positions) {
         row.add(
-            f.position()
-                .map(p -> length(sizes, p.diameterMm(), DIAMETER))
-                .orElse(Table.Cell.of("")));
+            f.position().map(p -> sizes.cell(p.diameterMm(), DIAMETER)).orElse(Table.Cell.of("")));
       }
       row.add(Table.Cell.of(note(f, sizes)));
       rows.add(row);
@@ -78,7 +75,7 @@ final class PartTables {
     List<Table.Cell> row = new ArrayList<>();
     row.add(Table.Cell.of("outline"));
     point(row, sizes, edge.centre());
-    row.add(length(sizes, 2 * edge.radius(), DIAMETER));
+    row.add(sizes.cell(2 * edge.radius(), DIAMETER));
     while (row.size() < columns - 1) {
       row.add(Table.Cell.of(""));
     }
@@ -95,14 +92,11 @@ final class PartTables {
     };
   }
 
-  private static Table.Cell length(DrawingLengths sizes, double mm, String before) {
-    return new Table.Cell(before + sizes.figure(mm), sizes.second(mm));
-  }
-
   private static String limits(Feature f, DrawingLengths sizes) {
-    return sizes.limit(f.diameterMm() + f.size().lowerMm())
-        + " to "
-        + sizes.limit(f.diameterMm() + f.size().upperMm());
+    return "%s to %s"
+        .formatted(
+            sizes.limit(f.diameterMm() + f.size().lowerMm()),
+            sizes.limit(f.diameterMm() + f.size().upperMm()));
   }
 
   private static String note(Feature f, DrawingLengths sizes) {
@@ -123,22 +117,13 @@ final class PartTables {
   private static String recess(Recess recess, DrawingLengths sizes) {
     String face = recess.fromTop() ? ", upper face" : ", under face";
     if (recess instanceof Recess.Counterbore c) {
-      return "counterbore "
-          + DIAMETER
-          + sizes.line(c.diameterMm())
-          + ", "
-          + sizes.line(c.depthMm())
-          + " deep"
-          + face;
+      return "counterbore %s%s, %s deep%s"
+          .formatted(DIAMETER, sizes.line(c.diameterMm()), sizes.line(c.depthMm()), face);
     }
     Recess.Countersink c = (Recess.Countersink) recess;
-    return "countersink "
-        + DIAMETER
-        + sizes.line(c.diameterMm())
-        + " x "
-        + Numbers.plain(c.included().degrees(), 1)
-        + "\u00B0"
-        + face;
+    String angle = Numbers.plain(c.included().degrees(), 1);
+    return "countersink %s%s x %s\u00B0%s"
+        .formatted(DIAMETER, sizes.line(c.diameterMm()), angle, face);
   }
 
   /** Position tolerances: each with its frame, its holes, and the formula it comes from. */
@@ -189,7 +174,7 @@ final class PartTables {
         row.add(Table.Cell.of(a.sweep() > 0 ? "arc" : "hollow arc"));
         point(row, sizes, e.start());
         point(row, sizes, e.end());
-        row.add(length(sizes, a.radius(), ""));
+        row.add(sizes.cell(a.radius(), ""));
         point(row, sizes, a.centre());
       } else if (!(before instanceof Arc)) {
         row.add(Table.Cell.of("corner"));
@@ -204,8 +189,8 @@ final class PartTables {
   }
 
   private static void point(List<Table.Cell> row, DrawingLengths sizes, Vec2 p) {
-    row.add(length(sizes, p.x(), ""));
-    row.add(length(sizes, p.y(), ""));
+    row.add(sizes.cell(p.x(), ""));
+    row.add(sizes.cell(p.y(), ""));
   }
 
   static boolean hasOutlineTable(Part part) {
@@ -222,10 +207,9 @@ final class PartTables {
         "Datum A: the under face."
             + (slot ? " Datum B: the middle plane of the slot, Y = 0." : ""));
     notes.add(
-        "Break all edges "
-            + sizes.named(part.edgeBreakMm().value())
-            + ". No cracks, nicks or burrs in holes or edges."
-            + " The CAD files have sharp edges and nominal sizes.");
+        ("Break all edges %s. No cracks, nicks or burrs in holes or edges. The CAD files have sharp"
+                + " edges and nominal sizes.")
+            .formatted(sizes.named(part.edgeBreakMm().value())));
     if (!part.assumed().isEmpty()) {
       notes.add("Assumed, as not specified: " + String.join("; ", part.assumed()) + ".");
     }

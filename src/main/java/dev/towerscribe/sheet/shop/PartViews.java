@@ -40,7 +40,7 @@ final class PartViews {
 
     @Override
     public double dimensionRoomMm() {
-      return DrawingLengths.roomMm(sizes.both());
+      return sizes.roomMm();
     }
 
     @Override
@@ -60,28 +60,23 @@ final class PartViews {
 
     @Override
     public List<DimensionRequest> wishes(ViewPlacing at) {
-      return PartWishes.above(part, sizes, at);
+      return ViewDimensions.above(part, sizes, at);
     }
 
     /** Calculated from the features, not from the solid that is drawn. */
     @Override
     public List<Proof> proofs(ViewPlacing at) {
       List<Proof> proofs = new ArrayList<>();
+      double k = at.factor();
       for (Feature f : part.features()) {
         if (f.edge().isEmpty()) {
-          Vec2 c = f.centre();
           Vec2 page =
-              new Vec2(
-                  at.origin().x() + c.x() * at.factor(), at.origin().y() + c.y() * at.factor());
-          proofs.add(
-              new Proof.RoundHole(
-                  f.kind().word() + " " + f.name(), page, f.diameterMm() * at.factor() / 2));
+              new Vec2(at.origin().x() + f.centre().x() * k, at.origin().y() + f.centre().y() * k);
+          String name = f.kind().word() + " " + f.name();
+          proofs.add(new Proof.RoundHole(name, page, f.diameterMm() * k / 2));
           f.recess()
-              .ifPresent(
-                  r ->
-                      proofs.add(
-                          new Proof.RoundHole(
-                              "recess of " + f.name(), page, r.diameterMm() * at.factor() / 2)));
+              .map(r -> new Proof.RoundHole("recess of " + f.name(), page, r.diameterMm() * k / 2))
+              .ifPresent(proofs::add);
         }
       }
       return proofs;
@@ -160,12 +155,10 @@ final class PartViews {
     @Override
     public List<DimensionRequest> wishes(ViewPlacing at) {
       Box b = bounds();
-      return List.of(
-          DimensionRequest.Linear.vertical(
-              at.point(new Vec2(b.maxX(), 0)),
-              at.point(new Vec2(b.maxX(), b.maxY())),
-              true,
-              sizes.lines(part.solid().thicknessMm())));
+      Vec2 low = at.point(new Vec2(b.maxX(), 0));
+      Vec2 high = at.point(new Vec2(b.maxX(), b.maxY()));
+      List<String> words = sizes.lines(part.solid().thicknessMm());
+      return List.of(DimensionRequest.Linear.vertical(low, high, true, words));
     }
 
     @Override

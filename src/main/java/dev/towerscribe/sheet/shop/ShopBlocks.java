@@ -1,7 +1,6 @@
 package dev.towerscribe.sheet.shop;
 
 import dev.towerscribe.finding.Finding;
-import dev.towerscribe.model.DrawingInfo;
 import dev.towerscribe.sheet.text.Flow;
 import dev.towerscribe.sheet.text.Fragment;
 import dev.towerscribe.sheet.text.Fragments;
@@ -49,7 +48,7 @@ final class ShopBlocks {
     String head =
         ids.size() == 1
             ? "DRAWN WITH AN ACCEPTED STOP"
-            : "DRAWN WITH " + ids.size() + " ACCEPTED STOPS";
+            : "DRAWN WITH %s ACCEPTED STOPS".formatted(ids.size());
     all.add(new Flow.Entry(band(head, widthMm), 0, true, Optional.empty()));
     String words = String.join(", ", ids) + ".";
     all.add(
@@ -63,11 +62,5 @@ final class ShopBlocks {
     double room = widthMm - 2 * Fragments.Band.INDENT;
     return new Fragments.Band(
         TextStyle.wrap(words, TextStyle.HEADING, room), TextStyle.HEADING, widthMm);
-  }
-
-  /** The identification number: the owner's, if given, the drawing's own name and the pack mark. */
-  static String number(DrawingInfo info, String stem, JobInfo job) {
-    String own = stem + " " + job.packMark();
-    return info.number().map(n -> n + " " + own).orElse(own);
   }
 }

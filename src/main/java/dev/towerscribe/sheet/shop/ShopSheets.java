@@ -40,72 +40,44 @@ final class ShopSheets {
 
   private ShopSheets() {}
 
-  /**
-   * What a drawing is made of.
-   *
-   * @param stem file stem
-   * @param outline outline entry
-   * @param views from the top of the sheet downward
-   * @param tables blocks beside or below them, by the width they get
-   * @param block title block for a sheet's number, the count and a scale's words
-   */
-  record Content(
-      String stem, String outline, List<DrawingView> views, Blocks tables, BlockMaker block) {
-    Content {
-      views = List.copyOf(views);
-    }
-  }
-
-  /** Makes tables and notes for a width. */
-  interface Blocks {
-    /** Entries in their order. */
-    List<Flow.Entry> of(double widthMm);
-  }
-
-  /** Makes the title block. */
-  interface BlockMaker {
-    /** The block of one sheet. */
-    TitleBlock of(String sheet, String scale, String paper);
-  }
-
   /** Where things go on a sheet. */
   private record Rooms(Box views, Optional<Box> tables) {}
 
   /**
    * On paper.
    *
-   * @param content what is drawn
-   * @param leaf the paper
+   * @param drawing what is drawn
    * @return at least one page; the first has the views
    */
-  static List<Page> onPaper(Content content, DrawingSheetSize leaf) {
-    Rooms rooms = rooms(content, leaf);
+  static List<Page> onPaper(ShopDrawing drawing) {
+    DrawingSheetSize leaf = DrawingSheetSize.of(drawing.style().paper());
+    Rooms rooms = rooms(drawing, leaf);
     double factor =
-        scaleFor(content.views(), rooms.views())
+        scaleFor(drawing.views(), rooms.views())
             .orElseThrow(
                 () ->
                     new NoRoomException(
-                        "even at 1:20 the views of " + content.stem() + " find no room"));
-    return pages(content, leaf, rooms, factor, true);
+                        "even at 1:20 the views of " + drawing.stem() + " find no room"));
+    return pages(drawing, leaf, rooms, factor, true);
   }
 
   /**
    * As one sheet at 1:1, as large as it has to be, without a frame: for files that machines read.
    *
-   * @param content what is drawn
+   * @param drawing what is drawn
    * @return the sheet
    */
-  static MachineSheet fullSize(Content content) {
-    TitleBlock block = content.block().of("1 of 1", "1:1", "none");
+  static MachineSheet fullSize(ShopDrawing drawing) {
+    TitleBlock block = new TitleBlock(drawing, "1 of 1", "1:1", "none");
     double viewsWide = 0;
     double viewsHigh = BAR_ROOM_MM;
-    for (DrawingView view : content.views()) {
+    for (DrawingView view : drawing.views()) {
       viewsWide = Math.max(viewsWide, view.bounds().width() + 2 * view.dimensionRoomMm());
       viewsHigh += cellMm(view, 1);
     }
     viewsWide = Math.max(viewsWide, BAR_MM + 30);
     double tables = TABLES_MM + 2 * GAP_MM;
-    double tablesHigh = heightOf(content.tables().of(TABLES_MM));
+    double tablesHigh = heightOf(drawing.tables().of(TABLES_MM));
     Box any = new Box(0, 0, 1000, 1000);
     double blockHigh = block.box(any).height();
     double high = Math.max(viewsHigh, tablesHigh + blockHigh + GAP_MM) + 2 * GAP_MM + 1;
@@ -129,19 +101,19 @@ final class ShopSheets {
                 new Box(
                     split + GAP_MM, title.maxY() + GAP_MM, f.maxX() - GAP_MM, f.maxY() - GAP_MM)));
     DrawingView above =
-        content.views().stream().filter(DrawingView::hasDatum).findFirst().orElseThrow();
+        drawing.views().stream().filter(DrawingView::hasDatum).findFirst().orElseThrow();
     return new MachineSheet(
-        pages(content, leaf, rooms, 1, false).get(0),
-        places(content.views(), rooms.views(), 1).get(content.views().indexOf(above)).origin());
+        pages(drawing, leaf, rooms, 1, false).get(0),
+        places(drawing.views(), rooms.views(), 1).get(drawing.views().indexOf(above)).origin());
   }
 
   private static double heightOf(List<Flow.Entry> entries) {
     return entries.stream().mapToDouble(e -> e.block().heightMm() + e.gapMm()).sum();
   }
 
-  private static Rooms rooms(Content content, DrawingSheetSize leaf) {
+  private static Rooms rooms(ShopDrawing drawing, DrawingSheetSize leaf) {
     Box f = leaf.frame();
-    Box title = content.block().of("1 of 1", "1:1", leaf.name()).box(f);
+    Box title = new TitleBlock(drawing, "1 of 1", "1:1", leaf.name()).box(f);
     if (f.width() - title.width() > title.width() * 0.6) {
       double split = title.minX() - GAP_MM;
       return new Rooms(
@@ -151,12 +123,12 @@ final class ShopSheets {
     }
     Box all =
         new Box(f.minX() + GAP_MM, title.maxY() + GAP_MM, f.maxX() - GAP_MM, f.maxY() - GAP_MM);
-    double tables = heightOf(content.tables().of(all.width()));
-    OptionalDouble alone = scaleFor(content.views(), all);
+    double tables = heightOf(drawing.tables().of(all.width()));
+    OptionalDouble alone = scaleFor(drawing.views(), all);
     double left = all.height() - tables - GAP_MM;
     if (left > 0) {
       Box above = new Box(all.minX(), all.maxY() - left, all.maxX(), all.maxY());
-      if (alone.isPresent() && scaleFor(content.views(), above).equals(alone)) {
+      if (alone.isPresent() && scaleFor(drawing.views(), above).equals(alone)) {
         return new Rooms(
             above,
             Optional.of(new Box(all.minX(), all.minY(), all.maxX(), all.maxY() - left - GAP_MM)));
@@ -190,37 +162,33 @@ final class ShopSheets {
   }
 
   private static List<Page> pages(
-      Content content, DrawingSheetSize leaf, Rooms rooms, double factor, boolean framed) {
+      ShopDrawing drawing, DrawingSheetSize leaf, Rooms rooms, double factor, boolean framed) {
     List<Item> first = new ArrayList<>();
     List<Proof> proofs = new ArrayList<>();
-    views(content.views(), rooms.views(), factor, first, proofs);
+    views(drawing.views(), rooms.views(), factor, first, proofs);
     bar(rooms.views(), framed && factor != 1, first, proofs);
     List<List<Item>> bodies = new ArrayList<>();
     bodies.add(first);
     Box f = leaf.frame();
-    if (rooms.tables().isPresent()) {
-      Box t = rooms.tables().get();
-      flow(content, t, t, bodies, true);
-    } else {
-      Box title = content.block().of("1 of 1", "1:1", leaf.name()).box(f);
-      Box t =
-          new Box(f.minX() + GAP_MM, title.maxY() + GAP_MM, f.maxX() - GAP_MM, f.maxY() - GAP_MM);
-      flow(content, t, t, bodies, false);
-    }
+    Box title = new TitleBlock(drawing, "1 of 1", "1:1", leaf.name()).box(f);
+    Box rest =
+        new Box(f.minX() + GAP_MM, title.maxY() + GAP_MM, f.maxX() - GAP_MM, f.maxY() - GAP_MM);
+    flow(drawing, rooms.tables().orElse(rest), bodies, rooms.tables().isPresent());
     List<Page> pages = new ArrayList<>();
     for (int i = 0; i < bodies.size(); i++) {
       List<Item> items = bodies.get(i);
       TitleBlock block =
-          content.block().of((i + 1) + " of " + bodies.size(), scaleWords(factor), leaf.name());
+          new TitleBlock(
+              drawing, (i + 1) + " of " + bodies.size(), scaleWords(factor), leaf.name());
       if (framed) {
         items.addAll(DrawingFrame.items(leaf));
       }
       block.draw(f, items);
       pages.add(
           new Page(
-              i == 0 ? content.stem() : content.stem() + "-" + (i + 1),
-              bodies.size() == 1 ? content.outline() : content.outline() + " " + (i + 1),
-              content.stem() + (i == 0 ? "" : "-" + (i + 1)),
+              i == 0 ? drawing.stem() : drawing.stem() + "-" + (i + 1),
+              bodies.size() == 1 ? drawing.title() : drawing.title() + " " + (i + 1),
+              drawing.stem() + (i == 0 ? "" : "-" + (i + 1)),
               leaf.widthMm(),
               leaf.heightMm(),
               factor == 1 && i == 0,
@@ -233,10 +201,10 @@ final class ShopSheets {
   }
 
   private static void flow(
-      Content content, Box first, Box rest, List<List<Item>> bodies, boolean onFirst) {
-    Flow flow = new Flow(rest.minX(), first.maxY(), first.minY());
-    flow.columns(1, first.width(), GAP_MM);
-    content.tables().of(first.width()).forEach(flow::add);
+      ShopDrawing drawing, Box room, List<List<Item>> bodies, boolean onFirst) {
+    Flow flow = new Flow(room.minX(), room.maxY(), room.minY());
+    flow.columns(1, room.width(), GAP_MM);
+    drawing.tables().of(room.width()).forEach(flow::add);
     List<List<Item>> pages = flow.pages();
     for (int i = 0; i < pages.size(); i++) {
       if (i == 0 && onFirst) {
@@ -259,7 +227,7 @@ final class ShopSheets {
       double top = upper + CAPTION_MM + view.dimensionRoomMm();
       List<Item> drawn = new ArrayList<>();
       view.draw(at, drawn);
-      new LayerPen(Layer.NOTES, drawn)
+      LayerPen.notes(drawn)
           .text(middle, top - CAPTION_MM + 2.0, CAPTION_CAP_MM, Align.MIDDLE, view.caption());
       double foot = top - cellMm(view, factor);
       Box area = new Box(room.minX() + 1, foot, room.maxX() - 1, upper + view.dimensionRoomMm());
@@ -301,13 +269,12 @@ final class ShopSheets {
     double y = room.minY() + 4;
     Vec2 from = new Vec2(room.minX() + GAP_MM, y);
     Vec2 to = from.plus(new Vec2(BAR_MM, 0));
-    new LayerPen(Layer.CHECK_BARS, items).line(from, to, Pen.OUTLINE);
-    for (Vec2 end : List.of(from, to)) {
-      Vec2 tick = new Vec2(0, 2);
-      new LayerPen(Layer.CHECK_BARS, items).line(end.minus(tick), end.plus(tick), Pen.OUTLINE);
-    }
-    new LayerPen(Layer.CHECK_BARS, items)
-        .text(from.x() + 3, y + 1.5, 2.5, Align.START, paperOnly ? "100 MM ON PAPER" : "100 MM");
+    LayerPen bar = new LayerPen(Layer.CHECK_BARS, items);
+    bar.line(from, to, Pen.OUTLINE);
+    bar.line(from.x(), y - 2, from.x(), y + 2, Pen.OUTLINE);
+    bar.line(to.x(), y - 2, to.x(), y + 2, Pen.OUTLINE);
+    String words = paperOnly ? "100 MM ON PAPER" : "100 MM";
+    bar.text(from.x() + 3, y + 1.5, 2.5, Align.START, words);
     proofs.add(new Proof.Bar("check bar", from, to));
   }
 }

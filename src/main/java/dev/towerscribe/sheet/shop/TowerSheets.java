@@ -2,7 +2,6 @@ package dev.towerscribe.sheet.shop;
 
 import dev.towerscribe.drawing.Align;
 import dev.towerscribe.drawing.DimensionRequest;
-import dev.towerscribe.drawing.Ink;
 import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.Layer;
 import dev.towerscribe.drawing.LayerPen;
@@ -19,13 +18,14 @@ import dev.towerscribe.layout.PlacedHole;
 import dev.towerscribe.layout.SideLayout;
 import dev.towerscribe.model.DrawingInfo;
 import dev.towerscribe.model.Landmark;
-import dev.towerscribe.model.Projection;
+import dev.towerscribe.model.Mount;
 import dev.towerscribe.model.Side;
-import dev.towerscribe.quantity.Numbers;
+import dev.towerscribe.quantity.Lengths;
 import dev.towerscribe.sheet.text.Flow;
 import dev.towerscribe.sheet.text.JobInfo;
 import dev.towerscribe.sheet.text.NoRoomException;
 import dev.towerscribe.sheet.text.Table;
+import dev.towerscribe.sheet.text.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -36,8 +36,6 @@ import java.util.Optional;
  * by ordinates from the original strut rod centre. Seen from above, forward up the sheet.
  */
 public final class TowerSheets {
-  private static final double CAP_MM = 3.0;
-  private static final double ROW_MM = 10.0;
   private static final String DIAMETER = "\u00D8";
 
   private TowerSheets() {}
@@ -53,9 +51,8 @@ public final class TowerSheets {
    * @throws NoRoomException if words do not fit on the paper
    */
   public static List<Page> onPaper(
-      SideLayout layout, JobInfo job, DrawingInfo info, PartSheets.Style style) {
-    return ShopSheets.onPaper(
-        content(layout, job, info, style), DrawingSheetSize.of(style.paper()));
+      SideLayout layout, JobInfo job, DrawingInfo info, DrawingStyle style) {
+    return ShopSheets.onPaper(drawing(layout, job, info, style));
   }
 
   /**
@@ -68,29 +65,64 @@ public final class TowerSheets {
    * @return the sheet
    */
   public static MachineSheet fullSize(
-      SideLayout layout, JobInfo job, DrawingInfo info, PartSheets.Style style) {
-    return ShopSheets.fullSize(content(layout, job, info, style));
+      SideLayout layout, JobInfo job, DrawingInfo info, DrawingStyle style) {
+    return ShopSheets.fullSize(drawing(layout, job, info, style));
   }
 
-  private static ShopSheets.Content content(
-      SideLayout layout, JobInfo job, DrawingInfo info, PartSheets.Style style) {
-    DrawingLengths sizes = new DrawingLengths(style.unit(), style.both());
+  private static ShopDrawing drawing(
+      SideLayout layout, JobInfo job, DrawingInfo info, DrawingStyle style) {
+    DrawingLengths sizes = new DrawingLengths(style);
+    List<Round> rounds = rounds(layout);
     String side = layout.side().word();
-    return new ShopSheets.Content(
+    return new ShopDrawing(
         "tower-" + side,
-        side.substring(0, 1).toUpperCase(Locale.ROOT) + side.substring(1) + " tower, drilled",
-        List.of(new Above(layout, sizes)),
-        width -> tables(layout, job, sizes, width),
-        (sheet, scale, paper) -> block(layout, job, info, style, sheet, scale, paper));
+        TextStyle.titleCase(side) + " tower, drilled",
+        "Fixture drawing",
+        job,
+        info,
+        style,
+        List.of(new Above(layout, rounds, sizes)),
+        width -> tables(layout, rounds, job, sizes, width),
+        making(layout, sizes));
+  }
+
+  /**
+   * A hole or a landmark.
+   *
+   * @param layer what it is
+   * @param pen its circle
+   * @param sign its short name: "B1", "L1"
+   * @param name what the file's proof calls it
+   * @param at its middle, plan (fore, in)
+   * @param diameterMm its diameter
+   */
+  private record Round(
+      Layer layer, Pen pen, String sign, String name, Vec2 at, double diameterMm) {}
+
+  private static List<Round> rounds(SideLayout layout) {
+    List<Round> rounds = new ArrayList<>();
+    for (PlacedHole h : layout.holes()) {
+      String name = "hole " + h.name();
+      rounds.add(new Round(Layer.HOLES, Pen.EDGE, h.name(), name, h.at(), h.diameterMm()));
+    }
+    int number = 1;
+    for (Landmark l : layout.job().tower().landmarks()) {
+      String name = "landmark " + l.name();
+      String sign = "L" + number++;
+      rounds.add(new Round(Layer.LANDMARKS, Pen.THIN, sign, name, l.at(), l.diameterMm()));
+    }
+    return rounds;
   }
 
   /**
    * The tower top from above.
    *
    * @param layout the tower
+   * @param rounds its holes, then its landmarks
    * @param sizes how lengths are written
    */
-  private record Above(SideLayout layout, DrawingLengths sizes) implements DrawingView {
+  private record Above(SideLayout layout, List<Round> rounds, DrawingLengths sizes)
+      implements DrawingView {
     /** Plan (fore, in) to the view: fore upward, inboard to the right on the left tower. */
     private Frame2 frame() {
       double in = layout.side() == Side.LEFT ? 1 : -1;
@@ -124,18 +156,12 @@ public final class TowerSheets {
 
     @Override
     public double dimensionRoomMm() {
-      return DrawingLengths.roomMm(sizes.both());
+      return sizes.roomMm();
     }
 
     private void region(Region region, Layer layer, Pen pen, ViewPlacing at, List<Item> out) {
-      for (Contour c : region.contours()) {
-        Contour drawn = at.contour(c.mapped(frame()));
-        out.add(
-            drawn
-                .asCircle()
-                .<Item>map(a -> new Item.Circle(layer, a.centre(), a.radius(), pen, Ink.NONE))
-                .orElseGet(() -> new Item.Figure(layer, List.of(drawn), pen, Ink.NONE)));
-      }
+      LayerPen drawn = new LayerPen(layer, out);
+      region.contours().forEach(c -> drawn.contour(at.contour(c.mapped(frame())), pen));
     }
 
     @Override
@@ -143,31 +169,15 @@ public final class TowerSheets {
       region(layout.plateOutline(), Layer.PLATE, Pen.HIDDEN, at, out);
       region(layout.opening(), Layer.OPENING, Pen.THIN, at, out);
       region(layout.finalCut(), Layer.FINAL_CUT, Pen.EDGE, at, out);
-      for (PlacedHole hole : layout.holes()) {
-        hole(hole.at(), hole.diameterMm(), Layer.HOLES, Pen.EDGE, at, out);
-      }
-      for (Landmark l : layout.job().tower().landmarks()) {
-        hole(l.at(), l.diameterMm(), Layer.LANDMARKS, Pen.THIN, at, out);
+      LayerPen centres = new LayerPen(Layer.CENTRE_LINES, out);
+      for (Round round : rounds) {
+        Vec2 c = at.point(frame().map(round.at()));
+        double r = at.length(round.diameterMm() / 2);
+        new LayerPen(round.layer(), out).circle(c, r, round.pen());
+        centres.cross(c, r + PartPlan.OVER_MM, Pen.FINE);
       }
       Box b = outlines(at).get(0).bounds().grown(PartPlan.OVER_MM);
-      Vec2 o = at.origin();
-      line(new Vec2(b.minX(), o.y()), new Vec2(b.maxX(), o.y()), out);
-      line(new Vec2(o.x(), b.minY()), new Vec2(o.x(), b.maxY()), out);
-    }
-
-    private static void line(Vec2 from, Vec2 to, List<Item> out) {
-      new LayerPen(Layer.CENTRE_LINES, out).line(from, to, Pen.CENTRE);
-    }
-
-    private void hole(
-        Vec2 plan, double diameterMm, Layer layer, Pen pen, ViewPlacing at, List<Item> out) {
-      Vec2 c = at.point(frame().map(plan));
-      double r = at.length(diameterMm / 2);
-      new LayerPen(layer, out).circle(c, r, pen);
-      for (Vec2 arm :
-          List.of(new Vec2(r + PartPlan.OVER_MM, 0), new Vec2(0, r + PartPlan.OVER_MM))) {
-        new LayerPen(Layer.CENTRE_LINES, out).line(c.minus(arm), c.plus(arm), Pen.FINE);
-      }
+      PartPlan.axes(b, at.origin(), out);
     }
 
     /** The plate's edge as it will lie: dimensions keep clear of it. */
@@ -178,85 +188,54 @@ public final class TowerSheets {
 
     @Override
     public void names(ViewPlacing at, List<Item> out) {
-      List<HoleNames.Named> names = new ArrayList<>();
-      for (PlacedHole hole : layout.holes()) {
-        names.add(new HoleNames.Named(hole.name(), frame().map(hole.at()), hole.diameterMm()));
-      }
-      int number = 1;
-      for (Landmark l : layout.job().tower().landmarks()) {
-        names.add(new HoleNames.Named("L" + number++, frame().map(l.at()), l.diameterMm()));
-      }
-      HoleNames.write(names, at, out);
+      HoleNames.write(
+          rounds.stream()
+              .map(r -> new HoleNames.Named(r.sign(), frame().map(r.at()), r.diameterMm()))
+              .toList(),
+          at,
+          out);
     }
 
     @Override
     public List<DimensionRequest> wishes(ViewPlacing at) {
-      List<DimensionRequest> wishes = new ArrayList<>();
-      Vec2 zero = at.origin();
-      Vec2 down = new Vec2(0, -1);
-      Vec2 aside = new Vec2(-1, 0);
-      wishes.add(new DimensionRequest.Ordinate(zero, zero, down, 0, List.of("0")));
-      wishes.add(new DimensionRequest.Ordinate(zero, zero, aside, 0, List.of("0")));
-      for (PlacedHole hole : layout.holes()) {
-        ordinates(hole.at(), hole.diameterMm(), at, wishes);
-      }
-      for (Landmark l : layout.job().tower().landmarks()) {
-        ordinates(l.at(), l.diameterMm(), at, wishes);
+      ViewDimensions wishes = new ViewDimensions(sizes, at);
+      wishes.datum();
+      for (Round r : rounds) {
+        wishes.place(frame().map(r.at()), r.diameterMm() / 2, r.at().y(), r.at().x());
       }
       for (Contour c : layout.finalCut().contours()) {
-        Optional<Arc> circle = at.contour(c.mapped(frame())).asCircle();
+        Optional<Arc> circle = c.mapped(frame()).asCircle();
         circle.ifPresent(
             a ->
-                wishes.add(
-                    new DimensionRequest.Diameter(
-                        a.centre(),
-                        a.radius(),
-                        Optional.empty(),
-                        sizes.lines(DIAMETER, 2 * a.radius() / at.factor(), " final cut"))));
+                wishes.diameter(
+                    a.centre(),
+                    a.radius(),
+                    Optional.empty(),
+                    sizes.lines(DIAMETER, 2 * a.radius(), " final cut")));
       }
-      return wishes;
-    }
-
-    private void ordinates(
-        Vec2 plan, double diameterMm, ViewPlacing at, List<DimensionRequest> wishes) {
-      Vec2 zero = at.origin();
-      Vec2 p = at.point(frame().map(plan));
-      double clear = at.length(diameterMm / 2) + PartPlan.OVER_MM;
-      if (Math.abs(plan.y()) >= PartWishes.SAME_MM) {
-        wishes.add(
-            new DimensionRequest.Ordinate(zero, p, new Vec2(0, -1), clear, sizes.lines(plan.y())));
-      }
-      if (Math.abs(plan.x()) >= PartWishes.SAME_MM) {
-        wishes.add(
-            new DimensionRequest.Ordinate(zero, p, new Vec2(-1, 0), clear, sizes.lines(plan.x())));
-      }
+      return wishes.wishes();
     }
 
     /** Calculated from the plan without the frame that draws. */
     @Override
     public List<Proof> proofs(ViewPlacing at) {
-      List<Proof> proofs = new ArrayList<>();
       double in = layout.side() == Side.LEFT ? at.factor() : -at.factor();
-      for (PlacedHole h : layout.holes()) {
-        Vec2 p =
-            new Vec2(at.origin().x() + in * h.at().y(), at.origin().y() + at.factor() * h.at().x());
-        proofs.add(new Proof.RoundHole("hole " + h.name(), p, at.factor() * h.diameterMm() / 2));
-      }
-      for (Landmark l : layout.job().tower().landmarks()) {
-        Vec2 p =
-            new Vec2(at.origin().x() + in * l.at().y(), at.origin().y() + at.factor() * l.at().x());
-        proofs.add(
-            new Proof.RoundHole("landmark " + l.name(), p, at.factor() * l.diameterMm() / 2));
+      List<Proof> proofs = new ArrayList<>();
+      for (Round r : rounds) {
+        double x = at.origin().x() + in * r.at().y();
+        double y = at.origin().y() + at.factor() * r.at().x();
+        double radius = at.factor() * r.diameterMm() / 2;
+        proofs.add(new Proof.RoundHole(r.name(), new Vec2(x, y), radius));
       }
       return proofs;
     }
   }
 
   private static List<Flow.Entry> tables(
-      SideLayout layout, JobInfo job, DrawingLengths sizes, double widthMm) {
+      SideLayout layout, List<Round> rounds, JobInfo job, DrawingLengths sizes, double widthMm) {
     List<Flow.Entry> all = new ArrayList<>();
     ShopBlocks.accepted(all, job, widthMm);
-    ShopBlocks.table(all, holes(layout, sizes, widthMm), 2);
+    ShopBlocks.table(all, holes(layout, rounds, sizes, widthMm), 2);
     List<String> notes = new ArrayList<>();
     notes.add(
         "0, 0: the centre of the original strut rod, in the plane of the tower top. Fore: forward"
@@ -264,26 +243,24 @@ public final class TowerSheets {
     notes.add(
         "Thick: holes and final cut. Thin: opening as found and landmarks. Dashed: edge of the"
             + " plate.");
+    String dome =
+        "The tower top is a dome of radius %s. Figures are in the plan, square to the plate; along"
+            + " the skin distances are longer.";
     layout
         .job()
         .tower()
         .crown()
-        .ifPresent(
-            crown ->
-                notes.add(
-                    "The tower top is a dome of radius "
-                        + sizes.named(crown.radiusMm())
-                        + ". Figures are in the plan, square to the plate; along the skin distances"
-                        + " are longer."));
-    notes.add(
-        "Sheet of the tower: "
-            + sizes.named(layout.job().tower().sheetMm())
-            + ". Measured on one car; no two cars are alike: check against the landmarks.");
+        .ifPresent(crown -> notes.add(dome.formatted(sizes.named(crown.radiusMm()))));
+    String sheet =
+        "Sheet of the tower: %s. Measured on one car; no two cars are alike: check against the"
+            + " landmarks.";
+    notes.add(sheet.formatted(sizes.named(layout.job().tower().sheetMm())));
     ShopBlocks.notes(all, notes, widthMm);
     return all;
   }
 
-  private static Table holes(SideLayout layout, DrawingLengths sizes, double widthMm) {
+  private static Table holes(
+      SideLayout layout, List<Round> rounds, DrawingLengths sizes, double widthMm) {
     List<Table.Column> columns =
         List.of(
             new Table.Column("Hole", 2.0, Align.START),
@@ -293,81 +270,35 @@ public final class TowerSheets {
             new Table.Column("Position " + DIAMETER, 1.3, Align.END),
             new Table.Column("Note", 2.4, Align.START));
     List<List<Table.Cell>> rows = new ArrayList<>();
-    for (PlacedHole h : layout.holes()) {
-      rows.add(
-          List.of(
-              Table.Cell.of(h.name()),
-              cell(sizes, h.at().x(), ""),
-              cell(sizes, h.at().y(), ""),
-              cell(sizes, h.diameterMm(), DIAMETER),
-              cell(sizes, h.clearanceMm(), DIAMETER),
-              Table.Cell.of("for " + h.bolt().thread().name())));
-    }
-    int number = 1;
-    for (Landmark l : layout.job().tower().landmarks()) {
-      rows.add(
-          List.of(
-              Table.Cell.of("L" + number++),
-              cell(sizes, l.at().x(), ""),
-              cell(sizes, l.at().y(), ""),
-              cell(sizes, l.diameterMm(), DIAMETER),
-              Table.Cell.of(""),
-              Table.Cell.of("landmark: " + l.name())));
+    for (int i = 0; i < rounds.size(); i++) {
+      Round r = rounds.get(i);
+      List<Table.Cell> row = new ArrayList<>();
+      row.add(Table.Cell.of(r.sign()));
+      row.add(sizes.cell(r.at().x(), ""));
+      row.add(sizes.cell(r.at().y(), ""));
+      row.add(sizes.cell(r.diameterMm(), DIAMETER));
+      if (i < layout.holes().size()) {
+        PlacedHole h = layout.holes().get(i);
+        row.add(sizes.cell(h.clearanceMm(), DIAMETER));
+        row.add(Table.Cell.of("for " + h.bolt().thread().name()));
+      } else {
+        row.add(Table.Cell.of(""));
+        row.add(Table.Cell.of(r.name().replaceFirst(" ", ": ")));
+      }
+      rows.add(row);
     }
     return new Table(columns, rows, widthMm, 0);
   }
 
-  private static Table.Cell cell(DrawingLengths sizes, double mm, String before) {
-    return new Table.Cell(before + sizes.figure(mm), sizes.second(mm));
-  }
-
-  private static TitleBlock block(
-      SideLayout layout,
-      JobInfo job,
-      DrawingInfo info,
-      PartSheets.Style style,
-      String sheet,
-      String scale,
-      String paper) {
-    String side = layout.side().word();
-    DrawingLengths sizes = new DrawingLengths(style.unit(), style.both());
-    List<FieldGrid.Row> making =
-        List.of(
-            new FieldGrid.Row(
-                ROW_MM,
-                List.of(
-                    new FieldGrid.Field(
-                        "Side of the car", side.toUpperCase(Locale.ROOT), 45, CAP_MM),
-                    new FieldGrid.Field(
-                        "Rotation",
-                        Numbers.plain(layout.job().mount().rotation().degrees(), 2) + "\u00B0",
-                        45,
-                        CAP_MM),
-                    new FieldGrid.Field(
-                        "Plate rearward",
-                        sizes.named(layout.job().mount().rearwardMm()),
-                        45,
-                        CAP_MM),
-                    new FieldGrid.Field(
-                        "Plate inboard",
-                        sizes.named(layout.job().mount().inboardMm()),
-                        45,
-                        CAP_MM))));
-    return new TitleBlock(
-        info.owner().orElse(""),
-        side.substring(0, 1).toUpperCase(Locale.ROOT) + side.substring(1) + " tower, drilled",
-        job.title(),
-        "Fixture drawing",
-        ShopBlocks.number(info, "tower-" + side, job),
-        info.revision().orElse(""),
-        job.date().map(Object::toString).orElse(""),
-        sheet,
-        info.createdBy().orElse(""),
-        info.approvedBy().orElse(""),
-        scale,
-        sizes.words(),
-        paper,
-        style.projection() == Projection.FIRST,
-        making);
+  private static List<FieldGrid.Row> making(SideLayout layout, DrawingLengths sizes) {
+    Mount mount = layout.job().mount();
+    String side = layout.side().word().toUpperCase(Locale.ROOT);
+    String rotation = Lengths.plainDegrees(mount.rotation()) + "\u00B0";
+    return List.of(
+        FieldGrid.row(
+            FieldGrid.field("Side of the car", side, 45),
+            FieldGrid.field("Rotation", rotation, 45),
+            FieldGrid.field("Plate rearward", sizes.named(mount.rearwardMm()), 45),
+            FieldGrid.field("Plate inboard", sizes.named(mount.inboardMm()), 45)));
   }
 }

@@ -13,6 +13,7 @@ import dev.towerscribe.geometry.Edge.Arc;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Paper;
 import dev.towerscribe.quantity.LengthUnit;
+import dev.towerscribe.quantity.Lengths;
 import dev.towerscribe.quantity.Tolerances;
 import dev.towerscribe.sheet.text.NoRoomException;
 import java.util.ArrayList;
@@ -186,7 +187,7 @@ class DrawingBlocksTest {
   /** 9 / 25.4 = 0.354330..., 25.4 mm are one inch (published: international inch). */
   @Test
   void sizesInEitherUnit() {
-    DrawingLengths mm = new DrawingLengths(LengthUnit.MM, false);
+    DrawingLengths mm = new DrawingLengths(Lengths.in(LengthUnit.MM), false);
     assertThat(mm.figure(9)).isEqualTo("9");
     assertThat(mm.figure(65.804)).isEqualTo("65.8");
     assertThat(mm.figure(-38.256)).isEqualTo("-38.26");
@@ -197,7 +198,7 @@ class DrawingBlocksTest {
     assertThat(mm.lines(9)).containsExactly("9");
     assertThat(mm.named(6)).isEqualTo("6 mm");
     assertThat(mm.words()).isEqualTo("mm");
-    DrawingLengths inch = new DrawingLengths(LengthUnit.INCH, false);
+    DrawingLengths inch = new DrawingLengths(Lengths.in(LengthUnit.INCH), false);
     assertThat(inch.figure(25.4)).isEqualTo("1");
     assertThat(inch.figure(9)).isEqualTo("0.3543");
     assertThat(inch.named(9)).isEqualTo("0.3543 in");
@@ -206,13 +207,13 @@ class DrawingBlocksTest {
 
   @Test
   void sizesInBothUnits() {
-    DrawingLengths mm = new DrawingLengths(LengthUnit.MM, true);
+    DrawingLengths mm = new DrawingLengths(Lengths.in(LengthUnit.MM), true);
     assertThat(mm.lines("2\u00D7 \u2300", 9, " H13"))
         .containsExactly("2\u00D7 \u23009 H13", "[2\u00D7 \u23000.3543]");
     assertThat(mm.line(9)).isEqualTo("9 [0.3543]");
     assertThat(mm.named(9)).isEqualTo("9 mm [0.3543 in]");
     assertThat(mm.words()).isEqualTo("mm, [inch] in brackets");
-    DrawingLengths inch = new DrawingLengths(LengthUnit.INCH, true);
+    DrawingLengths inch = new DrawingLengths(Lengths.in(LengthUnit.INCH), true);
     assertThat(inch.lines(12.7)).containsExactly("0.5", "[12.7]");
     assertThat(inch.second(12.7)).isEqualTo("[12.7]");
     assertThat(inch.words()).isEqualTo("inch, [mm] in brackets");

@@ -101,7 +101,7 @@ class DrawingSheetsTest {
   private record Drawn(String name, Optional<Part> part, Maker maker) {}
 
   private interface Maker {
-    List<Page> on(PartSheets.Style style);
+    List<Page> on(DrawingStyle style);
   }
 
   private static void parts(String name, List<Part> parts, List<Drawn> all) {
@@ -139,32 +139,32 @@ class DrawingSheetsTest {
   /** Sheets made so far: several rules are asked of each, and making one takes long. */
   private static final Map<String, List<Page>> MADE = new HashMap<>();
 
-  private static List<Page> pages(Drawn drawn, PartSheets.Style style) {
+  private static List<Page> pages(Drawn drawn, DrawingStyle style) {
     return MADE.computeIfAbsent(drawn.name() + style, key -> drawn.maker().on(style));
   }
 
   /** Every projection with one unit and with both: in mm on ISO paper, in inches on the other. */
-  private static List<PartSheets.Style> styles(Paper paper) {
+  private static List<DrawingStyle> styles(Paper paper) {
     LengthUnit unit = paper == Paper.A4 || paper == Paper.A3 ? LengthUnit.MM : LengthUnit.INCH;
-    List<PartSheets.Style> all = new ArrayList<>();
+    List<DrawingStyle> all = new ArrayList<>();
     for (Projection projection : Projection.values()) {
       for (boolean both : new boolean[] {false, true}) {
-        all.add(new PartSheets.Style(paper, projection, unit, both));
+        all.add(new DrawingStyle(paper, projection, unit, both));
       }
     }
     return all;
   }
 
   /** All styles for the first drawings; half of them, in turn, for the others. */
-  private static List<PartSheets.Style> styles(Paper paper, int drawing) {
-    List<PartSheets.Style> all = styles(paper);
+  private static List<DrawingStyle> styles(Paper paper, int drawing) {
+    List<DrawingStyle> all = styles(paper);
     if (drawing == 0) {
       return all;
     }
     return drawing % 2 == 0 ? List.of(all.get(0), all.get(3)) : List.of(all.get(1), all.get(2));
   }
 
-  private record Case(Drawn drawn, PartSheets.Style style) {
+  private record Case(Drawn drawn, DrawingStyle style) {
     List<Page> pages() {
       return DrawingSheetsTest.pages(drawn, style);
     }
@@ -178,7 +178,7 @@ class DrawingSheetsTest {
     List<Drawn> drawings = drawings();
     List<Case> all = new ArrayList<>();
     for (int i = 0; i < drawings.size(); i++) {
-      for (PartSheets.Style style : styles(paper, i)) {
+      for (DrawingStyle style : styles(paper, i)) {
         all.add(new Case(drawings.get(i), style));
       }
     }
@@ -509,7 +509,7 @@ class DrawingSheetsTest {
   void theTitleBlockSaysWhatTheJobSays() throws JobRejected {
     Part plate = DrawingFixtures.parts(DrawingFixtures.crowded()).get(0);
     for (Paper paper : PAPERS) {
-      for (PartSheets.Style style : List.of(styles(paper).get(0), styles(paper).get(3))) {
+      for (DrawingStyle style : List.of(styles(paper).get(0), styles(paper).get(3))) {
         List<Page> pages =
             PartSheets.onPaper(
                 new PartSheets.Subject("plate", plate, Optional.empty()), JOB, INFO, style);
@@ -556,7 +556,7 @@ class DrawingSheetsTest {
   void wordsWithoutRoomAreRefused(Paper paper) throws JobRejected {
     Part plate = DrawingFixtures.parts(DrawingFixtures.crowded()).get(0);
     PartSheets.Subject subject = new PartSheets.Subject("plate", plate, Optional.empty());
-    PartSheets.Style style = styles(paper).get(0);
+    DrawingStyle style = styles(paper).get(0);
     String much = "Sedge Lane Garage and Workshops ".repeat(8).strip();
     List<DrawingInfo> infos =
         List.of(

@@ -43,35 +43,34 @@ import net.jqwik.api.ShrinkingMode;
 class DrawingWritersProperties {
   private static final double MM = Tolerances.COMPUTED_MM;
 
-  private static PartSheets.Style style(Random random) {
-    return new PartSheets.Style(
+  private static DrawingStyle style(Random random) {
+    return new DrawingStyle(
         Paper.values()[random.nextInt(Paper.values().length)],
         random.nextBoolean() ? Projection.FIRST : Projection.THIRD,
         random.nextBoolean() ? LengthUnit.MM : LengthUnit.INCH,
         random.nextBoolean());
   }
 
-  private static Page fullSize(PartSheets.Subject subject, PartSheets.Style style) {
+  private static Page fullSize(PartSheets.Subject subject, DrawingStyle style) {
     return machine(subject, style).page();
   }
 
-  private static MachineSheet machine(PartSheets.Subject subject, PartSheets.Style style) {
+  private static MachineSheet machine(PartSheets.Subject subject, DrawingStyle style) {
     return PartSheets.fullSize(subject, SheetFixtures.info(), DrawingInfo.BLANK, style);
   }
 
   /** A crowd of holes may be refused on small paper, in words; larger paper then has to do. */
   private static List<Page> onSomePaper(
-      PartSheets.Subject subject, JobInfo job, PartSheets.Style style) {
+      PartSheets.Subject subject, JobInfo job, DrawingStyle style) {
     try {
       return PartSheets.onPaper(subject, job, DrawingInfo.BLANK, style);
     } catch (NoRoomException e) {
-      PartSheets.Style larger =
-          new PartSheets.Style(Paper.A3, style.projection(), style.unit(), false);
+      DrawingStyle larger = new DrawingStyle(Paper.A3, style.projection(), style.unit(), false);
       return PartSheets.onPaper(subject, job, DrawingInfo.BLANK, larger);
     }
   }
 
-  private static void provedByAll(PartSheets.Subject subject, PartSheets.Style style) {
+  private static void provedByAll(PartSheets.Subject subject, DrawingStyle style) {
     JobInfo job = SheetFixtures.info();
     List<Page> paper = onSomePaper(subject, job, style);
     assertThat(PdfProof.check(PdfWriter.write("parts", paper), paper)).isEmpty();
@@ -96,7 +95,7 @@ class DrawingWritersProperties {
   @Property(seed = "20261201", tries = 20, shrinking = ShrinkingMode.OFF)
   void bothHandsAreProvedByEveryWriter(@ForAll long seed) throws JobRejected {
     Random random = new Random(seed);
-    PartSheets.Style style = style(random);
+    DrawingStyle style = style(random);
     List<Part> pair =
         DrawingFixtures.parts(DrawingFixtures.random(random, true)).stream()
             .filter(p -> p.kind() == PartKind.PLATE)
@@ -110,7 +109,7 @@ class DrawingWritersProperties {
   @Property(seed = "20261202", tries = 12, shrinking = ShrinkingMode.OFF)
   void turnedPartsAndSlidersAreProvedByEveryWriter(@ForAll long seed) throws JobRejected {
     Random random = new Random(seed);
-    PartSheets.Style style = style(random);
+    DrawingStyle style = style(random);
     for (Part part : DrawingFixtures.parts(DrawingFixtures.random(random, false))) {
       Angle by = Angle.ofDegrees(360 * random.nextDouble());
       provedByAll(
@@ -140,7 +139,7 @@ class DrawingWritersProperties {
   @Property(seed = "20261203", tries = 20, shrinking = ShrinkingMode.OFF)
   void circlesOfTheOtherHandAreMirrorImages(@ForAll long seed) throws JobRejected {
     Random random = new Random(seed);
-    PartSheets.Style style = style(random);
+    DrawingStyle style = style(random);
     Plate plate = DrawingFixtures.random(random, true);
     List<Part> pair = DrawingFixtures.parts(plate);
     Page left =
@@ -178,7 +177,7 @@ class DrawingWritersProperties {
   @Property(seed = "20261204", tries = 20, shrinking = ShrinkingMode.OFF)
   void aPlateForBothSidesIsNotMirrored(@ForAll long seed) throws JobRejected {
     Random random = new Random(seed);
-    PartSheets.Style style = style(random);
+    DrawingStyle style = style(random);
     Plate plate = DrawingFixtures.random(random, false);
     Part part = DrawingFixtures.parts(plate).get(0);
     assertThat(part.hand()).isEqualTo(Hand.BOTH);
