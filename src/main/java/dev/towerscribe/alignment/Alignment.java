@@ -144,31 +144,26 @@ public final class Alignment {
   /** Camber grows with the bolt's turn, so that the ends of the one are those of the other. */
   private static Optional<StrutFigures.Reachable> reachable(
       StrutPoints.KnuckleBolt bolt, Turned turned) {
-    try {
-      return Optional.of(
-          new StrutFigures.Reachable(
-              new Angle(turned.by(bolt.from()).camber()),
-              new Angle(turned.by(bolt.to()).camber())));
-    } catch (NotReached e) {
-      return Optional.empty();
-    }
-  }
-
-  private interface Derivatives {
-    Sensitivity.Figures get() throws NotReached;
+    return NotReached.ifReached(
+        () ->
+            new StrutFigures.Reachable(
+                new Angle(turned.by(bolt.from()).camber()),
+                new Angle(turned.by(bolt.to()).camber())));
   }
 
   /** Absent where a derivative has no finite value: at the very end of the linkage's reach. */
-  private static Optional<Sensitivity.Figures> sure(Derivatives derivatives) {
-    try {
-      Sensitivity.Figures f = derivatives.get();
-      boolean finite =
-          Stream.of(f.caster(), f.camber(), f.inclination(), f.scrubMm(), f.trailMm(), f.damperMm())
-              .allMatch(Alignment::isFinite);
-      return finite ? Optional.of(f) : Optional.empty();
-    } catch (NotReached e) {
-      return Optional.empty();
-    }
+  private static Optional<Sensitivity.Figures> sure(NotReached.Ask<Sensitivity.Figures> ask) {
+    return NotReached.ifReached(ask)
+        .filter(
+            f ->
+                Stream.of(
+                        f.caster(),
+                        f.camber(),
+                        f.inclination(),
+                        f.scrubMm(),
+                        f.trailMm(),
+                        f.damperMm())
+                    .allMatch(Alignment::isFinite));
   }
 
   private static boolean isFinite(Sensitivity.Figure figure) {

@@ -2,9 +2,7 @@ package dev.towerscribe.alignment;
 
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.geometry.Vec3;
-import dev.towerscribe.model.Lean;
 import dev.towerscribe.model.MeasuredAxis;
-import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
 
 /**
@@ -41,13 +39,7 @@ public record AxisEstimate(double caster, double inclination, double camber) {
         new Vec3(-axis.caster().tan(), -axis.inclination().tan(), 1.0)
             .unit()
             .times(axis.lengthMm());
-    Lean lean = job.tower().lean();
-    Vec3 moved =
-        up.plus(lean.fore(Side.LEFT).times(bearing.x()))
-            .plus(lean.in(Side.LEFT).times(bearing.y()))
-            .plus(
-                lean.normal(Side.LEFT)
-                    .times(job.plate().bearingHeightMm() - job.tower().pivotHeightMm()));
+    Vec3 moved = TopPivot.moved(up, job, bearing);
     double inclination = Math.atan2(-moved.y(), moved.z());
     return new AxisEstimate(
         Math.atan2(-moved.x(), moved.z()),

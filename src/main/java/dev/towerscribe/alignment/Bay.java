@@ -184,11 +184,14 @@ public final class Bay {
 
   private Point travel(Pose set, double tie, double travelMm) {
     double height = set.wheelCentre().z() + travelMm;
+    return point(travelMm, () -> mechanism.tiedAtHeight(height, set.top(), set.tieInner(), tie));
+  }
+
+  private static Point point(double input, NotReached.Ask<Pose> ask) {
     try {
-      return new Point(
-          travelMm, mechanism.tiedAtHeight(height, set.top(), set.tieInner(), tie), null);
+      return new Point(input, ask.get(), null);
     } catch (NotReached e) {
-      return new Point(travelMm, null, e.reason());
+      return new Point(input, null, e.reason());
     }
   }
 
@@ -209,13 +212,8 @@ public final class Bay {
     for (long i = 0; i <= steps; i++) {
       double steer = fromDegrees + i * stepDegrees;
       Angle toe = new Angle(set.toe() + sign * Math.toRadians(steer));
-      try {
-        curve.add(
-            new Point(
-                steer, mechanism.headedAtHeight(set.wheelCentre().z(), set.top(), toe), null));
-      } catch (NotReached e) {
-        curve.add(new Point(steer, null, e.reason()));
-      }
+      curve.add(
+          point(steer, () -> mechanism.headedAtHeight(set.wheelCentre().z(), set.top(), toe)));
     }
     return curve;
   }

@@ -1,5 +1,7 @@
 package dev.towerscribe.alignment;
 
+import java.util.Optional;
+
 /**
  * A place that the linkage cannot take. Carries no stack trace: searches meet it often, and the
  * reason is all there is to know.
@@ -34,11 +36,41 @@ public final class NotReached extends Exception {
     }
   }
 
+  /**
+   * Something that may meet a place out of reach.
+   *
+   * @param <T> what it gives
+   */
+  public interface Ask<T> {
+    /**
+     * Gives it.
+     *
+     * @return what was asked for
+     * @throws NotReached if the linkage cannot get there
+     */
+    T get() throws NotReached;
+  }
+
   private final Reason reason;
 
   NotReached(Reason reason) {
     super(reason.words(), null, false, false);
     this.reason = reason;
+  }
+
+  /**
+   * Asks without a care for the reason.
+   *
+   * @param ask what is asked
+   * @return its answer, or nothing where the linkage cannot get there
+   * @param <T> what it gives
+   */
+  public static <T> Optional<T> ifReached(Ask<T> ask) {
+    try {
+      return Optional.of(ask.get());
+    } catch (NotReached e) {
+      return Optional.empty();
+    }
   }
 
   /**

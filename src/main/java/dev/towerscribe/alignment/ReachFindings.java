@@ -30,11 +30,6 @@ final class ReachFindings {
     this.findings = findings;
   }
 
-  /** A pose asked for. */
-  interface Ask {
-    Pose pose() throws NotReached;
-  }
-
   /** Points that make no linkage; false if there are none such. */
   boolean pointFaults() {
     List<PointFault> faults = PointFault.in(job);
@@ -59,9 +54,9 @@ final class ReachFindings {
   }
 
   /** At ride height with the top pivot where the work leaves it, or found it. */
-  Optional<Pose> atRide(String check, String where, Ask ask) {
+  Optional<Pose> atRide(String check, String where, NotReached.Ask<Pose> ask) {
     try {
-      return Optional.of(ask.pose());
+      return Optional.of(ask.get());
     } catch (NotReached e) {
       double ride = job.strut().orElseThrow().rideMm();
       findings.add(
@@ -75,9 +70,9 @@ final class ReachFindings {
   }
 
   /** At ride height at another setting. */
-  Optional<Pose> atSetting(double settingMm, Ask ask) {
+  Optional<Pose> atSetting(double settingMm, NotReached.Ask<Pose> ask) {
     try {
-      return Optional.of(ask.pose());
+      return Optional.of(ask.get());
     } catch (NotReached e) {
       String setting = SlotSettings.words(job.plate().slot(), settingMm);
       findings.add(

@@ -66,18 +66,16 @@ public final class ShaftPoses {
   /** Empty where the linkage does not reach, or the strut's lower end is not below the tower. */
   private static Optional<Vec2> perMm(
       SideJob job, Mechanism mechanism, double wheelZMm, Vec3 top, Angle toe) {
-    try {
-      Pose pose = mechanism.headedAtHeight(wheelZMm, top, toe);
-      Lean lean = job.tower().lean();
-      Vec3 down = pose.strutLower().minus(pose.top());
-      double depth = -down.dot(lean.normal(Side.LEFT));
-      if (!(depth > Math.max(0.0, job.plate().bearingHeightMm()))) {
-        return Optional.empty();
-      }
-      return Optional.of(
-          new Vec2(down.dot(lean.fore(Side.LEFT)) / depth, down.dot(lean.in(Side.LEFT)) / depth));
-    } catch (NotReached e) {
-      return Optional.empty();
-    }
+    Lean lean = job.tower().lean();
+    double least = Math.max(0.0, job.plate().bearingHeightMm());
+    return NotReached.ifReached(() -> mechanism.headedAtHeight(wheelZMm, top, toe))
+        .map(pose -> pose.strutLower().minus(pose.top()))
+        .filter(down -> -down.dot(lean.normal(Side.LEFT)) > least)
+        .map(
+            down -> {
+              double depth = -down.dot(lean.normal(Side.LEFT));
+              return new Vec2(
+                  down.dot(lean.fore(Side.LEFT)) / depth, down.dot(lean.in(Side.LEFT)) / depth);
+            });
   }
 }

@@ -22,8 +22,8 @@ public record FeasibleMap(
     List<List<Barrier>> barriers) {
   /** Why no placement stands in a cell: what gives way last as inboard offset and setting vary. */
   public enum Barrier {
-    /** The shaft meets the opening's edge. */
-    SHAFT("shaft meets the opening"),
+    /** The strut rod meets the opening's edge. */
+    SHAFT("strut rod meets the opening"),
     /** The plate does not cover the opening or meets a wall. */
     PLATE("plate off the opening or at a wall"),
     /** A bolt is too near an edge. */
@@ -89,7 +89,7 @@ public record FeasibleMap(
 
   private record Cell(double caster, Barrier barrier) {}
 
-  static FeasibleMap of(PlacementSearch search, Lattice lattice, SearchRange range, double from)
+  static FeasibleMap of(Workers workers, Lattice lattice, SearchRange range, double from)
       throws NotReached {
     List<Integer> rotations =
         steps(range.rotationFrom(), range.rotationTo(), lattice.anglesPerDegree(), 1.0);
@@ -97,7 +97,7 @@ public record FeasibleMap(
     List<Integer> rearwards = steps(range.rearwardFrom(), range.rearwardTo(), perMm, CELL);
     List<Integer> inboards = steps(range.inboardFrom(), range.inboardTo(), perMm, CELL);
     List<List<Cell>> rows =
-        search.shared(
+        workers.share(
             rotations.size(),
             from,
             1.0,
@@ -138,7 +138,7 @@ public record FeasibleMap(
     for (int inboard : inboards) {
       Answer answer = score.quick(rotation, rearward, inboard);
       if (answer == Answer.NO) {
-        last = later(last, Barrier.values()[score.barrier().ordinal()]);
+        last = later(last, Barrier.valueOf(score.barrier().name()));
         continue;
       }
       for (int s = 0; s < lattice.settings().size(); s++) {
@@ -155,7 +155,7 @@ public record FeasibleMap(
           boolean stands = score.allows(rotation, rearward, inboard);
           answer = stands ? Answer.YES : Answer.NO;
           if (!stands) {
-            last = later(last, Barrier.values()[score.barrier().ordinal()]);
+            last = later(last, Barrier.valueOf(score.barrier().name()));
             continue;
           }
         }

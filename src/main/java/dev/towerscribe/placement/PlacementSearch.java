@@ -2,22 +2,13 @@ package dev.towerscribe.placement;
 
 import dev.towerscribe.alignment.NotReached;
 import dev.towerscribe.layout.quick.Answer;
-import dev.towerscribe.layout.quick.MountCheck;
-import dev.towerscribe.model.Job;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
-import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicLong;
-import java.util.function.DoubleConsumer;
 
 /**
  * Looks for places: first on a coarse grid over all of the range, then closer and closer round the
@@ -62,12 +53,9 @@ final class PlacementSearch {
   /** How many places are looked at as closely as the lattice allows. */
   private static final int STARTS = 8;
 
-  private final Job job;
   private final Lattice lattice;
-  private final MountCheck check;
+  private final Workers workers;
   private final Bounds bounds;
-  private final int threads;
-  private final DoubleConsumer progress;
   private final AtomicLong looked = new AtomicLong();
   private List<List<Candidate>> coarse = List.of();
 
@@ -96,18 +84,9 @@ final class PlacementSearch {
           .thenComparingInt(b -> b.place().inboard())
           .thenComparingInt(b -> b.place().setting());
 
-  PlacementSearch(
-      Job job,
-      Lattice lattice,
-      MountCheck check,
-      SearchRange range,
-      int threads,
-      DoubleConsumer progress) {
-    this.job = job;
+  PlacementSearch(Lattice lattice, SearchRange range, Workers workers) {
     this.lattice = lattice;
-    this.check = check;
-    this.threads = threads;
-    this.progress = progress;
+    this.workers = workers;
     int degree = lattice.anglesPerDegree();
     bounds =
         new Bounds(
@@ -139,57 +118,6 @@ final class PlacementSearch {
     return steps;
   }
 
-  /** Runs the parts of a work on all threads; the results stand in the order of the parts. */
-  <T> List<T> shared(int parts, double from, double to, Part<T> part) throws NotReached {
-    AtomicInteger next = new AtomicInteger();
-    AtomicInteger done = new AtomicInteger();
-    List<T> results = new ArrayList<>(Collections.nCopies(parts, null));
-    ExecutorService pool = Executors.newFixedThreadPool(threads, PlacementSearch::worker);
-    try {
-      List<Future<Void>> working = new ArrayList<>();
-      for (int t = 0; t < Math.min(threads, parts); t++) {
-        working.add(
-            pool.submit(
-                () -> {
-                  Score score = new Score(job, lattice, check);
-                  for (int i = next.getAndIncrement(); i < parts; i = next.getAndIncrement()) {
-                    results.set(i, part.of(i, score));
-                    progress.accept(from + (to - from) * done.incrementAndGet() / parts);
-                  }
-                  return null;
-                }));
-      }
-      for (Future<Void> one : working) {
-        one.get();
-      }
-      return results;
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      throw new IllegalStateException("the search was interrupted", e);
-    } catch (ExecutionException e) {
-      if (e.getCause() instanceof NotReached n) {
-        throw n;
-      }
-      if (e.getCause() instanceof RuntimeException r) {
-        throw r;
-      }
-      throw new IllegalStateException(e.getCause());
-    } finally {
-      pool.shutdownNow();
-    }
-  }
-
-  /** A part of a work that threads share. */
-  interface Part<T> {
-    T of(int index, Score score) throws NotReached;
-  }
-
-  private static Thread worker(Runnable work) {
-    Thread thread = new Thread(work, "search");
-    thread.setDaemon(true);
-    return thread;
-  }
-
   /** Looks over the whole range. */
   void look() throws NotReached {
     int turn = (int) Math.round(COARSE * lattice.anglesPerDegree());
@@ -198,7 +126,7 @@ final class PlacementSearch {
     List<Integer> rearwards = steps(bounds.a0(), bounds.a1(), shift);
     List<Integer> inboards = steps(bounds.b0(), bounds.b1(), shift);
     coarse =
-        shared(
+        workers.share(
             rotations.size(),
             0.0,
             0.4,
@@ -240,7 +168,7 @@ final class PlacementSearch {
    */
   Optional<Best> best(Want want, double floor, double from, double to) throws NotReached {
     List<Optional<Best>> ofRows =
-        shared(
+        workers.share(
             coarse.size(),
             from,
             (from + to) / 2,
@@ -250,7 +178,7 @@ final class PlacementSearch {
     List<Best> starts =
         ofRows.stream().flatMap(Optional::stream).sorted(ORDER).limit(STARTS).toList();
     List<Best> ends =
-        shared(
+        workers.share(
             starts.size(),
             (from + to) / 2,
             to,

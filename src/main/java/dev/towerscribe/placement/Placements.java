@@ -85,8 +85,9 @@ public final class Placements {
     if (!check.always().isEmpty()) {
       return new Found(List.of(), Optional.empty(), estimate, 0, check.always(), List.of());
     }
-    PlacementSearch search =
-        new PlacementSearch(job, lattice, check, settings.range(), settings.threads(), progress);
+    Workers workers =
+        new Workers(settings.threads(), () -> new Score(job, lattice, check), progress);
+    PlacementSearch search = new PlacementSearch(lattice, settings.range(), workers);
     try {
       search.look();
       Map<Lattice.Place, List<String>> named = new LinkedHashMap<>();
@@ -110,7 +111,7 @@ public final class Placements {
       }
       Optional<FeasibleMap> map =
           settings.withMap() || offers.isEmpty()
-              ? Optional.of(FeasibleMap.of(search, lattice, settings.range(), 0.7))
+              ? Optional.of(FeasibleMap.of(workers, lattice, settings.range(), 0.7))
               : Optional.empty();
       progress.accept(1.0);
       List<FeasibleMap.Barrier> inTheWay =

@@ -37,8 +37,9 @@ class PlacementSearchTest {
     return new Lattice(LengthUnit.MM, perUnit, perUnit, Lattice.of(job).settings());
   }
 
-  private static double searched(Lattice lattice, SearchRange reach) throws NotReached {
-    PlacementSearch search = new PlacementSearch(job, lattice, check, reach, THREADS, f -> {});
+  private static double searched(Lattice lattice, SearchRange range) throws NotReached {
+    Workers workers = new Workers(THREADS, () -> new Score(job, lattice, check), f -> {});
+    PlacementSearch search = new PlacementSearch(lattice, range, workers);
     search.look();
     return search
         .best(PlacementSearch.Want.AIMS, Double.NEGATIVE_INFINITY, 0, 1)
@@ -46,18 +47,18 @@ class PlacementSearchTest {
         .score();
   }
 
-  private static double everyPlace(Lattice lattice, SearchRange reach) throws NotReached {
+  private static double everyPlace(Lattice lattice, SearchRange range) throws NotReached {
     Score score = new Score(job, lattice, check);
     double best = Double.NEGATIVE_INFINITY;
     int degree = lattice.anglesPerDegree();
-    for (int r = (int) Math.round(reach.rotationFrom() * degree);
-        r <= reach.rotationTo() * degree;
+    for (int r = (int) Math.round(range.rotationFrom() * degree);
+        r <= range.rotationTo() * degree;
         r++) {
-      for (int a = lattice.places(reach.rearwardFrom());
-          a <= lattice.places(reach.rearwardTo());
+      for (int a = lattice.places(range.rearwardFrom());
+          a <= lattice.places(range.rearwardTo());
           a++) {
-        for (int b = lattice.places(reach.inboardFrom());
-            b <= lattice.places(reach.inboardTo());
+        for (int b = lattice.places(range.inboardFrom());
+            b <= lattice.places(range.inboardTo());
             b++) {
           if (score.quick(r, a, b) == Answer.NO) {
             continue;
