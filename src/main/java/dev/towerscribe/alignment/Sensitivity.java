@@ -169,7 +169,7 @@ public final class Sensitivity {
             variable(h.strutLower(), Input.STRUT_LOWER),
             variable(h.wheelCentre(), Input.WHEEL_CENTRE),
             spin(strut));
-    // The bay holds the measured wheel height, so that its own doubt counts.
+    // The bay holds the measured wheel height, so that its own uncertainty counts.
     Gradient ride = variable(h.wheelCentre(), Input.WHEEL_CENTRE).getZ().add(strut.rideMm());
     GradientPose at =
         linkage.headedAtHeight(

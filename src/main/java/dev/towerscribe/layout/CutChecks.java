@@ -81,30 +81,31 @@ final class CutChecks {
     findings.atLeast(
         "sweep",
         About.mm(
-            "shaft and spacer, finished opening",
+            "strut rod and spacer, finished opening",
             Margins.aroundSweep(sweep, finished, clearance),
             clearance,
             "job: plate.moving clearance"),
         Severity.STOP,
         "between what moves with the bearing and the finished opening, over the whole slot"
             + (atRest ? "" : ", travel and steer"),
-        "The shaft would touch; shift the plate, keep less, or shorten the slot");
+        "The strut rod would touch; shift the plate, keep less, or shorten the slot");
     if (!sweep.leanKnown()) {
       findings.add(
           "sweep-lean",
           Severity.CAUTION,
-          About.words("shaft and spacer", Sources.PRACTICE),
-          "The strut's points are not given, so the shaft was taken square to the tower top. Try"
-              + " the whole slot by hand before the final cut.");
+          About.words("strut rod and spacer", Sources.PRACTICE),
+          "The strut's points are not given, so the strut rod was taken square to the tower top."
+              + " Try the whole slot by hand before the final cut.");
       return;
     }
     findings.add(
         "sweep-lean",
         Severity.NOTE,
-        new About("shaft and spacer", sweep.slantDegrees(), 45, "deg", "strut points of the job"),
+        new About(
+            "strut rod and spacer", sweep.slantDegrees(), 45, "deg", "strut points of the job"),
         atRest
-            ? "The shaft's lean at rest is counted in."
-            : "The shaft's lean is counted in over the whole slot, from full droop to full bump"
+            ? "The strut rod's lean at rest is counted in."
+            : "The strut rod's lean is counted in over the whole slot, from full droop to full bump"
                 + " and from lock to lock.");
   }
 }

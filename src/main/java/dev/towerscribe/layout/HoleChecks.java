@@ -68,8 +68,8 @@ final class HoleChecks {
       findings.add(
           "seat-land." + hole.name(),
           Severity.CAUTION,
-          About.mm("bolt " + hole.name() + ", washer on the land", 0, seat, seatSource(hole)),
-          "The land was not measured: make sure that %s of flat, sound metal lies round this hole."
+          About.mm("bolt " + hole.name() + ", washer, bolting face", 0, seat, seatSource(hole)),
+          "The bolting face was not measured: make sure that %s of flat, sound metal lies round this hole."
               .formatted(findings.lengths().with(2 * seat)));
     }
     judge(i, Kind.SEAT_CUT);
@@ -104,9 +104,9 @@ final class HoleChecks {
           candidate(
               m,
               "edge-land." + hole.name(),
-              "edge of the land",
+              "bolting face edge",
               rule.source(),
-              "from hole centre to the edge of the land",
+              "from hole centre to the edge of the bolting face",
               MOVE);
       case EDGE_LANDMARK -> {
         String name = tower.landmarks().get(m.thing()).name();
@@ -122,9 +122,9 @@ final class HoleChecks {
           candidate(
               m,
               "seat-land." + hole.name(),
-              "washer on the land",
+              "washer, bolting face",
               seat,
-              "from hole centre to the edge of the land, for the washer or nut",
+              "from hole centre to the edge of the bolting face, for the washer or nut",
               "The washer would hang over; turn or shift the plate");
       case SEAT_CUT ->
           candidate(

@@ -45,8 +45,8 @@ final class TowerChecks {
   }
 
   /**
-   * The opening's edge places a sheet; landmarks and lines keep it from turning about the shaft's
-   * centre. The sheet's own line along the car is a check on both, not a substitute.
+   * The opening's edge places a sheet; landmarks and lines keep it from turning about the strut
+   * rod's centre. The sheet's own line along the car is a check on both, not a substitute.
    */
   static void registration(Tower tower, Findings findings) {
     List<Landmark> landmarks = tower.landmarks();
@@ -80,12 +80,12 @@ final class TowerChecks {
     findings.atLeast(
         "registration-baseline",
         About.mm(
-            "landmarks and shaft centre",
+            "landmarks, strut rod centre",
             longest,
             bad ? HALF_BASELINE_MM : BASELINE_MM,
             Sources.PRACTICE),
         bad ? Severity.STOP : Severity.CAUTION,
-        "between the landmarks, or from one to the shaft centre, whichever is longest",
+        "between the landmarks, or from one to the strut rod centre, whichever is longest",
         "A little play there turns the whole sheet: find a landmark farther away");
   }
 

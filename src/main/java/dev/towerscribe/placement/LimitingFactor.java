@@ -126,13 +126,13 @@ final class LimitingFactor {
     String other = comma < 0 ? "" : stop.where().substring(comma + 2);
     return switch (kind) {
       case "edge-cut" -> what + " comes too near the final cut";
-      case "edge-land" -> what + " comes too near the edge of the land";
+      case "edge-land" -> what + " comes too near the edge of the bolting face";
       case "edge-landmark", "keep-out" -> what + " comes too near the " + other;
-      case "seat-land" -> "the washer of " + what + " hangs over the edge of the land";
+      case "seat-land" -> "the washer of " + what + " hangs over the edge of the bolting face";
       case "seat-cut" -> "the washer of " + what + " hangs over the opening";
       case "plate-cover" -> "the plate no longer covers the opening";
       case "plate-wall" -> "the plate meets the tower's wall";
-      case "sweep" -> "the shaft touches the opening";
+      case "sweep" -> "the strut rod touches the opening";
       case "notch-width" -> "too little is left of the " + what;
       case "notch-fastener" -> "the notch runs into a fastener of the " + what;
       default -> stop.where() + " gives a stop";

@@ -339,7 +339,7 @@ class ChecksTest {
     SideLayout alone =
         lay(SampleJobs.with(base(), tower(52, LAND, null, one, List.of(), List.of())));
     expect(alone, "left.registration", Severity.CAUTION, 1, 2);
-    // Independent: by hand. From the shaft centre to (38, -52).
+    // Independent: by hand. From the strut rod centre to (38, -52).
     expect(alone, "left.registration-baseline", Severity.NOTE, Math.hypot(38, 52), 50);
     List<Straightedge> line =
         List.of(new Straightedge("strut brace edge", new Vec2(-90, -80), new Vec2(90, -80)));

@@ -236,12 +236,12 @@ class PlacementsTest {
 
   @Test
   void wordsNameTheBoltAndWhatItMeets() {
-    assertThat(LimitingFactor.words(stop("left.edge-land.B", "bolt B, edge of the land")))
-        .isEqualTo("bolt B comes too near the edge of the land");
+    assertThat(LimitingFactor.words(stop("left.edge-land.B", "bolt B, edge of the bolting face")))
+        .isEqualTo("bolt B comes too near the edge of the bolting face");
     assertThat(LimitingFactor.words(stop("right.edge-landmark.C.drain-hole", "bolt C, drain hole")))
         .isEqualTo("bolt C comes too near the drain hole");
-    assertThat(LimitingFactor.words(stop("left.sweep", "shaft and spacer, finished opening")))
-        .isEqualTo("the shaft touches the opening");
+    assertThat(LimitingFactor.words(stop("left.sweep", "strut rod and spacer, finished opening")))
+        .isEqualTo("the strut rod touches the opening");
     assertThat(LimitingFactor.words(stop("left.notch-width.hinge", "hinge")))
         .isEqualTo("too little is left of the hinge");
   }

@@ -82,12 +82,12 @@ final class RodModel {
    * Fits a side's strut rod.
    *
    * @param job the side
-   * @param shaft what gives its ways for a mount
+   * @param rods what gives its ways for a mount
    * @param bearings where bearings may be, plan
    * @return whether it is known to move at all, and the model; without a model the ways must be
    *     asked for each time
    */
-  static Known fit(SideJob job, Function<SideJob, Optional<ShaftReach>> shaft, Box bearings) {
+  static Known fit(SideJob job, Function<SideJob, Optional<ShaftReach>> rods, Box bearings) {
     Plate plate = job.plate();
     double slotFrom = plate.bearingXMm() + plate.slot().fromMm();
     double slotTo = plate.bearingXMm() + plate.slot().toMm();
@@ -106,7 +106,7 @@ final class RodModel {
         places.parallelStream()
             .map(
                 place ->
-                    shaft.apply(
+                    rods.apply(
                         job.with(
                             new Mount(
                                 Angle.ZERO,
