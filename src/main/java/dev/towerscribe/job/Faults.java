@@ -12,7 +12,7 @@ import java.util.Set;
 
 /** Gathers faults, each once, and puts them in the order in which a file's keys were written. */
 final class Faults {
-  /** Nobody mends more at one sitting; a file of nothing but unknown keys stays readable. */
+  /** No one mends more at one sitting; a file of nothing but unknown keys stays readable. */
   static final int MOST = 200;
 
   private final Set<Fault> found = new LinkedHashSet<>();

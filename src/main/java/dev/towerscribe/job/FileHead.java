@@ -39,7 +39,7 @@ final class FileHead {
     Optional<TomlText> toml = TomlText.parse(text.orElseThrow(), "", faults);
     faults.throwIfAny();
     Optional<LengthUnit> unit = unit(toml.orElseThrow());
-    Node.Table root = toml.get().table("", unit, faults);
+    TomlNode.Table root = toml.get().table("", unit, faults);
     TableReader top =
         new TableReader(Respelling.OF_READINGS.renewed(root, faults, notes), faults, printable);
     if (!readFormat(top)) {

@@ -127,7 +127,8 @@ public final class JobReader {
     Optional<TomlText> toml = TomlText.parse(text, "", faults);
     faults.throwIfAny();
     Optional<LengthUnit> unit = FileHead.unit(toml.orElseThrow());
-    Node.Table root = Respelling.OF_JOBS.renewed(toml.get().table("", unit, faults), faults, notes);
+    TomlNode.Table root =
+        Respelling.OF_JOBS.renewed(toml.get().table("", unit, faults), faults, notes);
     TableReader top = new TableReader(root, faults, printable);
     boolean readable = FileHead.readFormat(top);
     if (!readable) {
@@ -161,17 +162,17 @@ public final class JobReader {
         load);
   }
 
-  private Optional<SideJob> side(Side side, Node.Table root, PlateFiles plates, Faults faults)
+  private Optional<SideJob> side(Side side, TomlNode.Table root, PlateFiles plates, Faults faults)
       throws IOException {
     // Keys of the whole file that nobody knows were reported with the top table.
-    Node.Table shared = root.only(List.of(SECTIONS));
-    Node.Table own =
-        root.entries().get(side.word()) instanceof Node.Table t
+    TomlNode.Table shared = root.only(List.of(SECTIONS));
+    TomlNode.Table own =
+        root.entries().get(side.word()) instanceof TomlNode.Table t
             ? t
-            : Node.Table.empty(root.origin().child(side.word()));
-    Node ownPlate = own.entries().get("plate");
-    Node sharedPlate = shared.entries().get("plate");
-    Optional<Node> plate = Optional.empty();
+            : TomlNode.Table.empty(root.origin().child(side.word()));
+    TomlNode ownPlate = own.entries().get("plate");
+    TomlNode sharedPlate = shared.entries().get("plate");
+    Optional<TomlNode> plate = Optional.empty();
     if (sharedPlate != null && !PlateFiles.namesFile(ownPlate)) {
       plate = plates.expanded(sharedPlate);
       shared = plate.isPresent() ? shared.with("plate", plate.get()) : shared;
@@ -190,11 +191,11 @@ public final class JobReader {
         reportWholeFileKey(own.entries().get(key), key, faults);
       }
     }
-    Node.Table merged = Merge.over(shared, own.without(WHOLE_FILE));
+    TomlNode.Table merged = SideOverrides.over(shared, own.without(WHOLE_FILE));
     return SideReader.read(side, new TableReader(merged, faults, printable), plateReadable);
   }
 
-  private static void reportWholeFileKey(Node node, String key, Faults faults) {
+  private static void reportWholeFileKey(TomlNode node, String key, Faults faults) {
     faults.add(
         new Fault(
             node.origin().path(),

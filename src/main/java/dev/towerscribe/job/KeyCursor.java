@@ -15,14 +15,14 @@ import java.util.function.Supplier;
  * in it was at fault.
  */
 abstract class KeyCursor {
-  private final Node.Table table;
+  private final TomlNode.Table table;
   private final Faults faults;
   private final KeyCursor parent;
   private final Set<String> known = new LinkedHashSet<>();
   private final Map<String, Fault> missing = new LinkedHashMap<>();
   private boolean sound = true;
 
-  KeyCursor(Node.Table table, Faults faults, KeyCursor parent) {
+  KeyCursor(TomlNode.Table table, Faults faults, KeyCursor parent) {
     this.table = table;
     this.faults = faults;
     this.parent = parent;
@@ -64,7 +64,7 @@ abstract class KeyCursor {
   }
 
   /** What a key holds, or null. */
-  final Node node(String key) {
+  final TomlNode node(String key) {
     return table.entries().get(key);
   }
 
@@ -79,12 +79,12 @@ abstract class KeyCursor {
 
   /** Where a key is written, or would be. */
   final Origin origin(String key) {
-    Node node = table.entries().get(key);
+    TomlNode node = table.entries().get(key);
     return node == null ? table.origin().child(key) : node.origin();
   }
 
   private String given(String key) {
-    Node node = table.entries().get(key);
+    TomlNode node = table.entries().get(key);
     return node == null ? "missing" : node.given();
   }
 
@@ -92,7 +92,7 @@ abstract class KeyCursor {
     report(new Fault(origin(key).path(), given(key), limit, todo));
   }
 
-  /** A fault of a key's length against a length of ours; left out while the unit is in doubt. */
+  /** A fault of a key's length against a length of ours; left out while the unit is not certain. */
   final void lengthFault(String key, String limit, String todo) {
     if (origin(key).unit().isPresent()) {
       fault(key, limit, todo);
@@ -101,7 +101,7 @@ abstract class KeyCursor {
     }
   }
 
-  final void fault(Node node, String limit, String todo) {
+  final void fault(TomlNode node, String limit, String todo) {
     report(new Fault(node.origin().path(), node.given(), limit, todo));
   }
 
@@ -113,7 +113,7 @@ abstract class KeyCursor {
 
   /** Reports what is missing and what nobody asked for. To be called once, after all questions. */
   final void close() {
-    for (Map.Entry<String, Node> entry : table.entries().entrySet()) {
+    for (Map.Entry<String, TomlNode> entry : table.entries().entrySet()) {
       String key = entry.getKey();
       if (known.contains(key)) {
         continue;

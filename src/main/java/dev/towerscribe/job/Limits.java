@@ -9,7 +9,7 @@ final class Limits {
   static final Range SHEET = Range.mm(0.3, 10);
   static final Range OPENING = Range.mm(20, 250);
   static final Range MARK = Range.mm(20, 400);
-  static final Range LAND = Range.mm(40, 1000);
+  static final Range BOLTING_FACE = Range.mm(40, 1000);
   static final Range LEAN = Range.degrees(-30, 30);
   static final Range CROWN_ACROSS = Range.mm(20, 600);
   static final Range CROWN_RISE = Range.mm(0.1, 300);
@@ -96,7 +96,7 @@ final class Limits {
   static final Range INCLINATION = Range.degrees(-5, 30);
 
   /** One standard deviation of a bay's reading: none is without, and past this it says nothing. */
-  static final Range BAY_DOUBT = Range.degrees(0.001, 5);
+  static final Range BAY_SD = Range.degrees(0.001, 5);
 
   static final Range AXIS_LENGTH = Range.mm(200, 1500);
 
@@ -104,12 +104,12 @@ final class Limits {
   static final double LEAST_PART_MM = 20;
 
   /** Calipers that are off by more than this are no calipers. */
-  static final Range CALIPER_DOUBT = Range.mm(0.001, 2);
+  static final Range CALIPER_SD = Range.mm(0.001, 2);
 
-  static final Range LANDMARK_DOUBT = Range.mm(0.001, 10);
-  static final Range EDGE_DOUBT = Range.mm(0.001, 5);
-  static final Range CENTRE_DOUBT = Range.mm(0, 10);
-  static final Range LINE_DOUBT = Range.degrees(0, 5);
+  static final Range LANDMARK_SD = Range.mm(0.001, 10);
+  static final Range EDGE_SD = Range.mm(0.001, 5);
+  static final Range CENTRE_SD = Range.mm(0, 10);
+  static final Range LINE_SD = Range.degrees(0, 5);
 
   /** Between the edges of two holes of a tower; touching holes would be one hole. */
   static final Range SPAN = Range.mm(1, 800);

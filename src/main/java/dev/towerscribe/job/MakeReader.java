@@ -21,14 +21,17 @@ final class MakeReader {
   /** The table, if it is sound. */
   static Optional<PlateMake> read(TableReader m) {
     PlateMake d = PlateMake.ASSUMED;
-    Stated<String> material = Said.label(m, "material", Limits.PHRASE, d.material());
-    Stated<Double> density = Said.figure(m, "density", Limits.DENSITY, d.densityGPerCm3().value());
-    Stated<String> finish = Said.label(m, "finish", Limits.PHRASE, d.finish());
-    Stated<Double> edgeBreak = Said.length(m, "edge_break", Limits.EDGE_BREAK, d.edgeBreakMm());
-    Stated<GeneralTolerance> general = Said.word(m, "general", d.general().value());
-    Optional<Double> slotWidth = Said.length(m, "slot_width", Limits.SLOT_WIDTH);
-    Stated<SlotEnds> ends = Said.word(m, "slot_ends", d.slotEnds().value());
-    Stated<Double> corner = Said.length(m, "slot_corner", Limits.PLATE_CORNER, d.slotCornerMm());
+    Stated<String> material = StatedValues.label(m, "material", Limits.PHRASE, d.material());
+    Stated<Double> density =
+        StatedValues.figure(m, "density", Limits.DENSITY, d.densityGPerCm3().value());
+    Stated<String> finish = StatedValues.label(m, "finish", Limits.PHRASE, d.finish());
+    Stated<Double> edgeBreak =
+        StatedValues.length(m, "edge_break", Limits.EDGE_BREAK, d.edgeBreakMm());
+    Stated<GeneralTolerance> general = StatedValues.word(m, "general", d.general().value());
+    Optional<Double> slotWidth = StatedValues.length(m, "slot_width", Limits.SLOT_WIDTH);
+    Stated<SlotEnds> ends = StatedValues.word(m, "slot_ends", d.slotEnds().value());
+    Stated<Double> corner =
+        StatedValues.length(m, "slot_corner", Limits.PLATE_CORNER, d.slotCornerMm());
     Optional<PlateMake.IndexHoles> index =
         m.optionalTable("index_holes").flatMap(MakeReader::indexHoles);
     Optional<PlateMake.BearingBore> bore =
@@ -40,7 +43,7 @@ final class MakeReader {
           "only with bearing_bore",
           "Add the bore that it carries the bearing in, or drop this key.");
     }
-    Stated<Fastening> fastening = Said.word(m, "fastener", d.fastening().value());
+    Stated<Fastening> fastening = StatedValues.word(m, "fastener", d.fastening().value());
     return m.closed(
         () ->
             new PlateMake(
@@ -49,7 +52,7 @@ final class MakeReader {
   }
 
   private static Stated<HoleFit> fit(TableReader t, HoleFit otherwise) {
-    return Said.word(t, "fit", otherwise);
+    return StatedValues.word(t, "fit", otherwise);
   }
 
   private static Optional<PlateMake.IndexHoles> indexHoles(TableReader t) {
@@ -66,10 +69,10 @@ final class MakeReader {
   }
 
   private static Optional<PlateMake.SliderSize> slider(TableReader t) {
-    Optional<Double> length = Said.length(t, "length", Limits.SLIDER);
-    Optional<Double> width = Said.length(t, "width", Limits.SLIDER);
-    Optional<Double> thickness = Said.length(t, "thickness", Limits.THICKNESS);
-    Optional<Double> corner = Said.length(t, "corner", Limits.PLATE_CORNER);
+    Optional<Double> length = StatedValues.length(t, "length", Limits.SLIDER);
+    Optional<Double> width = StatedValues.length(t, "width", Limits.SLIDER);
+    Optional<Double> thickness = StatedValues.length(t, "thickness", Limits.THICKNESS);
+    Optional<Double> corner = StatedValues.length(t, "corner", Limits.PLATE_CORNER);
     return t.closed(() -> new PlateMake.SliderSize(length, width, thickness, corner));
   }
 

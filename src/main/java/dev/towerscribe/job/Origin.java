@@ -14,7 +14,7 @@ record Origin(String path, Optional<LengthUnit> unit) {
   private static final Pattern BARE = Pattern.compile("[A-Za-z0-9_-]{1,40}");
 
   Origin child(String key) {
-    String step = BARE.matcher(key).matches() ? key : Texts.quoted(key);
+    String step = BARE.matcher(key).matches() ? key : MessageText.quoted(key);
     return new Origin(
         path.isEmpty() || path.endsWith(": ") ? path + step : path + "." + step, unit);
   }

@@ -28,7 +28,7 @@ final class PlateFiles {
   private final Source source;
   private final Optional<LengthUnit> jobUnit;
   private final Faults faults;
-  private final Map<String, Optional<Node.Table>> read = new HashMap<>();
+  private final Map<String, Optional<TomlNode.Table>> read = new HashMap<>();
 
   PlateFiles(Source source, Optional<LengthUnit> jobUnit, Faults faults) {
     this.source = source;
@@ -36,8 +36,8 @@ final class PlateFiles {
     this.faults = faults;
   }
 
-  static boolean namesFile(Node plate) {
-    return plate instanceof Node.Table table && table.entries().containsKey(KEY);
+  static boolean namesFile(TomlNode plate) {
+    return plate instanceof TomlNode.Table table && table.entries().containsKey(KEY);
   }
 
   /**
@@ -46,12 +46,12 @@ final class PlateFiles {
    * @param plate the plate as the job gives it
    * @return the whole plate, or empty after a fault of the file
    */
-  Optional<Node> expanded(Node plate) throws IOException {
+  Optional<TomlNode> expanded(TomlNode plate) throws IOException {
     if (!namesFile(plate)) {
       return Optional.of(plate);
     }
-    Node.Table own = (Node.Table) plate;
-    Node named = own.entries().get(KEY);
+    TomlNode.Table own = (TomlNode.Table) plate;
+    TomlNode named = own.entries().get(KEY);
     Optional<String> name = name(named);
     if (name.isEmpty()) {
       return Optional.empty();
@@ -59,17 +59,19 @@ final class PlateFiles {
     if (!read.containsKey(name.get())) {
       read.put(name.get(), read(name.get(), named));
     }
-    return read.get(name.get()).map(file -> Merge.plateOver(file, own.without(List.of(KEY))));
+    return read.get(name.get())
+        .map(file -> SideOverrides.plateOver(file, own.without(List.of(KEY))));
   }
 
-  private Optional<String> name(Node node) {
+  private Optional<String> name(TomlNode node) {
     String limit = "a path beside the job file, such as \"plates/three-bolt.toml\"";
-    if (!(node instanceof Node.Text text)) {
+    if (!(node instanceof TomlNode.Text text)) {
       faults.add(new Fault(node.origin().path(), node.given(), limit, "Write it in quotes."));
       return Optional.empty();
     }
     String name = text.value();
-    boolean odd = name.codePoints().anyMatch(c -> Texts.isShapeless(c) || c == '\\' || c == ':');
+    boolean odd =
+        name.codePoints().anyMatch(c -> MessageText.isShapeless(c) || c == '\\' || c == ':');
     boolean outside = name.startsWith("/") || List.of(name.split("/", -1)).contains("..");
     if (name.isBlank() || name.length() > LONGEST_NAME || odd || outside) {
       faults.add(
@@ -83,7 +85,7 @@ final class PlateFiles {
     return Optional.of(name);
   }
 
-  private Optional<Node.Table> read(String name, Node named) throws IOException {
+  private Optional<TomlNode.Table> read(String name, TomlNode named) throws IOException {
     Optional<byte[]> bytes = source.bytes(name);
     if (bytes.isEmpty()) {
       faults.add(
@@ -97,7 +99,7 @@ final class PlateFiles {
     }
     boolean ownUnit = text.get().has(FileHead.UNITS);
     Optional<LengthUnit> unit = ownUnit ? FileHead.unit(text.get()) : jobUnit;
-    Node.Table table = text.get().table(name + ": ", unit, faults);
+    TomlNode.Table table = text.get().table(name + ": ", unit, faults);
     TableReader head = new TableReader(table, faults, c -> true);
     boolean readable = FileHead.readFormat(head);
     if (ownUnit) {

@@ -155,7 +155,7 @@ final class PlateReader {
 
   private static Optional<Bolt> bolt(
       TableReader b, Set<String> names, Optional<Contour> outline, List<Bolt> others) {
-    Optional<String> name = Names.unique(b, boltName(b), names);
+    Optional<String> name = UniqueNames.unique(b, boltName(b), names);
     Optional<Vec2> at = b.point("at", Limits.PLATE_PLAN);
     Optional<Thread> thread = b.word("thread", Thread.KNOWN, Thread::name, Optional.empty());
     Optional<Double> flats = b.length("flats", Limits.FLATS);
@@ -177,7 +177,7 @@ final class PlateReader {
     if (at.isPresent() && thread.isPresent()) {
       apart(b, at.get(), thread.get(), others);
     }
-    Optional<Double> hole = Said.length(b, "hole", Limits.HOLE);
+    Optional<Double> hole = StatedValues.length(b, "hole", Limits.HOLE);
     Optional<Recess> recess = MakeReader.recess(b);
     return b.closed(
         () ->

@@ -18,7 +18,7 @@ final class PlusMinusReader {
   private PlusMinusReader() {}
 
   static Optional<PlusMinus> read(TableReader strut) {
-    if (!(strut.has(KEY) && strut.node(KEY) instanceof Node.Table)) {
+    if (!(strut.has(KEY) && strut.node(KEY) instanceof TomlNode.Table)) {
       return strut.length(KEY, Limits.PLUS_MINUS, DEFAULT_MM).map(PlusMinus::all);
     }
     return strut.optionalTable(KEY).flatMap(PlusMinusReader::table);

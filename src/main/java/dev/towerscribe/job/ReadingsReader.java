@@ -84,7 +84,8 @@ public final class ReadingsReader {
     Optional<LengthUnit> unit = FileHead.readUnits(top);
     Optional<String> title = top.label("title", Limits.TITLE, job.title());
     Optional<LocalDate> date = FileHead.date(top);
-    Optional<Doubt> doubt = top.tableOrEmpty(Respelling.UNCERTAINTY).flatMap(ReadingsReader::doubt);
+    Optional<Doubt> uncertainty =
+        top.tableOrEmpty(Respelling.UNCERTAINTY).flatMap(ReadingsReader::uncertainty);
     Map<Side, SideReadings> sides = new EnumMap<>(Side.class);
     boolean any = false;
     for (Side side : Side.values()) {
@@ -93,8 +94,8 @@ public final class ReadingsReader {
       if (t.isPresent() && !job.sides().containsKey(side)) {
         top.fault(side.word(), "a side of the job", "The job does not work on this side.");
       } else if (t.isPresent()) {
-        // With a doubt that is at fault, the rest is read all the same, for its own faults.
-        new SideReader(t.get(), job.sides().get(side), doubt.orElse(Doubt.ASSUMED))
+        // With uncertainties at fault, the rest is read all the same, for its own faults.
+        new SideReader(t.get(), job.sides().get(side), uncertainty.orElse(Doubt.ASSUMED))
             .read()
             .ifPresent(r -> sides.put(side, r));
       }
@@ -106,18 +107,20 @@ public final class ReadingsReader {
       top.reportMissing();
     }
     faults.throwIfAny();
-    return new Readings(title.orElseThrow(), date, unit.orElseThrow(), doubt.orElseThrow(), sides);
+    return new Readings(
+        title.orElseThrow(), date, unit.orElseThrow(), uncertainty.orElseThrow(), sides);
   }
 
-  private static Optional<Doubt> doubt(TableReader t) {
-    var caliper = Said.length(t, "caliper", Limits.CALIPER_DOUBT, Doubt.ASSUMED.caliperMm());
-    var landmark = Said.length(t, "landmark", Limits.LANDMARK_DOUBT, Doubt.ASSUMED.landmarkMm());
-    var edge = Said.length(t, "edge", Limits.EDGE_DOUBT, Doubt.ASSUMED.edgeMm());
+  private static Optional<Doubt> uncertainty(TableReader t) {
+    var caliper = StatedValues.length(t, "caliper", Limits.CALIPER_SD, Doubt.ASSUMED.caliperMm());
+    var landmark =
+        StatedValues.length(t, "landmark", Limits.LANDMARK_SD, Doubt.ASSUMED.landmarkMm());
+    var edge = StatedValues.length(t, "edge", Limits.EDGE_SD, Doubt.ASSUMED.edgeMm());
     var line =
         Stated.or(
-            t.has("line") ? t.angle("line", Limits.LINE_DOUBT) : Optional.empty(),
+            t.has("line") ? t.angle("line", Limits.LINE_SD) : Optional.empty(),
             Doubt.ASSUMED.line().value());
-    var centre = Said.length(t, "centre", Limits.CENTRE_DOUBT, Doubt.ASSUMED.centreMm());
+    var centre = StatedValues.length(t, "centre", Limits.CENTRE_SD, Doubt.ASSUMED.centreMm());
     return t.closed(() -> new Doubt(caliper, landmark, edge, line, centre));
   }
 
@@ -125,14 +128,14 @@ public final class ReadingsReader {
   private static final class SideReader {
     private final TableReader table;
     private final Side side;
-    private final Doubt doubt;
+    private final Doubt uncertainty;
     private final List<String> bolts;
     private final List<String> landmarks;
 
-    SideReader(TableReader table, SideJob job, Doubt doubt) {
+    SideReader(TableReader table, SideJob job, Doubt uncertainty) {
       this.table = table;
       this.side = job.side();
-      this.doubt = doubt;
+      this.uncertainty = uncertainty;
       this.bolts = job.plate().bolts().stream().map(Bolt::name).toList();
       this.landmarks = job.tower().landmarks().stream().map(Landmark::name).toList();
     }
@@ -158,9 +161,9 @@ public final class ReadingsReader {
     }
 
     private Optional<HoleSize> hole(TableReader t, TreeSet<String> taken) {
-      Optional<String> name = Names.unique(t, known(t, "name", bolts, "holes"), taken);
+      Optional<String> name = UniqueNames.unique(t, known(t, "name", bolts, "holes"), taken);
       Optional<Repeated> diameter =
-          repeated(t, "diameter", Limits.HOLE, Limits.CALIPER_DOUBT, doubt.caliperMm().value());
+          repeated(t, "diameter", Limits.HOLE, Limits.CALIPER_SD, uncertainty.caliperMm().value());
       return t.closed(() -> new HoleSize(name.get(), diameter.get()));
     }
 
@@ -176,16 +179,16 @@ public final class ReadingsReader {
       String limit = "one of " + String.join(", ", SPANS);
       if (said.isEmpty()) {
         t.missing(Edges.INSIDE.word(), limit, "Write down what the calipers read.");
-        // Its doubt is looked at all the same.
-        doubtOf(t, Limits.CALIPER_DOUBT, doubt.caliperMm().value());
+        // Its uncertainty is looked at all the same.
+        sdOf(t, Limits.CALIPER_SD, uncertainty.caliperMm().value());
       } else {
         length =
             repeated(
                 t,
                 said.get(0).word(),
                 Limits.SPAN,
-                Limits.CALIPER_DOUBT,
-                doubt.caliperMm().value());
+                Limits.CALIPER_SD,
+                uncertainty.caliperMm().value());
         for (Edges more : said.subList(1, said.size())) {
           t.fault(more.word(), limit, "Give every reading an entry of its own.");
         }
@@ -197,7 +200,7 @@ public final class ReadingsReader {
     private Optional<EdgeGap> edge(TableReader t) {
       Optional<String> hole = known(t, "hole", bolts, "holes");
       Optional<Repeated> gap =
-          repeated(t, "gap", Limits.EDGE_GAP, Limits.EDGE_DOUBT, doubt.edgeMm().value());
+          repeated(t, "gap", Limits.EDGE_GAP, Limits.EDGE_SD, uncertainty.edgeMm().value());
       return t.closed(() -> new EdgeGap(hole.get(), gap.get()));
     }
 
@@ -232,15 +235,15 @@ public final class ReadingsReader {
     }
 
     private static Optional<Repeated> repeated(
-        TableReader t, String key, Range range, Range doubts, double otherwiseMm) {
+        TableReader t, String key, Range range, Range sds, double otherwiseMm) {
       Optional<List<Double>> figures = t.oneOrMore(key, range);
-      Optional<Double> doubt = doubtOf(t, doubts, otherwiseMm);
-      return figures.isPresent() && doubt.isPresent()
-          ? Optional.of(new Repeated(figures.get(), doubt.get()))
+      Optional<Double> sd = sdOf(t, sds, otherwiseMm);
+      return figures.isPresent() && sd.isPresent()
+          ? Optional.of(new Repeated(figures.get(), sd.get()))
           : Optional.empty();
     }
 
-    private static Optional<Double> doubtOf(TableReader t, Range range, double otherwiseMm) {
+    private static Optional<Double> sdOf(TableReader t, Range range, double otherwiseMm) {
       return t.length(Respelling.UNCERTAINTY, range, otherwiseMm);
     }
   }

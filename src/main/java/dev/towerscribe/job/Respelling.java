@@ -34,9 +34,9 @@ record Respelling(String table, String old, String now) {
    * @param notes told once if the file uses the old spelling
    * @return the table, the same keys in the same order
    */
-  Node.Table renewed(Node.Table top, Faults faults, Consumer<String> notes) {
+  TomlNode.Table renewed(TomlNode.Table top, Faults faults, Consumer<String> notes) {
     List<Origin> olds = new ArrayList<>();
-    Node.Table renewed = renewed(top, table.isEmpty(), faults, olds);
+    TomlNode.Table renewed = renewed(top, table.isEmpty(), faults, olds);
     if (!olds.isEmpty()) {
       notes.accept(
           "%s: the key %s is called %s now; the old spelling works in this release only"
@@ -45,12 +45,13 @@ record Respelling(String table, String old, String now) {
     return renewed;
   }
 
-  private Node.Table renewed(Node.Table in, boolean here, Faults faults, List<Origin> olds) {
-    Map<String, Node> entries = new LinkedHashMap<>();
+  private TomlNode.Table renewed(
+      TomlNode.Table in, boolean here, Faults faults, List<Origin> olds) {
+    Map<String, TomlNode> entries = new LinkedHashMap<>();
     in.entries()
         .forEach(
             (key, node) -> {
-              Node inner = renewed(node, table.isEmpty() || key.equals(table), faults, olds);
+              TomlNode inner = renewed(node, table.isEmpty() || key.equals(table), faults, olds);
               if (!here || !key.equals(old)) {
                 entries.put(key, inner);
               } else if (in.entries().containsKey(now)) {
@@ -62,15 +63,15 @@ record Respelling(String table, String old, String now) {
                 entries.put(now, inner);
               }
             });
-    return new Node.Table(in.origin(), entries);
+    return new TomlNode.Table(in.origin(), entries);
   }
 
-  private Node renewed(Node node, boolean here, Faults faults, List<Origin> olds) {
-    if (node instanceof Node.Table inner) {
+  private TomlNode renewed(TomlNode node, boolean here, Faults faults, List<Origin> olds) {
+    if (node instanceof TomlNode.Table inner) {
       return renewed(inner, here, faults, olds);
     }
-    return node instanceof Node.Items list
-        ? new Node.Items(
+    return node instanceof TomlNode.Items list
+        ? new TomlNode.Items(
             list.origin(),
             list.items().stream().map(item -> renewed(item, here, faults, olds)).toList())
         : node;

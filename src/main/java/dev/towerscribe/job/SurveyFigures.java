@@ -5,40 +5,40 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Readings: one number, a list of repeated ones, or a table of them with a doubt of its own. */
+/**
+ * Readings: one number, a list of repeated ones, or a table of them with an uncertainty of its own.
+ */
 final class SurveyFigures {
   private static final String READINGS = "readings";
 
   private SurveyFigures() {}
 
-  /** The doubt of an entry that is a table, mm, or that of its kind. */
-  static double doubt(TableReader entry, double otherwiseMm) {
-    return entry
-        .length(Respelling.UNCERTAINTY, SurveyLimits.DOUBT, otherwiseMm)
-        .orElse(otherwiseMm);
+  /** The uncertainty of an entry that is a table, mm, or that of its kind. */
+  static double sd(TableReader entry, double otherwiseMm) {
+    return entry.length(Respelling.UNCERTAINTY, SurveyLimits.SD, otherwiseMm).orElse(otherwiseMm);
   }
 
   /**
-   * Lengths that must be there, within an entry that has its own doubt.
+   * Lengths that must be there, within an entry that has its own uncertainty.
    *
    * @param t the entry
    * @param key its key
    * @param range of each, mm
-   * @param doubt of each, mm
+   * @param sd of each, mm
    */
-  static Optional<Repeated> lengths(TableReader t, String key, Range range, double doubt) {
-    return needed(t, key, range) ? of(t, key, range, doubt) : Optional.empty();
+  static Optional<Repeated> lengths(TableReader t, String key, Range range, double sd) {
+    return needed(t, key, range) ? of(t, key, range, sd) : Optional.empty();
   }
 
   /** Lengths that may be left out. */
-  static Optional<Repeated> optional(TableReader t, String key, Range range, double doubt) {
-    return t.has(key) ? of(t, key, range, doubt) : Optional.empty();
+  static Optional<Repeated> optional(TableReader t, String key, Range range, double sd) {
+    return t.has(key) ? of(t, key, range, sd) : Optional.empty();
   }
 
-  /** Angles that may be left out; a range in degrees, a doubt and a result in radians. */
-  static Optional<Repeated> angles(TableReader t, String key, Range range, double doubt) {
+  /** Angles that may be left out; a range in degrees, an uncertainty and a result in radians. */
+  static Optional<Repeated> angles(TableReader t, String key, Range range, double sd) {
     return t.has(key)
-        ? of(t, key, range, Math.toDegrees(doubt)).map(SurveyFigures::inRadians)
+        ? of(t, key, range, Math.toDegrees(sd)).map(SurveyFigures::inRadians)
         : Optional.empty();
   }
 
@@ -55,8 +55,9 @@ final class SurveyFigures {
     return true;
   }
 
-  private static Optional<Repeated> of(TableReader t, String key, Range range, double otherwise) {
-    if (!(t.node(key) instanceof Node.Table)) {
+  private static Optional<Repeated> of(
+      TableReader t, String key, Range range, double otherwise) {
+    if (!(t.node(key) instanceof TomlNode.Table)) {
       return values(t, t.node(key), range).map(v -> new Repeated(v, otherwise));
     }
     return t.optionalTable(key)
@@ -67,35 +68,35 @@ final class SurveyFigures {
                       ? values(inner, inner.node(READINGS), range)
                       : Optional.empty();
               boolean angle = range.kind() == Range.Kind.ANGLE;
-              double doubt =
+              double sd =
                   angle
                       ? inner
-                          .optionalAngle(Respelling.UNCERTAINTY, SurveyLimits.ANGLE_DOUBT)
+                          .optionalAngle(Respelling.UNCERTAINTY, SurveyLimits.ANGLE_SD)
                           .map(a -> a.degrees())
                           .orElse(otherwise)
-                      : doubt(inner, otherwise);
+                      : sd(inner, otherwise);
               inner.close();
               return inner.sound()
-                  ? values.map(v -> new Repeated(v, doubt))
+                  ? values.map(v -> new Repeated(v, sd))
                   : Optional.<Repeated>empty();
             });
   }
 
-  private static Optional<List<Double>> values(TableReader t, Node node, Range range) {
-    if (!(node instanceof Node.Items list)) {
+  private static Optional<List<Double>> values(TableReader t, TomlNode node, Range range) {
+    if (!(node instanceof TomlNode.Items list)) {
       return t.figure(node, range).map(List::of);
     }
     if (!counted(t, list, range)) {
       return Optional.empty();
     }
     List<Double> values = new ArrayList<>();
-    for (Node item : list.items()) {
+    for (TomlNode item : list.items()) {
       t.figure(item, range).ifPresent(values::add);
     }
     return values.size() == list.items().size() ? Optional.of(values) : Optional.empty();
   }
 
-  private static boolean counted(TableReader t, Node.Items list, Range range) {
+  private static boolean counted(TableReader t, TomlNode.Items list, Range range) {
     int count = list.items().size();
     if (count >= 1 && count <= SurveyLimits.MOST_READINGS) {
       return true;
@@ -114,11 +115,11 @@ final class SurveyFigures {
    * @param key its key
    * @param first range of the first of each pair, mm
    * @param second range of the second, mm
-   * @param doubt of each figure, mm
+   * @param sd of each figure, mm
    * @return both, or nothing after a fault
    */
   static Optional<List<Repeated>> pairs(
-      TableReader t, String key, Range first, Range second, double doubt) {
+      TableReader t, String key, Range first, Range second, double sd) {
     String limit =
         "two numbers, %s and %s, or a list of such pairs"
             .formatted(first.words(t.unit()), second.words(t.unit()));
@@ -126,20 +127,20 @@ final class SurveyFigures {
       t.missing(key, limit, "Measure it and write it down.");
       return Optional.empty();
     }
-    Node node = t.node(key);
-    if (!(node instanceof Node.Items list) || list.items().isEmpty()) {
+    TomlNode node = t.node(key);
+    if (!(node instanceof TomlNode.Items list) || list.items().isEmpty()) {
       t.fault(node, limit, "Write two numbers in square brackets.");
       return Optional.empty();
     }
-    boolean repeated = list.items().stream().allMatch(Node.Items.class::isInstance);
-    List<Node> pairs = repeated ? list.items() : List.of(list);
+    boolean repeated = list.items().stream().allMatch(TomlNode.Items.class::isInstance);
+    List<TomlNode> pairs = repeated ? list.items() : List.of(list);
     if (repeated && !counted(t, list, first)) {
       return Optional.empty();
     }
     List<Double> firsts = new ArrayList<>();
     List<Double> seconds = new ArrayList<>();
-    for (Node pair : pairs) {
-      if (pair instanceof Node.Items two && two.items().size() == 2) {
+    for (TomlNode pair : pairs) {
+      if (pair instanceof TomlNode.Items two && two.items().size() == 2) {
         t.figure(two.items().get(0), first).ifPresent(firsts::add);
         t.figure(two.items().get(1), second).ifPresent(seconds::add);
       } else {
@@ -147,7 +148,7 @@ final class SurveyFigures {
       }
     }
     return firsts.size() == pairs.size() && seconds.size() == pairs.size()
-        ? Optional.of(List.of(new Repeated(firsts, doubt), new Repeated(seconds, doubt)))
+        ? Optional.of(List.of(new Repeated(firsts, sd), new Repeated(seconds, sd)))
         : Optional.empty();
   }
 }

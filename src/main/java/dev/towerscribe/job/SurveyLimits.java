@@ -9,9 +9,9 @@ final class SurveyLimits {
   static final Range SPAN = Range.mm(1, 1200);
 
   /** Less than the first is no tape's, more than the second is no measurement. */
-  static final Range DOUBT = Range.mm(0.005, 50);
+  static final Range SD = Range.mm(0.005, 50);
 
-  static final Range ANGLE_DOUBT = Range.degrees(0.005, 5);
+  static final Range ANGLE_SD = Range.degrees(0.005, 5);
 
   /** Readings of one thing: nobody takes more. */
   static final int MOST_READINGS = 20;

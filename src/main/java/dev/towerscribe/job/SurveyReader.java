@@ -68,15 +68,17 @@ public final class SurveyReader {
     Optional<String> title = top.label("title", Limits.TITLE);
     Optional<LocalDate> date = FileHead.date(top);
     List<Side> sides = sides(top);
-    SurveyDoubts doubts =
-        top.tableOrEmpty(Respelling.UNCERTAINTY).map(SurveyDoubts::read).orElse(SurveyDoubts.USUAL);
+    SurveyUncertainty sds =
+        top.tableOrEmpty(Respelling.UNCERTAINTY)
+            .map(SurveyUncertainty::read)
+            .orElse(SurveyUncertainty.USUAL);
     Set<String> names = new LinkedHashSet<>();
     List<Survey.Station> stations = top.each("station", 0, "stations", s -> station(s, names));
     Map<Side, SurveySide> read = new EnumMap<>(Side.class);
     SurveyNames points = new SurveyNames(names, sides);
     for (Side side : sides) {
       top.table(side.word())
-          .flatMap(t -> SurveySideReader.read(t, side, doubts, points))
+          .flatMap(t -> SurveySideReader.read(t, side, sds, points))
           .ifPresent(s -> read.put(side, s));
     }
     top.leave("left", "right");
@@ -126,15 +128,15 @@ public final class SurveyReader {
   }
 
   private static Optional<Survey.Station> station(TableReader s, Set<String> names) {
-    Optional<String> name = Names.unique(s, names).filter(n -> SurveyNames.maySay(s, n));
+    Optional<String> name = UniqueNames.unique(s, names).filter(n -> SurveyNames.maySay(s, n));
     Optional<Vec3> at = s.has("at") ? s.point3("at", Limits.VEHICLE) : Optional.empty();
-    Optional<Double> doubt = Said.length(s, Respelling.UNCERTAINTY, SurveyLimits.DOUBT);
-    if (doubt.isPresent() && !s.has("at")) {
+    Optional<Double> sd = StatedValues.length(s, Respelling.UNCERTAINTY, SurveyLimits.SD);
+    if (sd.isPresent() && !s.has("at")) {
       s.fault(
           Respelling.UNCERTAINTY,
           "an uncertainty of the place in at",
           "Give at as well, or drop this key.");
     }
-    return s.closed(() -> new Survey.Station(name.get(), at, doubt));
+    return s.closed(() -> new Survey.Station(name.get(), at, sd));
   }
 }

@@ -13,21 +13,21 @@ import java.util.stream.Stream;
 final class SurveyTowerReader {
   private static final List<String> EDGES = Stream.of(Edges.values()).map(Edges::word).toList();
 
-  private final SurveyDoubts doubts;
+  private final SurveyUncertainty sds;
 
-  private SurveyTowerReader(SurveyDoubts doubts) {
-    this.doubts = doubts;
+  private SurveyTowerReader(SurveyUncertainty sds) {
+    this.sds = sds;
   }
 
-  static Optional<SurveyTower> read(TableReader t, SurveyDoubts doubts) {
-    return new SurveyTowerReader(doubts).read(t);
+  static Optional<SurveyTower> read(TableReader t, SurveyUncertainty sds) {
+    return new SurveyTowerReader(sds).read(t);
   }
 
   private Optional<SurveyTower> read(TableReader t) {
-    double caliper = doubts.caliperMm();
+    double caliper = sds.caliperMm();
     Optional<Repeated> sheet = SurveyFigures.optional(t, "sheet", Limits.SHEET, caliper);
     Optional<Repeated> opening = SurveyFigures.optional(t, "opening", Limits.OPENING, caliper);
-    Optional<Repeated> mark = SurveyFigures.optional(t, "mark", Limits.MARK, doubts.ruleMm());
+    Optional<Repeated> mark = SurveyFigures.optional(t, "mark", Limits.MARK, sds.ruleMm());
     if (opening.isPresent() && mark.isPresent() && mark.get().mean() < opening.get().mean()) {
       t.fault(
           "mark", "at least the opening", "The old mount's ring lies round the hole: look again.");
@@ -38,7 +38,7 @@ final class SurveyTowerReader {
     lean.ifPresent(TableReader::close);
     Optional<SurveyTower.Dome> crown = t.optionalTable("crown").flatMap(this::crown);
     Optional<Repeated> pivot =
-        SurveyFigures.optional(t, "pivot_height", Limits.PIVOT_HEIGHT, doubts.ruleMm());
+        SurveyFigures.optional(t, "pivot_height", Limits.PIVOT_HEIGHT, sds.ruleMm());
     Optional<Repeated> shaft = SurveyFigures.optional(t, "shaft", SurveyLimits.SHAFT, caliper);
     Set<String> names = new HashSet<>();
     List<SurveyTower.Mark> landmarks = t.each("landmark", 0, "landmarks", l -> landmark(l, names));
@@ -52,35 +52,35 @@ final class SurveyTowerReader {
   }
 
   private Optional<Repeated> angle(TableReader t, String key) {
-    return SurveyFigures.angles(t, key, Limits.LEAN, doubts.angleRad());
+    return SurveyFigures.angles(t, key, Limits.LEAN, sds.angleRad());
   }
 
   private Optional<SurveyTower.Dome> crown(TableReader c) {
-    double doubt = SurveyFigures.doubt(c, doubts.ruleMm());
-    Optional<Repeated> across = SurveyFigures.lengths(c, "across", Limits.CROWN_ACROSS, doubt);
-    Optional<Repeated> rise = SurveyFigures.lengths(c, "rise", Limits.CROWN_RISE, doubt);
+    double sd = SurveyFigures.sd(c, sds.ruleMm());
+    Optional<Repeated> across = SurveyFigures.lengths(c, "across", Limits.CROWN_ACROSS, sd);
+    Optional<Repeated> rise = SurveyFigures.lengths(c, "rise", Limits.CROWN_RISE, sd);
     if (across.isPresent() && rise.isPresent() && rise.get().mean() > across.get().mean() / 2) {
       c.fault("rise", "at most half of across", "A dome rises no further: measure both again.");
     }
     return c.closed(() -> new SurveyTower.Dome(across.get(), rise.get()));
   }
 
-  private Optional<SurveyTower.Place> place(TableReader t, String key, double doubt) {
-    return SurveyFigures.pairs(t, key, Limits.PLAN, Limits.PLAN, doubt)
+  private Optional<SurveyTower.Place> place(TableReader t, String key, double sd) {
+    return SurveyFigures.pairs(t, key, Limits.PLAN, Limits.PLAN, sd)
         .map(p -> new SurveyTower.Place(p.get(0), p.get(1)));
   }
 
   private Optional<SurveyTower.Mark> landmark(TableReader l, Set<String> names) {
-    Optional<String> name = Names.unique(l, names);
+    Optional<String> name = UniqueNames.unique(l, names);
     if (name.isPresent() && name.get().equals(SurveyTower.SHAFT)) {
       l.fault(
           "name", "another name than shaft", "That is the old shaft's centre: rename the hole.");
     }
-    // A place by rule and a diameter by calipers differ too much to share a doubt.
-    double doubt = SurveyFigures.doubt(l, doubts.ruleMm());
-    Optional<SurveyTower.Place> at = l.has("at") ? place(l, "at", doubt) : Optional.empty();
+    // A place by rule and a diameter by calipers differ too much to share an uncertainty.
+    double sd = SurveyFigures.sd(l, sds.ruleMm());
+    Optional<SurveyTower.Place> at = l.has("at") ? place(l, "at", sd) : Optional.empty();
     Optional<Repeated> diameter =
-        SurveyFigures.lengths(l, "diameter", Limits.LANDMARK, doubts.caliperMm());
+        SurveyFigures.lengths(l, "diameter", Limits.LANDMARK, sds.caliperMm());
     return l.closed(() -> new SurveyTower.Mark(name.get(), at, diameter.get()));
   }
 
@@ -95,9 +95,9 @@ final class SurveyTowerReader {
     if (given.size() == 1) {
       Edges edges = given.get(0);
       // Nobody can set calipers to a centre: that takes a rule.
-      double usual = edges == Edges.CENTRES ? doubts.ruleMm() : doubts.caliperMm();
-      double doubt = SurveyFigures.doubt(s, usual);
-      length = SurveyFigures.lengths(s, edges.word(), SurveyLimits.SPAN, doubt);
+      double usual = reach == Reach.CENTRES ? sds.ruleMm() : sds.caliperMm();
+      double sd = SurveyFigures.sd(s, usual);
+      length = SurveyFigures.lengths(s, reach.word(), SurveyLimits.SPAN, sd);
       boolean fromShaft =
           from.equals(Optional.of(SurveyTower.SHAFT)) || to.equals(Optional.of(SurveyTower.SHAFT));
       if (fromShaft && edges != Edges.CENTRES && !shaft) {
@@ -136,10 +136,10 @@ final class SurveyTowerReader {
   }
 
   private Optional<SurveyTower.Line> line(TableReader s, Set<String> names) {
-    Optional<String> name = Names.unique(s, names);
-    double doubt = SurveyFigures.doubt(s, doubts.ruleMm());
-    Optional<SurveyTower.Place> from = place(s, "from", doubt);
-    Optional<SurveyTower.Place> to = place(s, "to", doubt);
+    Optional<String> name = UniqueNames.unique(s, names);
+    double sd = SurveyFigures.sd(s, sds.ruleMm());
+    Optional<SurveyTower.Place> from = place(s, "from", sd);
+    Optional<SurveyTower.Place> to = place(s, "to", sd);
     return s.closed(() -> new SurveyTower.Line(name.get(), from.get(), to.get()));
   }
 }

@@ -57,7 +57,8 @@ final class SyntaxFault {
       given = "line " + number;
     }
     String line = line(text, number);
-    return new Fault(key, line.isEmpty() ? given : given + ": " + Texts.shown(line), "", todo);
+    return new Fault(
+        key, line.isEmpty() ? given : given + ": " + MessageText.shown(line), "", todo);
   }
 
   private static String line(String text, int number) {

@@ -26,7 +26,7 @@ final class TableReader extends KeyCursor {
   /** A traced outline: more than anybody marks by hand, few enough to compare side with side. */
   static final int MOST_POINTS = 500;
 
-  /** Nobody reads one length oftener. */
+  /** More readings of one length are a slip. */
   private static final int MOST_READINGS = 20;
 
   private final IntPredicate printable;
@@ -38,16 +38,17 @@ final class TableReader extends KeyCursor {
    * @param faults where faults go
    * @param printable which characters sheets can carry
    */
-  TableReader(Node.Table table, Faults faults, IntPredicate printable) {
+  TableReader(TomlNode.Table table, Faults faults, IntPredicate printable) {
     this(table, faults, printable, null);
   }
 
-  private TableReader(Node.Table table, Faults faults, IntPredicate printable, KeyCursor parent) {
+  private TableReader(
+      TomlNode.Table table, Faults faults, IntPredicate printable, KeyCursor parent) {
     super(table, faults, parent);
     this.printable = printable;
   }
 
-  private TableReader inner(Node.Table inner) {
+  private TableReader inner(TomlNode.Table inner) {
     return new TableReader(inner, faults(), printable, this);
   }
 
@@ -67,8 +68,8 @@ final class TableReader extends KeyCursor {
     if (!has(key)) {
       return Optional.empty();
     }
-    Node node = node(key);
-    if (node instanceof Node.Table inner) {
+    TomlNode node = node(key);
+    if (node instanceof TomlNode.Table inner) {
       return Optional.of(inner(inner));
     }
     fault(node, "a table", "Write its keys in braces or under a heading of its own.");
@@ -79,14 +80,14 @@ final class TableReader extends KeyCursor {
   Optional<TableReader> tableOrEmpty(String key) {
     return has(key)
         ? optionalTable(key)
-        : Optional.of(inner(Node.Table.empty(origin().child(key))));
+        : Optional.of(inner(TomlNode.Table.empty(origin().child(key))));
   }
 
   /** A list of tables; an empty list comes back when the key is missing and none are needed. */
   List<TableReader> tables(String key, int least, String what) {
     List<TableReader> readers = new ArrayList<>();
-    for (Node node : items(key, least, MOST_ITEMS, what)) {
-      if (node instanceof Node.Table inner) {
+    for (TomlNode node : items(key, least, MOST_ITEMS, what)) {
+      if (node instanceof TomlNode.Table inner) {
         readers.add(inner(inner));
       } else {
         fault(node, "a table", "Write its keys in braces.");
@@ -107,7 +108,7 @@ final class TableReader extends KeyCursor {
     return each(key, least, what, t -> read.apply(t, names));
   }
 
-  private List<Node> items(String key, int least, int most, String what) {
+  private List<TomlNode> items(String key, int least, int most, String what) {
     String limit = least + " to " + most + " " + what;
     if (!has(key)) {
       if (least > 0) {
@@ -115,8 +116,8 @@ final class TableReader extends KeyCursor {
       }
       return List.of();
     }
-    Node node = node(key);
-    if (!(node instanceof Node.Items list)) {
+    TomlNode node = node(key);
+    if (!(node instanceof TomlNode.Items list)) {
       fault(node, limit, "Write a list in square brackets.");
       return List.of();
     }
@@ -175,18 +176,18 @@ final class TableReader extends KeyCursor {
     return figure(node(key), range);
   }
 
-  Optional<Double> figure(Node node, Range range) {
+  Optional<Double> figure(TomlNode node, Range range) {
     return figure(node, range, Optional.empty());
   }
 
   /** A number in its own unit: mm for lengths. */
-  private Optional<Double> figure(Node node, Range range, Optional<String> advice) {
+  private Optional<Double> figure(TomlNode node, Range range, Optional<String> advice) {
     Origin origin = node.origin();
     String limit = range.words(origin.unitOrMm());
     boolean length = range.kind() == Range.Kind.LENGTH;
-    if (!(node instanceof Node.Number number)) {
+    if (!(node instanceof TomlNode.Number number)) {
       String todo =
-          node instanceof Node.Text
+          node instanceof TomlNode.Text
               ? "Write a number without quotes or unit."
               : "Write one plain number.";
       fault(node, limit, todo);
@@ -213,7 +214,7 @@ final class TableReader extends KeyCursor {
       missing(key, limit, todo);
       return Optional.empty();
     }
-    if (node(key) instanceof Node.Number number) {
+    if (node(key) instanceof TomlNode.Number number) {
       return Optional.of(number.value().doubleValue());
     }
     fault(key, limit, "Write a whole number without quotes.");
@@ -270,13 +271,13 @@ final class TableReader extends KeyCursor {
     return figures(node(key), count, limit, range);
   }
 
-  private Optional<List<Double>> figures(Node node, int count, String limit, Range range) {
-    if (!(node instanceof Node.Items list) || list.items().size() != count) {
+  private Optional<List<Double>> figures(TomlNode node, int count, String limit, Range range) {
+    if (!(node instanceof TomlNode.Items list) || list.items().size() != count) {
       fault(node, limit, "Write " + count + " numbers in square brackets.");
       return Optional.empty();
     }
     List<Double> values = new ArrayList<>();
-    for (Node item : list.items()) {
+    for (TomlNode item : list.items()) {
       figure(item, range).ifPresent(values::add);
     }
     return values.size() == count ? Optional.of(values) : Optional.empty();
@@ -284,9 +285,9 @@ final class TableReader extends KeyCursor {
 
   /** Lengths in a list, mm; empty when the key is missing and none are needed. */
   Optional<List<Double>> lengths(String key, int least, int most, Range mm) {
-    List<Node> items = items(key, least, most, "figures, each " + mm.words(unit()));
+    List<TomlNode> items = items(key, least, most, "figures, each " + mm.words(unit()));
     List<Double> values = new ArrayList<>();
-    for (Node item : items) {
+    for (TomlNode item : items) {
       figure(item, mm).ifPresent(values::add);
     }
     boolean all = values.size() == items.size() && (least == 0 || !values.isEmpty());
@@ -295,16 +296,16 @@ final class TableReader extends KeyCursor {
 
   /** One length or a list of readings of it, which must be there, mm. */
   Optional<List<Double>> oneOrMore(String key, Range mm) {
-    return node(key) instanceof Node.Items && has(key)
+    return node(key) instanceof TomlNode.Items && has(key)
         ? lengths(key, 1, MOST_READINGS, mm)
         : length(key, mm).map(List::of);
   }
 
   /** A ring of points, mm. */
   Optional<List<Vec2>> points(String key, Range mm) {
-    List<Node> items = items(key, 3, MOST_POINTS, "points");
+    List<TomlNode> items = items(key, 3, MOST_POINTS, "points");
     List<Vec2> points = new ArrayList<>();
-    for (Node item : items) {
+    for (TomlNode item : items) {
       figures(item, 2, "two numbers, each " + mm.words(unit()), mm)
           .ifPresent(v -> points.add(new Vec2(v.get(0), v.get(1))));
     }
@@ -321,7 +322,7 @@ final class TableReader extends KeyCursor {
       missing(key, "true or false", todo);
       return Optional.empty();
     }
-    if (node(key) instanceof Node.Flag flag) {
+    if (node(key) instanceof TomlNode.Flag flag) {
       return Optional.of(flag.value());
     }
     fault(key, "true or false", "Write true or false, without quotes.");
@@ -366,12 +367,12 @@ final class TableReader extends KeyCursor {
   <T> List<T> words(String key, List<T> all, Function<T, String> wordOf, String limit) {
     List<String> words = all.stream().map(wordOf).toList();
     List<T> found = new ArrayList<>();
-    if (!(node(key) instanceof Node.Items list) || list.items().isEmpty()) {
+    if (!(node(key) instanceof TomlNode.Items list) || list.items().isEmpty()) {
       fault(key, limit, "Write a list in square brackets.");
       return found;
     }
-    for (Node item : list.items()) {
-      String written = item instanceof Node.Text text ? text.value() : "";
+    for (TomlNode item : list.items()) {
+      String written = item instanceof TomlNode.Text text ? text.value() : "";
       int index = words.indexOf(written);
       if (index < 0) {
         fault(
@@ -391,7 +392,7 @@ final class TableReader extends KeyCursor {
 
   /** A string, whatever it says. */
   Optional<String> string(String key, String limit) {
-    if (node(key) instanceof Node.Text text) {
+    if (node(key) instanceof TomlNode.Text text) {
       leave(key);
       return Optional.of(text.value());
     }
@@ -424,16 +425,16 @@ final class TableReader extends KeyCursor {
     Optional<Integer> bad =
         value
             .codePoints()
-            .filter(c -> Texts.isShapeless(c) || !printable.test(c))
+            .filter(c -> MessageText.isShapeless(c) || !printable.test(c))
             .boxed()
             .findFirst();
     if (bad.isPresent()) {
       int c = bad.get();
-      String shape = Texts.isShapeless(c) ? "" : " (" + Character.toString(c) + ")";
+      String shape = MessageText.isShapeless(c) ? "" : " (" + Character.toString(c) + ")";
       fault(
           key,
           "characters that the sheets can print",
-          "Leave out or replace " + Texts.codePoint(c) + shape + ".");
+          "Leave out or replace " + MessageText.codePoint(c) + shape + ".");
       return Optional.empty();
     }
     return text;

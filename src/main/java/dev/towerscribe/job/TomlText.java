@@ -19,7 +19,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** One file's text: decoded, parsed, and turned into {@link Node}s. */
+/** One file's text: decoded, parsed, and turned into {@link TomlNode}s. */
 final class TomlText {
   /** A job is some kilobytes; anything past this is not a job. */
   static final int MOST_BYTES = 1 << 20;
@@ -116,49 +116,49 @@ final class TomlText {
    * @param faults told the order of the keys
    * @return the top table
    */
-  Node.Table table(String path, Optional<LengthUnit> unit, Faults faults) {
+  TomlNode.Table table(String path, Optional<LengthUnit> unit, Faults faults) {
     Origin origin = new Origin(path, unit);
     faults.place(origin.key());
     return table(root, origin, faults, 0);
   }
 
-  private static Node.Table table(JsonNode json, Origin origin, Faults faults, int depth) {
-    Map<String, Node> entries = new LinkedHashMap<>();
+  private static TomlNode.Table table(JsonNode json, Origin origin, Faults faults, int depth) {
+    Map<String, TomlNode> entries = new LinkedHashMap<>();
     for (Map.Entry<String, JsonNode> entry : json.properties()) {
       Origin at = origin.child(entry.getKey());
       entries.put(entry.getKey(), node(entry.getValue(), at, faults, depth + 1));
     }
-    return new Node.Table(origin, entries);
+    return new TomlNode.Table(origin, entries);
   }
 
-  private static Node node(JsonNode json, Origin origin, Faults faults, int depth) {
+  private static TomlNode node(JsonNode json, Origin origin, Faults faults, int depth) {
     faults.place(origin.path());
     if (depth > DEEPEST) {
-      return new Node.TooDeep(origin);
+      return new TomlNode.TooDeep(origin);
     }
     if (json.isObject()) {
       return table(json, origin, faults, depth);
     }
     if (json.isArray()) {
-      List<Node> items = new ArrayList<>(json.size());
+      List<TomlNode> items = new ArrayList<>(json.size());
       for (int i = 0; i < json.size(); i++) {
         items.add(node(json.get(i), origin.item(i), faults, depth + 1));
       }
-      return new Node.Items(origin, items);
+      return new TomlNode.Items(origin, items);
     }
     if (json.isBoolean()) {
-      return new Node.Flag(origin, json.booleanValue());
+      return new TomlNode.Flag(origin, json.booleanValue());
     }
     if (json.isDouble()) {
       // Finite floats arrive as decimals, so what is left is nan and inf.
       double value = json.doubleValue();
       return Double.isFinite(value)
-          ? new Node.Number(origin, BigDecimal.valueOf(value))
-          : new Node.NotFinite(origin, value);
+          ? new TomlNode.Number(origin, BigDecimal.valueOf(value))
+          : new TomlNode.NotFinite(origin, value);
     }
     if (json.isNumber()) {
-      return new Node.Number(origin, json.decimalValue());
+      return new TomlNode.Number(origin, json.decimalValue());
     }
-    return new Node.Text(origin, json.asText());
+    return new TomlNode.Text(origin, json.asText());
   }
 }

@@ -38,8 +38,8 @@ final class TowerReader {
     Optional<Crown> crown = crown(t);
     Optional<Double> pivot = t.length("pivot_height", Limits.PIVOT_HEIGHT, 0.0);
     Optional<Contour> land =
-        t.optionalTable(Respelling.BOLTING_FACE).flatMap(s -> closed(s, Limits.LAND));
-    Optional<Contour> wall = t.optionalTable("wall").flatMap(s -> closed(s, Limits.LAND));
+        t.optionalTable(Respelling.BOLTING_FACE).flatMap(s -> closed(s, Limits.BOLTING_FACE));
+    Optional<Contour> wall = t.optionalTable("wall").flatMap(s -> closed(s, Limits.BOLTING_FACE));
     List<Landmark> landmarks = t.named("landmark", 1, "landmarks", TowerReader::landmark);
     List<Straightedge> straightedges =
         t.named("straightedge", 0, "straightedges", TowerReader::straightedge);
@@ -135,14 +135,14 @@ final class TowerReader {
   }
 
   private static Optional<Landmark> landmark(TableReader l, Set<String> names) {
-    Optional<String> name = Names.unique(l, names);
+    Optional<String> name = UniqueNames.unique(l, names);
     Optional<Vec2> at = l.point("at", Limits.PLAN);
     Optional<Double> diameter = l.length("diameter", Limits.LANDMARK);
     return l.closed(() -> new Landmark(name.get(), at.get(), diameter.get()));
   }
 
   private static Optional<Straightedge> straightedge(TableReader s, Set<String> names) {
-    Optional<String> name = Names.unique(s, names);
+    Optional<String> name = UniqueNames.unique(s, names);
     Optional<Vec2> from = s.point("from", Limits.PLAN);
     Optional<Vec2> to = s.point("to", Limits.PLAN);
     if (from.isPresent() && to.isPresent()) {
@@ -173,7 +173,7 @@ final class TowerReader {
   }
 
   private static Optional<Bracket> bracket(TableReader b, Set<String> names) {
-    Optional<String> name = Names.unique(b, names);
+    Optional<String> name = UniqueNames.unique(b, names);
     Optional<Contour> outline = ShapeReader.ring(b, "outline", Limits.BRACKET, Limits.PLAN);
     Optional<Double> underside = b.length("underside", Limits.UNDERSIDE);
     Optional<Double> least = b.length("least_width", Limits.LEAST_WIDTH);

@@ -72,8 +72,9 @@ public final class VisitReader {
     FileHead.readUnits(top);
     Optional<LocalDate> date = FileHead.neededDate(top);
     Optional<String> words = top.label("visit", Limits.PHRASE, "");
-    Optional<String> bay = Said.label(top, "bay", Limits.PHRASE);
-    Optional<BayDoubt> doubt = top.tableOrEmpty(Respelling.UNCERTAINTY).flatMap(VisitReader::doubt);
+    Optional<String> bay = StatedValues.label(top, "bay", Limits.PHRASE);
+    Optional<BayDoubt> uncertainty =
+        top.tableOrEmpty(Respelling.UNCERTAINTY).flatMap(VisitReader::uncertainty);
     Map<Side, WheelVisit> wheels = new EnumMap<>(Side.class);
     for (Side side : Side.values()) {
       wheel(top, side, job).ifPresent(w -> wheels.put(side, w));
@@ -89,13 +90,17 @@ public final class VisitReader {
     }
     faults.throwIfAny();
     return new Visit(
-        date.orElseThrow(), words.orElseThrow(), bay, doubt.orElseThrow(), Map.copyOf(wheels));
+        date.orElseThrow(),
+        words.orElseThrow(),
+        bay,
+        uncertainty.orElseThrow(),
+        Map.copyOf(wheels));
   }
 
-  private static Optional<BayDoubt> doubt(TableReader d) {
+  private static Optional<BayDoubt> uncertainty(TableReader d) {
     Map<BayFigure, Angle> figures = new EnumMap<>(BayFigure.class);
     for (BayFigure figure : BayFigure.values()) {
-      d.angle(figure.word(), Limits.BAY_DOUBT, BayDoubt.USUAL.of(figure))
+      d.angle(figure.word(), Limits.BAY_SD, BayDoubt.USUAL.of(figure))
           .ifPresent(a -> figures.put(figure, a));
     }
     Optional<Double> ride = d.length(RIDE, Limits.PLUS_MINUS, BayDoubt.USUAL.rideMm());
@@ -148,7 +153,7 @@ public final class VisitReader {
     for (BayFigure figure : BayFigure.values()) {
       t.optionalAngle(figure.word(), range(figure)).ifPresent(a -> figures.put(figure, a));
     }
-    Optional<Double> ride = Said.length(t, RIDE, Limits.RIDE);
+    Optional<Double> ride = StatedValues.length(t, RIDE, Limits.RIDE);
     return t.closed(() -> new BayReading(figures, ride));
   }
 

@@ -37,8 +37,8 @@ class JobFileDocsTest {
     }
   }
 
-  private static void collect(Node node, Set<String> keys) {
-    if (node instanceof Node.Table table) {
+  private static void collect(TomlNode node, Set<String> keys) {
+    if (node instanceof TomlNode.Table table) {
       table
           .entries()
           .forEach(
@@ -46,7 +46,7 @@ class JobFileDocsTest {
                 keys.add(key);
                 collect(inner, keys);
               });
-    } else if (node instanceof Node.Items list) {
+    } else if (node instanceof TomlNode.Items list) {
       list.items().forEach(item -> collect(item, keys));
     }
   }
@@ -60,7 +60,7 @@ class JobFileDocsTest {
         Arguments.of("`crown.across`", Limits.CROWN_ACROSS),
         Arguments.of("`crown.rise`", Limits.CROWN_RISE),
         Arguments.of("`pivot_height`", Limits.PIVOT_HEIGHT),
-        Arguments.of("`bolting_face`", Limits.LAND),
+        Arguments.of("`bolting_face`", Limits.BOLTING_FACE),
         Arguments.of("`diameter`", Limits.LANDMARK),
         Arguments.of("`from`, `to`", Limits.STRAIGHTEDGE),
         Arguments.of("`at` and `diameter`, or `points`", Limits.KEEP_OUT),

@@ -298,9 +298,9 @@ class ReadingsReaderTest {
         .contains("`inside`", "`outside`", "`centres`", "gap", "diameter");
     for (Range range :
         List.of(
-            Limits.CALIPER_DOUBT,
-            Limits.LANDMARK_DOUBT,
-            Limits.EDGE_DOUBT,
+            Limits.CALIPER_SD,
+            Limits.LANDMARK_SD,
+            Limits.EDGE_SD,
             Limits.HOLE,
             Limits.SPAN,
             Limits.EDGE_GAP)) {

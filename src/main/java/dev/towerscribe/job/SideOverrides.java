@@ -9,7 +9,7 @@ import java.util.Set;
  * replace, and a shape replaces a shape: a traced mark given for one side takes the place of the
  * circle both sides had, not a place beside it.
  */
-final class Merge {
+final class SideOverrides {
   private static final Set<String> SHAPES =
       Set.of(
           "tower.opening",
@@ -18,34 +18,34 @@ final class Merge {
           "tower.wall",
           "plate.outline");
 
-  private Merge() {}
+  private SideOverrides() {}
 
-  static Node.Table over(Node.Table base, Node.Table own) {
+  static TomlNode.Table over(TomlNode.Table base, TomlNode.Table own) {
     return merge(base, own, "");
   }
 
   /** A plate's own keys over those of its file. */
-  static Node.Table plateOver(Node.Table file, Node.Table own) {
+  static TomlNode.Table plateOver(TomlNode.Table file, TomlNode.Table own) {
     return merge(file, own, "plate");
   }
 
-  private static Node.Table merge(Node.Table base, Node.Table own, String where) {
+  private static TomlNode.Table merge(TomlNode.Table base, TomlNode.Table own, String where) {
     if (SHAPES.contains(where)
         && ShapeReader.KINDS.stream().anyMatch(kind -> own.entries().containsKey(kind))) {
       return own;
     }
-    Map<String, Node> merged = new LinkedHashMap<>(base.entries());
+    Map<String, TomlNode> merged = new LinkedHashMap<>(base.entries());
     own.entries()
         .forEach(
             (key, node) -> {
               String path = where.isEmpty() ? key : where + "." + key;
-              Node before = merged.get(key);
+              TomlNode before = merged.get(key);
               merged.put(
                   key,
-                  before instanceof Node.Table b && node instanceof Node.Table n
+                  before instanceof TomlNode.Table b && node instanceof TomlNode.Table n
                       ? merge(b, n, path)
                       : node);
             });
-    return new Node.Table(base.origin(), merged);
+    return new TomlNode.Table(base.origin(), merged);
   }
 }

@@ -14,25 +14,26 @@ import java.util.Optional;
  * @param ruleMm of a place by rule and square, and of a gap
  * @param angleRad of an angle finder
  */
-record SurveyDoubts(
+record SurveyUncertainty(
     double tapeMm,
     double floorMm,
     double heightMm,
     double caliperMm,
     double ruleMm,
     double angleRad) {
-  static final SurveyDoubts USUAL = new SurveyDoubts(1.5, 1.5, 1.5, 0.1, 0.5, Math.toRadians(0.2));
+  static final SurveyUncertainty USUAL =
+      new SurveyUncertainty(1.5, 1.5, 1.5, 0.1, 0.5, Math.toRadians(0.2));
 
   /** Reads the table; what is at fault in it is taken as usual, so that the rest can be read. */
-  static SurveyDoubts read(TableReader t) {
-    SurveyDoubts read =
-        new SurveyDoubts(
+  static SurveyUncertainty read(TableReader t) {
+    SurveyUncertainty read =
+        new SurveyUncertainty(
             length(t, "tape", USUAL.tapeMm),
             length(t, "floor", USUAL.floorMm),
             length(t, "height", USUAL.heightMm),
             length(t, "caliper", USUAL.caliperMm),
             length(t, "rule", USUAL.ruleMm),
-            t.optionalAngle("angle", SurveyLimits.ANGLE_DOUBT)
+            t.optionalAngle("angle", SurveyLimits.ANGLE_SD)
                 .map(Angle::radians)
                 .orElse(USUAL.angleRad));
     t.close();
@@ -40,7 +41,7 @@ record SurveyDoubts(
   }
 
   private static double length(TableReader t, String key, double otherwiseMm) {
-    Optional<Double> said = t.length(key, SurveyLimits.DOUBT, otherwiseMm);
+    Optional<Double> said = t.length(key, SurveyLimits.SD, otherwiseMm);
     return said.orElse(otherwiseMm);
   }
 }

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 
 /** A value of a job file together with where it was written. */
-sealed interface Node {
+sealed interface TomlNode {
   /** Where it was written. */
   Origin origin();
 
@@ -16,7 +16,7 @@ sealed interface Node {
   String given();
 
   /** A table, its keys in the file's order. */
-  record Table(Origin origin, Map<String, Node> entries) implements Node {
+  record Table(Origin origin, Map<String, TomlNode> entries) implements TomlNode {
     public Table {
       entries = Collections.unmodifiableMap(new LinkedHashMap<>(entries));
     }
@@ -26,13 +26,13 @@ sealed interface Node {
     }
 
     Table without(Iterable<String> keys) {
-      Map<String, Node> rest = new LinkedHashMap<>(entries);
+      Map<String, TomlNode> rest = new LinkedHashMap<>(entries);
       keys.forEach(rest::remove);
       return new Table(origin, rest);
     }
 
     Table only(Iterable<String> keys) {
-      Map<String, Node> some = new LinkedHashMap<>();
+      Map<String, TomlNode> some = new LinkedHashMap<>();
       for (String key : keys) {
         if (entries.containsKey(key)) {
           some.put(key, entries.get(key));
@@ -41,8 +41,8 @@ sealed interface Node {
       return new Table(origin, some);
     }
 
-    Table with(String key, Node value) {
-      Map<String, Node> all = new LinkedHashMap<>(entries);
+    Table with(String key, TomlNode value) {
+      Map<String, TomlNode> all = new LinkedHashMap<>(entries);
       all.put(key, value);
       return new Table(origin, all);
     }
@@ -54,7 +54,7 @@ sealed interface Node {
   }
 
   /** A list. */
-  record Items(Origin origin, List<Node> items) implements Node {
+  record Items(Origin origin, List<TomlNode> items) implements TomlNode {
     public Items {
       items = List.copyOf(items);
     }
@@ -66,29 +66,29 @@ sealed interface Node {
         return "an empty list";
       }
       return point
-          ? items.stream().map(Node::given).collect(Collectors.joining(", ", "[", "]"))
+          ? items.stream().map(TomlNode::given).collect(Collectors.joining(", ", "[", "]"))
           : "a list of " + items.size();
     }
   }
 
   /** A string, dates among them: the file writes both alike once quotes are gone. */
-  record Text(Origin origin, String value) implements Node {
+  record Text(Origin origin, String value) implements TomlNode {
     @Override
     public String given() {
-      return Texts.quoted(value);
+      return MessageText.quoted(value);
     }
   }
 
   /** A finite number. */
-  record Number(Origin origin, BigDecimal value) implements Node {
+  record Number(Origin origin, BigDecimal value) implements TomlNode {
     @Override
     public String given() {
-      return Texts.number(value);
+      return MessageText.number(value);
     }
   }
 
   /** TOML's nan and inf. */
-  record NotFinite(Origin origin, double value) implements Node {
+  record NotFinite(Origin origin, double value) implements TomlNode {
     @Override
     public String given() {
       return Double.isNaN(value) ? "nan" : value > 0 ? "inf" : "-inf";
@@ -96,7 +96,7 @@ sealed interface Node {
   }
 
   /** A truth value. */
-  record Flag(Origin origin, boolean value) implements Node {
+  record Flag(Origin origin, boolean value) implements TomlNode {
     @Override
     public String given() {
       return value ? "true" : "false";
@@ -104,7 +104,7 @@ sealed interface Node {
   }
 
   /** What lies deeper than any key of a job file; never looked into. */
-  record TooDeep(Origin origin) implements Node {
+  record TooDeep(Origin origin) implements TomlNode {
     @Override
     public String given() {
       return "tables in tables in tables";

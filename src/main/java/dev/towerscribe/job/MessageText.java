@@ -4,14 +4,14 @@ import java.math.BigDecimal;
 import java.util.Locale;
 
 /** Values as a person wrote them, made safe to print in a message. */
-final class Texts {
+final class MessageText {
   /** Longer values are cut: a message is one line. */
   private static final int MOST_SHOWN = 60;
 
   /** Plain notation up to this many digits before or after the point; beyond, an exponent. */
   private static final int MOST_DIGITS = 20;
 
-  private Texts() {}
+  private MessageText() {}
 
   static String quoted(String text) {
     return "\"" + shown(text) + "\"";

@@ -3,9 +3,9 @@ package dev.towerscribe.job;
 import java.util.Optional;
 import java.util.Set;
 
-/** Names that tell things of one kind apart. */
-final class Names {
-  private Names() {}
+/** UniqueNames that tell things of one kind apart. */
+final class UniqueNames {
+  private UniqueNames() {}
 
   /** A name that no other thing of its kind has. */
   static Optional<String> unique(TableReader t, Set<String> taken) {

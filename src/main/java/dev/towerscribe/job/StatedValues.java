@@ -6,10 +6,10 @@ import java.util.Optional;
 
 /**
  * What a table says, told apart from what it leaves to a default. A value that is at fault counts
- * as left out: its table is no longer sound, so nobody will use it.
+ * as left out: its table is no longer sound, so no caller uses it.
  */
-final class Said {
-  private Said() {}
+final class StatedValues {
+  private StatedValues() {}
 
   /** A length that may be left out, mm. */
   static Optional<Double> length(TableReader t, String key, Range mm) {
