@@ -7,7 +7,11 @@ import java.util.List;
 
 /**
  * Points that two edges share, in closed form. Edges that lie on each other share stretches; of
- * those the ends are given.
+ * those the ends are given. Where edges only touch, one point is given rather than the two that a
+ * root of rounding noise would make.
+ *
+ * <p>Example: the arc of radius 5 about (0,0) and the segment (-6,3)-(6,3) share (-4,3) and (4,3);
+ * the segment (-6,5)-(6,5) touches it at (0,5) alone.
  */
 final class Crossings {
   private Crossings() {}

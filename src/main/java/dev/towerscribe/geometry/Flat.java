@@ -15,8 +15,9 @@ import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
- * The same operations on flattened boundaries, for the rare case that the exact ones cannot close:
- * right to a tenth of the flattening tolerance instead of to rounding.
+ * The operations of {@link Overlay} and {@link Offsets} on flattened boundaries by JTS, for the
+ * rare case that the exact ones cannot close: right to a tenth of the flattening tolerance, {@link
+ * Tolerances#FLATTEN_MM}, instead of to rounding. Results have straight edges only.
  */
 final class Flat {
   private static final double SAG_MM = Tolerances.FLATTEN_MM / 10;

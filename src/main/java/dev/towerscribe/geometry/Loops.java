@@ -6,7 +6,19 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
-/** Chains kept pieces into closed boundaries with the region on their left. */
+/**
+ * Chains kept pieces into closed boundaries with the region on their left: the last step of {@link
+ * Overlay} and {@link Offsets}.
+ *
+ * <p>Contract: every piece becomes part of exactly one boundary or is stray. Where several pieces
+ * leave a vertex the one furthest to the left of the way back is taken, so that boundaries which
+ * meet at a corner come out apart and none crosses itself. Stray pieces of more than {@link
+ * #STRAY_MM} together, or a hole that lies in nothing, say that a true boundary was lost; then
+ * there is no answer. Slivers thinner than the room, left by curves that touch, are dropped.
+ *
+ * <p>Example: pieces 0-1, 1-2, 2-0 and 2-3 make one triangle; 2-3 leads nowhere and is stray, and
+ * if it is longer than a thousandth of a mm there is no answer.
+ */
 final class Loops {
   /**
    * Pieces left over that together are no longer than this are chance products of touching curves,

@@ -5,9 +5,23 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Erosion and dilation by a disc. Every boundary point of the result lies at exactly the disc's
- * radius from the old boundary, so it lies on a parallel of an edge or on a circle about a corner.
- * Those raw curves are cut where they meet, and the pieces that keep the distance are the result.
+ * Erosion and dilation by a disc, exact to rounding. Every boundary point of the result lies at
+ * exactly the disc's radius from the old boundary, so it lies on a parallel of an edge or on a
+ * circle about a corner. Those raw curves are cut where they meet, and the pieces that keep the
+ * distance are the result.
+ *
+ * <p>Contract: an inset is every point at least the distance inside the region, a growth every
+ * point at most the distance from it; both bounded as {@link Boundaries} says. An inset may be
+ * empty or in several parts; holes of a grown region may close. Distances are in mm, not negative;
+ * 0 gives the region back.
+ *
+ * <p>Tolerance: as for {@link Overlay}; a piece counts as keeping the distance if its middle falls
+ * short by no more than {@link Room#shortMm}, 1e-10 mm as a rule.
+ *
+ * <p>Example: a square of side 10 grown by 2 has four sides of 10 and four quarter circles of
+ * radius 2, area 100 + 80 + 4 pi. The same square inset by 2 is a square of side 6: the parallels
+ * run on to (±5, ±3) and so on, and what of them is nearer than 2 to a neighbouring side is cut
+ * away.
  */
 final class Offsets {
   private Offsets() {}

@@ -8,6 +8,10 @@ import java.util.List;
  * How far one region sticks out of another at most: the greatest distance, over the points of the
  * one, from the other. As a rule it is found on the boundary; where the one covers a hole or a bay
  * of the other it may be found inside, so a found value is proved by growing the other by it.
+ *
+ * <p>Right to {@link Tolerances#SAME_POINT_MM}. Example: a disc of radius 3 about (9,0) sticks 2 mm
+ * out of a disc of radius 10 about (0,0), at (12,0). A disc of radius 1 that covers a hole of
+ * radius 0.5 sticks out by 0.5, at the hole's centre, where no boundary is.
  */
 final class Overhang {
   /** Spacing of the first look along the boundary, mm; the peak is then closed in on. */

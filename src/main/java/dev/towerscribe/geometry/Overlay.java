@@ -4,7 +4,26 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Intersection, union and difference: both boundaries cut at each other, the right pieces kept. */
+/**
+ * Intersection, union and difference of regions bounded by lines and arcs, exact to rounding: both
+ * boundaries are cut at each other, the right pieces kept and chained.
+ *
+ * <p>Contract: operands are bounded as {@link Boundaries} says; so is the result. What is kept of a
+ * boundary depends on where the middle of each piece lies: for an intersection what lies inside the
+ * other region, for a union what lies outside it, for a difference what of the first lies outside
+ * the second and, reversed, what of the second lies inside the first. Where the two boundaries lie
+ * on one another a piece is kept once, or not at all if the regions lie on the two sides of it and
+ * the operation is a union.
+ *
+ * <p>Tolerance: points within {@link Room#touchMm}, 1e-9 mm as a rule, count as touching. Where
+ * chance makes pieces that do not close, the rooms of {@link Room#TRIES} are tried in turn; if none
+ * does, {@link Flat} answers, right to a tenth of the flattening tolerance. No result is given
+ * whose area no true result could have.
+ *
+ * <p>Example: the squares from (0,0) to (2,2) and from (1,1) to (3,3) cut each other at (1,2) and
+ * (2,1). Intersection: (1,1)-(2,1)-(2,2)-(1,2), area 1; union: eight corners, area 7; the first
+ * minus the second: six corners, area 3.
+ */
 final class Overlay {
   private Overlay() {}
 

@@ -5,7 +5,19 @@ import dev.towerscribe.geometry.Edge.Segment;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The raw curves on which the boundary of an offset region lies. */
+/**
+ * The raw curves on which the boundary of an offset region lies: the first step of {@link Offsets}.
+ *
+ * <p>Contract: every boundary point of the offset region lies on one of the curves given; not every
+ * point of a curve lies on that boundary. A segment's parallel is a segment as long as it; an arc's
+ * is an arc about the same centre, left out where its radius would shrink to the room or less. A
+ * corner gives an arc where it opens to the side asked for, and where the boundary all but turns
+ * back on itself. Distances in mm, positive to the left of travel, which is into the region.
+ *
+ * <p>Example: the corner at (0,0) between travel along +x and then along +y, moved 2 to the right,
+ * gives the parallels y = -2 and x = 2 and between them the arc about (0,0) of radius 2 from (0,-2)
+ * to (2,0). Moved 2 to the left it gives y = 2 and x = -2 alone, trimmed at (-2,2).
+ */
 final class Parallels {
   /** Corners that turn back on themselves to this are cusps, whose turn has no sure sign, rad. */
   private static final double CUSP = 1e-6;
