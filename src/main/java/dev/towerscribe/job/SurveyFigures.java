@@ -55,8 +55,7 @@ final class SurveyFigures {
     return true;
   }
 
-  private static Optional<Repeated> of(
-      TableReader t, String key, Range range, double otherwise) {
+  private static Optional<Repeated> of(TableReader t, String key, Range range, double otherwise) {
     if (!(t.node(key) instanceof TomlNode.Table)) {
       return values(t, t.node(key), range).map(v -> new Repeated(v, otherwise));
     }

@@ -22,8 +22,7 @@ final class SurveySideReader {
         SurveyFigures.optional(t, "tyre_radius", Limits.TYRE_RADIUS, sds.heightMm());
     Optional<Repeated> camber =
         SurveyFigures.angles(t, "camber", Limits.WHEEL_ANGLE, sds.angleRad());
-    Optional<Repeated> toe =
-        SurveyFigures.angles(t, "toe", Limits.WHEEL_ANGLE, sds.angleRad());
+    Optional<Repeated> toe = SurveyFigures.angles(t, "toe", Limits.WHEEL_ANGLE, sds.angleRad());
     Optional<SurveyTower> tower =
         t.optionalTable("tower").flatMap(w -> SurveyTowerReader.read(w, sds));
     return t.closed(() -> new SurveySide(plots, heights, tapes, tyre, camber, toe, tower));

@@ -95,9 +95,9 @@ final class SurveyTowerReader {
     if (given.size() == 1) {
       Edges edges = given.get(0);
       // Nobody can set calipers to a centre: that takes a rule.
-      double usual = reach == Reach.CENTRES ? sds.ruleMm() : sds.caliperMm();
+      double usual = edges == Edges.CENTRES ? sds.ruleMm() : sds.caliperMm();
       double sd = SurveyFigures.sd(s, usual);
-      length = SurveyFigures.lengths(s, reach.word(), SurveyLimits.SPAN, sd);
+      length = SurveyFigures.lengths(s, edges.word(), SurveyLimits.SPAN, sd);
       boolean fromShaft =
           from.equals(Optional.of(SurveyTower.SHAFT)) || to.equals(Optional.of(SurveyTower.SHAFT));
       if (fromShaft && edges != Edges.CENTRES && !shaft) {
