@@ -133,22 +133,7 @@ public final class SampleJobs {
 
   /** The same strut on the other side. */
   public static StrutPoints mirrored(StrutPoints s) {
-    return new StrutPoints(
-        s.top().mirroredAcross(),
-        s.ballJoint().mirroredAcross(),
-        s.armFront().mirroredAcross(),
-        s.armRear().mirroredAcross(),
-        s.strutLower().mirroredAcross(),
-        s.tieInner().mirroredAcross(),
-        s.tieOuter().mirroredAcross(),
-        s.wheelCentre().mirroredAcross(),
-        s.tyreRadiusMm(),
-        s.camber(),
-        s.toe(),
-        s.rideMm(),
-        s.plusMinus(),
-        s.knuckleBolt(),
-        s.limits());
+    return s.withPoints(s.points().stream().map(Vec3::mirroredAcross).toList());
   }
 
   /** One side of a job. */
@@ -173,34 +158,6 @@ public final class SampleJobs {
     sides.put(Side.LEFT, side(Side.LEFT, tower, plate));
     sides.put(Side.RIGHT, rightChange.apply(side(Side.RIGHT, tower, plate)));
     return new Job("Wren hatch, road and track days", Optional.empty(), LengthUnit.MM, sides);
-  }
-
-  /** A side with another tower. */
-  public static SideJob with(SideJob s, Tower tower) {
-    return new SideJob(
-        s.side(), tower, s.plate(), s.mount(), s.holes(), s.cut(), s.tools(), s.print(), s.strut(),
-        s.axis(), s.aims());
-  }
-
-  /** A side with another place for the plate. */
-  public static SideJob with(SideJob s, Mount mount) {
-    return new SideJob(
-        s.side(), s.tower(), s.plate(), mount, s.holes(), s.cut(), s.tools(), s.print(), s.strut(),
-        s.axis(), s.aims());
-  }
-
-  /** A side with another plate. */
-  public static SideJob with(SideJob s, Plate plate) {
-    return new SideJob(
-        s.side(), s.tower(), plate, s.mount(), s.holes(), s.cut(), s.tools(), s.print(), s.strut(),
-        s.axis(), s.aims());
-  }
-
-  /** A side with other cutting rules. */
-  public static SideJob with(SideJob s, CutRules cut) {
-    return new SideJob(
-        s.side(), s.tower(), s.plate(), s.mount(), s.holes(), cut, s.tools(), s.print(), s.strut(),
-        s.axis(), s.aims());
   }
 
   /** A job of one side. */

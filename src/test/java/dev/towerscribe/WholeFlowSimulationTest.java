@@ -169,18 +169,7 @@ class WholeFlowSimulationTest {
 
   private static SideJob side(StrutPoints strut, List<Landmark> landmarks) {
     SideJob s = SampleJobs.side(Side.LEFT, SimulatedCar.tower(landmarks), SampleJobs.plate(true));
-    return new SideJob(
-        s.side(),
-        s.tower(),
-        s.plate(),
-        s.mount(),
-        s.holes(),
-        s.cut(),
-        s.tools(),
-        s.print(),
-        Optional.of(strut),
-        s.axis(),
-        s.aims());
+    return s.withStrut(Optional.of(strut));
   }
 
   /** Where the printer puts a point of a page, mm from its middle: the test's own. */

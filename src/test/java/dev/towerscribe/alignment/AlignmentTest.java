@@ -16,6 +16,7 @@ import dev.towerscribe.model.PlusMinus;
 import dev.towerscribe.model.ShaftReach;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
+import dev.towerscribe.model.StrutPoint;
 import dev.towerscribe.model.StrutPoints;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.LengthUnit;
@@ -44,61 +45,21 @@ class AlignmentTest {
   private static SideJob side(
       Side side, StrutPoints strut, Optional<MeasuredAxis> axis, Optional<Aims> aims) {
     SideJob s = SampleJobs.side(side, SampleJobs.fullTower(), SampleJobs.plate(true));
-    return new SideJob(
-        s.side(),
-        s.tower(),
-        s.plate(),
-        s.mount(),
-        s.holes(),
-        s.cut(),
-        s.tools(),
-        s.print(),
-        Optional.ofNullable(strut),
-        axis,
-        aims);
+    return s.withStrut(Optional.ofNullable(strut)).withAxis(axis).withAims(aims);
   }
 
   private static SideJob demo(Aims.Use use) {
     return side(
-        Side.LEFT, with(SampleJobs.strut(), BOLT), Optional.empty(), Optional.of(aims(use)));
-  }
-
-  private static StrutPoints with(StrutPoints s, StrutPoints.KnuckleBolt bolt) {
-    return new StrutPoints(
-        s.top(),
-        s.ballJoint(),
-        s.armFront(),
-        s.armRear(),
-        s.strutLower(),
-        s.tieInner(),
-        s.tieOuter(),
-        s.wheelCentre(),
-        s.tyreRadiusMm(),
-        s.camber(),
-        s.toe(),
-        s.rideMm(),
-        s.plusMinus(),
-        Optional.of(bolt),
-        s.limits());
+        Side.LEFT,
+        SampleJobs.strut().withKnuckleBolt(Optional.of(BOLT)),
+        Optional.empty(),
+        Optional.of(aims(use)));
   }
 
   private static StrutPoints with(StrutPoints s, Vec3 ball, Vec3 tieInner, Vec3 tieOuter) {
-    return new StrutPoints(
-        s.top(),
-        ball,
-        s.armFront(),
-        s.armRear(),
-        s.strutLower(),
-        tieInner,
-        tieOuter,
-        s.wheelCentre(),
-        s.tyreRadiusMm(),
-        s.camber(),
-        s.toe(),
-        s.rideMm(),
-        s.plusMinus(),
-        s.knuckleBolt(),
-        s.limits());
+    return s.with(StrutPoint.BALL_JOINT, ball)
+        .with(StrutPoint.TIE_INNER, tieInner)
+        .with(StrutPoint.TIE_OUTER, tieOuter);
   }
 
   private static Finding finding(SideAlignment side, String id) {
@@ -160,7 +121,7 @@ class AlignmentTest {
         Alignment.of(
                 side(
                     Side.RIGHT,
-                    SampleJobs.mirrored(with(SampleJobs.strut(), BOLT)),
+                    SampleJobs.mirrored(SampleJobs.strut().withKnuckleBolt(Optional.of(BOLT))),
                     Optional.empty(),
                     Optional.of(aims(Aims.Use.ROAD))))
             .orElseThrow();
@@ -213,22 +174,7 @@ class AlignmentTest {
     for (double[] travel : new double[][] {{30, 90}, {0, 0}, {12.5, 0}}) {
       StrutPoints s = SampleJobs.strut();
       StrutPoints limited =
-          new StrutPoints(
-              s.top(),
-              s.ballJoint(),
-              s.armFront(),
-              s.armRear(),
-              s.strutLower(),
-              s.tieInner(),
-              s.tieOuter(),
-              s.wheelCentre(),
-              s.tyreRadiusMm(),
-              s.camber(),
-              s.toe(),
-              s.rideMm(),
-              s.plusMinus(),
-              s.knuckleBolt(),
-              new StrutPoints.Limits(travel[0], travel[1], Angle.ofDegrees(35)));
+          s.withLimits(new StrutPoints.Limits(travel[0], travel[1], Angle.ofDegrees(35)));
       SideJob job = side(Side.LEFT, limited, Optional.empty(), Optional.empty());
       Curves c = Alignment.of(job).orElseThrow().strut().orElseThrow().before().orElseThrow();
       Bay bay = Bay.of(job);
@@ -282,20 +228,11 @@ class AlignmentTest {
     MeasuredAxis axis =
         new MeasuredAxis(Angle.ofDegrees(3), Angle.ofDegrees(11), 600, Angle.ofDegrees(-0.5));
     SideJob level =
-        SampleJobs.with(
-            new SideJob(
-                Side.LEFT,
-                SampleJobs.plainTower(),
-                SampleJobs.plate(true),
-                new Mount(Angle.ofDegrees(90), 0, 0, 2),
-                SampleJobs.side(Side.LEFT, SampleJobs.plainTower(), SampleJobs.plate(true)).holes(),
-                SampleJobs.side(Side.LEFT, SampleJobs.plainTower(), SampleJobs.plate(true)).cut(),
-                SampleJobs.side(Side.LEFT, SampleJobs.plainTower(), SampleJobs.plate(true)).tools(),
-                SampleJobs.side(Side.LEFT, SampleJobs.plainTower(), SampleJobs.plate(true)).print(),
-                Optional.empty(),
-                Optional.of(axis),
-                Optional.of(aims(Aims.Use.ROAD))),
-            new Mount(Angle.ofDegrees(90), 0, 0, 2));
+        SampleJobs.side(Side.LEFT, SampleJobs.plainTower(), SampleJobs.plate(true))
+            .with(new Mount(Angle.ofDegrees(90), 0, 0, 2))
+            .withStrut(Optional.empty())
+            .withAxis(Optional.of(axis))
+            .withAims(Optional.of(aims(Aims.Use.ROAD)));
     SideAlignment a = Alignment.of(level).orElseThrow();
     assertThat(a.estimate()).isTrue();
     assertThat(a.strut()).isEmpty();
@@ -413,22 +350,9 @@ class AlignmentTest {
     StrutPoints s = SampleJobs.strut();
     // An inner end 60 mm from the outer one, which moves up and down by more than that.
     StrutPoints odd =
-        new StrutPoints(
-            s.top(),
-            s.ballJoint(),
-            s.armFront(),
-            s.armRear(),
-            s.strutLower(),
-            s.tieOuter().plus(new Vec3(0, -30, 0)),
-            s.tieOuter(),
-            s.wheelCentre(),
-            s.tyreRadiusMm(),
-            s.camber(),
-            s.toe(),
-            0,
-            PlusMinus.all(2),
-            Optional.empty(),
-            new StrutPoints.Limits(150, 150, Angle.ofDegrees(35)));
+        s.with(StrutPoint.TIE_INNER, s.tieOuter().plus(new Vec3(0, -30, 0)))
+            .withRide(0)
+            .withLimits(new StrutPoints.Limits(150, 150, Angle.ofDegrees(35)));
     SideAlignment a =
         Alignment.of(side(Side.LEFT, odd, Optional.empty(), Optional.empty())).orElseThrow();
     Finding f = finding(a, "left.reach-travel");
@@ -485,21 +409,9 @@ class AlignmentTest {
     StrutPoints s = SampleJobs.strut();
     // An arm 60 mm long cannot go up by 120.
     StrutPoints shortArm =
-        new StrutPoints(
-            s.top(),
-            s.ballJoint(),
-            new Vec3(20, 595, 205),
-            new Vec3(-290, 595, 212),
-            s.strutLower(),
-            s.tieInner(),
-            s.tieOuter(),
-            s.wheelCentre(),
-            s.tyreRadiusMm(),
-            s.camber(),
-            s.toe(),
-            150,
-            PlusMinus.all(2),
-            Optional.empty());
+        s.with(StrutPoint.ARM_FRONT, new Vec3(20, 595, 205))
+            .with(StrutPoint.ARM_REAR, new Vec3(-290, 595, 212))
+            .withRide(150);
     SideAlignment a =
         Alignment.of(side(Side.LEFT, shortArm, Optional.empty(), Optional.empty())).orElseThrow();
     assertThat(a.before()).isEmpty();

@@ -11,6 +11,8 @@ import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
 import dev.towerscribe.model.StrutPoints;
 import dev.towerscribe.quantity.Angle;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.function.ToDoubleFunction;
@@ -21,58 +23,16 @@ class SensitivityTest {
     return SampleJobs.side(side, SampleJobs.fullTower(), SampleJobs.plate(true));
   }
 
-  private static SideJob with(SideJob s, StrutPoints strut) {
-    return new SideJob(
-        s.side(),
-        s.tower(),
-        s.plate(),
-        s.mount(),
-        s.holes(),
-        s.cut(),
-        s.tools(),
-        s.print(),
-        Optional.of(strut),
-        s.axis(),
-        s.aims());
-  }
-
   /** The strut with one coordinate of one point moved. */
   private static StrutPoints nudged(StrutPoints s, int coordinate, double by) {
-    Vec3[] p = {
-      s.top(),
-      s.ballJoint(),
-      s.armFront(),
-      s.armRear(),
-      s.strutLower(),
-      s.tieInner(),
-      s.tieOuter(),
-      s.wheelCentre()
-    };
+    List<Vec3> p = new ArrayList<>(s.points());
     Vec3 step =
         new Vec3(
             coordinate % 3 == 0 ? by : 0,
             coordinate % 3 == 1 ? by : 0,
             coordinate % 3 == 2 ? by : 0);
-    p[coordinate / 3] = p[coordinate / 3].plus(step);
-    return points(s, p);
-  }
-
-  private static StrutPoints points(StrutPoints s, Vec3[] p) {
-    return new StrutPoints(
-        p[0],
-        p[1],
-        p[2],
-        p[3],
-        p[4],
-        p[5],
-        p[6],
-        p[7],
-        s.tyreRadiusMm(),
-        s.camber(),
-        s.toe(),
-        s.rideMm(),
-        s.plusMinus(),
-        s.knuckleBolt());
+    p.set(coordinate / 3, p.get(coordinate / 3).plus(step));
+    return s.withPoints(p);
   }
 
   private static double figure(SideJob job, boolean moved, ToDoubleFunction<Pose> of)
@@ -122,23 +82,7 @@ class SensitivityTest {
 
   private static SideJob cambered(SideJob job, double by) {
     StrutPoints s = job.strut().orElseThrow();
-    return with(
-        job,
-        new StrutPoints(
-            s.top(),
-            s.ballJoint(),
-            s.armFront(),
-            s.armRear(),
-            s.strutLower(),
-            s.tieInner(),
-            s.tieOuter(),
-            s.wheelCentre(),
-            s.tyreRadiusMm(),
-            new Angle(s.camber().radians() + by),
-            s.toe(),
-            s.rideMm(),
-            s.plusMinus(),
-            s.knuckleBolt()));
+    return job.withStrut(Optional.of(s.withCamber(new Angle(s.camber().radians() + by))));
   }
 
   @Test
@@ -172,8 +116,8 @@ class SensitivityTest {
       throws NotReached {
     double h = 0.02;
     StrutPoints s = job.strut().orElseThrow();
-    double up = figure(with(job, nudged(s, coordinate, h)), moved, of);
-    double down = figure(with(job, nudged(s, coordinate, -h)), moved, of);
+    double up = figure(job.withStrut(Optional.of(nudged(s, coordinate, h))), moved, of);
+    double down = figure(job.withStrut(Optional.of(nudged(s, coordinate, -h))), moved, of);
     assertThat(figure.byCoordinate()[coordinate])
         .as("coordinate " + coordinate + " moved " + moved)
         .isCloseTo((up - down) / (2 * h), within(tolerance));
@@ -204,8 +148,8 @@ class SensitivityTest {
       },
     };
     for (int i = 0; i < 4; i++) {
-      SideJob up = SampleJobs.with(job, nudges[i][0]);
-      SideJob down = SampleJobs.with(job, nudges[i][1]);
+      SideJob up = job.with(nudges[i][0]);
+      SideJob down = job.with(nudges[i][1]);
       assertThat(f.caster().byChoice()[i])
           .as("caster by choice " + i)
           .isCloseTo(
@@ -249,7 +193,7 @@ class SensitivityTest {
                     2 * random.nextGaussian(),
                     2 * random.nextGaussian()));
       }
-      SideJob sampled = with(job, points(s, p));
+      SideJob sampled = job.withStrut(Optional.of(s.withPoints(List.of(p))));
       Pose pose = Bay.of(sampled).at(sampled.bearing(sampled.mount().settingMm()));
       double[] x = {pose.caster(), pose.camber(), pose.scrubRadiusMm(), pose.trailMm()};
       for (int k = 0; k < 4; k++) {

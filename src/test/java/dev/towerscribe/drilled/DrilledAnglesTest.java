@@ -17,6 +17,7 @@ import dev.towerscribe.model.Plate;
 import dev.towerscribe.model.PlusMinus;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
+import dev.towerscribe.model.StrutPoint;
 import dev.towerscribe.model.StrutPoints;
 import dev.towerscribe.quantity.Angle;
 import java.util.List;
@@ -41,9 +42,7 @@ class DrilledAnglesTest {
   }
 
   private static SideJob with(SideJob s, Optional<StrutPoints> strut, Optional<MeasuredAxis> axis) {
-    return new SideJob(
-        s.side(), s.tower(), s.plate(), s.mount(), s.holes(), s.cut(), s.tools(), s.print(), strut,
-        axis, s.aims());
+    return s.withStrut(strut).withAxis(axis);
   }
 
   private static SideJob axisOnly() {
@@ -219,24 +218,9 @@ class DrilledAnglesTest {
             p.wallGapMm(),
             p.bolts());
     StrutPoints s = job.strut().orElseThrow();
-    StrutPoints in =
-        new StrutPoints(
-            s.top(),
-            s.ballJoint(),
-            s.armFront(),
-            s.armRear(),
-            s.strutLower(),
-            s.tieInner(),
-            s.tieOuter(),
-            s.wheelCentre(),
-            s.tyreRadiusMm(),
-            s.camber(),
-            Angle.ofDegrees(0.1),
-            25,
-            s.plusMinus(),
-            s.knuckleBolt());
+    StrutPoints in = s.withToe(Angle.ofDegrees(0.1)).withRide(25);
     SideJob there =
-        with(SampleJobs.with(job, low), Optional.of(in), Optional.empty())
+        with(job.with(low), Optional.of(in), Optional.empty())
             .with(new Mount(Angle.ZERO, 0, -12, 4));
     DrilledAngles.Figure toe = DrilledAngles.of(there, there.mount(), SURE).toe().orElseThrow();
     assertThat(toe.drilled().degrees()).isCloseTo(0.1, within(1e-9));
@@ -278,24 +262,21 @@ class DrilledAnglesTest {
   }
 
   private static StrutPoints changed(StrutPoints s, PlusMinus sure, Random random) {
-    return new StrutPoints(
-        moved(s.top(), sure.top(), random),
-        moved(s.ballJoint(), sure.ballJoint(), random),
-        moved(s.armFront(), sure.armFront(), random),
-        moved(s.armRear(), sure.armRear(), random),
-        moved(s.strutLower(), sure.strutLower(), random),
-        moved(s.tieInner(), sure.tieInner(), random),
-        moved(s.tieOuter(), sure.tieOuter(), random),
-        moved(s.wheelCentre(), sure.wheelCentre(), random),
-        s.tyreRadiusMm(),
-        new Angle(
-            s.camber().radians()
-                + (random == null ? 0 : sure.camber().radians() * random.nextGaussian())),
-        s.toe(),
-        s.rideMm(),
-        sure,
-        s.knuckleBolt(),
-        s.limits());
+    return s.withPoints(
+            List.of(
+                moved(s.top(), sure.top(), random),
+                moved(s.ballJoint(), sure.ballJoint(), random),
+                moved(s.armFront(), sure.armFront(), random),
+                moved(s.armRear(), sure.armRear(), random),
+                moved(s.strutLower(), sure.strutLower(), random),
+                moved(s.tieInner(), sure.tieInner(), random),
+                moved(s.tieOuter(), sure.tieOuter(), random),
+                moved(s.wheelCentre(), sure.wheelCentre(), random)))
+        .withCamber(
+            new Angle(
+                s.camber().radians()
+                    + (random == null ? 0 : sure.camber().radians() * random.nextGaussian())))
+        .withPlusMinus(sure);
   }
 
   private static Vec3 moved(Vec3 p, Vec3 by, Random random) {
@@ -403,25 +384,7 @@ class DrilledAnglesTest {
     assertThat(found.toe()).isEmpty();
     // Points that make no linkage: the ball joint on the arm's own axis.
     SideJob none =
-        with(
-            job,
-            Optional.of(
-                new StrutPoints(
-                    s.top(),
-                    s.armFront(),
-                    s.armFront(),
-                    s.armRear(),
-                    s.strutLower(),
-                    s.tieInner(),
-                    s.tieOuter(),
-                    s.wheelCentre(),
-                    s.tyreRadiusMm(),
-                    s.camber(),
-                    s.toe(),
-                    s.rideMm(),
-                    s.plusMinus(),
-                    s.knuckleBolt())),
-            Optional.empty());
+        with(job, Optional.of(s.with(StrutPoint.BALL_JOINT, s.armFront())), Optional.empty());
     DrilledAngles nothing = DrilledAngles.of(none, astray(none), SURE);
     assertThat(nothing.caster()).isEmpty();
     assertThat(nothing.camber()).isEmpty();

@@ -36,8 +36,8 @@ class ChecksTest {
   private static final Mount STRAIGHT = new Mount(Angle.ZERO, 0, 0, 4);
 
   private static SideJob base() {
-    return SampleJobs.with(
-        SampleJobs.side(Side.LEFT, SampleJobs.plainTower(), SampleJobs.plate(true)), STRAIGHT);
+    return SampleJobs.side(Side.LEFT, SampleJobs.plainTower(), SampleJobs.plate(true))
+        .with(STRAIGHT);
   }
 
   private static SideLayout lay(SideJob side) throws JobRejected {
@@ -119,7 +119,7 @@ class ChecksTest {
             new Landmark("hole (a)", new Vec2(12, 76), 4),
             new Landmark("hole a", new Vec2(-6, 76), 4));
     Tower tower = tower(52, LAND, null, alike, List.of(), List.of(under, beside));
-    assertThat(lay(SampleJobs.with(base(), tower)).findings())
+    assertThat(lay(base().with(tower)).findings())
         .extracting(Finding::id)
         .doesNotHaveDuplicates()
         .contains("left.keep-out.A.spot-weld", "left.keep-out.A.spot-weld-2")
@@ -132,7 +132,7 @@ class ChecksTest {
     // The first one out of the way: the second keeps its id.
     KeepOut away = new KeepOut("spot weld", Contour.circle(new Vec2(90, 90), 3), 3);
     SideLayout later =
-        lay(SampleJobs.with(base(), tower(52, LAND, null, TWO, List.of(), List.of(away, beside))));
+        lay(base().with(tower(52, LAND, null, TWO, List.of(), List.of(away, beside))));
     assertThat(finding(later, "left.keep-out.A.spot-weld-2").isStop()).isTrue();
     assertThat(later.findings()).noneMatch(f -> f.id().equals("left.keep-out.A.spot-weld"));
   }
@@ -149,20 +149,17 @@ class ChecksTest {
     // Limit: strict, the larger of 1.2 d0 = 10.8 (EN 1993-1-8:2005 Table 3.3) and 2 D = 16.
     double b = Math.hypot(65.8, 38);
     expect(lay(base()), "left.edge-cut.B", Severity.NOTE, b - 49, 16);
-    SideLayout close =
-        lay(SampleJobs.with(base(), tower(65, LAND, null, TWO, List.of(), List.of())));
+    SideLayout close = lay(base().with(tower(65, LAND, null, TWO, List.of(), List.of())));
     expect(close, "left.edge-cut.B", Severity.STOP, b - 62, 16);
     expect(close, "left.seat-cut.B", Severity.NOTE, b - 62, 8);
-    SideLayout over =
-        lay(SampleJobs.with(base(), tower(75, LAND, null, TWO, List.of(), List.of())));
+    SideLayout over = lay(base().with(tower(75, LAND, null, TWO, List.of(), List.of())));
     expect(over, "left.seat-cut.B", Severity.STOP, b - 72, 8);
   }
 
   @Test
   void edgeAndSeatOnTheLand() throws JobRejected {
     Contour narrow = SampleJobs.rectangle(-110, -110, 110, 83);
-    SideLayout layout =
-        lay(SampleJobs.with(base(), tower(52, narrow, null, TWO, List.of(), List.of())));
+    SideLayout layout = lay(base().with(tower(52, narrow, null, TWO, List.of(), List.of())));
     expect(layout, "left.edge-land.A", Severity.STOP, 7, 16);
     expect(layout, "left.seat-land.A", Severity.STOP, 7, 8);
     expect(layout, "left.edge-land.B", Severity.NOTE, 44.2, 16);
@@ -170,8 +167,7 @@ class ChecksTest {
 
   @Test
   void landNotMeasuredIsACaution() throws JobRejected {
-    SideLayout layout =
-        lay(SampleJobs.with(base(), tower(52, null, null, TWO, List.of(), List.of())));
+    SideLayout layout = lay(base().with(tower(52, null, null, TWO, List.of(), List.of())));
     expect(layout, "left.seat-land.A", Severity.CAUTION, 0, 8);
     assertThat(layout.findings()).noneMatch(Finding::isStop);
   }
@@ -179,8 +175,7 @@ class ChecksTest {
   @Test
   void anExistingHoleIsAnEdge() throws JobRejected {
     List<Landmark> near = List.of(new Landmark("drain hole", new Vec2(3, 95), 9), TWO.get(1));
-    SideLayout layout =
-        lay(SampleJobs.with(base(), tower(52, LAND, null, near, List.of(), List.of())));
+    SideLayout layout = lay(base().with(tower(52, LAND, null, near, List.of(), List.of())));
     expect(layout, "left.edge-landmark.A.drain-hole", Severity.STOP, 14.5, 16);
   }
 
@@ -190,7 +185,7 @@ class ChecksTest {
         List.of(
             new KeepOut("spot weld", Contour.circle(new Vec2(3, 91), 3.5), 4),
             new KeepOut("seam", SampleJobs.rectangle(-10, 50, 10, 52), 3));
-    SideLayout layout = lay(SampleJobs.with(base(), tower(52, LAND, null, TWO, List.of(), spots)));
+    SideLayout layout = lay(base().with(tower(52, LAND, null, TWO, List.of(), spots)));
     // 15 - 3.5 - 8 and, for the seam, its corner (10, 50) and its middle.
     expect(layout, "left.keep-out.A.spot-weld", Severity.STOP, 3.5, 4);
     expect(layout, "left.cut-keep-out.seam", Severity.STOP, 1.0, 3);
@@ -201,7 +196,7 @@ class ChecksTest {
   @Test
   void aKeepOutInsideTheCutNeverPasses() throws JobRejected {
     List<KeepOut> weld = List.of(new KeepOut("weld", Contour.circle(new Vec2(40, 0), 3), 0));
-    SideLayout layout = lay(SampleJobs.with(base(), tower(52, LAND, null, TWO, List.of(), weld)));
+    SideLayout layout = lay(base().with(tower(52, LAND, null, TWO, List.of(), weld)));
     Finding found = finding(layout, "left.cut-keep-out.weld");
     assertThat(found.severity()).isEqualTo(Severity.STOP);
     // The deepest point of the weld is its inner edge, 37 from the centre of a cut of 49.
@@ -214,7 +209,7 @@ class ChecksTest {
     Bolt a = p.bolts().get(0);
     Bolt near = new Bolt("D", new Vec2(76, 25), a.thread(), 13, 16);
     Plate crowded = plateWith(p, List.of(a, near), p.outline(), 5, 2);
-    SideLayout layout = lay(SampleJobs.with(base(), crowded));
+    SideLayout layout = lay(base().with(crowded));
     // Strict: the larger of 2.4 d0 = 21.6 and 3 D = 24.
     expect(layout, "left.spacing.A-D", Severity.STOP, 22, 24);
     expect(layout, "left.socket-bolt.A-D", Severity.NOTE, 22 - 9.6 - 13 / Math.sqrt(3), 0);
@@ -240,52 +235,35 @@ class ChecksTest {
   @Test
   void plateCoversTheOpening() throws JobRejected {
     expect(lay(base()), "left.plate-cover", Severity.NOTE, 93 - 49, 5);
-    SideJob shifted = SampleJobs.with(base(), new Mount(Angle.ZERO, 0, 40, 4));
+    SideJob shifted = base().with(new Mount(Angle.ZERO, 0, 40, 4));
     expect(lay(shifted), "left.plate-cover", Severity.STOP, 4, 5);
   }
 
   @Test
   void plateClearsTheWall() throws JobRejected {
     Contour wall = SampleJobs.rectangle(-120, -120, 120, 94);
-    SideLayout layout =
-        lay(SampleJobs.with(base(), tower(52, LAND, wall, TWO, List.of(), List.of())));
+    SideLayout layout = lay(base().with(tower(52, LAND, wall, TWO, List.of(), List.of())));
     expect(layout, "left.plate-wall", Severity.STOP, 1, 2);
     Contour through = SampleJobs.rectangle(-120, -120, 120, 90);
-    SideLayout met =
-        lay(SampleJobs.with(base(), tower(52, LAND, through, TWO, List.of(), List.of())));
+    SideLayout met = lay(base().with(tower(52, LAND, through, TWO, List.of(), List.of())));
     assertThat(finding(met, "left.plate-wall").figure()).isNegative();
   }
 
   @Test
   void theOpeningHoldsWhatMoves() throws JobRejected {
-    SideJob noStrut = noStrut(base());
+    SideJob noStrut = base().withStrut(Optional.empty());
     SideLayout layout = lay(noStrut);
     // Bearing from 0 to 24 inboard, moving radius 11: 49 - 24 - 11.
     expect(layout, "left.sweep", Severity.NOTE, 14, 2);
     assertThat(finding(layout, "left.sweep-lean").severity()).isEqualTo(Severity.CAUTION);
     assertThat(finding(layout, "left.sweep-lean").isMeasured()).isFalse();
-    SideLayout far = lay(SampleJobs.with(noStrut, new Mount(Angle.ZERO, 0, 13, 4)));
+    SideLayout far = lay(noStrut.with(new Mount(Angle.ZERO, 0, 13, 4)));
     expect(far, "left.sweep", Severity.STOP, 1, 2);
-  }
-
-  private static SideJob noStrut(SideJob s) {
-    return new SideJob(
-        s.side(),
-        s.tower(),
-        s.plate(),
-        s.mount(),
-        s.holes(),
-        s.cut(),
-        s.tools(),
-        s.print(),
-        Optional.empty(),
-        s.axis(),
-        s.aims());
   }
 
   @Test
   void nothingLeftToCutIsAStop() throws JobRejected {
-    SideJob greedy = SampleJobs.with(base(), new CutRules(50, 2.5, 8, 10));
+    SideJob greedy = base().with(new CutRules(50, 2.5, 8, 10));
     SideLayout layout = lay(greedy);
     assertThat(finding(layout, "left.cut-shape").severity()).isEqualTo(Severity.STOP);
     assertThat(layout.finalCut().isEmpty()).isTrue();
@@ -293,7 +271,7 @@ class ChecksTest {
 
   @Test
   void aCutInsideTheOldOpeningIsACaution() throws JobRejected {
-    SideJob shy = SampleJobs.with(base(), new CutRules(25, 2.5, 8, 10));
+    SideJob shy = base().with(new CutRules(25, 2.5, 8, 10));
     // Final cut radius 27 inside an opening of 31.
     expect(lay(shy), "left.cut-opening", Severity.CAUTION, -4, 0);
   }
@@ -330,20 +308,19 @@ class ChecksTest {
             t.straightedges(),
             t.keepOuts(),
             t.brackets());
-    expect(lay(SampleJobs.with(base(), pinched)), "left.cut-shape", Severity.STOP, 2, 1);
+    expect(lay(base().with(pinched)), "left.cut-shape", Severity.STOP, 2, 1);
   }
 
   @Test
   void oneLandmarkNeedsALine() throws JobRejected {
     List<Landmark> one = TWO.subList(0, 1);
-    SideLayout alone =
-        lay(SampleJobs.with(base(), tower(52, LAND, null, one, List.of(), List.of())));
+    SideLayout alone = lay(base().with(tower(52, LAND, null, one, List.of(), List.of())));
     expect(alone, "left.registration", Severity.CAUTION, 1, 2);
     // Independent: by hand. From the strut rod centre to (38, -52).
     expect(alone, "left.registration-baseline", Severity.NOTE, Math.hypot(38, 52), 50);
     List<Straightedge> line =
         List.of(new Straightedge("strut brace edge", new Vec2(-90, -80), new Vec2(90, -80)));
-    SideLayout withLine = lay(SampleJobs.with(base(), tower(52, LAND, null, one, line, List.of())));
+    SideLayout withLine = lay(base().with(tower(52, LAND, null, one, line, List.of())));
     expect(withLine, "left.registration", Severity.NOTE, 2, 2);
   }
 
@@ -351,19 +328,16 @@ class ChecksTest {
   void landmarksCloseTogetherAreACaution() throws JobRejected {
     List<Landmark> close =
         List.of(new Landmark("one", new Vec2(-15, 0), 6), new Landmark("two", new Vec2(15, 0), 6));
-    SideLayout layout =
-        lay(SampleJobs.with(base(), tower(52, LAND, null, close, List.of(), List.of())));
+    SideLayout layout = lay(base().with(tower(52, LAND, null, close, List.of(), List.of())));
     expect(layout, "left.registration-baseline", Severity.CAUTION, 30, 50);
     SideLayout alone =
-        lay(
-            SampleJobs.with(
-                base(), tower(52, LAND, null, close.subList(0, 1), List.of(), List.of())));
+        lay(base().with(tower(52, LAND, null, close.subList(0, 1), List.of(), List.of())));
     expect(alone, "left.registration-baseline", Severity.STOP, 15, 25);
   }
 
   @Test
   void settingBetweenMarks() throws JobRejected {
-    SideLayout layout = lay(SampleJobs.with(base(), new Mount(Angle.ZERO, 0, 0, 6)));
+    SideLayout layout = lay(base().with(new Mount(Angle.ZERO, 0, 0, 6)));
     expect(layout, "left.setting", Severity.CAUTION, 2, 0.5);
   }
 
@@ -371,9 +345,8 @@ class ChecksTest {
   void flatPlateOnADome() throws JobRejected {
     SideLayout layout =
         lay(
-            SampleJobs.with(
-                SampleJobs.side(Side.LEFT, SampleJobs.fullTower(), SampleJobs.plate(true)),
-                STRAIGHT));
+            SampleJobs.side(Side.LEFT, SampleJobs.fullTower(), SampleJobs.plate(true))
+                .with(STRAIGHT));
     // Independent: R = (140^2 / 4 + 9) / 6, drop = R - sqrt(R^2 - r^2) at A, the farthest.
     double radius = (4900 + 9) / 6.0;
     double r2 = 9 + 76 * 76;
@@ -397,7 +370,7 @@ class ChecksTest {
             t.straightedges(),
             t.keepOuts(),
             t.brackets());
-    Job job = SampleJobs.job(t, SampleJobs.plate(true), right -> SampleJobs.with(right, other));
+    Job job = SampleJobs.job(t, SampleJobs.plate(true), right -> right.with(other));
     for (Side side : Side.values()) {
       SideLayout layout = Layout.of(job).sides().get(side);
       String id = side.word() + ".towers-differ.";
@@ -411,9 +384,7 @@ class ChecksTest {
   @Test
   void gravestFirst() throws JobRejected {
     List<Severity> order =
-        lay(SampleJobs.with(base(), tower(65, LAND, null, TWO, List.of(), List.of())))
-            .findings()
-            .stream()
+        lay(base().with(tower(65, LAND, null, TWO, List.of(), List.of()))).findings().stream()
             .map(Finding::severity)
             .toList();
     assertThat(order).isSorted();

@@ -20,7 +20,7 @@ class LayoutProperties {
 
   private static SideLayout lay(Side side, boolean handed, Mount mount) throws JobRejected {
     SideJob job = SampleJobs.side(side, SampleJobs.plainTower(), SampleJobs.plate(handed));
-    return Layout.of(SampleJobs.only(SampleJobs.with(job, mount))).sides().get(side);
+    return Layout.of(SampleJobs.only(job.with(mount))).sides().get(side);
   }
 
   @Property(seed = "20261125", tries = 100)

@@ -34,7 +34,7 @@ class LayoutTest {
     return SampleJobs.job(
         SampleJobs.fullTower(),
         SampleJobs.plate(handed),
-        right -> SampleJobs.with(right, new Mount(Angle.ofDegrees(52.5), 9, -2, 16)));
+        right -> right.with(new Mount(Angle.ofDegrees(52.5), 9, -2, 16)));
   }
 
   @Test
@@ -88,9 +88,8 @@ class LayoutTest {
     SideLayout side =
         Layout.of(
                 SampleJobs.only(
-                    SampleJobs.with(
-                        SampleJobs.side(Side.LEFT, SampleJobs.plainTower(), SampleJobs.plate(true)),
-                        new Mount(Angle.ZERO, 0, 0, 0))))
+                    SampleJobs.side(Side.LEFT, SampleJobs.plainTower(), SampleJobs.plate(true))
+                        .with(new Mount(Angle.ZERO, 0, 0, 0))))
             .sides()
             .get(Side.LEFT);
     // Independent: by hand. Plate (76, 3) lies 76 inboard and 3 forward.
@@ -104,9 +103,8 @@ class LayoutTest {
     SideLayout side =
         Layout.of(
                 SampleJobs.only(
-                    SampleJobs.with(
-                        SampleJobs.side(Side.LEFT, SampleJobs.plainTower(), SampleJobs.plate(true)),
-                        new Mount(Angle.ofDegrees(90), 10, 4, 0))))
+                    SampleJobs.side(Side.LEFT, SampleJobs.plainTower(), SampleJobs.plate(true))
+                        .with(new Mount(Angle.ofDegrees(90), 10, 4, 0))))
             .sides()
             .get(Side.LEFT);
     // Independent: by hand. x runs to -fore, y to +in, from (-10, 4).
@@ -147,9 +145,8 @@ class LayoutTest {
     SideLayout side =
         Layout.of(
                 SampleJobs.only(
-                    SampleJobs.with(
-                        SampleJobs.side(Side.LEFT, square, SampleJobs.plate(true)),
-                        new CutRules(3, 2.5, 8, 10))))
+                    SampleJobs.side(Side.LEFT, square, SampleJobs.plate(true))
+                        .with(new CutRules(3, 2.5, 8, 10))))
             .sides()
             .get(Side.LEFT);
     // Independent: a square of side s with corners of radius r has the area s^2 - (4 - pi) r^2 and

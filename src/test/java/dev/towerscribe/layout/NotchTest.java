@@ -40,9 +40,8 @@ class NotchTest {
             t.keepOuts(),
             List.of(brackets));
     SideJob side =
-        SampleJobs.with(
-            SampleJobs.side(Side.LEFT, tower, SampleJobs.plate(true)),
-            new Mount(Angle.ZERO, 0, 0, 0));
+        SampleJobs.side(Side.LEFT, tower, SampleJobs.plate(true))
+            .with(new Mount(Angle.ZERO, 0, 0, 0));
     return Layout.of(SampleJobs.only(side)).sides().get(Side.LEFT);
   }
 

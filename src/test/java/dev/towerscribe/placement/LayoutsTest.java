@@ -79,34 +79,7 @@ class LayoutsTest {
 
   private static SideJob with(SideJob j, StrutPoints.Limits limits) {
     StrutPoints s = j.strut().orElseThrow();
-    return new SideJob(
-        j.side(),
-        j.tower(),
-        j.plate(),
-        j.mount(),
-        j.holes(),
-        j.cut(),
-        j.tools(),
-        j.print(),
-        Optional.of(
-            new StrutPoints(
-                s.top(),
-                s.ballJoint(),
-                s.armFront(),
-                s.armRear(),
-                s.strutLower(),
-                s.tieInner(),
-                s.tieOuter(),
-                s.wheelCentre(),
-                s.tyreRadiusMm(),
-                s.camber(),
-                s.toe(),
-                s.rideMm(),
-                s.plusMinus(),
-                s.knuckleBolt(),
-                limits)),
-        j.axis(),
-        j.aims());
+    return j.withStrut(Optional.of(s.withLimits(limits)));
   }
 
   @Test

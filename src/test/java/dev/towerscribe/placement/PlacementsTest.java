@@ -205,18 +205,7 @@ class PlacementsTest {
     SideJob bare = SampleJobs.side(Side.LEFT, SampleJobs.plainTower(), SampleJobs.plate(true));
     Job nothing =
         SampleJobs.only(
-            new SideJob(
-                bare.side(),
-                bare.tower(),
-                bare.plate(),
-                bare.mount(),
-                bare.holes(),
-                bare.cut(),
-                bare.tools(),
-                bare.print(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty()));
+            bare.withStrut(Optional.empty()).withAxis(Optional.empty()).withAims(Optional.empty()));
     assertThatThrownBy(() -> Placements.find(nothing, PLAIN, f -> {}))
         .isInstanceOf(CannotPlace.class)
         .hasMessageContaining("[strut] or [axis]");
@@ -228,7 +217,7 @@ class PlacementsTest {
         SampleJobs.job(
             SampleJobs.plainTower(),
             SampleJobs.plate(true),
-            s -> SampleJobs.with(s, new CutRules(50, 2.5, 8, 10)));
+            s -> s.with(new CutRules(50, 2.5, 8, 10)));
     Placements.Found none = Placements.find(job, PLAIN, f -> {});
     assertThat(none.offers()).isEmpty();
     assertThat(none.always()).extracting(Finding::id).contains("right.cut-shape");

@@ -264,27 +264,13 @@ class EvaluateTest {
     Job plain = Visits.job();
     StrutPoints s = plain.sides().get(Side.LEFT).strut().orElseThrow();
     StrutPoints bolted =
-        new StrutPoints(
-            s.top(),
-            s.ballJoint(),
-            s.armFront(),
-            s.armRear(),
-            s.strutLower(),
-            s.tieInner(),
-            s.tieOuter(),
-            s.wheelCentre(),
-            s.tyreRadiusMm(),
-            s.camber(),
-            s.toe(),
-            s.rideMm(),
-            s.plusMinus(),
+        s.withKnuckleBolt(
             Optional.of(
                 new StrutPoints.KnuckleBolt(
                     new dev.towerscribe.geometry.Vec3(-6, 610, 300),
                     Angle.ofDegrees(-2),
-                    Angle.ofDegrees(0.5))),
-            s.limits());
-    Job job = SampleJobs.only(Visits.with(plain.sides().get(Side.LEFT), bolted));
+                    Angle.ofDegrees(0.5))));
+    Job job = SampleJobs.only(plain.sides().get(Side.LEFT).withStrut(Optional.of(bolted)));
     BayReading read =
         new BayReading(Map.of(BayFigure.CAMBER, Angle.ofDegrees(-2.5)), Optional.empty());
     Visit visit =
@@ -331,20 +317,12 @@ class EvaluateTest {
   void anAxisAloneGivesAnEstimateWithoutPlusMinusAndWithoutToe() {
     SideJob s = Visits.job().sides().get(Side.LEFT);
     SideJob axis =
-        new SideJob(
-            s.side(),
-            s.tower(),
-            s.plate(),
-            s.mount(),
-            s.holes(),
-            s.cut(),
-            s.tools(),
-            s.print(),
-            Optional.empty(),
-            Optional.of(
-                new MeasuredAxis(
-                    Angle.ofDegrees(2.7), Angle.ofDegrees(10.4), 612, Angle.ofDegrees(-0.5))),
-            Optional.empty());
+        s.withStrut(Optional.empty())
+            .withAxis(
+                Optional.of(
+                    new MeasuredAxis(
+                        Angle.ofDegrees(2.7), Angle.ofDegrees(10.4), 612, Angle.ofDegrees(-0.5))))
+            .withAims(Optional.empty());
     Job job = SampleJobs.only(axis);
     WheelVisit wheel =
         Visits.wheel(
@@ -382,24 +360,7 @@ class EvaluateTest {
             Optional.of(Angle.ofDegrees(-2.4)),
             Optional.empty());
     Map<Side, SideJob> sides = new java.util.EnumMap<>(Side.class);
-    plain
-        .sides()
-        .forEach(
-            (side, s) ->
-                sides.put(
-                    side,
-                    new SideJob(
-                        s.side(),
-                        s.tower(),
-                        s.plate(),
-                        s.mount(),
-                        s.holes(),
-                        s.cut(),
-                        s.tools(),
-                        s.print(),
-                        s.strut(),
-                        s.axis(),
-                        Optional.of(aims))));
+    plain.sides().forEach((side, s) -> sides.put(side, s.withAims(Optional.of(aims))));
     Job job = new Job("aims", Optional.empty(), plain.units(), sides);
     Visit visit =
         Visits.visit(

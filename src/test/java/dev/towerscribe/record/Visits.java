@@ -5,7 +5,6 @@ import dev.towerscribe.model.Job;
 import dev.towerscribe.model.PlusMinus;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
-import dev.towerscribe.model.StrutPoints;
 import dev.towerscribe.quantity.Angle;
 import java.time.LocalDate;
 import java.util.EnumMap;
@@ -27,42 +26,13 @@ final class Visits {
   /** The same with points measured so well that they bring next to no doubt. */
   static Job sureJob() {
     Map<Side, SideJob> sides = new EnumMap<>(Side.class);
-    job().sides().forEach((side, s) -> sides.put(side, with(s, sure(s.strut().orElseThrow()))));
+    job()
+        .sides()
+        .forEach(
+            (side, s) ->
+                sides.put(
+                    side, s.withStrut(s.strut().map(p -> p.withPlusMinus(PlusMinus.all(0.01))))));
     return new Job("sure", Optional.empty(), job().units(), sides);
-  }
-
-  private static StrutPoints sure(StrutPoints s) {
-    return new StrutPoints(
-        s.top(),
-        s.ballJoint(),
-        s.armFront(),
-        s.armRear(),
-        s.strutLower(),
-        s.tieInner(),
-        s.tieOuter(),
-        s.wheelCentre(),
-        s.tyreRadiusMm(),
-        s.camber(),
-        s.toe(),
-        s.rideMm(),
-        PlusMinus.all(0.01),
-        s.knuckleBolt(),
-        s.limits());
-  }
-
-  static SideJob with(SideJob s, StrutPoints strut) {
-    return new SideJob(
-        s.side(),
-        s.tower(),
-        s.plate(),
-        s.mount(),
-        s.holes(),
-        s.cut(),
-        s.tools(),
-        s.print(),
-        Optional.of(strut),
-        s.axis(),
-        s.aims());
   }
 
   static WheelVisit wheel(BayReading before, BayReading after) {

@@ -32,18 +32,7 @@ public final class TextPageSamples {
   private TextPageSamples() {}
 
   public static SideJob on(SideJob s, Paper paper, double margin) {
-    return new SideJob(
-        s.side(),
-        s.tower(),
-        s.plate(),
-        s.mount(),
-        s.holes(),
-        s.cut(),
-        s.tools(),
-        new Print(paper, margin, 1, 1),
-        s.strut(),
-        s.axis(),
-        s.aims());
+    return s.with(new Print(paper, margin, 1, 1));
   }
 
   public static SideLayout plain(Side side, Paper paper) {

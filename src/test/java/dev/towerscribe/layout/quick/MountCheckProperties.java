@@ -165,8 +165,7 @@ class MountCheckProperties {
             List.of(),
             List.of());
     agree(
-        SampleJobs.job(
-            odd, SampleJobs.plate(true), s -> SampleJobs.with(s, new CutRules(6, 2, 8, 10))),
+        SampleJobs.job(odd, SampleJobs.plate(true), s -> s.with(new CutRules(6, 2, 8, 10))),
         5,
         12,
         0,
@@ -217,7 +216,7 @@ class MountCheckProperties {
         SampleJobs.job(
             SampleJobs.plainTower(),
             SampleJobs.plate(true),
-            s -> SampleJobs.with(s, new CutRules(50, 2.5, 8, 10)));
+            s -> s.with(new CutRules(50, 2.5, 8, 10)));
     MountCheck check = MountCheck.of(job, SHAFT);
     assertThat(check.always()).isNotEmpty();
     assertThat(check.allows(1.0, 0, 0, new Scratch())).isFalse();

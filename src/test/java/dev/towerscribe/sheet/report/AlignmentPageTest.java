@@ -18,6 +18,7 @@ import dev.towerscribe.model.Plate;
 import dev.towerscribe.model.PlusMinus;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
+import dev.towerscribe.model.StrutPoint;
 import dev.towerscribe.model.StrutPoints;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.LengthUnit;
@@ -47,9 +48,7 @@ public class AlignmentPageTest {
   }
 
   public static SideJob with(SideJob s, Optional<StrutPoints> strut, Optional<MeasuredAxis> axis) {
-    return new SideJob(
-        s.side(), s.tower(), s.plate(), s.mount(), s.holes(), s.cut(), s.tools(), s.print(), strut,
-        axis, s.aims());
+    return s.withStrut(strut).withAxis(axis);
   }
 
   private static List<Page> pages(Job job, Side side, JobInfo info) {
@@ -112,21 +111,10 @@ public class AlignmentPageTest {
     Job job = job(Paper.A4, LengthUnit.MM);
     StrutPoints s = SampleJobs.strut();
     StrutPoints odd =
-        new StrutPoints(
-            s.top(),
-            s.ballJoint(),
-            s.armFront(),
-            s.armRear(),
-            s.strutLower(),
-            s.tieOuter().plus(new Vec3(0, -30, 0)),
-            s.tieOuter(),
-            s.wheelCentre(),
-            s.tyreRadiusMm(),
-            s.camber(),
-            s.toe(),
-            0,
-            PlusMinus.all(2),
-            Optional.empty());
+        s.with(StrutPoint.TIE_INNER, s.tieOuter().plus(new Vec3(0, -30, 0)))
+            .withRide(0)
+            .withPlusMinus(PlusMinus.all(2))
+            .withKnuckleBolt(Optional.empty());
     SideJob side = with(job.sides().get(Side.LEFT), Optional.of(odd), Optional.empty());
     List<Page> pages =
         pages(SampleJobs.only(side), Side.LEFT, TextPageSamples.info(LengthUnit.MM, List.of()));
@@ -181,7 +169,7 @@ public class AlignmentPageTest {
             p.coverMm(),
             p.wallGapMm(),
             p.bolts());
-    SideJob side = SampleJobs.with(job(Paper.LETTER, LengthUnit.MM).sides().get(Side.LEFT), many);
+    SideJob side = job(Paper.LETTER, LengthUnit.MM).sides().get(Side.LEFT).with(many);
     List<Page> pages =
         pages(SampleJobs.only(side), Side.LEFT, TextPageSamples.info(LengthUnit.MM, List.of()));
     assertThat(pages).hasSizeGreaterThan(1);
@@ -192,21 +180,10 @@ public class AlignmentPageTest {
   void anImpossibleLinkageStillHasItsPage() {
     StrutPoints s = SampleJobs.strut();
     StrutPoints inLine =
-        new StrutPoints(
-            s.top(),
-            s.armFront().plus(s.armRear()).times(0.5),
-            s.armFront(),
-            s.armRear(),
-            s.strutLower(),
-            s.tieInner(),
-            s.tieOuter(),
-            s.wheelCentre(),
-            s.tyreRadiusMm(),
-            s.camber(),
-            s.toe(),
-            0,
-            PlusMinus.all(2),
-            Optional.empty());
+        s.with(StrutPoint.BALL_JOINT, s.armFront().plus(s.armRear()).times(0.5))
+            .withRide(0)
+            .withPlusMinus(PlusMinus.all(2))
+            .withKnuckleBolt(Optional.empty());
     SideJob side =
         with(
             job(Paper.A4, LengthUnit.MM).sides().get(Side.LEFT),
