@@ -71,20 +71,20 @@ class ArchitectureTest {
             "strength"));
     MAY_IMPORT.put(
         "sheet", plus(page, "sheet.text", "sheet.tower", "sheet.report", "layout", "alignment"));
-    MAY_IMPORT.put("report", plus(base, "job", "drawing"));
+    MAY_IMPORT.put(
+        "report",
+        plus(base, "adjust", "layout", "alignment", "placement", "survey", "drilled", "record"));
     MAY_IMPORT.put(
         "report.json",
         plus(
             base,
-            "layout",
             "adjust",
+            "layout",
             "alignment",
             "placement",
             "survey",
             "drilled",
             "record",
-            "drawing",
-            "job",
             "report"));
     for (String format : Set.of("pdf", "svg", "dxf", "step")) {
       MAY_IMPORT.put("writer." + format, Set.of("drawing", "geometry", "quantity"));

@@ -4,6 +4,7 @@ import dev.towerscribe.alignment.JobAlignment;
 import dev.towerscribe.drawing.Page;
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.finding.JobRejected;
+import dev.towerscribe.report.AlignmentReport;
 import dev.towerscribe.report.json.AlignmentJson;
 import dev.towerscribe.sheet.report.AlignmentPage;
 import dev.towerscribe.store.FileSet;
@@ -49,7 +50,8 @@ final class AlignCommand implements Command {
       given.directory().write(FileSet.ALIGNMENT, job.packMark(), files(job));
     }
     given.print(
-        () -> AlignmentJson.of(job.job(), alignment), () -> AlignmentText.of(job.job(), alignment));
+        () -> AlignmentJson.of(job.job(), alignment),
+        () -> AlignmentReport.of(job.job(), alignment));
     return findings(alignment).anyMatch(Finding::isStop) ? Exit.STOPPED : Exit.DONE;
   }
 

@@ -1,6 +1,7 @@
 package dev.towerscribe.cli;
 
 import dev.towerscribe.finding.JobRejected;
+import dev.towerscribe.report.LayoutReport;
 import dev.towerscribe.report.json.LayoutJson;
 import java.io.IOException;
 import java.util.List;
@@ -26,7 +27,7 @@ final class CheckCommand implements Command {
     LoadedJob job = given.job();
     given.print(
         () -> LayoutJson.of(job.layout()),
-        () -> TextReport.of(job.layout(), job.accepted().ids(), Optional.empty(), List.of()));
+        () -> LayoutReport.of(job.layout(), job.accepted().ids(), Optional.empty(), List.of()));
     return job.accepted().exit();
   }
 }

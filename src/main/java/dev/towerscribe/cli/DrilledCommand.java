@@ -14,6 +14,7 @@ import dev.towerscribe.model.Paper;
 import dev.towerscribe.model.Print;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.placement.Layouts;
+import dev.towerscribe.report.DrilledReport;
 import dev.towerscribe.report.json.DrilledJson;
 import dev.towerscribe.sheet.report.DrilledPage;
 import dev.towerscribe.sheet.text.JobInfo;
@@ -67,7 +68,7 @@ final class DrilledCommand implements Command {
     }
     given.print(
         () -> DrilledJson.of(drilled, angles, accepted.ids()),
-        () -> DrilledText.of(drilled, angles, accepted.ids()));
+        () -> DrilledReport.of(drilled, angles, accepted.ids()));
     if (!accepted.open().isEmpty()) {
       told.ifPresent(given.console()::warn);
     } else if (!given.has(Given.JSON)) {

@@ -2,6 +2,8 @@ package dev.towerscribe.cli;
 
 import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.model.Paper;
+import dev.towerscribe.report.PlainText;
+import dev.towerscribe.report.Report;
 import dev.towerscribe.store.FileOps;
 import dev.towerscribe.store.OutputFile;
 import dev.towerscribe.store.PackDirectory;
@@ -136,7 +138,7 @@ record Given(ParseResult words, Context context) {
   }
 
   /** Data for programs if asked for, and otherwise words for people. */
-  void print(Supplier<String> json, Supplier<String> text) {
-    console().print(has(JSON) ? json.get() : text.get());
+  void print(Supplier<String> json, Supplier<Report> words) {
+    console().print(has(JSON) ? json.get() : PlainText.of(words.get()));
   }
 }

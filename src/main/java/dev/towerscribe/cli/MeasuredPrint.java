@@ -1,17 +1,20 @@
 package dev.towerscribe.cli;
 
 import dev.towerscribe.drawing.Lettering;
-import dev.towerscribe.drawing.PrintReading;
-import dev.towerscribe.drawing.PrintScale;
 import dev.towerscribe.finding.JobRejected;
+import dev.towerscribe.geometry.PrintReading;
+import dev.towerscribe.geometry.PrintScale;
 import dev.towerscribe.job.JobReader;
 import dev.towerscribe.job.PrintText;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.model.Print;
+import dev.towerscribe.model.PrinterFigures;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Numbers;
+import dev.towerscribe.report.PlainText;
 import dev.towerscribe.report.PrintProof;
+import dev.towerscribe.report.PrintReport;
 import dev.towerscribe.report.json.PrintProofJson;
 import dev.towerscribe.sheet.tower.RulerPage;
 import dev.towerscribe.store.MadeFile;
@@ -143,7 +146,7 @@ final class MeasuredPrint {
       given.console().print(PrintProofJson.of(proof, written));
       return;
     }
-    given.console().print(PrintProofText.of(proof, file.isPresent()));
+    given.console().print(PlainText.of(PrintReport.of(proof, file.isPresent())));
     if (proof.reading().isTrue()) {
       return;
     }
@@ -153,7 +156,7 @@ final class MeasuredPrint {
     } else if (file.isPresent()) {
       given.console().say("not written: --write puts these lines into the job file");
     }
-    given.console().say(PrintProofText.again(proof));
+    given.console().say(PrintReport.again(proof));
   }
 
   // Readings.
@@ -245,7 +248,7 @@ final class MeasuredPrint {
   /** Readings that are believable by themselves but not on top of what the job undoes already. */
   private static List<String> tooFar(PrintProof proof) {
     List<String> lines = new ArrayList<>();
-    PrintText.Figures figures = proof.figures();
+    PrinterFigures figures = proof.figures();
     together("scale across", figures.across(), lines);
     together("scale along", figures.along(), lines);
     double skew = figures.skew().orElse(Angle.ZERO).degrees();
@@ -269,7 +272,7 @@ final class MeasuredPrint {
   }
 
   private static PrintProof withEdge(PrintProof proof, Optional<Print> print) {
-    PrintText.Figures f = proof.figures();
+    PrinterFigures f = proof.figures();
     Optional<Double> edge =
         print.map(p -> p.by(f.across(), f.along(), f.skew().orElse(Angle.ZERO)).drawnEdgeMm());
     if (edge.isEmpty() || edge.get() >= PRINTED_EDGE_MM) {
@@ -311,7 +314,7 @@ final class MeasuredPrint {
   }
 
   private void write(JobFile file, PrintProof proof) throws IOException, JobRejected, Refusal {
-    PrintText.Figures figures = proof.figures();
+    PrinterFigures figures = proof.figures();
     Optional<String> text = PrintText.with(file.text(), figures);
     if (text.isEmpty()) {
       List<String> lines = new ArrayList<>();

@@ -4,6 +4,8 @@ import dev.towerscribe.drawing.Page;
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.finding.Severity;
+import dev.towerscribe.report.LayoutReport;
+import dev.towerscribe.report.PlainText;
 import dev.towerscribe.report.json.LayoutJson;
 import dev.towerscribe.sheet.Pack;
 import dev.towerscribe.sheet.text.NoRoomException;
@@ -68,7 +70,7 @@ final class PackCommand implements Command {
     }
     files.put(DATA, MadeFile.text(LayoutJson.of(job.layout())));
     Optional<String> mark = Optional.of(job.packMark());
-    String report = TextReport.of(job.layout(), job.accepted().ids(), mark, List.of());
+    String report = report(job, mark, List.of());
     files.put(PDF, pdf.result());
     directory.writePack(job.packMark(), files, report);
     Console console = given.console();
@@ -93,18 +95,18 @@ final class PackCommand implements Command {
     }
   }
 
+  private static String report(LoadedJob job, Optional<String> mark, List<String> notice) {
+    return PlainText.of(LayoutReport.of(job.layout(), job.accepted().ids(), mark, notice));
+  }
+
   private static int writeReport(LoadedJob job, PackDirectory directory, Given given)
       throws IOException, Refusal {
     Optional<String> older =
         directory.writeReportOnly(
             mark ->
-                TextReport.of(
-                    job.layout(),
-                    job.accepted().ids(),
-                    Optional.empty(),
-                    mark.map(PackCommand::warning).stream().toList()));
+                report(job, Optional.empty(), mark.map(PackCommand::warning).stream().toList()));
     Console console = given.console();
-    console.warn(TextReport.verdict(job.layout(), job.accepted().ids()));
+    console.warn(LayoutReport.result(job.layout(), job.accepted().ids()).get(0));
     job.accepted().open().forEach(f -> console.warn(line(f)));
     older.ifPresent(mark -> console.warn(warning(mark)));
     console.warn("report: " + given.directoryPath().resolve(PackDirectory.REPORT));

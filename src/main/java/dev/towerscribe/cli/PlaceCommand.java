@@ -12,6 +12,7 @@ import dev.towerscribe.placement.Layouts;
 import dev.towerscribe.placement.Offer;
 import dev.towerscribe.placement.Placements;
 import dev.towerscribe.placement.SearchRange;
+import dev.towerscribe.report.PlacementReport;
 import dev.towerscribe.report.json.PlacementJson;
 import dev.towerscribe.sheet.report.PlacementMap;
 import dev.towerscribe.store.FileSet;
@@ -82,7 +83,7 @@ final class PlaceCommand implements Command {
     } else {
       map(given, loaded, found);
     }
-    given.print(() -> PlacementJson.of(job, found.offers()), () -> PlacementText.of(job, found));
+    given.print(() -> PlacementJson.of(job, found.offers()), () -> PlacementReport.of(job, found));
     if (write.isPresent() && !given.has(Given.JSON)) {
       String letter = given.text(OFFER).orElse(FIRST).toUpperCase(Locale.ROOT);
       given.console().say("wrote %s with offer %s".formatted(write.get().name(), letter));
@@ -167,14 +168,14 @@ final class PlaceCommand implements Command {
 
   private static Offer chosen(List<Offer> offers, String letter) throws Refusal {
     for (int i = 0; i < offers.size(); i++) {
-      if (PlacementMap.letter(i).equalsIgnoreCase(letter)) {
+      if (PlacementReport.letter(i).equalsIgnoreCase(letter)) {
         return offers.get(i);
       }
     }
     throw new Refusal(
         Exit.WRONG_USE,
         "--offer %s: the offers go from A to %s"
-            .formatted(letter, PlacementMap.letter(offers.size() - 1)));
+            .formatted(letter, PlacementReport.letter(offers.size() - 1)));
   }
 
   /** The job's text with another mount, read back before it goes anywhere. */

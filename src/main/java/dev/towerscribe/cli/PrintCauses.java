@@ -1,9 +1,10 @@
 package dev.towerscribe.cli;
 
-import dev.towerscribe.drawing.PrintReading;
+import dev.towerscribe.geometry.PrintReading;
 import dev.towerscribe.model.Paper;
 import dev.towerscribe.model.Print;
 import dev.towerscribe.quantity.LengthUnit;
+import dev.towerscribe.quantity.Lengths;
 import dev.towerscribe.quantity.Numbers;
 import dev.towerscribe.sheet.tower.RulerPage;
 import java.util.ArrayList;
@@ -50,19 +51,15 @@ final class PrintCauses {
   private static String bar(
       String which, double readMm, double barMm, PrintReading r, LengthUnit units) {
     double ratio = readMm / barMm;
-    return which
-        + ": "
-        + length(readMm, units)
-        + " on a bar of "
-        + length(barMm, units)
-        + " is "
-        + Numbers.plain(100 * Math.abs(ratio - 1), 1)
-        + " % "
-        + (ratio < 1 ? "short" : "long")
-        + ", and more than "
-        + Numbers.plain(100 * RulerPage.REFUSED_PAST, 0)
-        + " % is no printer's own doing. "
-        + cause(readMm, ratio, r, units);
+    return "%s: %s on a bar of %s is %s %% %s, and more than %s %% is no printer's own doing. %s"
+        .formatted(
+            which,
+            length(readMm, units),
+            length(barMm, units),
+            Numbers.plain(100 * Math.abs(ratio - 1), 1),
+            ratio < 1 ? "short" : "long",
+            Numbers.plain(100 * RulerPage.REFUSED_PAST, 0),
+            cause(readMm, ratio, r, units));
   }
 
   private static String cause(double readMm, double ratio, PrintReading r, LengthUnit units) {
@@ -84,13 +81,11 @@ final class PrintCauses {
       RulerPage.Bars bars = RulerPage.Bars.of(new Print(paper, MARGIN_MM, 1, 1));
       if (bars.acrossMm() != r.barAcrossMm()
           && (isLike(readMm, bars.acrossMm()) || isLike(readMm, bars.alongMm()))) {
-        return "A long bar of the print-check page? Say how long its bars are, for "
-            + paper.word()
-            + ": --bars "
-            + Numbers.plain(units.fromMm(bars.acrossMm()), 3)
-            + ","
-            + Numbers.plain(units.fromMm(bars.alongMm()), 3)
-            + ".";
+        return "A long bar of the print-check page? Say how long its bars are, for %s: --bars %s,%s."
+            .formatted(
+                paper.word(),
+                Numbers.plain(units.fromMm(bars.acrossMm()), 3),
+                Numbers.plain(units.fromMm(bars.alongMm()), 3));
       }
     }
     if (ratio > 0.9 && ratio < 1) {
@@ -110,30 +105,26 @@ final class PrintCauses {
 
   /** Why no print can have these three lengths. */
   static String ofTriangle(PrintReading r, LengthUnit units) {
-    return "far ends: "
-        + length(r.farEndsMm().orElseThrow(), units)
-        + " cannot be: with bars of "
-        + length(r.acrossMm(), units)
-        + " and "
-        + length(r.alongMm(), units)
-        + " it lies between "
-        + length(Math.abs(r.acrossMm() - r.alongMm()), units)
-        + " and "
-        + length(r.acrossMm() + r.alongMm(), units)
-        + ". Measure from cross to cross; commas part the readings, decimals take a point";
+    return ("far ends: %s cannot be: with bars of %s and %s it lies between %s and %s. Measure from"
+            + " cross to cross; commas part the readings, decimals take a point")
+        .formatted(
+            length(r.farEndsMm().orElseThrow(), units),
+            length(r.acrossMm(), units),
+            length(r.alongMm(), units),
+            length(Math.abs(r.acrossMm() - r.alongMm()), units),
+            length(r.acrossMm() + r.alongMm(), units));
   }
 
   /** Why a print may lean further than a printer can. */
   static String ofSkew(PrintReading r, LengthUnit units) {
-    return "far ends: "
-        + length(r.farEndsMm().orElseThrow(), units)
-        + " makes the print "
-        + Numbers.fixed(r.skew().orElseThrow().degrees(), 2)
-        + " deg out of square, and more than "
-        + Numbers.plain(MOST_SKEW_DEG, 0)
-        + " is no printer's own doing. Square, it would read "
-        + length(Math.hypot(r.acrossMm(), r.alongMm()), units)
-        + ": measure again from cross to cross, not from the bars' shared corner";
+    return ("far ends: %s makes the print %s deg out of square, and more than %s is no printer's"
+            + " own doing. Square, it would read %s: measure again from cross to cross, not"
+            + " from the bars' shared corner")
+        .formatted(
+            length(r.farEndsMm().orElseThrow(), units),
+            Lengths.degrees(r.skew().orElseThrow()),
+            Numbers.plain(MOST_SKEW_DEG, 0),
+            length(Math.hypot(r.acrossMm(), r.alongMm()), units));
   }
 
   /** What is believable but should be looked at. */
@@ -145,12 +136,11 @@ final class PrintCauses {
     if (ours
         && Math.abs(r.acrossMm() - theirs) <= OTHER_BAR_MM
         && Math.abs(r.alongMm() - theirs) <= OTHER_BAR_MM) {
+      boolean inches = other == LengthUnit.INCH;
       notes.add(
-          "Both bars read "
-              + (other == LengthUnit.INCH ? "4 in" : "100 mm")
-              + ", as the sheets of a job in "
-              + (other == LengthUnit.INCH ? "inches" : "mm")
-              + " have them. If that is what stands beside them, the print is true.");
+          ("Both bars read %s, as the sheets of a job in %s have them. If that is what stands"
+                  + " beside them, the print is true.")
+              .formatted(inches ? "4 in" : "100 mm", inches ? "inches" : "mm"));
     }
     boolean alike = Math.abs(r.across() - r.along()) <= 0.003;
     if (alike && r.across() < 0.98) {
@@ -163,6 +153,6 @@ final class PrintCauses {
 
   /** A length as calipers show it. */
   static String length(double mm, LengthUnit units) {
-    return Numbers.fixed(units.fromMm(mm), units == LengthUnit.INCH ? 3 : 2) + " " + units.symbol();
+    return Lengths.in(units).with(mm);
   }
 }

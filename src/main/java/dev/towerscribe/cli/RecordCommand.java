@@ -14,6 +14,8 @@ import dev.towerscribe.record.Evaluation;
 import dev.towerscribe.record.RecordText;
 import dev.towerscribe.record.Since;
 import dev.towerscribe.record.Visit;
+import dev.towerscribe.report.PlainText;
+import dev.towerscribe.report.RecordReport;
 import dev.towerscribe.report.json.RecordJson;
 import dev.towerscribe.sheet.report.RecordPage;
 import dev.towerscribe.sheet.text.JobInfo;
@@ -105,7 +107,7 @@ final class RecordCommand implements Command {
             });
     int number = now.nextNumber() - 1;
     Path name = record.path().getFileName();
-    given.console().print(RecordWords.of(number, evaluation));
+    given.console().print(PlainText.of(RecordReport.of(number, evaluation)));
     now.remarks().forEach(r -> given.console().warn(name + ": " + r));
     given.console().say("added visit %s to %s".formatted(number, name));
     return Exit.DONE;

@@ -7,10 +7,16 @@ import dev.towerscribe.job.JobFiles;
 import dev.towerscribe.job.JobReader;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.model.Side;
+import dev.towerscribe.quantity.LengthUnit;
+import dev.towerscribe.quantity.Lengths;
 import dev.towerscribe.record.BayFigure;
 import dev.towerscribe.record.Entry;
 import dev.towerscribe.record.RecordText;
 import dev.towerscribe.record.Stage;
+import dev.towerscribe.report.Block;
+import dev.towerscribe.report.Cell;
+import dev.towerscribe.report.PlainText;
+import dev.towerscribe.report.Report;
 import dev.towerscribe.store.FileOps;
 import dev.towerscribe.store.RecordFile;
 import java.io.IOException;
@@ -140,23 +146,31 @@ final class RecordList {
 
   /** For people: a table. */
   String text() {
-    TextLines text = new TextLines();
-    text.line("Towerscribe records");
-    List<List<String>> rows = new ArrayList<>();
-    rows.add(List.of(HEAD.split(",")));
+    Block.Table table =
+        Block.Table.of(
+            "job",
+            "visit",
+            "date",
+            "state",
+            "outside",
+            "left caster",
+            "camber",
+            "right caster",
+            "camber",
+            "for");
     for (Line line : lines) {
-      List<String> row = new ArrayList<>(List.of(line.file()));
-      row.addAll(about(line.entry()));
-      row.add(line.entry().map(RecordList::outside).orElse(""));
+      List<Cell> row = new ArrayList<>(List.of(Cell.words(line.file())));
+      about(line.entry()).forEach(a -> row.add(Cell.words(a)));
+      row.add(Cell.words(line.entry().map(RecordList::outside).orElse("")));
       for (Side side : Side.values()) {
         row.add(measured(line.entry(), side, BayFigure.CASTER));
         row.add(measured(line.entry(), side, BayFigure.CAMBER));
       }
-      row.add(line.entry().map(e -> e.words().getOrDefault("visit", "")).orElse(""));
-      rows.add(row);
+      row.add(Cell.words(line.entry().map(e -> e.words().getOrDefault("visit", "")).orElse("")));
+      table = table.plus(row);
     }
-    text.table(rows);
-    return text.toString();
+    return PlainText.of(
+        new Report("Towerscribe records", Lengths.in(LengthUnit.MM), List.of(table)));
   }
 
   private static List<String> about(Optional<Entry> entry) {
@@ -171,11 +185,11 @@ final class RecordList {
         entry.figures().stream().filter(f -> f.within().filter(w -> !w).isPresent()).count());
   }
 
-  private static String measured(Optional<Entry> entry, Side side, BayFigure figure) {
+  private static Cell measured(Optional<Entry> entry, Side side, BayFigure figure) {
     return entry
         .flatMap(e -> e.of(Optional.of(side), Stage.AFTER, figure))
-        .map(f -> Csv.degrees(f.measured()))
-        .orElse("");
+        .<Cell>map(f -> Cell.angle(f.measured()))
+        .orElse(Cell.EMPTY);
   }
 
   /** For spreadsheets: RFC 4180, every figure of every visit. */

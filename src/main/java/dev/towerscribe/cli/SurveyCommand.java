@@ -3,6 +3,7 @@ package dev.towerscribe.cli;
 import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.job.SurveyReader;
+import dev.towerscribe.report.SurveyReport;
 import dev.towerscribe.report.json.SurveyJson;
 import dev.towerscribe.store.MadeFile;
 import dev.towerscribe.store.OutputFile;
@@ -115,7 +116,7 @@ final class SurveyCommand implements Command {
       }
     }
     given.print(
-        () -> SurveyJson.of(result, accepted.ids()), () -> SurveyText.of(result, accepted.ids()));
+        () -> SurveyJson.of(result, accepted.ids()), () -> SurveyReport.of(result, accepted.ids()));
     if (name.isPresent() && !accepted.open().isEmpty()) {
       given.console().warn(name.get() + " was not written: a stop finding stands");
     } else if (name.isPresent() && !given.has(Given.JSON)) {

@@ -1,6 +1,7 @@
 package dev.towerscribe.drawing;
 
 import dev.towerscribe.geometry.Box;
+import dev.towerscribe.geometry.PrintScale;
 import dev.towerscribe.geometry.Vec2;
 import java.util.List;
 import java.util.Optional;

@@ -1,8 +1,7 @@
 package dev.towerscribe.job;
 
+import dev.towerscribe.model.PrinterFigures;
 import dev.towerscribe.model.Side;
-import dev.towerscribe.quantity.Angle;
-import dev.towerscribe.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -22,59 +21,6 @@ public final class PrintText {
 
   private static final Pattern SKEW = Pattern.compile("(\\s*skew\\s*=\\s*)[^\\s#]+(\\s*(?:#.*)?)");
 
-  /** Half of the last decimal moves the far end of 200 mm by 0.001 mm. */
-  private static final int SCALE_DECIMALS = 5;
-
-  /** Half of the last decimal moves the far end of 200 mm by 0.002 mm. */
-  private static final int SKEW_DECIMALS = 3;
-
-  /**
-   * A printer as a file carries it: rounded to its decimals.
-   *
-   * @param across printed over nominal along the paper's short side
-   * @param along printed over nominal along the paper's long side
-   * @param skew how far the printed long side leans toward +across; left as it is where empty
-   */
-  public record Figures(double across, double along, Optional<Angle> skew) {
-    /** Rounds them. */
-    public Figures {
-      across = rounded(across, SCALE_DECIMALS);
-      along = rounded(along, SCALE_DECIMALS);
-      skew = skew.map(a -> Angle.ofDegrees(rounded(a.degrees(), SKEW_DECIMALS)));
-    }
-
-    private static double rounded(double value, int decimals) {
-      return Double.parseDouble(Numbers.plain(value, decimals));
-    }
-
-    /**
-     * As they are written under {@code [print]}.
-     *
-     * @return one or two lines without ends
-     */
-    public List<String> lines() {
-      List<String> lines = new ArrayList<>();
-      lines.add("scale = " + scaleWords());
-      skew.ifPresent(a -> lines.add("skew = " + skewWords(a)));
-      return lines;
-    }
-
-    private String scaleWords() {
-      return "{ across = %s, along = %s }"
-          .formatted(number(across, SCALE_DECIMALS), number(along, SCALE_DECIMALS));
-    }
-
-    private static String skewWords(Angle skew) {
-      return number(skew.degrees(), SKEW_DECIMALS);
-    }
-
-    /** Always with a decimal point, as files are written. */
-    private static String number(double value, int decimals) {
-      String text = Numbers.plain(value, decimals);
-      return text.indexOf('.') < 0 ? text + ".0" : text;
-    }
-  }
-
   private PrintText() {}
 
   /**
@@ -84,7 +30,7 @@ public final class PrintText {
    * @param figures what to put there
    * @return the changed text; empty where {@code print} is written in a way that is not understood
    */
-  public static Optional<String> with(String text, Figures figures) {
+  public static Optional<String> with(String text, PrinterFigures figures) {
     List<TableLines.Line> lines = TableLines.of(text, "print");
     if (lines.stream().noneMatch(l -> l.kind() == TableLines.Kind.HEADING)) {
       return has(text, "print") ? Optional.empty() : Optional.of(appended(text, figures));
@@ -104,8 +50,7 @@ public final class PrintText {
         scaleLeft = false;
         afterThis = addSkew;
       } else if (inside && skewLeft && skew.matches()) {
-        changed.add(
-            line.with(skew.group(1) + Figures.skewWords(figures.skew().get()) + skew.group(2)));
+        changed.add(line.with(skew.group(1) + figures.skewWords() + skew.group(2)));
         skewLeft = false;
       } else {
         changed.add(line);
@@ -141,7 +86,7 @@ public final class PrintText {
     return first.isEmpty() ? "\n" : first;
   }
 
-  private static String appended(String text, Figures figures) {
+  private static String appended(String text, PrinterFigures figures) {
     String end = text.contains("\r\n") ? "\r\n" : "\n";
     StringBuilder longer = new StringBuilder(text);
     if (!text.isEmpty() && !text.endsWith("\n")) {

@@ -1,8 +1,8 @@
 package dev.towerscribe.report;
 
-import dev.towerscribe.drawing.PrintReading;
-import dev.towerscribe.drawing.PrintScale;
-import dev.towerscribe.job.PrintText;
+import dev.towerscribe.geometry.PrintReading;
+import dev.towerscribe.geometry.PrintScale;
+import dev.towerscribe.model.PrinterFigures;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.LengthUnit;
 import java.util.List;
@@ -21,7 +21,7 @@ public record PrintProof(
     PrintReading reading,
     LengthUnit units,
     PrintScale old,
-    PrintText.Figures figures,
+    PrinterFigures figures,
     List<String> notes) {
   /**
    * Works out the printer. The page was drawn by the inverse of the old map and came out as
@@ -45,7 +45,7 @@ public record PrintProof(
         reading,
         units,
         old,
-        new PrintText.Figures(printer.across(), printer.along(), skew),
+        new PrinterFigures(printer.across(), printer.along(), skew),
         List.copyOf(notes));
   }
 }

@@ -123,7 +123,7 @@ class AlignCommandTest {
     assertThat(left.path("at").path("caster").asDouble())
         .isCloseTo(Math.toDegrees(wanted.caster()), within(1e-9));
     assertThat(runs.run("align", "siskin.toml")).isEqualTo(Exit.DONE);
-    assertThat(runs.out()).contains("AN ESTIMATE", "lengths in inches");
+    assertThat(runs.out()).contains("AN ESTIMATE", "Degrees and inches");
   }
 
   @Test
@@ -136,9 +136,9 @@ class AlignCommandTest {
             "RIGHT WHEEL",
             "before the work",
             "at the chosen setting",
-            "setting -8.00",
-            "camber by the knuckle bolt",
-            "bump steer",
+            "setting -8 mm",
+            "Knuckle bolt, at the chosen setting: camber -3.06 to -1.06 deg",
+            "Bump steer, before the work",
             "LEFT AGAINST RIGHT",
             "caution left.aim-caster");
   }

@@ -74,8 +74,8 @@ class DrilledCommandTest {
             "THE PLATE GOES ON",
             "off the pattern",
             "metal beside hole",
-            "the plate's place",
-            "at setting 16.00, deg",
+            "middle of the plate's play",
+            "deg, at setting 16 mm",
             "toe, not reset",
             "not a certificate");
   }

@@ -314,7 +314,7 @@ class MainTest {
   void aGoodJobChecksAndWritesNoFile() throws Exception {
     assertThat(runs.run("check", "good.toml")).isEqualTo(Exit.DONE);
     assertThat(runs.out())
-        .contains("no stop finding", "LEFT TOWER", "RIGHT TOWER", "caution findings");
+        .contains("no stop finding", "LEFT TOWER", "RIGHT TOWER", "read before cutting");
     assertThat(runs.err()).isEmpty();
     assertThat(written()).isEmpty();
   }

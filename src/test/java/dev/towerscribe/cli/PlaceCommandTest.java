@@ -90,7 +90,9 @@ class PlaceCommandTest {
   @Test
   void theMapIsWrittenWholeAndTheSameTwice() throws Exception {
     assertThat(runs.run("place", INPUT, "-o", "one")).isEqualTo(Exit.DONE);
-    assertThat(runs.out()).contains("What holds each back").contains("best for the aims");
+    assertThat(runs.out())
+        .contains("WHAT HOLDS EACH BACK FROM MORE CASTER")
+        .contains("best for the aims");
     assertThat(runs.err()).isEmpty();
     String said = runs.out();
     assertThat(runs.run("place", INPUT, "-o", "two")).isEqualTo(Exit.DONE);

@@ -3,6 +3,7 @@ package dev.towerscribe.drawing;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.towerscribe.geometry.Contour;
+import dev.towerscribe.geometry.PrintScale;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.writer.pdf.PdfProof;
 import dev.towerscribe.writer.pdf.PdfWriter;

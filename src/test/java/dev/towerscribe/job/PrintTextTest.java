@@ -3,6 +3,7 @@ package dev.towerscribe.job;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.towerscribe.model.Job;
+import dev.towerscribe.model.PrinterFigures;
 import dev.towerscribe.quantity.Angle;
 import java.util.List;
 import java.util.Optional;
@@ -11,11 +12,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class PrintTextTest {
-  private static final PrintText.Figures FOUND =
-      new PrintText.Figures(1.0130004, 0.994, Optional.of(Angle.ofDegrees(0.4001)));
+  private static final PrinterFigures FOUND =
+      new PrinterFigures(1.0130004, 0.994, Optional.of(Angle.ofDegrees(0.4001)));
 
-  private static final PrintText.Figures SQUARE =
-      new PrintText.Figures(1.0, 0.994, Optional.empty());
+  private static final PrinterFigures SQUARE = new PrinterFigures(1.0, 0.994, Optional.empty());
 
   // Independent: every expected text is written out by hand.
 
@@ -115,7 +115,7 @@ class PrintTextTest {
         .containsExactly("scale = { across = 1.013, along = 0.994 }", "skew = 0.4");
     assertThat(FOUND.across()).isEqualTo(1.013);
     assertThat(FOUND.skew()).contains(Angle.ofDegrees(0.4));
-    assertThat(new PrintText.Figures(1, 1, Optional.of(new Angle(-1e-9))).lines())
+    assertThat(new PrinterFigures(1, 1, Optional.of(new Angle(-1e-9))).lines())
         .containsExactly("scale = { across = 1.0, along = 1.0 }", "skew = 0.0");
   }
 }

@@ -1,6 +1,6 @@
 package dev.towerscribe.report.json;
 
-import dev.towerscribe.drawing.PrintReading;
+import dev.towerscribe.geometry.PrintReading;
 import dev.towerscribe.report.PrintProof;
 import java.util.List;
 

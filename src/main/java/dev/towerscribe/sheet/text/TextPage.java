@@ -2,7 +2,7 @@ package dev.towerscribe.sheet.text;
 
 import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.Page;
-import dev.towerscribe.drawing.PrintScale;
+import dev.towerscribe.geometry.PrintScale;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

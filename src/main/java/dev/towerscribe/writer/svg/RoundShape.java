@@ -1,6 +1,6 @@
 package dev.towerscribe.writer.svg;
 
-import dev.towerscribe.drawing.PrintScale;
+import dev.towerscribe.geometry.PrintScale;
 import dev.towerscribe.geometry.Vec2;
 
 /**

@@ -9,7 +9,7 @@ import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.Layer;
 import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.drawing.Page;
-import dev.towerscribe.drawing.PrintScale;
+import dev.towerscribe.geometry.PrintScale;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.writer.SamplePages;

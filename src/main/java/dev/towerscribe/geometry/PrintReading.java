@@ -1,4 +1,4 @@
-package dev.towerscribe.drawing;
+package dev.towerscribe.geometry;
 
 import dev.towerscribe.quantity.Angle;
 import java.util.Optional;

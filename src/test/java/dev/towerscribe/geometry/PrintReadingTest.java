@@ -1,10 +1,9 @@
-package dev.towerscribe.drawing;
+package dev.towerscribe.geometry;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.quantity.Angle;
 import java.util.Optional;
 import java.util.Random;

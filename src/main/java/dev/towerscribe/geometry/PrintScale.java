@@ -1,6 +1,5 @@
-package dev.towerscribe.drawing;
+package dev.towerscribe.geometry;
 
-import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.quantity.Angle;
 
 /**

@@ -1,0 +1,360 @@
+package dev.towerscribe.report;
+
+import static dev.towerscribe.report.Cell.angle;
+import static dev.towerscribe.report.Cell.figure;
+import static dev.towerscribe.report.Cell.length;
+import static dev.towerscribe.report.Cell.words;
+
+import dev.towerscribe.alignment.Curves;
+import dev.towerscribe.alignment.JobAlignment;
+import dev.towerscribe.alignment.Metrics;
+import dev.towerscribe.alignment.Reading;
+import dev.towerscribe.alignment.Sensitivity;
+import dev.towerscribe.alignment.SideAlignment;
+import dev.towerscribe.alignment.StrutFigures;
+import dev.towerscribe.model.Job;
+import dev.towerscribe.model.PlusMinus;
+import dev.towerscribe.quantity.Angle;
+import dev.towerscribe.quantity.Lengths;
+import dev.towerscribe.quantity.Numbers;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** What an alignment bay will read. */
+public final class AlignmentReport {
+  private static final String BEFORE = "before the work";
+  private static final String AT = "at the chosen setting";
+
+  /** A tenth of an inch is near enough to what a slot or a tape can be set to. */
+  private static final double INCH_STEP = 0.1;
+
+  private static final double MM_OF_TRAVEL = 10;
+  private static final double INCHES_OF_TRAVEL = 1;
+  private static final String DEGREE = "\u00b0";
+
+  private final Lengths lengths;
+
+  /**
+   * The parts of a report, each as it is needed.
+   *
+   * @param lengths the unit
+   */
+  public AlignmentReport(Lengths lengths) {
+    this.lengths = lengths;
+  }
+
+  /**
+   * The report of a whole job.
+   *
+   * @param job the job
+   * @param alignment its alignment
+   * @return the report
+   */
+  public static Report of(Job job, JobAlignment alignment) {
+    AlignmentReport words = new AlignmentReport(Lengths.in(job.units()));
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(Phrases.head(job));
+    boolean points = alignment.sides().values().stream().anyMatch(s -> !s.estimate());
+    blocks.add(Phrases.say(words.signs(points)));
+    for (SideAlignment side : alignment.sides().values()) {
+      blocks.add(Phrases.section(side.side(), "wheel"));
+      blocks.add(
+          Phrases.say(
+              Phrases.capital(Phrases.placeAndSetting(side.job().mount(), words.lengths)) + "."));
+      blocks.add(Phrases.say(basis(side)));
+      blocks.add(words.readings(side));
+      if (side.strut().isPresent()) {
+        blocks.add(new Block.Points(words.points(side)));
+      }
+      words.changes(side).ifPresent(blocks::add);
+      blocks.add(FindingWords.lines(side.findings(), Set.of()));
+    }
+    if (alignment.crossAt().isPresent()) {
+      blocks.add(new Block.Section("Left against right"));
+      alignment.crossBefore().ifPresent(c -> blocks.add(Phrases.say(cross(BEFORE, c))));
+      alignment.crossAt().ifPresent(c -> blocks.add(Phrases.say(cross(AT, c))));
+      blocks.add(FindingWords.lines(alignment.findings(), Set.of()));
+    }
+    return new Report("Towerscribe alignment", words.lengths, blocks);
+  }
+
+  /**
+   * What the figures rest on.
+   *
+   * @param side a wheel
+   * @return sentences
+   */
+  public static String basis(SideAlignment side) {
+    return side.estimate()
+        ? "AN ESTIMATE from the measured steering axis alone, at ride height. The arm's and the tie"
+            + " rod's part is left out, and no uncertainty can be given."
+        : "Predicted from the measured points at ride height, toe set by the tie rod. "
+            + Phrases.LIKELY_MEANS
+            + ", by the uncertainty of the points; toe, and camber unless the job says how far it"
+            + " may be off, are taken as measured.";
+  }
+
+  /**
+   * Units and signs.
+   *
+   * @param toe whether there is toe to be told of
+   * @return sentences
+   */
+  public String signs(boolean toe) {
+    return ("Degrees and %s. Caster: positive with the top rearward. Camber: positive with the"
+            + " wheel's top outward. Inclination: positive with the top inboard. %s%s Measure on an"
+            + " alignment bay before driving at speed.")
+        .formatted(
+            Phrases.unit(lengths),
+            toe ? "Toe of one wheel: positive for toe-in. " : "",
+            Phrases.SETTING_MEANS);
+  }
+
+  /**
+   * Before the work, at the chosen setting, and at every one that can be told apart.
+   *
+   * @param side a wheel
+   * @return a table
+   */
+  public Block.Table readings(SideAlignment side) {
+    Block.Table table =
+        side.estimate()
+            ? Block.Table.of("", "caster", "camber", "inclination")
+            : Block.Table.of(
+                "", "caster", "camber", "inclination", "toe", "scrub", "trail", "damper");
+    int columns = table.heads().size();
+    PlusMinus points = side.strut().map(StrutFigures::plusMinus).orElse(PlusMinus.all(0));
+    table =
+        table
+            .plus(
+                row(
+                    BEFORE,
+                    side.before(),
+                    side.strut().flatMap(StrutFigures::sureBefore),
+                    points,
+                    columns))
+            .plus(row(AT, side.at(), side.strut().flatMap(StrutFigures::sureAt), points, columns));
+    for (SideAlignment.AtSetting s : side.settings()) {
+      String name = "setting " + lengths.size(s.settingMm());
+      table = table.plus(row(name, s.reading(), Optional.empty(), points, columns));
+    }
+    return table;
+  }
+
+  private static List<Cell> row(
+      String name,
+      Optional<Reading> reading,
+      Optional<Sensitivity.Figures> sure,
+      PlusMinus points,
+      int columns) {
+    List<Cell> row = new ArrayList<>(List.of(words(name)));
+    if (reading.isEmpty()) {
+      row.add(words("not reached"));
+      while (row.size() < columns) {
+        row.add(Cell.EMPTY);
+      }
+      return row;
+    }
+    Reading r = reading.get();
+    row.add(near(angle(r.caster()), sure.map(Sensitivity.Figures::caster), points));
+    Cell.Figure camber = angle(r.camber());
+    row.add(
+        sure.<Cell>map(f -> camber.likelyOrMeasured(f.camber().plusMinus(points))).orElse(camber));
+    row.add(near(angle(r.inclination()), sure.map(Sensitivity.Figures::inclination), points));
+    if (r.linkage().isPresent()) {
+      Metrics m = r.linkage().get();
+      row.add(sure.isPresent() ? angle(m.toe()).likely(words("set")) : angle(m.toe()));
+      row.add(near(length(m.scrubMm()), sure.map(Sensitivity.Figures::scrubMm), points));
+      row.add(near(length(m.trailMm()), sure.map(Sensitivity.Figures::trailMm), points));
+      row.add(near(length(m.damperMm()), sure.map(Sensitivity.Figures::damperMm), points));
+    }
+    return row;
+  }
+
+  private static Cell near(Cell.Figure cell, Optional<Sensitivity.Figure> sure, PlusMinus points) {
+    return sure.map(f -> cell.likely(f.plusMinus(points))).orElse(cell);
+  }
+
+  /**
+   * What the strut does at ride height and over its travel.
+   *
+   * @param side a wheel
+   * @return sentences; none without strut points
+   */
+  public List<String> points(SideAlignment side) {
+    List<String> points = new ArrayList<>();
+    side.strut()
+        .ifPresent(
+            strut -> {
+              strut.reachableBefore().ifPresent(r -> points.add(knuckle(BEFORE, r)));
+              strut.reachableAt().ifPresent(r -> points.add(knuckle(AT, r)));
+              strut.before().ifPresent(c -> points.add(bumpSteer(BEFORE, c.bumpSteer())));
+              strut.at().ifPresent(c -> points.add(bumpSteer(AT, c.bumpSteer())));
+            });
+    side.damperChangeMm()
+        .ifPresent(
+            mm ->
+                points.add(
+                    "Damper %s %s at ride height: that much more %s travel left."
+                        .formatted(
+                            lengths.with(Math.abs(mm)),
+                            mm < 0 ? "shorter" : "longer",
+                            mm < 0 ? "droop, less bump" : "bump, less droop")));
+    side.trackChangeMm()
+        .ifPresent(
+            mm ->
+                points.add(
+                    "Tyre contact moves %s %s."
+                        .formatted(lengths.with(Math.abs(mm)), mm < 0 ? "inward" : "outward")));
+    return points;
+  }
+
+  private static String knuckle(String when, StrutFigures.Reachable r) {
+    return "Knuckle bolt, %s: camber %s to %s deg."
+        .formatted(when, Lengths.degrees(r.from()), Lengths.degrees(r.to()));
+  }
+
+  private String bumpSteer(String when, Curves.BumpSteer b) {
+    return ("Bump steer, %s: %s deg toe-in for %s of bump at ride height, steepest %s at %s; from"
+            + " %s of droop to %s of bump %s deg at most, at %s.")
+        .formatted(
+            when,
+            slope(b.slopeRadPerMm()),
+            lengths.metric() ? "10 mm" : "1 in",
+            slope(b.steepestRadPerMm()),
+            lengths.size(b.steepestAtMm()),
+            lengths.size(b.droopMm()),
+            lengths.size(b.bumpMm()),
+            Lengths.degrees(b.peakRad()),
+            lengths.size(b.peakAtMm()));
+  }
+
+  /** For 10 mm or 1 inch of travel, which is how bump steer is told of in either. */
+  private String slope(double radPerMm) {
+    return Lengths.fineDegrees(
+        radPerMm * lengths.unit().toMm(lengths.metric() ? MM_OF_TRAVEL : INCHES_OF_TRAVEL));
+  }
+
+  /**
+   * What a small step of each choice changes.
+   *
+   * @param side a wheel
+   * @return a table; empty without strut points or where the linkage does not get there
+   */
+  public Optional<Block.Table> changes(SideAlignment side) {
+    return side.strut().flatMap(StrutFigures::sureAt).map(this::changes);
+  }
+
+  private Block.Table changes(Sensitivity.Figures f) {
+    Block.Table table =
+        Block.Table.of("change per", "caster", "camber", "inclination", "scrub", "trail", "damper");
+    String step = lengths.metric() ? "mm " : "0.1 in ";
+    for (Sensitivity.Choice choice : Sensitivity.Choice.values()) {
+      double by =
+          choice == Sensitivity.Choice.ROTATION
+              ? Math.toRadians(1.0)
+              : lengths.unit().toMm(lengths.metric() ? 1.0 : INCH_STEP);
+      String of =
+          switch (choice) {
+            case ROTATION -> "degree of rotation";
+            case REARWARD -> step + "rearward";
+            case INBOARD -> step + "inboard";
+            case SETTING -> step + "of setting";
+          };
+      int i = choice.ordinal();
+      table =
+          table.plus(
+              List.of(
+                  words(of),
+                  change(by * f.caster().byChoice()[i]),
+                  change(by * f.camber().byChoice()[i]),
+                  change(by * f.inclination().byChoice()[i]),
+                  length(by * f.scrubMm().byChoice()[i]),
+                  length(by * f.trailMm().byChoice()[i]),
+                  length(by * f.damperMm().byChoice()[i])));
+    }
+    return table;
+  }
+
+  private static Cell change(double radians) {
+    return figure(Amount.Kind.FINE_ANGLE, radians);
+  }
+
+  /**
+   * Left against right at the chosen setting.
+   *
+   * @param alignment of both wheels
+   * @return a sentence; empty where one of both is not known
+   */
+  public static Optional<String> cross(JobAlignment alignment) {
+    return alignment.crossAt().map(c -> cross(AT, c));
+  }
+
+  private static String cross(String when, JobAlignment.Cross c) {
+    return "Left minus right, %s: caster %s, camber %s deg."
+        .formatted(when, Lengths.degrees(c.caster()), Lengths.degrees(c.camber()));
+  }
+
+  /**
+   * What to expect at the chosen setting, for a step of the work.
+   *
+   * @param side a wheel
+   * @return for instance "Expect caster 5.3 deg (likely, 2 in 3, within 0.3 deg), camber -1.5
+   *     deg."; empty where the linkage gives no figures
+   */
+  public static Optional<String> expected(SideAlignment side) {
+    return side.at()
+        .map(
+            r ->
+                "Expect caster %s deg%s, camber %s deg%s."
+                    .formatted(
+                        tenth(r.caster()),
+                        casterLikely(side, " deg"),
+                        tenth(r.camber()),
+                        side.estimate() ? " (an estimate)" : ""));
+  }
+
+  /**
+   * What a full-scale sheet says of the alignment to come: a sheet found again without its pack
+   * still tells what it was cut for.
+   *
+   * @param side a wheel
+   * @param lengths the job's unit
+   * @return pieces that may be set on lines of their own; none where the linkage gives no figures
+   */
+  public static List<String> predicted(SideAlignment side, Lengths lengths) {
+    return side.at()
+        .map(
+            r ->
+                List.of(
+                    "%s: caster %s%s,"
+                        .formatted(
+                            side.estimate() ? "Estimate" : "Predicted",
+                            signed(r.caster()),
+                            casterLikely(side, DEGREE)),
+                    "camber %s at setting %s"
+                        .formatted(
+                            signed(r.camber()), lengths.size(side.job().mount().settingMm()))))
+        .orElse(List.of());
+  }
+
+  /** Camber has next to none: it was measured itself, and only its change is worked out. */
+  private static String casterLikely(SideAlignment side, String degree) {
+    return side.strut()
+        .flatMap(s -> s.sureAt().map(f -> f.caster().plusMinus(s.plusMinus())))
+        .map(sd -> Phrases.likelyWithin(tenth(new Angle(sd)) + degree))
+        .orElse("");
+  }
+
+  private static String tenth(Angle angle) {
+    return Numbers.fixed(angle.degrees(), 1);
+  }
+
+  private static String signed(Angle angle) {
+    String text = tenth(angle);
+    boolean plus = angle.degrees() > 0 && !text.equals("0.0");
+    return (plus ? "+" : "") + text + DEGREE;
+  }
+}

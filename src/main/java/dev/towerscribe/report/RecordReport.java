@@ -1,0 +1,266 @@
+package dev.towerscribe.report;
+
+import static dev.towerscribe.report.Cell.angle;
+import static dev.towerscribe.report.Cell.figure;
+import static dev.towerscribe.report.Cell.words;
+
+import dev.towerscribe.alignment.AlignmentTargets;
+import dev.towerscribe.finding.Finding;
+import dev.towerscribe.finding.Severity;
+import dev.towerscribe.model.Side;
+import dev.towerscribe.quantity.Angle;
+import dev.towerscribe.quantity.Lengths;
+import dev.towerscribe.record.AsMade;
+import dev.towerscribe.record.BayFigure;
+import dev.towerscribe.record.BayReading;
+import dev.towerscribe.record.Compared;
+import dev.towerscribe.record.Evaluation;
+import dev.towerscribe.record.Explanation;
+import dev.towerscribe.record.Stage;
+import dev.towerscribe.record.Visit;
+import dev.towerscribe.record.WheelVisit;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+
+/** A visit to the alignment bay beside the predictions. */
+public final class RecordReport {
+  /** Stands by a difference of more than two standard deviations. */
+  private static final String OUT = "OUT";
+
+  private final Evaluation record;
+  private final Lengths lengths;
+
+  /**
+   * The parts of a report, each as it is needed.
+   *
+   * @param record the visit beside the job
+   */
+  public RecordReport(Evaluation record) {
+    this.record = record;
+    this.lengths = Lengths.in(record.job().units());
+  }
+
+  /**
+   * The report of one visit.
+   *
+   * @param number the visit's number in the record
+   * @param record the visit beside the job
+   * @return the report
+   */
+  public static Report of(int number, Evaluation record) {
+    RecordReport words = new RecordReport(record);
+    Visit visit = record.visit();
+    List<Block.Fact> facts = Phrases.facts("job", record.job().title(), Optional.of(visit.date()));
+    if (!visit.words().isEmpty()) {
+      facts.add(Phrases.fact("visit", visit.words()));
+    }
+    visit.bay().ifPresent(b -> facts.add(Phrases.fact("bay", b)));
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Block.Facts(facts));
+    blocks.add(Phrases.say(explained()));
+    for (Side side : words.sides()) {
+      blocks.add(Phrases.section(side, "wheel"));
+      blocks.add(Phrases.say(words.place(side)));
+      blocks.add(words.tableOrNothing(List.of(Optional.of(side))));
+    }
+    if (record.compared().stream().anyMatch(c -> c.side().isEmpty())) {
+      blocks.add(new Block.Section("Left minus right"));
+      blocks.add(words.tableOrNothing(List.of(Optional.empty())));
+    }
+    blocks.add(new Block.Section("What the differences say"));
+    blocks.add(says(record.explanations()));
+    blocks.add(FindingWords.lines(record.beyondFigures(), Set.of()));
+    return new Report("Towerscribe record, visit " + number, words.lengths, blocks);
+  }
+
+  /**
+   * The wheels of the visit.
+   *
+   * @return left first
+   */
+  public List<Side> sides() {
+    return List.copyOf(record.visit().wheels().keySet());
+  }
+
+  /**
+   * What the table of figures means.
+   *
+   * @return sentences
+   */
+  public static String explained() {
+    return "Degrees. %s. Sd: the difference over that of both together; %s if more than 2. Signs as in the job file."
+        .formatted(Phrases.LIKELY_MEANS, OUT);
+  }
+
+  private Block tableOrNothing(List<Optional<Side>> sides) {
+    Block.Table table = figures(sides, List.of(Stage.values()));
+    return table.rows().isEmpty() ? Phrases.say("Nothing was both predicted and measured.") : table;
+  }
+
+  /**
+   * Predicted beside measured.
+   *
+   * @param sides which wheels, beside one another; empty for left minus right
+   * @param stages which of them
+   * @return a table, perhaps without rows
+   */
+  public Block.Table figures(List<Optional<Side>> sides, List<Stage> stages) {
+    List<String> heads = new ArrayList<>(List.of(""));
+    for (Optional<Side> side : sides) {
+      String wheel =
+          sides.size() == 1 ? "" : side.orElseThrow().word().toUpperCase(Locale.ROOT) + " ";
+      heads.addAll(
+          List.of(
+              wheel + "predicted",
+              Phrases.LIKELY,
+              wheel + "measured",
+              Phrases.LIKELY,
+              "difference",
+              "sd"));
+    }
+    Block.Table table = new Block.Table(heads, List.of());
+    for (Stage stage : stages) {
+      Block.Table whole = table.plus(List.of(words(stage.word().toUpperCase(Locale.ROOT))));
+      for (BayFigure figure : BayFigure.values()) {
+        List<Cell> row = row(sides, stage, figure);
+        if (row.stream().anyMatch(Cell.Figure.class::isInstance)) {
+          whole = whole.plus(row);
+          table = whole;
+        }
+      }
+    }
+    return table;
+  }
+
+  private List<Cell> row(List<Optional<Side>> sides, Stage stage, BayFigure figure) {
+    List<Cell> row = new ArrayList<>(List.of(words(figure.word())));
+    for (Optional<Side> side : sides) {
+      Optional<Compared> compared = record.of(side, stage, figure);
+      if (compared.isPresent()) {
+        row.addAll(cells(compared.get()));
+      } else {
+        List<Cell> read = new ArrayList<>(Collections.nCopies(6, Cell.EMPTY));
+        read(side, stage, figure).ifPresent(a -> read.set(2, angle(a)));
+        row.addAll(read);
+      }
+    }
+    return row;
+  }
+
+  private static List<Cell> cells(Compared c) {
+    Cell likely = c.plusMinus().<Cell>map(Cell::angle).orElse(Cell.EMPTY);
+    // The bay sets toe to what the job gives.
+    boolean set = c.figure() == BayFigure.TOE && c.plusMinus().equals(Optional.of(Angle.ZERO));
+    return List.of(
+        angle(c.predicted()),
+        set ? words("set") : likely,
+        angle(c.measured()),
+        angle(c.doubt()),
+        figure(Amount.Kind.DIFFERENCE, c.difference().radians()),
+        figure(Amount.Kind.NUMBER, c.sds()).marked(OUT, !c.within()));
+  }
+
+  private Optional<Angle> read(Optional<Side> side, Stage stage, BayFigure figure) {
+    return side.map(s -> record.visit().wheels().get(s))
+        .flatMap(
+            wheel ->
+                switch (stage) {
+                  case BEFORE -> wheel.before().of(figure);
+                  case AFTER -> wheel.after().of(figure);
+                  case CHANGE -> Optional.empty();
+                });
+  }
+
+  /**
+   * Where the plate went and how the wheel stood.
+   *
+   * @param side a wheel of the visit
+   * @return a sentence
+   */
+  public String place(Side side) {
+    WheelVisit wheel = record.visit().wheels().get(side);
+    AsMade made = record.made().get(side);
+    return "Setting %s%s%s; ride height %s before, %s after."
+        .formatted(
+            lengths.size(wheel.settingMm()),
+            made == null
+                ? ""
+                : ", %s (%s)".formatted(Phrases.place(made.mount(), lengths), made.source()),
+            wheel.knuckle().radians() == 0.0
+                ? ""
+                : ", knuckle bolt " + Lengths.withDegrees(wheel.knuckle()),
+            ride(wheel.before()),
+            ride(wheel.after()));
+  }
+
+  private String ride(BayReading reading) {
+    return reading.rideMm().map(lengths::size).orElse("not measured");
+  }
+
+  /**
+   * What is aimed at.
+   *
+   * @return a sentence for each side, once where both aim at the same
+   */
+  public List<String> aims() {
+    return sides().stream()
+        .map(s -> record.job().sides().get(s))
+        .filter(Objects::nonNull)
+        .flatMap(s -> s.aims().stream())
+        .map(AlignmentTargets::of)
+        .map(
+            g ->
+                "Aims: caster %s, camber %s deg, never past %s deg."
+                    .formatted(
+                        g.casterWords(),
+                        Lengths.plainDegrees(g.camber()),
+                        Lengths.plainDegrees(g.camberLimit())))
+        .distinct()
+        .toList();
+  }
+
+  /**
+   * What the differences say; a leading dash is a point of its own already.
+   *
+   * @param explanations those to be told
+   * @return a list
+   */
+  public static Block.Points says(List<Explanation> explanations) {
+    return new Block.Points(
+        explanations.stream()
+            .flatMap(x -> x.say().stream())
+            .map(s -> s.startsWith("- ") ? s.substring(2) : s)
+            .toList());
+  }
+
+  /**
+   * What is to be seen to on each side, in one point, then what always is.
+   *
+   * @return a list
+   */
+  public Block.Points cautions() {
+    Map<String, String> bySide = new LinkedHashMap<>();
+    for (Finding f : record.beyondFigures()) {
+      if (f.severity() != Severity.NOTE) {
+        String side = Phrases.capital(f.id().substring(0, f.id().indexOf('.')));
+        bySide.merge(side, f.say(), (a, b) -> a + " " + b);
+      }
+    }
+    List<String> all = new ArrayList<>();
+    bySide.forEach((side, say) -> all.add(side + ": " + say));
+    all.add(
+        "Check the torque of every fastener that was undone, to the vehicle maker's figures, and"
+            + " again after the first short drive (common practice, no source).");
+    all.add(
+        "Alignment is for a bay, structure for a licensed shop: the maker's limits, local law and"
+            + " local inspection come first. This record certifies nothing.");
+    return new Block.Points(all);
+  }
+}
