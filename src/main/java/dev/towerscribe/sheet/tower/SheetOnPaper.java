@@ -4,7 +4,7 @@ import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.LayerPen;
 import dev.towerscribe.drawing.Page;
 import dev.towerscribe.drawing.Pen;
-import dev.towerscribe.drawing.PrintScale;
+import dev.towerscribe.geometry.PrintScale;
 import dev.towerscribe.drawing.Proof;
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Vec2;
