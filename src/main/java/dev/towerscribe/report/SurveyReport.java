@@ -250,7 +250,7 @@ public final class SurveyReport {
                         : "");
     blocks.add(
         Phrases.say(
-            "%s: %s entries, %s readings more than needed%s.",
+            "%s: %s entries, %s spare readings%s.",
             Phrases.capital(what), fit.entries(), fit.freedom(), good));
   }
 }
