@@ -8,7 +8,6 @@ import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.drawing.Page;
 import dev.towerscribe.drawing.TextBlock;
 import dev.towerscribe.geometry.Box;
-import dev.towerscribe.geometry.PrintScale;
 import dev.towerscribe.geometry.Region;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.layout.Notch;
