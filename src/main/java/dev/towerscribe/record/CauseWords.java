@@ -1,7 +1,8 @@
 package dev.towerscribe.record;
 
 import dev.towerscribe.model.Side;
-import dev.towerscribe.quantity.LengthUnit;
+import dev.towerscribe.quantity.Lengths;
+import dev.towerscribe.quantity.Lengths.Fineness;
 import dev.towerscribe.quantity.Numbers;
 import java.util.Comparator;
 import java.util.List;
@@ -11,45 +12,43 @@ import java.util.Set;
 
 /** What a cause with a figure would be, in words; never that it is so. */
 final class CauseWords {
-  private final LengthUnit unit;
+  private final Lengths lengths;
   private final List<Predictor> acting;
   private final String where;
 
   /**
    * Words for a cause.
    *
-   * @param unit the unit that lengths are told in
+   * @param lengths how lengths are told
    * @param predictors of all the wheels looked at
    * @param acting the wheels it acts on: told where they are not all
    */
-  CauseWords(LengthUnit unit, Map<Side, Predictor> predictors, Set<Side> acting) {
-    this.unit = unit;
+  CauseWords(Lengths lengths, Map<Side, Predictor> predictors, Set<Side> acting) {
+    this.lengths = lengths;
     this.acting = acting.stream().map(predictors::get).toList();
     boolean told = acting.size() < predictors.size();
     where = told ? "on the " + acting.iterator().next().word() + ", " : "";
   }
 
   private String length(double mm) {
-    return length(unit, mm);
+    return length(lengths, mm);
   }
 
-  /** A length without its sign: "4.3 mm", "0.17 in". */
-  static String length(LengthUnit unit, double mm) {
-    int decimals = unit == LengthUnit.MM ? 1 : 2;
-    double size = unit.fromMm(Math.abs(mm));
-    boolean small = size < Math.pow(10, -decimals);
-    return Numbers.fixed(size, small ? decimals + 1 : decimals) + " " + unit.symbol();
+  /** A length without its sign, finer where it would read as nothing: "4.3 mm", "0.17 in". */
+  static String length(Lengths lengths, double mm) {
+    boolean small = lengths.unit().fromMm(Math.abs(mm)) < (lengths.metric() ? 0.1 : 0.01);
+    return lengths.with(Math.abs(mm), small ? Fineness.CALIPER : Fineness.TAPE);
   }
 
   static String degrees(double radians) {
-    return Numbers.fixed(Math.toDegrees(Math.abs(radians)), 2) + " deg";
+    return Lengths.degrees(Math.abs(radians)) + " deg";
   }
 
   /** The figure with its unit and sign. */
-  static String figure(LengthUnit unit, Cause cause, double value) {
+  static String figure(Lengths lengths, Cause cause, double value) {
     String sign = value < 0 ? "-" : "+";
     return switch (cause.kind()) {
-      case LENGTH -> sign + length(unit, value);
+      case LENGTH -> sign + length(lengths, value);
       case ANGLE -> sign + degrees(value);
       case RATIO -> sign + percent(value);
     };
@@ -72,15 +71,11 @@ final class CauseWords {
       case RIDE -> ride(value) + " both times";
       case SETTING -> setting(value);
       case TIE_RODS ->
-          "a tie rod "
-              + length(value)
-              + (more ? " longer" : " shorter")
-              + " than the toe asked for takes";
+          "a tie rod %s %s than the toe asked for takes"
+              .formatted(length(value), more ? "longer" : "shorter");
       case ROTATION ->
-          "the plate turned "
-              + degrees(value)
-              + (more ? " more" : " less")
-              + " toward the rear than planned";
+          "the plate turned %s %s toward the rear than planned"
+              .formatted(degrees(value), more ? "more" : "less");
       case REARWARD -> plate(value, more ? "rearward" : "forward");
       case INBOARD -> plate(value, more ? "inboard" : "outboard");
       case POINTS_ALONG ->
@@ -88,54 +83,46 @@ final class CauseWords {
       case POINTS_ACROSS ->
           points(value, more ? "inboard" : "outboard", more ? "outboard" : "inboard");
       case CAMBER_FOUND ->
-          "a camber as found "
-              + degrees(value)
-              + (more ? " more positive" : " more negative")
-              + " than the job gives";
+          "a camber as found %s more %s than the job gives"
+              .formatted(degrees(value), more ? "positive" : "negative");
       case CASTER_SWING ->
-          "a bay that reads caster " + percent(value) + (more ? " high" : " low") + " by its swing";
+          "a bay that reads caster %s %s by its swing"
+              .formatted(percent(value), more ? "high" : "low");
       case SUBFRAME -> subframe(value) + ", before the work and after it";
       case SUBFRAME_SINCE -> subframe(value) + " since the car came";
     };
   }
 
   private String ride(double value) {
-    return "a wheel centre "
-        + length(value)
-        + (value >= 0 ? " higher" : " lower")
-        + " in the body than stated";
+    return "a wheel centre %s %s in the body than stated"
+        .formatted(length(value), value >= 0 ? "higher" : "lower");
   }
 
   private String plate(double value, String way) {
-    return "the plate " + length(value) + " farther " + way + " than planned";
+    return "the plate %s farther %s than planned".formatted(length(value), way);
   }
 
   private String points(double value, String way, String other) {
-    return "a top pivot that really lies "
-        + length(value)
-        + " farther "
-        + way
-        + " than the job has it, or a ball joint as much farther "
-        + other;
+    return ("a top pivot that really lies %s farther %s than the job has it, or a ball joint as much"
+            + " farther %s")
+        .formatted(length(value), way, other);
   }
 
   private String subframe(double value) {
-    return "a subframe " + length(value) + " to the car's " + (value >= 0 ? "left" : "right");
+    return "a subframe %s to the car's %s".formatted(length(value), value >= 0 ? "left" : "right");
   }
 
   private String setting(double value) {
     if (acting.size() != 1) {
-      return "the bearings "
-          + length(value)
-          + (value >= 0 ? " farther on" : " farther back")
-          + " in their slots than stated";
+      return "the bearings %s farther %s in their slots than stated"
+          .formatted(length(value), value >= 0 ? "on" : "back");
     }
     double stated = acting.get(0).settingMm();
-    return "the bearing at setting " + plain(stated + value) + ", not " + plain(stated);
+    return "the bearing at setting %s, not %s".formatted(plain(stated + value), plain(stated));
   }
 
   private String plain(double mm) {
-    return Numbers.plain(unit.fromMm(mm), unit == LengthUnit.MM ? 1 : 2) + " " + unit.symbol();
+    return lengths.plain(mm, Fineness.TAPE) + " " + lengths.unit().symbol();
   }
 
   /** What a value looks like, within two of its standard deviations. */

@@ -1,5 +1,6 @@
 package dev.towerscribe.record;
 
+import dev.towerscribe.adjust.Propagation;
 import dev.towerscribe.alignment.Sensitivity;
 import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.model.Job;
@@ -152,15 +153,12 @@ final class Comparison {
 
   /** Its standard deviation, radians. */
   double sd(Judged judged) {
-    return deviation(judged, covariance);
-  }
-
-  private static double deviation(Judged j, double[][] c) {
-    double variance = c[j.of()][j.of()];
-    if (j.less() >= 0) {
-      variance += c[j.less()][j.less()] - 2 * c[j.of()][j.less()];
+    double[] by = new double[rows.size()];
+    by[judged.of()] = 1;
+    if (judged.less() >= 0) {
+      by[judged.less()] = -1;
     }
-    return Math.sqrt(Math.max(0.0, variance));
+    return Propagation.sd(by, covariance);
   }
 
   /** As told to people. */
@@ -172,7 +170,7 @@ final class Comparison {
     double sd = sd(judged);
     boolean known = row.sure().isPresent() || row.figure() == BayFigure.TOE;
     // What is not the readings' is the prediction's; rounding may take it a shade below nothing.
-    double plusMinus = Math.sqrt(Math.max(0.0, sd * sd - doubt * doubt));
+    double plusMinus = Propagation.root(sd * sd - doubt * doubt);
     return new Compared(
         judged.side(),
         judged.stage(),

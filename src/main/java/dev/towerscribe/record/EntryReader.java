@@ -201,13 +201,8 @@ final class EntryReader {
       }
       if (!settings.containsKey(side)) {
         troubles.add(
-            "lines "
-                + firstLine
-                + " to "
-                + (firstLine + lines.size() - 1)
-                + ": no setting of the "
-                + side.word()
-                + " side, so that nothing can be reckoned of it");
+            "lines %s to %s: no setting of the %s side, so that nothing can be calculated of it"
+                .formatted(firstLine, firstLine + lines.size() - 1, side.word()));
         continue;
       }
       wheels.put(

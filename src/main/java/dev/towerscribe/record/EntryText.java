@@ -2,8 +2,10 @@ package dev.towerscribe.record;
 
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.finding.Severity;
+import dev.towerscribe.model.Mount;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.quantity.Angle;
+import dev.towerscribe.quantity.Lengths;
 import dev.towerscribe.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.List;
@@ -96,16 +98,15 @@ public final class EntryText {
   }
 
   private void plate(Side side, AsMade made) {
+    Mount mount = made.mount();
     lines.add(
-        side.word()
-            + " plate: rotation "
-            + degrees(made.mount().rotation())
-            + " deg, rearward "
-            + length(made.mount().rearwardMm())
-            + ", inboard "
-            + length(made.mount().inboardMm())
-            + ", "
-            + made.source());
+        "%s plate: rotation %s deg, rearward %s, inboard %s, %s"
+            .formatted(
+                side.word(),
+                degrees(mount.rotation()),
+                length(mount.rearwardMm()),
+                length(mount.inboardMm()),
+                made.source()));
   }
 
   private List<String> wheel(Side side, WheelVisit wheel, Optional<Evaluation> e) {
@@ -124,50 +125,37 @@ public final class EntryText {
     r.rideMm().ifPresent(mm -> all.add(head + "ride: " + length(mm)));
     for (Map.Entry<BayFigure, Angle> read : r.figures().entrySet()) {
       String line = head + read.getKey().word() + ": measured " + degrees(read.getValue()) + " deg";
-      if (e.isPresent()) {
-        Angle doubt = e.get().visit().doubt().of(read.getKey());
-        line +=
-            " +/- "
-                + degrees(doubt)
-                + "; "
-                + e.get()
-                    .of(Optional.of(side), stage, read.getKey())
-                    .map(EntryText::predicted)
-                    .orElse("not predicted");
-      }
-      all.add(line);
+      all.add(line + e.map(of -> beside(of, side, stage, read.getKey())).orElse(""));
     }
     return all;
+  }
+
+  private static String beside(Evaluation e, Side side, Stage stage, BayFigure figure) {
+    return " +/- %s; %s"
+        .formatted(
+            degrees(e.visit().doubt().of(figure)),
+            e.of(Optional.of(side), stage, figure)
+                .map(EntryText::predicted)
+                .orElse("not predicted"));
   }
 
   private static String degrees(Angle angle) {
     return RecordLines.given(angle.degrees());
   }
 
-  private static String hundredths(Angle angle) {
-    return Numbers.fixed(angle.degrees(), 2);
-  }
-
   private static String derived(Compared c) {
-    return "measured "
-        + hundredths(c.measured())
-        + " deg +/- "
-        + hundredths(c.doubt())
-        + "; "
-        + predicted(c);
+    return "measured %s deg +/- %s; %s"
+        .formatted(Lengths.degrees(c.measured()), Lengths.degrees(c.doubt()), predicted(c));
   }
 
   private static String predicted(Compared c) {
-    return "predicted "
-        + hundredths(c.predicted())
-        + " deg"
-        + c.plusMinus().map(p -> " +/- " + hundredths(p)).orElse(", an estimate")
-        + "; difference "
-        + hundredths(c.difference())
-        + " deg, "
-        + Numbers.fixed(c.sds(), 1)
-        + " sd, "
-        + (c.within() ? "within" : "outside");
+    return "predicted %s deg%s; difference %s deg, %s sd, %s"
+        .formatted(
+            Lengths.degrees(c.predicted()),
+            c.plusMinus().map(p -> " +/- " + Lengths.degrees(p)).orElse(", an estimate"),
+            Lengths.degrees(c.difference()),
+            Numbers.fixed(c.sds(), 1),
+            c.within() ? "within" : "outside");
   }
 
   /**

@@ -3,12 +3,13 @@ package dev.towerscribe.record;
 import dev.towerscribe.alignment.Alignment;
 import dev.towerscribe.alignment.Sensitivity;
 import dev.towerscribe.alignment.SideAlignment;
-import dev.towerscribe.finding.Finding;
+import dev.towerscribe.finding.Findings;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
 import dev.towerscribe.model.StrutPoints;
 import dev.towerscribe.quantity.Angle;
+import dev.towerscribe.quantity.Lengths;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
@@ -44,12 +45,14 @@ public final class Evaluate {
     Map<Side, AsMade> made = new EnumMap<>(Side.class);
     Map<Side, Predictor> predictors = new EnumMap<>(Side.class);
     List<Row> rows = new ArrayList<>();
-    List<Finding> findings = new ArrayList<>();
+    Lengths lengths = Lengths.in(job.units());
+    Findings findings = new Findings("both", lengths);
+    RecordFindings says = new RecordFindings(findings);
     for (Map.Entry<Side, WheelVisit> wheel : visit.wheels().entrySet()) {
       Side side = wheel.getKey();
       SideJob sideJob = job.sides().get(side);
       if (sideJob == null || !knowsKnuckle(sideJob, wheel.getValue()) || !stands(sideJob)) {
-        findings.add(RecordFindings.notPredicted(side));
+        says.notPredicted(side);
         continue;
       }
       AsMade place = elsewhere.getOrDefault(side, AsMade.planned(sideJob));
@@ -57,12 +60,12 @@ public final class Evaluate {
       Predictor predictor = new Predictor(sideJob, wheel.getValue(), place);
       predictors.put(side, predictor);
       if (predictor.estimate()) {
-        findings.add(RecordFindings.estimate(side));
+        says.estimate(side);
       }
       for (Stage stage : List.of(Stage.BEFORE, Stage.AFTER)) {
         List<Row> some = rows(visit, side, stage, predictor);
         if (some.isEmpty() && !reading(wheel.getValue(), stage).figures().isEmpty()) {
-          findings.add(RecordFindings.notReached(side, stage));
+          says.notReached(side, stage);
         }
         rows.addAll(some);
       }
@@ -74,14 +77,14 @@ public final class Evaluate {
       Comparison own = all.only(side);
       if (!own.rows().isEmpty()) {
         explanations.add(
-            Explain.of(Optional.of(side), own, Map.of(side, predictors.get(side)), job.units()));
+            Explain.of(Optional.of(side), own, Map.of(side, predictors.get(side)), lengths));
       }
     }
     if (explanations.size() == Side.values().length) {
-      explanations.add(Explain.of(Optional.empty(), all, predictors, job.units()));
+      explanations.add(Explain.of(Optional.empty(), all, predictors, lengths));
     }
-    findings.addAll(RecordFindings.of(job, visit, compared));
-    return new Evaluation(job, visit, made, compared, explanations, findings);
+    says.of(job, visit, compared);
+    return new Evaluation(job, visit, made, compared, explanations, findings.gravestFirst());
   }
 
   /** Whether the side gives anything to predict from, and its points make a linkage that stands. */

@@ -1,7 +1,7 @@
 package dev.towerscribe.record;
 
 import dev.towerscribe.model.Side;
-import dev.towerscribe.quantity.LengthUnit;
+import dev.towerscribe.quantity.Lengths;
 import dev.towerscribe.quantity.Numbers;
 import dev.towerscribe.record.Explanation.Answer;
 import java.util.ArrayList;
@@ -29,14 +29,14 @@ final class Explain {
   private final Comparison all;
   private final List<Compared> compared;
   private final Map<Side, Predictor> predictors;
-  private final LengthUnit unit;
+  private final Lengths lengths;
 
   private Explain(
-      Optional<Side> side, Comparison all, Map<Side, Predictor> predictors, LengthUnit unit) {
+      Optional<Side> side, Comparison all, Map<Side, Predictor> predictors, Lengths lengths) {
     this.side = side;
     this.all = all;
     this.predictors = predictors;
-    this.unit = unit;
+    this.lengths = lengths;
     this.compared = all.judged().stream().map(all::compared).toList();
   }
 
@@ -46,16 +46,16 @@ final class Explain {
    * @param side which; empty for both
    * @param all its figures, at least one
    * @param predictors of the wheels the figures are of
-   * @param unit the unit that lengths are told in
+   * @param lengths how lengths are told
    */
   static Explanation of(
-      Optional<Side> side, Comparison all, Map<Side, Predictor> predictors, LengthUnit unit) {
-    return new Explain(side, all, predictors, unit).explanation();
+      Optional<Side> side, Comparison all, Map<Side, Predictor> predictors, Lengths lengths) {
+    return new Explain(side, all, predictors, lengths).explanation();
   }
 
   private Explanation explanation() {
     List<Compared> outside = compared.stream().filter(c -> !c.within()).toList();
-    Fitter fitter = new Fitter(all, predictors, unit);
+    Fitter fitter = new Fitter(all, predictors, lengths);
     List<Compared> already = alreadyBefore();
     List<Fit> fits = outside.isEmpty() ? List.of() : fits(fitter);
     Answer answer = answer(outside, fits);
@@ -145,49 +145,48 @@ final class Explain {
     int n = all.rows().size();
     if (answer == Answer.NOTHING_TO_EXPLAIN) {
       say.add(
-          scope
-              + ": "
-              + (n == 1 ? "the one figure is" : "all " + n + " figures are")
-              + " within 2 sd of the prediction"
-              + (n == 1 ? "" : ", chi-square " + Numbers.fixed(chi, 1))
-              + ". Nothing to explain.");
+          n == 1
+              ? scope + ": the one figure is within 2 sd of the prediction. Nothing to explain."
+              : "%s: all %s figures are within 2 sd of the prediction, chi-square %s. Nothing to explain."
+                  .formatted(scope, n, Numbers.fixed(chi, 1)));
       return say;
     }
     List<Compared> own = outside.stream().filter(c -> c.side().equals(side)).toList();
     say.add(
-        scope
-            + (own.isEmpty()
-                ? " together: left against right is within 2 sd"
-                : ": outside 2 sd: " + String.join("; ", own.stream().map(this::told).toList()))
-            + ". Chi-square "
-            + Numbers.fixed(chi, 1)
-            + " of "
-            + n
-            + (n == 1 ? " figure." : " figures."));
+        "%s%s. Chi-square %s of %s."
+            .formatted(
+                scope,
+                own.isEmpty()
+                    ? " together: left against right is within 2 sd"
+                    : ": outside 2 sd: " + told(own),
+                Numbers.fixed(chi, 1),
+                n == 1 ? "1 figure" : n + " figures"));
     // Where what the work changed is off as well, it is not cleared by what was off before.
     boolean changed = own.stream().anyMatch(c -> c.stage() == Stage.CHANGE);
     if (side.isPresent() && !already.isEmpty() && !changed) {
       say.add(
-          "Already off in the same way before the work: "
-              + String.join("; ", already.stream().map(this::told).toList())
-              + ", and the work changed it as predicted. That points at the job's points, its camber or"
-              + " the way of reading, not at the work.");
+          ("Already off in the same way before the work: %s, and the work changed it as predicted."
+                  + " That points at the job's points, its camber or the way of reading, not at the"
+                  + " work.")
+              .formatted(told(already)));
     }
     say.addAll(causes(answer, fits));
     return say;
   }
 
+  private String told(List<Compared> some) {
+    return String.join("; ", some.stream().map(this::told).toList());
+  }
+
   private String told(Compared c) {
-    return (side.isPresent() ? "" : "left-right ")
-        + c.stage().word()
-        + " "
-        + c.figure().word()
-        + " "
-        + (c.difference().radians() < 0 ? "-" : "+")
-        + CauseWords.degrees(c.difference().radians())
-        + " ("
-        + Numbers.fixed(c.sds(), 1)
-        + " sd)";
+    return "%s%s %s %s%s (%s sd)"
+        .formatted(
+            side.isPresent() ? "" : "left-right ",
+            c.stage().word(),
+            c.figure().word(),
+            c.difference().radians() < 0 ? "-" : "+",
+            CauseWords.degrees(c.difference().radians()),
+            Numbers.fixed(c.sds(), 1));
   }
 
   private List<String> causes(Answer answer, List<Fit> fits) {
@@ -220,31 +219,25 @@ final class Explain {
   }
 
   private String sentence(Fit f) {
-    return f.say()
-        + f.hint().map(h -> " (" + h + ")").orElse("")
-        + ", +/- "
-        + plusMinus(f)
-        + "; it takes away "
-        + Numbers.fixed(100 * f.explained(), 0)
-        + " % of chi-square. To find out: "
-        + f.cause().check()
-        + ".";
+    return "%s%s, +/- %s; it takes away %s %% of chi-square. To find out: %s."
+        .formatted(
+            f.say(),
+            f.hint().map(h -> " (" + h + ")").orElse(""),
+            figure(f, f.plusMinus()).substring(1),
+            Numbers.fixed(100 * f.explained(), 0),
+            f.cause().check());
   }
 
-  private String plusMinus(Fit f) {
-    return CauseWords.figure(unit, f.cause(), f.plusMinus()).substring(1);
+  private String figure(Fit f, double value) {
+    return CauseWords.figure(lengths, f.cause(), value);
   }
 
   private String near(Fit f) {
-    String so = f.say() + " would take away " + Numbers.fixed(100 * f.explained(), 0) + " %";
-    if (!f.plausible()) {
-      return so
-          + ", but that is past what can be believed ("
-          + CauseWords.figure(unit, f.cause(), f.from())
-          + " to "
-          + CauseWords.figure(unit, f.cause(), f.to())
-          + ").";
-    }
-    return so + " and leave outside: " + String.join(", ", f.leaves()) + ".";
+    String so =
+        "%s would take away %s %%".formatted(f.say(), Numbers.fixed(100 * f.explained(), 0));
+    return f.plausible()
+        ? "%s and leave outside: %s.".formatted(so, String.join(", ", f.leaves()))
+        : "%s, but that is past what can be believed (%s to %s)."
+            .formatted(so, figure(f, f.from()), figure(f, f.to()));
   }
 }

@@ -1,7 +1,10 @@
 package dev.towerscribe.record;
 
+import dev.towerscribe.adjust.CorrelatedErrors;
+import dev.towerscribe.adjust.GaussNewton;
+import dev.towerscribe.adjust.NormalEquations;
 import dev.towerscribe.model.Side;
-import dev.towerscribe.quantity.LengthUnit;
+import dev.towerscribe.quantity.Lengths;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -10,9 +13,6 @@ import java.util.Set;
 
 /** Fits one cause after the other to the differences of a comparison. */
 final class Fitter {
-  /** Gauss-Newton on one smooth figure: three steps are exact to rounding, more do no harm. */
-  private static final int STEPS = 8;
-
   /** A value may run so many times as far as it may be believed before it is given up. */
   private static final double FARTHEST = 10;
 
@@ -24,27 +24,22 @@ final class Fitter {
 
   private final Comparison all;
   private final Map<Side, Predictor> predictors;
-  private final LengthUnit unit;
-  private final Cholesky weights;
+  private final Lengths lengths;
+  private final CorrelatedErrors errors;
   private final double[] differences;
   private final double chiSquare;
 
-  Fitter(Comparison all, Map<Side, Predictor> predictors, LengthUnit unit) {
+  Fitter(Comparison all, Map<Side, Predictor> predictors, Lengths lengths) {
     this.all = all;
     this.predictors = predictors;
-    this.unit = unit;
-    this.weights = new Cholesky(all.covariance());
+    this.lengths = lengths;
+    this.errors = new CorrelatedErrors(all.covariance());
     this.differences = all.differences();
-    this.chiSquare = chiSquare(differences);
+    this.chiSquare = errors.squares(differences);
   }
 
   double chiSquare() {
     return chiSquare;
-  }
-
-  private double chiSquare(double[] v) {
-    double[] white = weights.whitened(v);
-    return Cholesky.dot(white, white);
   }
 
   /** How far a cause moves every prediction; empty where the linkage cannot get there. */
@@ -67,18 +62,20 @@ final class Fitter {
     return Optional.of(shift);
   }
 
-  private Optional<double[]> slope(Cause cause, Set<Side> acting, double value) {
+  /** Of the one figure of a cause; empty where the linkage cannot get there. */
+  private Optional<NormalEquations> equations(Cause cause, Set<Side> acting, double value) {
     double h = cause.knob().step();
+    Optional<double[]> here = shift(cause, acting, value);
     Optional<double[]> more = shift(cause, acting, value + h);
     Optional<double[]> less = shift(cause, acting, value - h);
-    if (more.isEmpty() || less.isEmpty()) {
+    if (here.isEmpty() || more.isEmpty() || less.isEmpty()) {
       return Optional.empty();
     }
-    double[] slope = new double[differences.length];
-    for (int i = 0; i < slope.length; i++) {
-      slope[i] = (more.get()[i] - less.get()[i]) / (2 * h);
+    double[][] design = new double[differences.length][1];
+    for (int i = 0; i < design.length; i++) {
+      design[i][0] = (more.get()[i] - less.get()[i]) / (2 * h);
     }
-    return Optional.of(weights.whitened(slope));
+    return Optional.of(errors.equations(design, less(differences, here.get())));
   }
 
   /**
@@ -91,47 +88,34 @@ final class Fitter {
   Optional<Fit> fit(Cause cause, Set<Side> acting) {
     double[] range = range(cause, acting);
     double widest = Math.max(-range[0], range[1]);
-    Optional<double[]> slope = slope(cause, acting, 0.0);
-    if (slope.isEmpty() || Math.sqrt(Cholesky.dot(slope.get(), slope.get())) * widest < TELLS_SD) {
+    GaussNewton.Model model =
+        x -> Math.abs(x[0]) > FARTHEST * widest ? Optional.empty() : equations(cause, acting, x[0]);
+    Optional<NormalEquations> none = model.at(new double[] {0});
+    if (none.isEmpty() || information(none.get()) * widest < TELLS_SD) {
       return Optional.empty();
     }
-    double value = 0.0;
-    double[] left = differences;
-    double information = 0.0;
-    for (int i = 0; i < STEPS; i++) {
-      information = Cholesky.dot(slope.get(), slope.get());
-      if (!(information > 0)) {
-        return Optional.empty();
-      }
-      double step = Cholesky.dot(slope.get(), weights.whitened(left)) / information;
-      Optional<double[]> there = shift(cause, acting, value + step);
-      for (int half = 0; half < STEPS && there.isEmpty(); half++) {
-        step /= 2;
-        there = shift(cause, acting, value + step);
-      }
-      slope = slope(cause, acting, value + step);
-      if (there.isEmpty() || slope.isEmpty() || Math.abs(value + step) > FARTHEST * widest) {
-        break;
-      }
-      value += step;
-      left = less(differences, there.get());
-    }
-    double chi = chiSquare(left);
-    double plusMinus = 1 / Math.sqrt(information);
-    CauseWords words = new CauseWords(unit, predictors, acting);
+    GaussNewton.Solution found = GaussNewton.solve(model, new double[] {0});
+    double value = found.x()[0];
+    double sd = 1 / information(found.equations());
+    CauseWords words = new CauseWords(lengths, predictors, acting);
     return Optional.of(
         new Fit(
             cause,
             List.copyOf(acting),
             value,
-            plusMinus,
+            sd,
             range[0],
             range[1],
-            chi,
-            chiSquare > 0 ? Math.max(0.0, 1 - chi / chiSquare) : 0.0,
-            outside(left),
+            found.squares(),
+            chiSquare > 0 ? Math.max(0.0, 1 - found.squares() / chiSquare) : 0.0,
+            outside(less(differences, shift(cause, acting, value).orElseThrow())),
             words.say(cause, value),
-            words.hint(cause, value, plusMinus)));
+            words.hint(cause, value, sd)));
+  }
+
+  /** What one unit of the only unknown moves, in standard deviations of all figures together. */
+  private static double information(NormalEquations equations) {
+    return Math.sqrt(equations.matrix()[0][0]);
   }
 
   private static double[] less(double[] a, double[] b) {

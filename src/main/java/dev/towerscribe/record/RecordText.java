@@ -116,13 +116,9 @@ public record RecordText(
           entries.add(entry);
           if (entry.state() == Entry.State.EDITED) {
             remarks.add(
-                "visit "
-                    + number(entry)
-                    + ", lines "
-                    + openAt
-                    + " to "
-                    + at
-                    + ", was edited after it was written: its checksum does not match");
+                ("visit %s, lines %s to %s, was edited after it was written: its checksum does not"
+                        + " match")
+                    .formatted(number(entry), openAt, at));
           }
           remarks.addAll(entry.troubles());
           open = new ArrayList<>();
@@ -151,10 +147,8 @@ public record RecordText(
       Entry entry = EntryReader.read(openAt, open, false);
       entries.add(entry);
       remarks.add(
-          "an entry was cut short at line "
-              + entry.lastLine()
-              + "; its readings are: "
-              + EntryReader.readings(entry));
+          "an entry was cut short at line %s; its readings are: %s"
+              .formatted(entry.lastLine(), EntryReader.readings(entry)));
       remarks.addAll(entry.troubles());
       open = new ArrayList<>();
     }
@@ -163,8 +157,8 @@ public record RecordText(
       if (strayFrom > 0) {
         remarks.add(
             strayFrom == next - 1
-                ? "line " + strayFrom + " belongs to no entry"
-                : "lines " + strayFrom + " to " + (next - 1) + " belong to no entry");
+                ? "line %s belongs to no entry".formatted(strayFrom)
+                : "lines %s to %s belong to no entry".formatted(strayFrom, next - 1));
         strayFrom = 0;
       }
     }

@@ -2,7 +2,7 @@ package dev.towerscribe.record;
 
 import dev.towerscribe.model.Job;
 import dev.towerscribe.quantity.Angle;
-import dev.towerscribe.quantity.Numbers;
+import dev.towerscribe.quantity.Lengths;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -32,7 +32,8 @@ public final class Since {
     for (Entry.Figure f : entry.figures()) {
       Optional<Angle> predicted = now.of(f.side(), f.stage(), f.figure()).map(Compared::predicted);
       if (!same(f.predicted(), predicted)) {
-        changed.add(f.name() + " then " + words(f.predicted()) + ", now " + words(predicted));
+        changed.add(
+            "%s then %s, now %s".formatted(f.name(), words(f.predicted()), words(predicted)));
       }
     }
     if (changed.isEmpty()) {
@@ -40,11 +41,12 @@ public final class Since {
     }
     String told = String.join("; ", changed.subList(0, Math.min(MOST_TOLD, changed.size())));
     return List.of(
-        "the job has changed, or the program: predicted "
-            + told
-            + (changed.size() > MOST_TOLD
-                ? "; and " + (changed.size() - MOST_TOLD) + " more"
-                : ""));
+        "the job has changed, or the program: predicted %s%s"
+            .formatted(
+                told,
+                changed.size() > MOST_TOLD
+                    ? "; and %s more".formatted(changed.size() - MOST_TOLD)
+                    : ""));
   }
 
   private static boolean same(Optional<Angle> a, Optional<Angle> b) {
@@ -53,6 +55,6 @@ public final class Since {
   }
 
   private static String words(Optional<Angle> angle) {
-    return angle.map(a -> Numbers.fixed(a.degrees(), 2) + " deg").orElse("nothing");
+    return angle.map(Lengths::withDegrees).orElse("nothing");
   }
 }
