@@ -14,13 +14,13 @@ final class BelowView {
   private BelowView() {}
 
   private static Vec2 at(WorksheetPoint point) {
-    return StrutFigure.below(point);
+    return StrutSample.below(point);
   }
 
   static void draw(MirrorPen pen) {
     tyre(pen);
     hidden(pen);
-    rack(pen);
+    FrontView.rack(pen, at(WorksheetPoint.TIE_INNER), at(WorksheetPoint.TIE_OUTER));
     knuckle(pen);
     arm(pen);
     lines(pen);
@@ -43,27 +43,9 @@ final class BelowView {
   /** What lies above: spring and tower opening, dashed. */
   private static void hidden(MirrorPen pen) {
     Vec2 top = at(WorksheetPoint.TOP);
-    pen.circle(top.x(), top.y(), 62, Pen.HIDDEN, Ink.NONE);
+    pen.circle(top, 62, Pen.HIDDEN, Ink.NONE);
     Vec2 low = at(WorksheetPoint.STRUT_LOWER);
-    pen.circle(low.x(), low.y(), 25, Pen.OUTLINE, Ink.WHITE);
-  }
-
-  private static void rack(MirrorPen pen) {
-    Vec2 in = at(WorksheetPoint.TIE_INNER);
-    Vec2 out = at(WorksheetPoint.TIE_OUTER);
-    pen.closed(
-        Pen.THIN,
-        Ink.NONE,
-        255,
-        in.y() - 17,
-        in.x() - 12,
-        in.y() - 17,
-        in.x() - 12,
-        in.y() + 17,
-        255,
-        in.y() + 17);
-    pen.bar(in, out, 11, Pen.OUTLINE, Ink.WHITE);
-    pen.circle(in.x(), in.y(), 13, Pen.OUTLINE, Ink.WHITE);
+    pen.circle(low, 25, Pen.OUTLINE, Ink.WHITE);
   }
 
   private static void knuckle(MirrorPen pen) {
@@ -71,24 +53,19 @@ final class BelowView {
     pen.closed(
         Pen.OUTLINE,
         Ink.WHITE,
-        out.x() - 12,
-        out.y(),
-        out.x() + 12,
-        out.y() - 4,
-        690,
-        -44,
-        690,
-        44,
-        640,
-        40,
-        604,
-        22,
-        604,
-        -28,
-        636,
-        -40);
-    pen.closed(Pen.OUTLINE, Ink.WHITE, 690, -58, 742, -58, 742, 58, 690, 58);
-    pen.circle(out.x(), out.y(), 15, Pen.OUTLINE, Ink.WHITE);
+        new double[][] {
+          {out.x() - 12, out.y()},
+          {out.x() + 12, out.y() - 4},
+          {690, -44},
+          {690, 44},
+          {640, 40},
+          {604, 22},
+          {604, -28},
+          {636, -40}
+        });
+    pen.closed(
+        Pen.OUTLINE, Ink.WHITE, new double[][] {{690, -58}, {742, -58}, {742, 58}, {690, 58}});
+    pen.circle(out, 15, Pen.OUTLINE, Ink.WHITE);
     Vec2 pivot = at(WorksheetPoint.KNUCKLE_PIVOT);
     pen.line(pivot.x(), pivot.y() - 30, pivot.x(), pivot.y() + 36, Pen.HIDDEN);
   }
@@ -100,7 +77,7 @@ final class BelowView {
     // The rear leg runs back from the front one.
     pen.bar(new Vec2(500, 14), rear, 40, Pen.OUTLINE, Ink.WHITE);
     pen.bar(front, ball, 34, Pen.OUTLINE, Ink.WHITE);
-    pen.circle(ball.x(), ball.y(), 19, Pen.OUTLINE, Ink.WHITE);
+    pen.circle(ball, 19, Pen.OUTLINE, Ink.WHITE);
     pen.bar(
         new Vec2(front.x(), front.y() - 26),
         new Vec2(front.x(), front.y() + 26),

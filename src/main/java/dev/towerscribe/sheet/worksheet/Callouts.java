@@ -1,8 +1,6 @@
 package dev.towerscribe.sheet.worksheet;
 
 import dev.towerscribe.drawing.Align;
-import dev.towerscribe.drawing.Item;
-import dev.towerscribe.drawing.Layer;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.drawing.TextBlock;
 import dev.towerscribe.geometry.Vec2;
@@ -68,13 +66,11 @@ record Callouts(
       Vec2 disc = new Vec2(discX, middles[i]);
       Vec2 target = pen.at(place.apply(points.get(i)));
       Vec2 way = target.minus(disc).unit();
-      pen.out()
-          .add(
-              new Item.Line(
-                  Layer.NOTES,
-                  disc.plus(way.times(FormPieces.discClearMm())),
-                  target.minus(way.times(OFF_TARGET)),
-                  Pen.THIN));
+      pen.notes()
+          .line(
+              disc.plus(way.times(FormPieces.discClearMm())),
+              target.minus(way.times(OFF_TARGET)),
+              Pen.THIN);
       FormPieces.disc(points.get(i).sign(), disc, pen.out());
       double x = discX + outward * (FormPieces.discMm() + 1.5);
       List<TextBlock.Row> rows = names.get(i);
@@ -83,7 +79,7 @@ record Callouts(
         TextBlock.Row row = rows.get(k);
         y -= k == 0 ? row.capMm() : FormPieces.stepMm(rows.get(k - 1), row);
         Align align = outward > 0 ? Align.START : Align.END;
-        pen.out().add(TextStyle.text(x, y, row.capMm(), align, row.words()));
+        pen.notes().text(x, y, row.capMm(), align, row.words());
       }
     }
   }
@@ -128,7 +124,7 @@ record Callouts(
   void targets() {
     for (WorksheetPoint point : WorksheetPoint.values()) {
       Vec2 p = place.apply(point);
-      pen.target(p.x(), p.y());
+      pen.target(p);
     }
   }
 }

@@ -59,7 +59,7 @@ record FloorSketch(Optional<Side> side, double widthMm, double heightMm) impleme
   private static Vec2 place(WorksheetEnd end) {
     return end instanceof WorksheetMark mark
         ? place(mark)
-        : StrutFigure.below((WorksheetPoint) end);
+        : StrutSample.below((WorksheetPoint) end);
   }
 
   @Override
@@ -105,10 +105,10 @@ record FloorSketch(Optional<Side> side, double widthMm, double heightMm) impleme
   }
 
   private static void car(MirrorPen pen) {
-    Vec2 wheel = StrutFigure.below(WorksheetPoint.WHEEL_CENTRE);
+    Vec2 wheel = StrutSample.below(WorksheetPoint.WHEEL_CENTRE);
     double half = StrutSample.HALF_TYRE_MM;
-    pen.chain(Pen.THIN, 0, 842, 420, 822, 640, 740, 790, 560, 850, 330);
-    pen.chain(Pen.THIN, 850, -330, 850, -TO_REAR);
+    pen.chain(Pen.THIN, new double[][] {{0, 842}, {420, 822}, {640, 740}, {790, 560}, {850, 330}});
+    pen.chain(Pen.THIN, new double[][] {{850, -330}, {850, -TO_REAR}});
     pen.rounded(
         wheel.x() - half,
         -StrutSample.TYRE_MM,
@@ -158,7 +158,7 @@ record FloorSketch(Optional<Side> side, double widthMm, double heightMm) impleme
   /** Where points crowd, their numbers stand apart, at the end of a fine line. */
   private static void number(WorksheetPoint point, MirrorPen pen) {
     Vec2 p = place(point);
-    pen.target(p.x(), p.y());
+    pen.target(p);
     double mm = 1 / pen.scale();
     Vec2 at =
         switch (point) {

@@ -11,6 +11,7 @@ import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.sheet.text.Fragment;
 import dev.towerscribe.sheet.text.TextStyle;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /**
@@ -218,6 +219,13 @@ final class FormPieces {
   /** How far a disc reaches from its middle. */
   static double discMm() {
     return DISC;
+  }
+
+  /** Boxes side by side, after other cells. */
+  static List<Cell> boxes(int count, double widthMm, Cell... before) {
+    List<Cell> cells = new ArrayList<>(List.of(before));
+    cells.addAll(Collections.nCopies(count, new Blank(widthMm)));
+    return cells;
   }
 
   /** A row as high as its words need, and no lower than asked for. */

@@ -4,6 +4,7 @@ import dev.towerscribe.drawing.Align;
 import dev.towerscribe.drawing.Ink;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.geometry.Vec2;
+import java.util.List;
 
 /**
  * The sample strut corner from the front: x outward from the car's middle plane, y up from the
@@ -16,13 +17,14 @@ final class FrontView {
   private FrontView() {}
 
   private static Vec2 at(WorksheetPoint point) {
-    return StrutFigure.front(point);
+    return StrutSample.front(point);
   }
 
   static void draw(MirrorPen pen) {
     floor(pen);
     tyre(pen);
-    rack(pen);
+    rack(pen, at(WorksheetPoint.TIE_INNER), at(WorksheetPoint.TIE_OUTER));
+    pen.circle(at(WorksheetPoint.TIE_OUTER), 14, Pen.OUTLINE, Ink.WHITE);
     arm(pen);
     strut(pen);
     knuckle(pen);
@@ -49,30 +51,32 @@ final class FrontView {
     // Cut through: tread and side walls above and below, the wheel's dish between them.
     pen.rounded(in, 0, out, 96, 28, Pen.THIN, Ink.PALE);
     pen.rounded(in, top - 96, out, top, 28, Pen.THIN, Ink.PALE);
-    pen.chain(Pen.THIN, in + 12, 96, in + 22, 116, out - 22, 116, out - 12, 96);
     pen.chain(
-        Pen.THIN, in + 12, top - 96, in + 22, top - 116, out - 22, top - 116, out - 12, top - 96);
+        Pen.THIN, new double[][] {{in + 12, 96}, {in + 22, 116}, {out - 22, 116}, {out - 12, 96}});
+    pen.chain(
+        Pen.THIN,
+        new double[][] {
+          {in + 12, top - 96}, {in + 22, top - 116}, {out - 22, top - 116}, {out - 12, top - 96}
+        });
     double dish = w.x() + 34;
-    pen.chain(Pen.THIN, dish + 30, 116, dish, 190, dish, top - 190, dish + 30, top - 116);
+    pen.chain(
+        Pen.THIN,
+        new double[][] {{dish + 30, 116}, {dish, 190}, {dish, top - 190}, {dish + 30, top - 116}});
   }
 
-  private static void rack(MirrorPen pen) {
-    Vec2 in = at(WorksheetPoint.TIE_INNER);
-    Vec2 out = at(WorksheetPoint.TIE_OUTER);
+  /** The end of the rack with its boot, and the tie rod: alike in both views. */
+  static void rack(MirrorPen pen, Vec2 in, Vec2 out) {
     pen.closed(
         Pen.THIN,
         Ink.NONE,
-        255,
-        in.y() - 17,
-        in.x() - 12,
-        in.y() - 17,
-        in.x() - 12,
-        in.y() + 17,
-        255,
-        in.y() + 17);
+        new double[][] {
+          {255, in.y() - 17},
+          {in.x() - 12, in.y() - 17},
+          {in.x() - 12, in.y() + 17},
+          {255, in.y() + 17}
+        });
     pen.bar(in, out, 11, Pen.OUTLINE, Ink.WHITE);
-    pen.circle(in.x(), in.y(), 13, Pen.OUTLINE, Ink.WHITE);
-    pen.circle(out.x(), out.y(), 14, Pen.OUTLINE, Ink.WHITE);
+    pen.circle(in, 13, Pen.OUTLINE, Ink.WHITE);
   }
 
   private static void arm(MirrorPen pen) {
@@ -80,9 +84,9 @@ final class FrontView {
     Vec2 rear = at(WorksheetPoint.ARM_REAR);
     Vec2 front = at(WorksheetPoint.ARM_FRONT);
     pen.bar(rear, ball, 16, Pen.THIN, Ink.WHITE);
-    pen.circle(rear.x(), rear.y(), 19, Pen.THIN, Ink.WHITE);
+    pen.circle(rear, 19, Pen.THIN, Ink.WHITE);
     pen.bar(front, ball, 22, Pen.OUTLINE, Ink.WHITE);
-    pen.circle(front.x(), front.y(), 21, Pen.OUTLINE, Ink.WHITE);
+    pen.circle(front, 21, Pen.OUTLINE, Ink.WHITE);
   }
 
   private static void knuckle(MirrorPen pen) {
@@ -91,42 +95,29 @@ final class FrontView {
     pen.closed(
         Pen.OUTLINE,
         Ink.WHITE,
-        ball.x() - 14,
-        ball.y() + 14,
-        ball.x() + 14,
-        ball.y() + 14,
-        690,
-        240,
-        690,
-        340,
-        652,
-        372,
-        634,
-        384,
-        598,
-        376,
-        606,
-        312,
-        628,
-        290,
-        640,
-        250);
+        new double[][] {
+          {ball.x() - 14, ball.y() + 14},
+          {ball.x() + 14, ball.y() + 14},
+          {690, 240},
+          {690, 340},
+          {652, 372},
+          {634, 384},
+          {598, 376},
+          {606, 312},
+          {628, 290},
+          {640, 250}
+        });
     pen.closed(
         Pen.OUTLINE,
         Ink.WHITE,
-        690,
-        hub.y() - 38,
-        742,
-        hub.y() - 38,
-        742,
-        hub.y() + 38,
-        690,
-        hub.y() + 38);
-    pen.circle(ball.x(), ball.y(), 17, Pen.OUTLINE, Ink.WHITE);
+        new double[][] {
+          {690, hub.y() - 38}, {742, hub.y() - 38}, {742, hub.y() + 38}, {690, hub.y() + 38}
+        });
+    pen.circle(ball, 17, Pen.OUTLINE, Ink.WHITE);
     Vec2 out = at(WorksheetPoint.TIE_OUTER);
-    pen.circle(out.x(), out.y(), 14, Pen.OUTLINE, Ink.WHITE);
+    pen.circle(out, 14, Pen.OUTLINE, Ink.WHITE);
     Vec2 pivot = at(WorksheetPoint.KNUCKLE_PIVOT);
-    pen.circle(pivot.x(), pivot.y(), 11, Pen.OUTLINE, Ink.WHITE);
+    pen.circle(pivot, 11, Pen.OUTLINE, Ink.WHITE);
     pen.circle(pivot.x() - 6, pivot.y() + 42, 9, Pen.THIN, Ink.WHITE);
   }
 
@@ -157,7 +148,7 @@ final class FrontView {
     Vec2 b = onAxis(766, 50);
     Vec2 c = onAxis(806, 34);
     Vec2 d = onAxis(806, -34);
-    pen.closed(Pen.OUTLINE, Ink.PALE, a.x(), a.y(), b.x(), b.y(), c.x(), c.y(), d.x(), d.y());
+    pen.closed(Pen.OUTLINE, Ink.PALE, List.of(a, b, c, d));
     // The strut rod's nut, left alone.
     pen.bar(onAxis(820, 0), onAxis(838, 0), 30, Pen.OUTLINE, Ink.WHITE);
   }
@@ -167,7 +158,7 @@ final class FrontView {
    * through.
    */
   private static void tower(MirrorPen pen) {
-    pen.chain(Pen.EDGE, 404, 610, 428, 770, 448, 792, 508, 804);
-    pen.chain(Pen.EDGE, 576, 814, 648, 826, 668, 812, 690, 742);
+    pen.chain(Pen.EDGE, new double[][] {{404, 610}, {428, 770}, {448, 792}, {508, 804}});
+    pen.chain(Pen.EDGE, new double[][] {{576, 814}, {648, 826}, {668, 812}, {690, 742}});
   }
 }

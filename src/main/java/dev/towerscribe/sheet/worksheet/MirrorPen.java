@@ -3,13 +3,13 @@ package dev.towerscribe.sheet.worksheet;
 import dev.towerscribe.drawing.Align;
 import dev.towerscribe.drawing.Ink;
 import dev.towerscribe.drawing.Item;
-import dev.towerscribe.drawing.Layer;
 import dev.towerscribe.drawing.LayerPen;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.quantity.Angle;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -30,7 +30,8 @@ record MirrorPen(Vec2 origin, double scale, int sign, List<Item> out) {
     return side == Side.LEFT ? 1 : -1;
   }
 
-  private LayerPen notes() {
+  /** The pen that draws in places of the page. */
+  LayerPen notes() {
     return LayerPen.notes(out);
   }
 
@@ -49,24 +50,25 @@ record MirrorPen(Vec2 origin, double scale, int sign, List<Item> out) {
 
   /** A circle whose radius is told in the figure's mm. */
   void circle(double x, double y, double radius, Pen pen, Ink fill) {
-    notes().circle(at(x, y), radius * scale, pen, fill);
+    circle(new Vec2(x, y), radius, pen, fill);
   }
 
-  /** Points in turn: x, y, x, y and so on. */
-  void chain(Pen pen, double... xy) {
-    shape(pen, Ink.NONE, false, xy);
+  void circle(Vec2 p, double radius, Pen pen, Ink fill) {
+    notes().circle(at(p), radius * scale, pen, fill);
   }
 
-  void closed(Pen pen, Ink fill, double... xy) {
-    shape(pen, fill, true, xy);
+  /** Lines from point to point, each told as x and y. */
+  void chain(Pen pen, double[][] points) {
+    notes().path(Arrays.stream(points).map(p -> at(p[0], p[1])).toList(), pen);
   }
 
-  private void shape(Pen pen, Ink fill, boolean closed, double... xy) {
-    List<Vec2> points = new ArrayList<>();
-    for (int i = 0; i < xy.length; i += 2) {
-      points.add(at(xy[i], xy[i + 1]));
-    }
-    out.add(new Item.Polyline(Layer.NOTES, points, closed, pen, fill));
+  /** A polygon, its corners told as x and y. */
+  void closed(Pen pen, Ink fill, double[][] corners) {
+    notes().polygon(Arrays.stream(corners).map(p -> at(p[0], p[1])).toList(), pen, fill);
+  }
+
+  void closed(Pen pen, Ink fill, List<Vec2> corners) {
+    notes().polygon(corners.stream().map(this::at).toList(), pen, fill);
   }
 
   /** A rectangle with rounded corners. */
@@ -88,17 +90,7 @@ record MirrorPen(Vec2 origin, double scale, int sign, List<Item> out) {
   /** A bar between two points, so wide. */
   void bar(Vec2 from, Vec2 to, double wide, Pen pen, Ink fill) {
     Vec2 off = to.minus(from).unit().quarterTurn().times(wide / 2);
-    closed(
-        pen,
-        fill,
-        from.x() + off.x(),
-        from.y() + off.y(),
-        to.x() + off.x(),
-        to.y() + off.y(),
-        to.x() - off.x(),
-        to.y() - off.y(),
-        from.x() - off.x(),
-        from.y() - off.y());
+    closed(pen, fill, List.of(from.plus(off), to.plus(off), to.minus(off), from.minus(off)));
   }
 
   /** A line with an arrowhead at its end; the head keeps its size on the page. */
@@ -125,9 +117,8 @@ record MirrorPen(Vec2 origin, double scale, int sign, List<Item> out) {
   }
 
   /** The place a point is read at: a small ring with a dot, the same size on every page. */
-  void target(double x, double y) {
-    Vec2 p = at(x, y);
-    notes().circle(p, 1.5, Pen.OUTLINE, Ink.WHITE);
-    notes().dot(p, 0.6);
+  void target(Vec2 p) {
+    notes().circle(at(p), 1.5, Pen.OUTLINE, Ink.WHITE);
+    notes().dot(at(p), 0.6);
   }
 }

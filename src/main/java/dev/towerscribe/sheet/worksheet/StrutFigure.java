@@ -15,7 +15,6 @@ import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.LayerPen;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.geometry.Vec2;
-import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.sheet.text.Fragment;
 import java.util.List;
@@ -66,18 +65,6 @@ final class StrutFigure implements Fragment {
     return heightMm;
   }
 
-  /** Where a point stands in the front view, figure mm: out and height. */
-  static Vec2 front(WorksheetPoint point) {
-    Vec3 p = StrutSample.at(point);
-    return new Vec2(p.y(), p.z());
-  }
-
-  /** Where a point stands in the view from below, figure mm: out and fore. */
-  static Vec2 below(WorksheetPoint point) {
-    Vec3 p = StrutSample.at(point);
-    return new Vec2(p.y(), p.x());
-  }
-
   /** Page x of out = 0. */
   private double originX(double leftMm) {
     double middle = (OUT_FROM + OUT_TO) / 2;
@@ -94,7 +81,7 @@ final class StrutFigure implements Fragment {
     head("FROM THE FRONT, looking rearward", leftMm, topMm, out);
     FrontView.draw(front);
     columns(
-        new Callouts(front, StrutFigure::front, true, FormPieces.NAME, 0),
+        new Callouts(front, StrutSample::front, true, FormPieces.NAME, 0),
         List.of(TOP, TIE_INNER, ARM_REAR, ARM_FRONT, BALL_JOINT),
         List.of(STRUT_LOWER, KNUCKLE_PIVOT, WHEEL_CENTRE, TIE_OUTER),
         leftMm,
@@ -108,7 +95,7 @@ final class StrutFigure implements Fragment {
     head("FROM BELOW, lying under it", leftMm, floor - FLOOR, out);
     BelowView.draw(below);
     columns(
-        new Callouts(below, StrutFigure::below, false, FormPieces.NAME, BELOW_RAISE),
+        new Callouts(below, StrutSample::below, false, FormPieces.NAME, BELOW_RAISE),
         List.of(ARM_FRONT, TOP, TIE_INNER, ARM_REAR),
         List.of(STRUT_LOWER, KNUCKLE_PIVOT, BALL_JOINT, WHEEL_CENTRE, TIE_OUTER),
         leftMm,

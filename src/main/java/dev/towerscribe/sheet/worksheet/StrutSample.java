@@ -1,5 +1,6 @@
 package dev.towerscribe.sheet.worksheet;
 
+import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.geometry.Vec3;
 
 /** The strut corner that the worksheet's figures show: plausible, and of no car. */
@@ -25,5 +26,17 @@ final class StrutSample {
       case WHEEL_CENTRE -> new Vec3(0, 724, 290);
       case KNUCKLE_PIVOT -> new Vec3(-6, 618, 322);
     };
+  }
+
+  /** Where a point stands in the front view, figure mm: out and height. */
+  static Vec2 front(WorksheetPoint point) {
+    Vec3 p = at(point);
+    return new Vec2(p.y(), p.z());
+  }
+
+  /** Where a point stands in the view from below, figure mm: out and fore. */
+  static Vec2 below(WorksheetPoint point) {
+    Vec3 p = at(point);
+    return new Vec2(p.y(), p.x());
   }
 }

@@ -1,6 +1,13 @@
 package dev.towerscribe.sheet.worksheet;
 
 import dev.towerscribe.sheet.text.Fragment;
+import dev.towerscribe.sheet.worksheet.FormPieces.Blank;
+import dev.towerscribe.sheet.worksheet.FormPieces.Cell;
+import dev.towerscribe.sheet.worksheet.FormPieces.Gap;
+import dev.towerscribe.sheet.worksheet.FormPieces.Row;
+import dev.towerscribe.sheet.worksheet.FormPieces.Rule;
+import dev.towerscribe.sheet.worksheet.FormPieces.Says;
+import dev.towerscribe.sheet.worksheet.FormPieces.Shade;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -23,12 +30,12 @@ record TapeRows(double widthMm, double boxMm, double rowMm) {
 
   /** Boxes as wide as the names of one side's points leave room for. */
   static TapeRows wide(double widthMm, double rowMm) {
-    return new TapeRows(widthMm, Math.max(FormPieces.Blank.LEAST, BOX_SHARE * widthMm), rowMm);
+    return new TapeRows(widthMm, Math.max(Blank.LEAST, BOX_SHARE * widthMm), rowMm);
   }
 
   /** The narrowest boxes, for longer names. */
   static TapeRows narrow(double widthMm, double rowMm) {
-    return new TapeRows(widthMm, FormPieces.Blank.LEAST, rowMm);
+    return new TapeRows(widthMm, Blank.LEAST, rowMm);
   }
 
   /**
@@ -45,19 +52,15 @@ record TapeRows(double widthMm, double boxMm, double rowMm) {
     return widthMm - LABEL - 3 * boxMm();
   }
 
-  private List<FormPieces.Cell> cells(FormPieces.Cell label, FormPieces.Cell names) {
-    List<FormPieces.Cell> cells = new ArrayList<>(List.of(label, names));
-    for (int i = 0; i < 3; i++) {
-      cells.add(new FormPieces.Blank(boxMm()));
-    }
-    return cells;
+  private List<Cell> cells(Cell label, Cell names) {
+    return FormPieces.boxes(3, boxMm, label, names);
   }
 
   /** What stands over the columns. */
   Fragment headings() {
     return FormPieces.headings(
         List.of("", "from, and under it to", "1st", "2nd", "3rd"),
-        cells(new FormPieces.Gap(LABEL), new FormPieces.Gap(namesMm())));
+        cells(new Gap(LABEL), new Gap(namesMm())));
   }
 
   /**
@@ -68,27 +71,26 @@ record TapeRows(double widthMm, double boxMm, double rowMm) {
    * @param prefix of their labels
    * @param after what the last label before them counts up to
    */
-  List<FormPieces.Row> rows(List<Entry> entries, int blanks, String prefix, int after) {
-    List<FormPieces.Row> rows = new ArrayList<>();
+  List<Row> rows(List<Entry> entries, int blanks, String prefix, int after) {
+    List<Row> rows = new ArrayList<>();
     for (Entry entry : entries) {
-      FormPieces.Says label = FormPieces.Says.wrapped(entry.label(), FormPieces.NAME, LABEL);
+      Says label = Says.wrapped(entry.label(), FormPieces.NAME, LABEL);
       WorksheetPlan.Tape t = entry.tape();
-      FormPieces.Says names =
-          FormPieces.Says.wrapped(
+      Says names =
+          Says.wrapped(
                   entry.before() + t.from().sign() + " " + t.from().words(),
                   FormPieces.NAME,
                   namesMm())
               .then(entry.beforeTo() + t.to().sign() + " " + t.to().words(), FormPieces.NAME);
-      List<FormPieces.Cell> cells = cells(label, names);
+      List<Cell> cells = cells(label, names);
       if (rows.size() % 2 == 0) {
-        cells.add(0, new FormPieces.Shade(LABEL + namesMm() - 1.0));
+        cells.add(0, new Shade(LABEL + namesMm() - 1.0));
       }
       rows.add(FormPieces.row(cells, rowMm));
     }
     for (int i = 0; i < blanks; i++) {
-      FormPieces.Says label =
-          FormPieces.Says.wrapped(prefix + (after + i + 1), FormPieces.NAME, LABEL);
-      rows.add(new FormPieces.Row(cells(label, new FormPieces.Rule(namesMm())), rowMm));
+      Says label = Says.wrapped(prefix + (after + i + 1), FormPieces.NAME, LABEL);
+      rows.add(new Row(cells(label, new Rule(namesMm())), rowMm));
     }
     return rows;
   }

@@ -8,7 +8,6 @@ import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.sheet.text.Fragment;
-import dev.towerscribe.sheet.text.TextStyle;
 import java.util.List;
 
 /**
@@ -87,11 +86,9 @@ record TowerFigure(Side side, double widthMm, double heightMm) implements Fragme
     pen.line(0, -18, 0, 18, Pen.FINE);
     for (int i = 0; i < LANDMARKS.size(); i++) {
       Vec2 at = LANDMARKS.get(i);
-      pen.circle(at.x(), at.y(), 6.5, Pen.OUTLINE, Ink.NONE);
-      FormPieces.disc(
-          Integer.toString(i + 1),
-          pen.at(at.plus(new Vec2(0, -6.5).minus(new Vec2(0, (FormPieces.discMm() + 0.8) / s)))),
-          pen.out());
+      pen.circle(at, 6.5, Pen.OUTLINE, Ink.NONE);
+      Vec2 below = at.plus(new Vec2(0, -6.5).minus(new Vec2(0, (FormPieces.discMm() + 0.8) / s)));
+      FormPieces.disc(Integer.toString(i + 1), pen.at(below), pen.out());
     }
     pen.line(84, -88, 84, 88, Pen.CENTRE);
     // From the strut rod: fore and in.
@@ -105,10 +102,7 @@ record TowerFigure(Side side, double widthMm, double heightMm) implements Fragme
     pen.words(81, 56, FormPieces.WORDS, Align.END, "line");
     Vec2 top = pen.at(0, HALF);
     double base = top.y() + HEAD - 1 - FormPieces.WORDS;
-    pen.out()
-        .add(
-            TextStyle.text(
-                top.x(), base, FormPieces.WORDS, Align.MIDDLE, "FROM ABOVE: FORWARD is up"));
+    pen.notes().text(top.x(), base, FormPieces.WORDS, Align.MIDDLE, "FROM ABOVE: FORWARD is up");
     double low = top.y() + 1.5;
     for (int way : new int[] {-1, 1}) {
       String word = way < 0 ? "OUTBOARD" : "INBOARD";
@@ -116,14 +110,13 @@ record TowerFigure(Side side, double widthMm, double heightMm) implements Fragme
       int page = way * pen.sign();
       Vec2 tip = new Vec2(edge.x(), low + FormPieces.WORDS / 2);
       MirrorPen.arrow(tip.minus(new Vec2(page * 9, 0)), tip, Pen.EDGE, pen.out());
-      pen.out()
-          .add(
-              TextStyle.text(
-                  edge.x() - page * 10.5,
-                  low,
-                  FormPieces.WORDS,
-                  page < 0 ? Align.START : Align.END,
-                  word));
+      pen.notes()
+          .text(
+              edge.x() - page * 10.5,
+              low,
+              FormPieces.WORDS,
+              page < 0 ? Align.START : Align.END,
+              word);
     }
   }
 
@@ -148,15 +141,14 @@ record TowerFigure(Side side, double widthMm, double heightMm) implements Fragme
     double half = heightMm / 8;
     title(pen, half - 1.6 - FormPieces.WORDS, "Crown: rock to equal gaps");
     double reach = wide * 0.3;
-    double[] xy = new double[2 * 21];
     double y = -half + 8.4;
     double rise = half - 5.6;
+    double[][] skin = new double[21][];
     for (int i = 0; i <= 20; i++) {
       double x = reach * (i - 10) / 10.0;
-      xy[2 * i] = x;
-      xy[2 * i + 1] = y + rise * (1 - (x / reach) * (x / reach)) * 0.62;
+      skin[i] = new double[] {x, y + rise * (1 - (x / reach) * (x / reach)) * 0.62};
     }
-    pen.chain(Pen.EDGE, xy);
+    pen.chain(Pen.EDGE, skin);
     double bar = y + rise * 0.62 + 0.9;
     pen.bar(new Vec2(-reach, bar), new Vec2(reach, bar), 1.2, Pen.OUTLINE, Ink.PALE);
     pen.line(reach + 1.6, y, reach + 1.6, bar - 0.6, Pen.FINE);
@@ -177,7 +169,7 @@ record TowerFigure(Side side, double widthMm, double heightMm) implements Fragme
     double up = face + Math.min(7.0, half - 3.5);
     pen.bar(new Vec2(-reach, face - 0.7), new Vec2(-6, face - 0.7), 1.4, Pen.OUTLINE, Ink.PALE);
     pen.bar(new Vec2(6, face - 0.7), new Vec2(reach, face - 0.7), 1.4, Pen.OUTLINE, Ink.PALE);
-    pen.chain(Pen.OUTLINE, -11, face, -7, up + 2, 7, up + 2, 11, face);
+    pen.chain(Pen.OUTLINE, new double[][] {{-11, face}, {-7, up + 2}, {7, up + 2}, {11, face}});
     pen.circle(0, up, 2.0, Pen.OUTLINE, Ink.WHITE);
     pen.circle(0, up, 0.6, Pen.NONE, Ink.BLACK);
     pen.line(3, up, reach * 0.75, up, Pen.FINE);

@@ -6,6 +6,13 @@ import dev.towerscribe.sheet.text.Fragment;
 import dev.towerscribe.sheet.text.Fragments;
 import dev.towerscribe.sheet.text.TextPage;
 import dev.towerscribe.sheet.text.TextStyle;
+import dev.towerscribe.sheet.worksheet.FormPieces.Blank;
+import dev.towerscribe.sheet.worksheet.FormPieces.Cell;
+import dev.towerscribe.sheet.worksheet.FormPieces.Disc;
+import dev.towerscribe.sheet.worksheet.FormPieces.Gap;
+import dev.towerscribe.sheet.worksheet.FormPieces.Row;
+import dev.towerscribe.sheet.worksheet.FormPieces.Rule;
+import dev.towerscribe.sheet.worksheet.FormPieces.Says;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -37,47 +44,29 @@ final class WorksheetCorner {
   static List<Page> figures(WorksheetHead head) {
     TextPage page = new TextPage(head);
     page.add(new StrutFigure(side(head), page.columnMm(), bodyMm(head)), 0, false);
-    return pages(page, head, "figures", "which point is which");
-  }
-
-  private static List<Page> pages(TextPage page, WorksheetHead head, String stem, String title) {
-    String word = side(head).word();
-    return page.pages(
-        "survey-" + word + "-" + stem,
-        TextStyle.titleCase(word) + " corner, " + title,
-        "S-" + word.charAt(0) + "-" + stem,
-        true);
+    return head.pages(page, "figures", "corner, which point is which");
   }
 
   /** Floor plot and height of every point, and what is read at the wheel. */
   static List<Page> points(WorksheetHead head) {
     TextPage page = new TextPage(head);
     double wide = page.columnMm();
-    double box = Math.max(FormPieces.Blank.LEAST, 0.145 * wide);
+    double box = Math.max(Blank.LEAST, 0.145 * wide);
     double name = wide - DISC - 3 * box;
-    List<FormPieces.Cell> boxes =
-        List.of(new FormPieces.Blank(box), new FormPieces.Blank(box), new FormPieces.Blank(box));
-    List<FormPieces.Row> rows = new ArrayList<>();
+    List<Row> rows = new ArrayList<>();
     for (WorksheetPoint point : WorksheetPoint.values()) {
-      rows.add(
-          row(
-              new FormPieces.Disc(point.sign(), DISC),
-              FormPieces.Says.wrapped(point.words(), FormPieces.NAME, name)
-                  .then(point.key() + ": " + point.where(), FormPieces.WORDS),
-              boxes,
-              POINT_ROW));
+      Says words =
+          Says.wrapped(point.words(), FormPieces.NAME, name)
+              .then(point.key() + ": " + point.where(), FormPieces.WORDS);
+      Disc disc = new Disc(point.sign(), DISC);
+      rows.add(FormPieces.row(FormPieces.boxes(3, box, disc, words), POINT_ROW));
     }
+    Gap gap = new Gap(DISC);
     for (int i = 0; i < 2; i++) {
-      rows.add(
-          row(
-              new FormPieces.Gap(DISC),
-              new FormPieces.Rule(name),
-              boxes,
-              FormPieces.Row.LEAST + 1));
+      List<Cell> cells = FormPieces.boxes(3, box, gap, new Rule(name));
+      rows.add(FormPieces.row(cells, Row.LEAST + 1));
     }
-    List<FormPieces.Cell> like =
-        new ArrayList<>(List.of(new FormPieces.Gap(DISC), new FormPieces.Gap(name)));
-    like.addAll(boxes);
+    List<Cell> like = FormPieces.boxes(3, box, gap, new Gap(name));
     page.rows(
         FormPieces.headings(
             List.of("", "point, and what it is taken at", "fore", "out", "height"), like),
@@ -95,25 +84,13 @@ final class WorksheetCorner {
             wheel("toe of this wheel, deg: toe-in +", wide)),
         1.0,
         false);
-    return pages(page, head, "points", "points");
-  }
-
-  private static FormPieces.Row row(
-      FormPieces.Cell first, FormPieces.Cell name, List<FormPieces.Cell> boxes, double leastMm) {
-    List<FormPieces.Cell> cells = new ArrayList<>(List.of(first, name));
-    cells.addAll(boxes);
-    return FormPieces.row(cells, leastMm);
+    return head.pages(page, "points", "corner, points");
   }
 
   private static Fragment wheel(String words, double wide) {
-    double box = Math.max(FormPieces.Blank.LEAST, 0.16 * wide);
-    return new FormPieces.Row(
-        List.of(
-            FormPieces.Says.wrapped(words, FormPieces.NAME, wide - 3 * box),
-            new FormPieces.Blank(box),
-            new FormPieces.Blank(box),
-            new FormPieces.Blank(box)),
-        FormPieces.Row.LEAST + 0.4);
+    double box = Math.max(Blank.LEAST, 0.16 * wide);
+    Says says = Says.wrapped(words, FormPieces.NAME, wide - 3 * box);
+    return new Row(FormPieces.boxes(3, box, says), Row.LEAST + 0.4);
   }
 
   /** Distances from point to point. */
@@ -129,7 +106,7 @@ final class WorksheetCorner {
             * TextStyle.lineMm(FormPieces.WORDS);
     TapeRows rows = fitted(page, bodyMm(head) - words - 4.0, entries.size());
     page.rows(rows.headings(), rows.rows(entries, 0, "", 0), 2.0);
-    return pages(page, head, "tapes", "tapes, point to point");
+    return head.pages(page, "tapes", "corner, tapes, point to point");
   }
 
   private static String label(WorksheetHead head, WorksheetMark from, WorksheetPoint to) {
@@ -164,28 +141,17 @@ final class WorksheetCorner {
     List<Fragment> words = new ArrayList<>();
     double room = page.columnMm() - half - 4;
     for (WorksheetMark mark : WorksheetMark.values()) {
-      words.add(
-          new FormPieces.Row(
-              List.of(
-                  new FormPieces.Disc(mark.sign(), DISC),
-                  FormPieces.Says.wrapped(
-                      "to " + FloorSketch.tapesFrom(mark) + ": " + mark.words(),
-                      FormPieces.WORDS,
-                      room - DISC)),
-              11));
+      String tapes = "to %s: %s".formatted(FloorSketch.tapesFrom(mark), mark.words());
+      Says says = Says.wrapped(tapes, FormPieces.WORDS, room - DISC);
+      words.add(new Row(List.of(new Disc(mark.sign(), DISC), says), 11));
     }
-    words.add(
-        new Fragments.Stack(
-            Fragments.lines(
-                "Hook the tape to the mark itself. D is over the engine bay. No straight line for "
-                    + label(head, WorksheetMark.D, WorksheetPoint.TOP)
-                    + ": plot the fore of 1 twice. For "
-                    + label(head, WorksheetMark.C, WorksheetPoint.ARM_REAR)
-                    + ": take the height of 4 twice.",
-                FormPieces.WORDS,
-                room,
-                0),
-            0));
+    String hook =
+        ("Hook the tape to the mark itself. D is over the engine bay. No straight line for %s: plot"
+                + " the fore of 1 twice. For %s: take the height of 4 twice.")
+            .formatted(
+                label(head, WorksheetMark.D, WorksheetPoint.TOP),
+                label(head, WorksheetMark.C, WorksheetPoint.ARM_REAR));
+    words.add(new Fragments.Stack(Fragments.lines(hook, FormPieces.WORDS, room, 0), 0));
     Fragment text = new Fragments.Stack(words, 1.0);
     double least = Math.max(text.heightMm(), SKETCH_LEAST);
     int count = entries.size() + BLANKS;
@@ -199,6 +165,6 @@ final class WorksheetCorner {
         new Fragments.Beside(new FloorSketch(Optional.of(side(head)), half, high), text, half + 4),
         SKETCH_GAP,
         false);
-    return pages(page, head, "marks", "tapes from the marks");
+    return head.pages(page, "marks", "corner, tapes from the marks");
   }
 }

@@ -5,10 +5,12 @@ import dev.towerscribe.drawing.Ink;
 import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.LayerPen;
 import dev.towerscribe.drawing.Lettering;
+import dev.towerscribe.drawing.Page;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.sheet.text.PageFrame;
+import dev.towerscribe.sheet.text.TextPage;
 import dev.towerscribe.sheet.text.TextStyle;
 import java.util.List;
 import java.util.Locale;
@@ -45,6 +47,20 @@ record WorksheetHead(
   private static final double EDGE_BAR = 3.0;
   private static final double EDGE_GAP = 3.0;
   private static final double BODY_GAP = 3.0;
+
+  /**
+   * The pages of one side of the car.
+   *
+   * @param page what is on them
+   * @param stem last part of their file names and labels
+   * @param title outline entry after the side's word: "corner, points"
+   */
+  List<Page> pages(TextPage page, String stem, String title) {
+    String word = side.orElseThrow().word();
+    String label = "S-%s-%s".formatted(word.substring(0, 1), stem);
+    String outline = TextStyle.titleCase(word) + " " + title;
+    return page.pages("survey-%s-%s".formatted(word, stem), outline, label, true);
+  }
 
   private double edgeMm() {
     return side.isPresent() ? EDGE_BAR + EDGE_GAP : 0;

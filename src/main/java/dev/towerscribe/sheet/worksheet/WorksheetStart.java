@@ -9,13 +9,20 @@ import dev.towerscribe.sheet.text.Fragment;
 import dev.towerscribe.sheet.text.Fragments;
 import dev.towerscribe.sheet.text.TextPage;
 import dev.towerscribe.sheet.text.TextStyle;
+import dev.towerscribe.sheet.worksheet.FormPieces.Blank;
+import dev.towerscribe.sheet.worksheet.FormPieces.Cell;
+import dev.towerscribe.sheet.worksheet.FormPieces.Disc;
+import dev.towerscribe.sheet.worksheet.FormPieces.Gap;
+import dev.towerscribe.sheet.worksheet.FormPieces.Row;
+import dev.towerscribe.sheet.worksheet.FormPieces.Says;
+import dev.towerscribe.sheet.worksheet.FormPieces.Tick;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /** The worksheet's pages for the whole car: cautions, the car, setting out, distances across. */
 final class WorksheetStart {
-  private static final double ROW = FormPieces.Row.LEAST;
+  private static final double ROW = Row.LEAST;
   private static final double SKETCH_SHARE = 0.5;
   private static final double GAP = 4.0;
 
@@ -59,11 +66,11 @@ final class WorksheetStart {
             "torch, safety glasses",
             "a second person");
     for (int i = 0; i < tools.size(); i += 3) {
-      List<FormPieces.Cell> cells = new ArrayList<>();
+      List<Cell> cells = new ArrayList<>();
       for (int k = i; k < Math.min(i + 3, tools.size()); k++) {
-        cells.add(new FormPieces.Tick(tools.get(k), wide / 3));
+        cells.add(new Tick(tools.get(k), wide / 3));
       }
-      page.add(new FormPieces.Row(cells, 7.6), i == 0 ? 1.0 : 0, false);
+      page.add(new Row(cells, 7.6), i == 0 ? 1.0 : 0, false);
     }
     page.add(
         new Fragments.Stack(Fragments.lines(SOURCES, FormPieces.WORDS, wide, 0), 0), 2.0, false);
@@ -104,10 +111,8 @@ final class WorksheetStart {
   }
 
   private static Fragment pair(String words, double wide, double share) {
-    return new FormPieces.Row(
-        List.of(
-            FormPieces.Says.wrapped(words, FormPieces.WORDS, share * wide),
-            new FormPieces.Blank((1 - share) * wide)),
+    return new Row(
+        List.of(Says.wrapped(words, FormPieces.WORDS, share * wide), new Blank((1 - share) * wide)),
         ROW);
   }
 
@@ -115,13 +120,12 @@ final class WorksheetStart {
     double label = 0.34 * wide;
     double second = 0.16 * wide;
     double box = (wide - label - second) / 2;
-    return new FormPieces.Row(
+    return new Row(
         List.of(
-            FormPieces.Says.wrapped(one, FormPieces.WORDS, label),
-            new FormPieces.Blank(box),
-            new FormPieces.Says(
-                List.of(new TextBlock.Row(other, FormPieces.WORDS)), second, Align.END),
-            new FormPieces.Blank(box)),
+            Says.wrapped(one, FormPieces.WORDS, label),
+            new Blank(box),
+            new Says(List.of(new TextBlock.Row(other, FormPieces.WORDS)), second, Align.END),
+            new Blank(box)),
         ROW);
   }
 
@@ -173,23 +177,22 @@ final class WorksheetStart {
       if (mark.foreSign() == 0) {
         continue;
       }
-      List<FormPieces.Cell> cells = new ArrayList<>();
-      cells.add(new FormPieces.Disc(mark.sign(), 2 * FormPieces.discMm() + 3));
-      cells.add(FormPieces.Says.wrapped(mark.words(), FormPieces.NAME, label + 12));
+      List<Cell> cells = new ArrayList<>();
+      cells.add(new Disc(mark.sign(), 2 * FormPieces.discMm() + 3));
+      cells.add(Says.wrapped(mark.words(), FormPieces.NAME, label + 12));
       cells.add(sign(mark.foreSign() > 0 ? "fore +" : "fore -", 16));
-      cells.add(new FormPieces.Blank(box));
+      cells.add(new Blank(box));
       if (!mark.isOnFloor()) {
         cells.add(sign("height", 16));
-        cells.add(new FormPieces.Blank(box));
+        cells.add(new Blank(box));
       }
-      rows.add(new FormPieces.Row(cells, ROW));
+      rows.add(new Row(cells, ROW));
     }
     return new Fragments.Stack(rows, 0);
   }
 
-  private static FormPieces.Says sign(String words, double wide) {
-    return new FormPieces.Says(
-        List.of(new TextBlock.Row(words, FormPieces.WORDS)), wide, Align.END);
+  private static Says sign(String words, double wide) {
+    return new Says(List.of(new TextBlock.Row(words, FormPieces.WORDS)), wide, Align.END);
   }
 
   /** An uncertainty in the unit of the sheet: an inch's to a hundredth, as tapes are read. */
@@ -206,20 +209,20 @@ final class WorksheetStart {
     WorksheetDoubt[] all = WorksheetDoubt.values();
     List<Fragment> rows = new ArrayList<>();
     double half = (wide - GAP) / 2;
-    double box = FormPieces.Blank.LEAST + 2;
+    double box = Blank.LEAST + 2;
     for (int i = 0; i < all.length; i += 2) {
-      List<FormPieces.Cell> cells = new ArrayList<>();
+      List<Cell> cells = new ArrayList<>();
       for (int k = i; k < Math.min(i + 2, all.length); k++) {
         if (k > i) {
-          cells.add(new FormPieces.Gap(GAP));
+          cells.add(new Gap(GAP));
         }
-        cells.add(FormPieces.Says.wrapped(all[k].words(), FormPieces.WORDS, half - box - 15));
+        cells.add(Says.wrapped(all[k].words(), FormPieces.WORDS, half - box - 15));
         cells.add(
-            new FormPieces.Says(
+            new Says(
                 List.of(new TextBlock.Row(usual(all[k], units), FormPieces.WORDS)), 15, Align.END));
-        cells.add(new FormPieces.Blank(box));
+        cells.add(new Blank(box));
       }
-      rows.add(new FormPieces.Row(cells, ROW));
+      rows.add(new Row(cells, ROW));
     }
     return new Fragments.Stack(rows, 0);
   }
@@ -245,12 +248,11 @@ final class WorksheetStart {
             + (head.units() == LengthUnit.MM ? "5 mm" : "0.2 in")
             + " apart: measure again, then ask whether the car has been hit.",
         FormPieces.WORDS);
-    List<FormPieces.Cell> ticks = new ArrayList<>();
+    List<Cell> ticks = new ArrayList<>();
     for (WorksheetPoint point : WorksheetPoint.values()) {
-      ticks.add(
-          new FormPieces.Tick(point.sign(), page.columnMm() / WorksheetPoint.values().length));
+      ticks.add(new Tick(point.sign(), page.columnMm() / WorksheetPoint.values().length));
     }
-    page.add(new FormPieces.Row(ticks, 9), 1.0, false);
+    page.add(new Row(ticks, 9), 1.0, false);
     return page.pages("survey-across", "Across the car", "S-across", true);
   }
 }

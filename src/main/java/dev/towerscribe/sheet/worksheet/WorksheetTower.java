@@ -4,27 +4,25 @@ import dev.towerscribe.drawing.Page;
 import dev.towerscribe.sheet.text.Fragment;
 import dev.towerscribe.sheet.text.Fragments;
 import dev.towerscribe.sheet.text.TextPage;
-import dev.towerscribe.sheet.text.TextStyle;
+import dev.towerscribe.sheet.worksheet.FormPieces.Blank;
+import dev.towerscribe.sheet.worksheet.FormPieces.Cell;
+import dev.towerscribe.sheet.worksheet.FormPieces.Disc;
+import dev.towerscribe.sheet.worksheet.FormPieces.Gap;
+import dev.towerscribe.sheet.worksheet.FormPieces.Row;
+import dev.towerscribe.sheet.worksheet.FormPieces.Rule;
+import dev.towerscribe.sheet.worksheet.FormPieces.Says;
+import dev.towerscribe.sheet.worksheet.FormPieces.Tick;
 import java.util.ArrayList;
 import java.util.List;
 
 /** The worksheet's pages for one tower's top. */
 final class WorksheetTower {
   private static final double FIGURE_MM = 116.0;
-  private static final double ROW = FormPieces.Row.LEAST;
+  private static final double ROW = Row.LEAST;
   private static final double GUTTER = 3.0;
   private static final int BLANK_SPANS = 3;
 
   private WorksheetTower() {}
-
-  private static List<Page> pages(TextPage page, WorksheetHead head, String stem, String title) {
-    String word = head.side().orElseThrow().word();
-    return page.pages(
-        "survey-" + word + "-" + stem,
-        TextStyle.titleCase(word) + " tower, " + title,
-        "S-" + word.charAt(0) + "-" + stem,
-        true);
-  }
 
   /** The figure and what is read once or twice each. */
   static List<Page> top(WorksheetHead head) {
@@ -49,26 +47,18 @@ final class WorksheetTower {
             + " straightedge. PIVOT HEIGHT: on the old mount, on the bench; below the upper face:"
             + " minus.",
         FormPieces.WORDS);
-    return pages(page, head, "tower", "top");
+    return head.pages(page, "tower", "tower, top");
   }
 
   private static Fragment table(double wide, List<String> names) {
-    double box = Math.max(FormPieces.Blank.LEAST, 0.27 * wide);
+    double box = Math.max(Blank.LEAST, 0.27 * wide);
+    double words = wide - 2 * box;
     List<Fragment> rows = new ArrayList<>();
-    List<FormPieces.Cell> like =
-        List.of(
-            new FormPieces.Gap(wide - 2 * box),
-            new FormPieces.Blank(box),
-            new FormPieces.Blank(box));
+    List<Cell> like = FormPieces.boxes(2, box, new Gap(words));
     rows.add(FormPieces.headings(List.of("", "1st", "2nd"), like));
     for (String name : names) {
-      rows.add(
-          new FormPieces.Row(
-              List.of(
-                  FormPieces.Says.wrapped(name, FormPieces.NAME, wide - 2 * box),
-                  new FormPieces.Blank(box),
-                  new FormPieces.Blank(box)),
-              ROW));
+      Says says = Says.wrapped(name, FormPieces.NAME, words);
+      rows.add(new Row(FormPieces.boxes(2, box, says), ROW));
     }
     return new Fragments.Stack(rows, 0);
   }
@@ -88,27 +78,19 @@ final class WorksheetTower {
     spanRows(page, wide);
     WorksheetStart.heading(page, "STRAIGHT LINE: two points of it, far apart");
     lineRows(page, wide);
-    return pages(page, head, "landmarks", "landmarks and spans");
+    return head.pages(page, "landmarks", "tower, landmarks and spans");
   }
 
   private static void landmarkRows(TextPage page, double wide) {
     double disc = 2 * FormPieces.discMm() + 2.6;
-    double box = Math.max(FormPieces.Blank.LEAST, 0.14 * wide);
+    double box = Math.max(Blank.LEAST, 0.14 * wide);
     double name = wide - disc - 4 * box;
-    List<FormPieces.Cell> boxes = new ArrayList<>();
-    for (int i = 0; i < 4; i++) {
-      boxes.add(new FormPieces.Blank(box));
-    }
-    List<FormPieces.Cell> like =
-        new ArrayList<>(List.of(new FormPieces.Gap(disc), new FormPieces.Gap(name)));
-    like.addAll(boxes);
-    List<FormPieces.Row> rows = new ArrayList<>();
+    List<Cell> like = FormPieces.boxes(4, box, new Gap(disc), new Gap(name));
+    List<Row> rows = new ArrayList<>();
     for (int i = 1; i <= WorksheetPlan.landmarks().size() + 1; i++) {
-      List<FormPieces.Cell> cells =
-          new ArrayList<>(
-              List.of(new FormPieces.Disc(Integer.toString(i), disc), new FormPieces.Rule(name)));
-      cells.addAll(boxes);
-      rows.add(new FormPieces.Row(cells, ROW + 0.4));
+      Disc sign = new Disc(Integer.toString(i), disc);
+      List<Cell> cells = FormPieces.boxes(4, box, sign, new Rule(name));
+      rows.add(new Row(cells, ROW + 0.4));
     }
     page.rows(
         FormPieces.headings(
@@ -118,31 +100,31 @@ final class WorksheetTower {
   }
 
   private static void spanRows(TextPage page, double wide) {
-    double box = Math.max(FormPieces.Blank.LEAST, 0.14 * wide);
-    List<FormPieces.Cell> after = new ArrayList<>();
+    double box = Math.max(Blank.LEAST, 0.14 * wide);
+    List<Cell> after = new ArrayList<>();
     for (String word : List.of("inside", "outside", "centres")) {
-      after.add(new FormPieces.Tick(word, FormPieces.tickMm(word)));
+      after.add(new Tick(word, FormPieces.tickMm(word)));
     }
-    double name = wide - 2 * box - after.stream().mapToDouble(FormPieces.Cell::widthMm).sum();
-    after.add(new FormPieces.Blank(box));
-    after.add(new FormPieces.Blank(box));
-    List<FormPieces.Row> rows = new ArrayList<>();
+    double name = wide - 2 * box - after.stream().mapToDouble(Cell::widthMm).sum();
+    after.add(new Blank(box));
+    after.add(new Blank(box));
+    List<Row> rows = new ArrayList<>();
     for (WorksheetPlan.Span span : WorksheetPlan.spans()) {
-      rows.add(row(FormPieces.Says.wrapped(words(span), FormPieces.NAME, name), after));
+      rows.add(row(Says.wrapped(words(span), FormPieces.NAME, name), after));
     }
     for (int i = 0; i < BLANK_SPANS; i++) {
-      rows.add(row(new FormPieces.Rule(name), after));
+      rows.add(row(new Rule(name), after));
     }
-    List<FormPieces.Cell> like = new ArrayList<>();
-    like.add(new FormPieces.Gap(name));
+    List<Cell> like = new ArrayList<>();
+    like.add(new Gap(name));
     like.addAll(after);
     page.rows(FormPieces.headings(List.of("from - to", "", "", "", "1st", "2nd"), like), rows, 1.0);
   }
 
-  private static FormPieces.Row row(FormPieces.Cell first, List<FormPieces.Cell> after) {
-    List<FormPieces.Cell> cells = new ArrayList<>(List.of(first));
+  private static Row row(Cell first, List<Cell> after) {
+    List<Cell> cells = new ArrayList<>(List.of(first));
     cells.addAll(after);
-    return new FormPieces.Row(cells, ROW);
+    return new Row(cells, ROW);
   }
 
   /** A span by the numbers in the figure's discs. */
@@ -155,20 +137,14 @@ final class WorksheetTower {
   }
 
   private static void lineRows(TextPage page, double wide) {
-    double box = Math.max(FormPieces.Blank.LEAST, 0.14 * wide);
+    double box = Math.max(Blank.LEAST, 0.14 * wide);
     double name = wide - 4 * box;
-    List<FormPieces.Cell> cells = new ArrayList<>();
-    cells.add(new FormPieces.Rule(name));
-    List<FormPieces.Cell> like = new ArrayList<>();
-    like.add(new FormPieces.Gap(name));
-    for (int i = 0; i < 4; i++) {
-      cells.add(new FormPieces.Blank(box));
-      like.add(new FormPieces.Blank(box));
-    }
+    List<Cell> cells = FormPieces.boxes(4, box, new Rule(name));
+    List<Cell> like = FormPieces.boxes(4, box, new Gap(name));
     page.rows(
         FormPieces.headings(
             List.of("what it is", "from fore", "from in", "to fore", "to in"), like),
-        List.of(new FormPieces.Row(cells, ROW), new FormPieces.Row(cells, ROW)),
+        List.of(new Row(cells, ROW), new Row(cells, ROW)),
         1.0);
   }
 }
