@@ -90,6 +90,7 @@ class AlignmentTest {
 
   @Test
   void settingsAreTheIndexMarksAndBothEndsOnce() {
+    // Independent: marks and ends of the slots given here, in order and once each.
     assertThat(
             SlotSettings.of(new dev.towerscribe.model.Plate.Slot(-8, 16, List.of(-8.0, 4.0, 16.0))))
         .containsExactly(-8.0, 4.0, 16.0);
@@ -105,7 +106,9 @@ class AlignmentTest {
 
   @Test
   void knuckleBoltAloneMovesCamberByAboutItsTurn() {
-    // The wheel centre is held, so the arm moves too: of 2.5 degrees some 2.0 arrive at the wheel.
+    // Independent: the bolt gives 2.5 degrees; the wheel centre is held, so the arm moves too and
+    // less
+    // arrives at the wheel, some 2.0 with this arm.
     StrutFigures s = Alignment.of(demo(Aims.Use.ROAD)).orElseThrow().strut().orElseThrow();
     StrutFigures.Reachable r = s.reachableAt().orElseThrow();
     assertThat(r.to().degrees() - r.from().degrees()).isBetween(1.5, 2.5);
@@ -263,7 +266,7 @@ class AlignmentTest {
 
   @ParameterizedTest
   @CsvSource({
-    // Common practice, no source.
+    // Frozen: common practice, no source.
     "ROAD, 4.0, , -1.8",
     "ROAD_AND_TRACK, 5.5, 6.0, -2.4",
     "TRACK, 5.5, , -2.75",
@@ -304,6 +307,7 @@ class AlignmentTest {
 
   @Test
   void aSettingPastTheLimitIsNamed() {
+    // Independent: the limit is the one stated here, -1 degree.
     Aims tight =
         new Aims(
             Aims.Use.ROAD,

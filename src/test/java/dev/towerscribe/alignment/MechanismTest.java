@@ -223,7 +223,8 @@ class MechanismTest {
 
   @Test
   void signsOfIso8855OneByOne() {
-    // ISO 8855:2011, left wheel, worked by hand: X forward, Y left, Z up.
+    // Published signs: ISO 8855:2011. Independent figures, left wheel, worked by hand: X forward, Y
+    // left, Z up.
     Vec3 ball = new Vec3(0, 650, 200);
     Vec3 out = new Vec3(0, 1, 0);
     // Caster is positive when the upper pivot lies rearward.
@@ -253,7 +254,8 @@ class MechanismTest {
 
   @Test
   void movingTheTopInboardAndRearwardDoesWhatTheTradeSays() throws NotReached {
-    // Common practice, no source: 10 mm inboard at the top is about a degree of camber, 10 mm
+    // Independent: common practice, no source: 10 mm inboard at the top is about a degree of
+    // camber, 10 mm
     // rearward about a degree of caster on an axis of 600 mm.
     Hardpoints p = Struts.demo();
     Mechanism mechanism = new Mechanism(p);
@@ -267,6 +269,7 @@ class MechanismTest {
 
   @Test
   void theKnuckleBoltLeansTheWheelTheWayItSays() throws NotReached {
+    // Independent: less than the 2 degrees of the bolt arrive at the wheel, and more than half.
     Hardpoints p = Struts.demo();
     Vec3 pivot = new Vec3(-6, 610, 300);
     Mechanism mechanism = new Mechanism(p);

@@ -63,7 +63,8 @@ class SensitivityTest {
     for (boolean moved : new boolean[] {false, true}) {
       Sensitivity.Figures f =
           moved ? Sensitivity.at(job, job.mount().settingMm()) : Sensitivity.before(job);
-      // Truncation step^2 and rounding 1e-15 / step: 1e-9 holds both with room.
+      // Independent: central differences. Truncation step^2 and rounding 1e-15 / step: 1e-9 holds
+      // both with room.
       assertThat(f.camber().byCamber())
           .isCloseTo(byCamber(job, moved, step, Pose::camber), within(1e-8));
       assertThat(f.caster().byCamber())

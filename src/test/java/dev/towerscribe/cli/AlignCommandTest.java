@@ -41,6 +41,7 @@ class AlignCommandTest {
 
   @Test
   void jsonHasEveryKeyOnBothSides() throws Exception {
+    // Independent: settings and ends of travel as wren.toml states them.
     JsonNode all = runs.json("align", "wren.toml", "--json");
     assertThat(all.path("format").asInt()).isEqualTo(1);
     assertThat(all.path("sides").fieldNames()).toIterable().containsExactly("left", "right");

@@ -39,7 +39,7 @@ class DrilledCommandTest {
       assertThat(side.path("tied").asBoolean()).isTrue();
       assertThat(side.path("complete").asBoolean()).isTrue();
       assertThat(side.path("fit").path("verdict").asText()).isEqualTo("goes-on");
-      // The demo's holes are off by some tenths of the 1 mm of play.
+      // Independent: the demo's holes are off by some tenths of the 1 mm of play.
       assertThat(side.path("fit").path("slack").asDouble()).isBetween(0.4, 0.9);
       assertThat(side.path("holes")).hasSize(3);
       for (JsonNode hole : side.path("holes")) {
@@ -82,6 +82,7 @@ class DrilledCommandTest {
 
   @Test
   void aStopEndsWithOneUntilItIsAccepted() throws Exception {
+    // Independent: off.toml has one reading 2 mm too long.
     assertThat(runs.run("drilled", "wren.toml", "off.toml", "-o", "record.pdf"))
         .isEqualTo(Exit.STOPPED);
     assertThat(runs.out()).contains("stop left.drilled-off.A-to-B-inside");

@@ -177,7 +177,8 @@ class RecordCommandTest {
     JsonNode cause = right.path("causes").get(0);
     assertThat(cause.path("cause").asText()).isEqualTo("setting");
     assertThat(cause.path("would_explain").asBoolean()).isTrue();
-    // 12 mm back along the slot, give or take what the bay's doubt leaves open.
+    // Independent: the demo was read at the mark 12 mm back along the slot, give or take what the
+    // bay's doubt leaves open.
     assertThat(cause.path("value").asDouble()).isBetween(-16.0, -8.0);
   }
 

@@ -55,6 +55,7 @@ class SurveyStartTest {
   @ParameterizedTest
   @EnumSource(LengthUnit.class)
   void emptyItHoldsNoReadingAndFilledInEveryOne(LengthUnit units) throws Exception {
+    // Independent: the rows of the worksheet, and the 10.5 that the test itself fills in.
     String text = SurveyStartText.of(units);
     JsonNode empty = parse(text);
     assertThat(empty.path("format").asInt()).isEqualTo(1);

@@ -24,7 +24,7 @@ class LetteringTest {
     }
   }
 
-  /** Published: the font file's cmap and hmtx tables. */
+  /** Published: cmap and hmtx tables of Liberation Sans Regular. */
   @Test
   void everyWidthIsTheFonts() throws IOException {
     try (TrueTypeFont font = font()) {
@@ -46,7 +46,8 @@ class LetteringTest {
   }
 
   /**
-   * Published: unitsPerEm of the head table, sCapHeight of OS/2, ascender and descender of hhea.
+   * Published: of Liberation Sans Regular, unitsPerEm of the head table, sCapHeight of OS/2,
+   * ascender and descender of hhea.
    */
   @Test
   void proportionsAreTheFonts() throws IOException {
@@ -61,7 +62,7 @@ class LetteringTest {
     }
   }
 
-  /** Published: the bounds of each glyph in the font file's glyf table. */
+  /** Published: the bounds of each glyph in the glyf table of Liberation Sans Regular. */
   @Test
   void lettersStayWithinTheRoomTheyAreGiven() throws IOException {
     try (TrueTypeFont font = font()) {

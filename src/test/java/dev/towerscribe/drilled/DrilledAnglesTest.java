@@ -77,7 +77,8 @@ class DrilledAnglesTest {
       assertThat(caster.drilled()).isEqualTo(now.caster());
       assertThat(camber.planned()).isEqualTo(plan.camber());
       assertThat(camber.drilled()).isEqualTo(now.camber());
-      // By hand: the bearing goes 1.3 rearward less what the turn by 0.012 takes at 12 mm from the
+      // Independent, by hand: the bearing goes 1.3 rearward less what the turn by 0.012 takes at 12
+      // mm from the
       // plate's centre, 0.08; a millimetre is about 0.1 degrees on an axis of 600 mm.
       assertThat(caster.change().degrees()).isBetween(0.08, 0.16);
       assertThat(camber.change().degrees()).isBetween(0.05, 0.16);
@@ -179,7 +180,8 @@ class DrilledAnglesTest {
 
   @Test
   void withThatToeTheTieRodIsAsLongAsBefore() throws NotReached {
-    // Solved with the tie rod's length given; forward: the wheel headed so, and the rod measured.
+    // Independent: solved with the tie rod's length given; forward: the wheel headed so, and the
+    // rod measured.
     for (Side which : Side.values()) {
       for (Mount drilled : List.of(side(which).mount(), astray(side(which)))) {
         SideJob job = side(which).with(drilled);
@@ -200,7 +202,8 @@ class DrilledAnglesTest {
 
   @Test
   void aStrutThatDidNotMoveKeepsItsToe() {
-    // The bearing, 12 along the slot, over the shaft and as high as the old pivot; a toe-in of 0.1.
+    // Independent: nothing moved. The bearing, 12 along the slot, over the shaft and as high as the
+    // old pivot; a toe-in of 0.1.
     SideJob job = side(Side.LEFT);
     Plate p = job.plate();
     Plate low =

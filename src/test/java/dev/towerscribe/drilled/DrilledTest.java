@@ -80,10 +80,14 @@ class DrilledTest {
     return side.findings().stream().filter(Finding::isStop).map(Finding::id).toList();
   }
 
-  /** By hand: holes of 9 in tower and plate leave a bolt of 8 the sum of both radial clearances. */
+  /**
+   * Independent, by hand: holes of 9 in tower and plate leave a bolt of 8 the sum of both radial
+   * clearances.
+   */
   @ParameterizedTest
   @CsvSource({"LEFT", "RIGHT"})
   void holesAsPlannedLetThePlateOnWithItsWholePlay(Side which) throws Exception {
+    // Independent: holes of 9, bolts of 8, and the place that the job states.
     DrilledSide side = side(drills(which).allPairs().allTies());
     PlateFit fit = side.fit().orElseThrow();
     assertThat(fit.verdict()).isEqualTo(PlateFit.Verdict.GOES_ON);
@@ -101,10 +105,14 @@ class DrilledTest {
     }
   }
 
-  /** By hand: a plate drilled 2 mm rearward, 1 mm inboard and 1.5 degrees on is mounted there. */
+  /**
+   * Independent, by hand: a plate drilled 2 mm rearward, 1 mm inboard and 1.5 degrees on is mounted
+   * there.
+   */
   @ParameterizedTest
   @CsvSource({"LEFT, true", "RIGHT, true", "LEFT, false", "RIGHT, false"})
   void aPatternMovedAsAWholeIsAMountMoved(Side which, boolean handed) throws Exception {
+    // Independent: the holes were laid out anew for the mount that must be found.
     JobLayout planned = laidOut(job(TWO, handed));
     Mount there = new Mount(Angle.ofDegrees(56.5), 10, -2, 16);
     JobLayout moved = laidOut(planned.job().with(there));
@@ -197,7 +205,7 @@ class DrilledTest {
     Drills drills = drills(Side.LEFT).allPairs().allTies();
     SpanReading first = drills.spans.get(0);
     double mm = first.length().mean();
-    // By hand: 0.3 from the mean; 3.2905 x 0.05 / root 2 = 0.11634 allowed.
+    // Independent, by hand: 0.3 from the mean; 3.2905 x 0.05 / root 2 = 0.11634 allowed.
     Repeated apart = new Repeated(List.of(mm - 0.3, mm + 0.3), 0.05);
     drills.spans.set(0, new SpanReading("A", "B", first.edges(), apart));
     DrilledSide side = side(drills);
@@ -213,7 +221,7 @@ class DrilledTest {
     drills.diameter.put("B", 10.6);
     DrilledSide side = side(drills.allPairs().allTies());
     assertThat(finding(side, "size.A").orElseThrow().severity()).isEqualTo(Severity.STOP);
-    // ISO 273 coarse for M8: 10.
+    // Published: ISO 273 coarse for M8, 10.
     assertThat(finding(side, "size.B").orElseThrow().severity()).isEqualTo(Severity.CAUTION);
     assertThat(finding(side, "size.B").orElseThrow().limit()).isEqualTo(10.0);
     assertThat(finding(side, "size.C").orElseThrow().severity()).isEqualTo(Severity.NOTE);
@@ -221,7 +229,10 @@ class DrilledTest {
     assertThat(finding(side, "fit").orElseThrow().say()).contains("no bolt goes through at A");
   }
 
-  /** By hand: M8 strict needs 16 to the centre; a hole of 9 needs 11.5 of metal beside it. */
+  /**
+   * Independent, by hand: M8 strict needs 16 to the centre; a hole of 9 needs 11.5 of metal beside
+   * it.
+   */
   @Test
   void metalAsCutIsJudgedByTheEdgeRule() throws Exception {
     Drills drills = drills(Side.LEFT).allPairs().allTies();
@@ -235,7 +246,9 @@ class DrilledTest {
     assertThat(finding(side, "edge-read.C").orElseThrow().severity()).isEqualTo(Severity.NOTE);
   }
 
-  /** By hand: the final cut is a circle of 49; metal is the hole's distance from it. */
+  /**
+   * Independent, by hand: the final cut is a circle of 49; metal is the hole's distance from it.
+   */
   @Test
   void metalToThePlannedCutIsReckonedFromWhereTheHoleIs() throws Exception {
     Drills drills = drills(Side.LEFT);
@@ -277,7 +290,8 @@ class DrilledTest {
     DrilledSide side = side(drills.allPairs().allTies());
     Finding mirror = finding(side, "mirror").orElseThrow();
     assertThat(mirror.severity()).isEqualTo(Severity.NOTE);
-    // By hand: the line runs from (38, -52) to (-60, 90); B, near (60, 29), lies farthest from it,
+    // Independent, by hand: the line runs from (38, -52) to (-60, 90); B, near (60, 29), lies
+    // farthest from it,
     // some 66 mm along its normal (0.82, 0.57), which points forward more than inboard.
     assertThat(drills.at.get("B").distanceTo(new Vec2(60, 29))).isLessThan(2);
     assertThat(mirror.say()).contains("hole B lies forward of that line");

@@ -25,7 +25,8 @@ class EnlargementTest {
             peg("A", new Vec2(0, 0), new Vec2(0, 0), 9, 9),
             peg("B", new Vec2(102.6, 0), new Vec2(100, 0), 9, 9));
     Enlargement e = Enlargement.of(Mating.of(pegs));
-    // By hand: 2.6 off, 2 of play; 0.6 more of play is 1.2 more of one hole's diameter.
+    // Independent, by hand: 2.6 off, 2 of play; 0.6 more of play is 1.2 more of one hole's
+    // diameter.
     for (Enlargement.One one : e.each()) {
       assertThat(one.byMm().orElseThrow()).isCloseTo(1.2, within(NEAR));
       assertThat(one.diameterMm().orElseThrow()).isCloseTo(10.2, within(NEAR));
@@ -42,7 +43,8 @@ class EnlargementTest {
     Enlargement e = Enlargement.of(Mating.of(pegs));
     Enlargement.One best = e.best().orElseThrow();
     assertThat(best.name()).isEqualTo("H3");
-    // Straight: shift all by 0.5 toward it, its own play is 0.5, 2 are left: 4 in diameter. A turn
+    // Independent, straight: shift all by 0.5 toward it, its own play is 0.5, 2 are left: 4 in
+    // diameter. A turn
     // cannot help, as the stray lies along the hole's radius.
     assertThat(best.byMm().orElseThrow()).isCloseTo(4.0, within(1e-6));
   }
@@ -75,6 +77,7 @@ class EnlargementTest {
 
   @Test
   void aHoleNarrowerThanItsBolt() {
+    // Independent: 8 less 7.8.
     List<Peg> pegs = new ArrayList<>(Patterns.ring(3, 60, 0.5));
     pegs.set(1, peg("H2", pegs.get(1).hole(), pegs.get(1).place(), 7.8, 9));
     Enlargement e = Enlargement.of(Mating.of(pegs));

@@ -105,7 +105,8 @@ class MatingProperties {
     }
     AngleSearch search = new AngleSearch(pegs, AngleSearch.plays(pegs)).run(false);
     assertThat(search.bound() - search.best()).isBetween(0.0, AngleSearch.PROVED_MM);
-    // Some ten at the start, then each split gains about a digit in most ranges; 200 is far off.
+    // Frozen: some ten at the start, then each split gains about a digit in most ranges; 200 is far
+    // off.
     assertThat(search.looks()).isLessThan(200);
   }
 

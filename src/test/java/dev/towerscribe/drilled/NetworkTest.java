@@ -57,7 +57,7 @@ class NetworkTest {
 
   @Test
   void nearEdgesAreTheCentresLessBothRadii() {
-    // By hand: 3-4-5. Holes of 9 and 10 whose centres are 50 apart read 40.5 and 59.5.
+    // Independent, by hand: 3-4-5. Holes of 9 and 10 whose centres are 50 apart read 40.5 and 59.5.
     Drills drills = Drills.plain(Side.LEFT);
     drills.at.put("B", drills.at.get("A").plus(new Vec2(30, 40)));
     drills.diameter.put("B", 10.0);
@@ -96,7 +96,9 @@ class NetworkTest {
         .contains("A to drain hole (centres)", "A to tooling hole (centres)");
   }
 
-  /** By hand: the mean of two readings of a size, 0.05 each, is sure to 0.05 / root 2. */
+  /**
+   * Independent, by hand: the mean of two readings of a size, 0.05 each, is sure to 0.05 / root 2.
+   */
   @Test
   void sizesReadTwiceAreSurerByRootTwo() {
     Drills drills = Drills.plain(Side.LEFT);
@@ -374,7 +376,8 @@ class NetworkTest {
 
   @Test
   void aDoubtOfItsOwnWeighsItsReading() {
-    // By hand: 100 and 101 with doubts of 0.1 and 0.2 weigh 4 to 1: 100.2, sure to 0.2 / root 5.
+    // Independent, by hand: 100 and 101 with doubts of 0.1 and 0.2 weigh 4 to 1: 100.2, sure to 0.2
+    // / root 5.
     Drills drills = Drills.plain(Side.LEFT);
     List<SpanReading> spans = new ArrayList<>();
     spans.add(centres("A", "B", 100, 1.0));

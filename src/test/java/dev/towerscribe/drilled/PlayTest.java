@@ -21,7 +21,8 @@ class PlayTest {
         List.of(
             Patterns.peg(0, new Vec2(0, 0), new Vec2(0, 0), 0.5),
             Patterns.peg(1, new Vec2(100, 0), new Vec2(100, 0), 0.3));
-    // By hand: a turn parts the two shifts by the chord 2 * 100 sin(turn / 2), at most 0.8.
+    // Independent, by hand: a turn parts the two shifts by the chord 2 * 100 sin(turn / 2), at most
+    // 0.8.
     double most = 2 * Math.asin(0.8 / 200);
     Play play = play(pegs);
     assertThat(play.turnOn().radians()).isCloseTo(most, within(Play.TURN_NEAR));
@@ -49,7 +50,7 @@ class PlayTest {
     Mating mating = Mating.of(pegs);
     assertThat(mating.slackMm()).isCloseTo(0, within(1e-12));
     Play play = Play.of(mating).orElseThrow();
-    // By hand: the other hole moves by the chord 160 sin(turn / 2), at most 0.4.
+    // Independent, by hand: the other hole moves by the chord 160 sin(turn / 2), at most 0.4.
     double most = 2 * Math.asin(0.4 / 160);
     assertThat(play.turnOn().radians()).isCloseTo(most, within(Play.TURN_NEAR));
     assertThat(play.turnBack().radians()).isCloseTo(most, within(Play.TURN_NEAR));
@@ -58,6 +59,7 @@ class PlayTest {
 
   @Test
   void equalHolesShiftByTheirPlay() {
+    // Independent: geometry of a circle.
     Play play = play(Patterns.ring(5, 60, 0.7));
     for (int i = 0; i < 12; i++) {
       Vec2 way = Vec2.polar(1, Angle.ofDegrees(30 * i));

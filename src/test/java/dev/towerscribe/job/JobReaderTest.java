@@ -40,6 +40,7 @@ class JobReaderTest {
 
   @Test
   void readsTheDemoAsWritten() throws Exception {
+    // Independent: as templates/wren.toml has it.
     Job job = Jobs.read(WREN);
     assertThat(job.title()).isEqualTo("Wren hatch, road and track days");
     assertThat(job.date()).contains(LocalDate.of(2026, 11, 25));
@@ -61,7 +62,7 @@ class JobReaderTest {
         .isCloseTo(6.0, within(ROUNDING));
   }
 
-  /** The defaults are those of docs/job-file.md; the washer's is published: ISO 7089, M8. */
+  /** Frozen: the defaults. The washer's is published: ISO 7089, M8. */
   @Test
   void whatIsLeftOutHasItsDefault() throws Exception {
     Job job = Jobs.read(Jobs.LEAST);
@@ -89,7 +90,7 @@ class JobReaderTest {
     assertThat(left.tools().roomMm()).isEqualTo(2.0);
     assertThat(left.tools().depthMm()).isEqualTo(60.0);
     assertThat(left.tools().assumed()).isTrue();
-    // From memory: a 13 mm socket is 18.5, its 3/8 drive end 20.
+    // Published, from memory: a 13 mm socket is 18.5, its 3/8 drive end 20.
     assertThat(left.tools().socketMm()).isEqualTo(20.0);
     assertThat(left.print().paper()).isEqualTo(Paper.A4);
     assertThat(left.print().marginMm()).isEqualTo(10.0);
@@ -104,7 +105,7 @@ class JobReaderTest {
     assertThat(aims.camber()).isEmpty();
   }
 
-  /** From memory: 16 mm flats take a socket of 22.2; 15.5 need the 16 one. */
+  /** Published, from memory: 16 mm flats take a socket of 22.2; 15.5 need the 16 one. */
   @Test
   void theAssumedSocketFitsTheLargestBolt() throws Exception {
     String text =
@@ -117,6 +118,7 @@ class JobReaderTest {
 
   @Test
   void aDefaultStatedInMillimetresStaysSoInAnInchJob() throws Exception {
+    // Frozen: the defaults of whatIsLeftOutHasItsDefault.
     SideJob left = Jobs.side(SISKIN, Side.LEFT);
     assertThat(left.plate().coverMm()).isEqualTo(5.0);
     assertThat(left.cut().starterMm()).isEqualTo(10.0);
@@ -161,6 +163,7 @@ class JobReaderTest {
 
   @Test
   void aPlateFileHasItsOwnUnitOrElseTheJobs() throws Exception {
+    // Independent: 18 mm of the plate file; 0.5 in = 12.7 mm, 0.7 in = 17.78 mm.
     int from = SISKIN.indexOf("[plate]");
     int to = SISKIN.indexOf("[mount]");
     String text =
@@ -179,6 +182,7 @@ class JobReaderTest {
 
   @Test
   void tablesMergeListsReplaceShapesReplace() throws Exception {
+    // Independent: as the text has it, over those of the least job.
     String text =
         Jobs.LEAST
             + """
@@ -218,7 +222,10 @@ class JobReaderTest {
   void anOverriddenCircleDoesNotKeepTheOldCentre() throws Exception {
     String text =
         Jobs.with(Jobs.LEAST, "{ diameter = 62.0 }", "{ diameter = 62.0, at = [2, 0] }")
-            + "[right.tower]\nopening = { diameter = 63.0 }\n[left.tower]\nopening = { at = [3, 0] }";
+            + "[right.tower]\n"
+            + "opening = { diameter = 63.0 }\n"
+            + "[left.tower]\n"
+            + "opening = { at = [3, 0] }";
     Job job = Jobs.read(text);
     assertThat(job.sides().get(Side.RIGHT).tower().opening())
         .isEqualTo(Contour.circle(Vec2.ZERO, 31.5));
@@ -228,6 +235,7 @@ class JobReaderTest {
 
   @Test
   void aSideMayCarryWhatTheOtherLacks() throws Exception {
+    // Independent: as the text has it.
     String text = Jobs.with(Jobs.LEAST, "rotation = 55.0\n", "");
     assertThat(Jobs.faults(text + "[left.mount]\nrotation = 50.0\n"))
         .extracting(Fault::key)
@@ -244,6 +252,7 @@ class JobReaderTest {
 
   @Test
   void aSideWithAPlateFileOfItsOwnSharesNothingWithTheOther() throws Exception {
+    // Independent: as the text and the plate file have it.
     String text =
         Jobs.with(Jobs.LEAST, "setting = 16.0", "setting = 0.0")
             + "[right.plate]\nfile = \"plates/four-bolt.toml\"\nthickness = 9.0\n";
@@ -310,6 +319,7 @@ class JobReaderTest {
 
   @Test
   void aFigureBelowAllRoundingIsZero() throws Exception {
+    // Independent: 1e-320 of a mm is nothing.
     String text = Jobs.with(Jobs.LEAST, "inboard = -3.0", "inboard = -1e-320");
     assertThat(Jobs.side(text, Side.LEFT).mount().inboardMm()).isEqualTo(0.0);
     String minusZero = Jobs.with(Jobs.LEAST, "inboard = -3.0", "inboard = -0.0");

@@ -43,6 +43,7 @@ class PlusMinusTest {
 
   @Test
   void aTableNamesPointsAndTheRestIsOther() throws IOException, JobRejected {
+    // Independent: as the table has it.
     PlusMinus sure =
         read("{ top = [1.0, 0.5, 0.25], tie_outer = [3, 2, 1], other = 4.0, camber = 0.1 }");
     assertThat(sure.top()).isEqualTo(new Vec3(1.0, 0.5, 0.25));

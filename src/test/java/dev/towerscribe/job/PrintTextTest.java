@@ -111,6 +111,7 @@ class PrintTextTest {
 
   @Test
   void figuresAreWrittenAsTheyWillBeRead() {
+    // Independent: as given, with no more digits than that.
     assertThat(FOUND.lines())
         .containsExactly("scale = { across = 1.013, along = 0.994 }", "skew = 0.4");
     assertThat(FOUND.across()).isEqualTo(1.013);

@@ -70,6 +70,7 @@ class ReadingsReaderTest {
 
   @Test
   void everyKeyIsRead() throws Exception {
+    // Independent: as the text has it.
     Readings readings = read(WHOLE);
     assertThat(readings.title()).isEqualTo("Least, drilled");
     assertThat(readings.date().map(Object::toString)).contains("2026-12-01");
@@ -89,7 +90,7 @@ class ReadingsReaderTest {
     assertThat(readings.sides()).containsOnlyKeys(Side.LEFT);
   }
 
-  /** By hand: (122.3 + 122.4) / 2, 0.04 / root 2, and their difference. */
+  /** Independent, by hand: (122.3 + 122.4) / 2, 0.04 / root 2, and their difference. */
   @Test
   void repeatedReadingsCountAsTheirMean() throws Exception {
     Repeated r = read(WHOLE).sides().get(Side.LEFT).spans().get(0).length();
@@ -113,7 +114,7 @@ class ReadingsReaderTest {
     assertThat(readings.sides().get(Side.RIGHT).spans()).isEmpty();
   }
 
-  /** By hand: 0.36 in = 9.144 mm, 0.002 in = 0.0508 mm. */
+  /** Independent, by hand: 0.36 in = 9.144 mm, 0.002 in = 0.0508 mm. */
   @Test
   void inchesAreTurnedIntoMillimetres() throws Exception {
     Readings readings =

@@ -217,6 +217,7 @@ class SurveyFaultsTest {
 
   @Test
   void readingsArriveWithTheirDoubts() throws JobRejected {
+    // Independent: as the text has it; what it leaves out has its default (frozen).
     Survey s = READER.parse(GOOD);
     SurveySide left = s.sides().get(Side.LEFT);
     assertThat(left.plots().get(0).out().values()).containsExactly(655.0, 654.0);
@@ -238,6 +239,7 @@ class SurveyFaultsTest {
 
   @Test
   void inchesAreInches() throws JobRejected {
+    // Independent: 25.4 mm are an inch; -500 and 3000 mm are -19.685 and 118.1102 in.
     String inches =
         """
         format = 1

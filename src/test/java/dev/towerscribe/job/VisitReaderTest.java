@@ -49,6 +49,7 @@ class VisitReaderTest {
 
   @Test
   void theDemoIsReadAsWritten() throws Exception {
+    // Independent: as templates/wren-visit.toml has it.
     Visit visit = read(demo());
     assertThat(visit.date()).isEqualTo(LocalDate.of(2026, 12, 3));
     assertThat(visit.words()).isEqualTo("first alignment after fitting");

@@ -130,6 +130,7 @@ class NotchTest {
     Finding width = finding(layout, "left.notch-width.hinge-bracket");
     assertThat(width.severity()).isEqualTo(Severity.STOP);
     assertThat(width.figure()).isCloseTo(76 - 58 - REACH, within(1e-9));
+    // Independent: as the bracket states.
     assertThat(width.limit()).isEqualTo(12.0);
   }
 

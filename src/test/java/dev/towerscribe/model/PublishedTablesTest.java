@@ -83,7 +83,7 @@ class PublishedTablesTest {
 
   @Test
   void domeFromItsSagitta() {
-    // Published: sagitta formula R = c^2 / (8 s) + s / 2 (the same as (w^2 / 4 + h^2) / (2 h)).
+    // Independent: R^2 = (c / 2)^2 + (R - s)^2 by Pythagoras, so R = c^2 / (8 s) + s / 2.
     Crown crown = new Crown(140, 3);
     assertThat(crown.radiusMm()).isCloseTo(140.0 * 140 / (8 * 3) + 1.5, within(1e-9));
   }

@@ -125,6 +125,7 @@ class PartsTest {
 
   @Test
   void aBearingThatCannotMoveSitsInThePlate() throws Exception {
+    // Independent: bearing at 8, slot at 16; moving part of 22 and 2 all round.
     String text =
         PartJobs.made("bearing_bore = { diameter = 40.0 }")
             .replace("from = -8.0, to = 16.0, index = [-8.0, 16.0]", "from = 16.0, to = 16.0");

@@ -93,7 +93,8 @@ class PlacementsTest {
 
   @Test
   void theDemosBestPlacementIsWhatTheTradeExpects() {
-    // Common practice, no source: below 3 degrees before; 5.5 to 6 after, and about one degree
+    // Independent: common practice, no source: below 3 degrees before; 5.5 to 6 after, and about
+    // one degree
     // more camber.
     SideAlignment left = Alignment.of(wren).sides().get(Side.LEFT);
     assertThat(left.before().orElseThrow().caster().degrees()).isLessThan(3);

@@ -173,6 +173,7 @@ class EvaluateTest {
 
   @Test
   void aTieRodLeftAsItCameIsRecognised() {
+    // Independent: the readings were made with the rod so much too long.
     Job job = Visits.job();
     double alone = Visits.predictor(job, Side.LEFT).tieLeftAloneMm().orElseThrow();
     assertThat(Math.abs(alone)).isGreaterThan(0.5);

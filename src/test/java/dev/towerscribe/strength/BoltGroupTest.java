@@ -37,8 +37,8 @@ class BoltGroupTest {
 
   @Test
   void fourBoltsOfAWorkedExample() {
-    // Published to 90.1 in a worked example of EN 1993-1-8 bolt groups (elastic vector method): 100
-    // kN at 200 mm, bolts (+-50, +-50). Independent for the next digit: root(50^2 + 75^2) = 90.14.
+    // Independent, by hand: 100 kN at 200 mm, bolts (+-50, +-50). 25 kN each directly; the turn's
+    // 20 kN m over the squared distances' 4 * 5000 mm2 gives (50, 50): root(50^2 + 75^2) = 90.14.
     List<BoltGroup.InPlane> shares = rectangle(50, 50).inPlane(new Vec2(0, -100), new Vec2(200, 0));
     assertThat(shares.get(0).totalN().norm()).isCloseTo(90.14, within(5e-3));
     // Independent: root(50^2 + 25^2).

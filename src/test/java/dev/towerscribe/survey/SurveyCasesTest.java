@@ -224,6 +224,7 @@ class SurveyCasesTest {
 
   @Test
   void doubtsThatAreTooSmallAreWidenedAndSaidSo() {
+    // Independent: stated 0.4 in place of 1.0 of all, so 2.5 times too small or somewhat less.
     String demo = SurveyTexts.demo().replace("tape = 1.0", "tape = 0.4");
     String others =
         demo.replace("floor = 1.0", "floor = 0.4").replace("height = 1.0", "height = 0.4");

@@ -42,6 +42,7 @@ class CellRegionsTest {
 
   @Test
   void anyCellsHaveTheirAreaAndTheirMiddles() {
+    // Independent: cells of 1.5 by 2, counted.
     Random random = new Random(20261125);
     for (int round = 0; round < 50; round++) {
       boolean[][] on = new boolean[9][7];

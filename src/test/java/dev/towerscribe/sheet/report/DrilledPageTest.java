@@ -128,7 +128,8 @@ class DrilledPageTest {
         .contains("LEFT", "THE PLATE GOES ON", "Rotation, deg", "As drilled", "Caster", "Camber")
         .contains("Nearest to the planned angles")
         .contains("NOT TO SCALE", "TIMES full size")
-        // By hand: hole A 0.3 forward and 0.4 outboard, so off by 0.5; the others by a tenth.
+        // Independent, by hand: hole A 0.3 forward and 0.4 outboard, so off by 0.5; the others by a
+        // tenth.
         .contains("0.30", "-0.40", "0.50", "0.03", "-0.04", "0.05")
         .contains("SHORT", "ACCEPTED STOP left.drilled-edge-read.B")
         .contains("PRINTED WITH");
@@ -159,7 +160,7 @@ class DrilledPageTest {
   void arrowsPointWhereTheHolesWent(Side which) {
     SideLayout layout = TextPageSamples.plain(which, Paper.A4);
     Vec2 off = new Vec2(0.06, 0.08);
-    // Ten times that for the first hole: 1 mm, drawn five times its size, 5 mm long.
+    // Independent: ten times that for the first hole: 1 mm, drawn five times its size, 5 mm long.
     Page page =
         pages(drilled(layout, off, true), TextPageSamples.info(LengthUnit.MM, List.of())).get(0);
     double right = which == Side.RIGHT ? 1 : -1;

@@ -352,6 +352,7 @@ class TextPagesTest {
   @ParameterizedTest
   @EnumSource(Side.class)
   void keyDiagramIsSeenFromBelow(Side side) {
+    // Independent: geometry of looking up.
     SideLayout layout = TextPageSamples.plain(side, Paper.A4);
     Page page = CaliperPage.pages(layout, TextPageSamples.info(LengthUnit.MM, List.of())).get(0);
     List<Item.Circle> circles =

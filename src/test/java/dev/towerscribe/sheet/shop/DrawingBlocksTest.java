@@ -184,7 +184,7 @@ class DrawingBlocksTest {
     assertThatThrownBy(() -> field(words, 10, small - 0.1)).isInstanceOf(NoRoomException.class);
   }
 
-  /** 9 / 25.4 = 0.354330..., 25.4 mm are one inch (published: international inch). */
+  /** Independent: 9 / 25.4 = 0.354330.... */
   @Test
   void sizesInEitherUnit() {
     DrawingLengths mm = new DrawingLengths(Lengths.in(LengthUnit.MM), false);

@@ -445,6 +445,7 @@ class FullScaleSheetsTest {
 
   @Test
   void aCompensatedPrintSaysSo() {
+    // Independent: as given.
     Print print = new Print(Paper.A4, 10, 0.985, 1.0123);
     for (Page page :
         FullScaleSheets.pages(

@@ -128,7 +128,7 @@ class WorksheetPlanTest {
             assertThat(share).as(name).isGreaterThan(0.1);
           }
         });
-    // 2 x (27 + 24) + 8 readings for 54 unknowns; the shares add up to the difference.
+    // Independent: 2 x (27 + 24) + 8 readings for 54 unknowns; the shares add up to the difference.
     assertThat(shares).hasSize(110);
     assertThat(shares.values().stream().mapToDouble(Double::doubleValue).sum())
         .isCloseTo(110 - 54, within(1e-6));

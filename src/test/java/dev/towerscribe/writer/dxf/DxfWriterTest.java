@@ -350,6 +350,7 @@ class DxfWriterTest {
 
   @Test
   void theBarIsALineOfAHundredOnItsOwnLayer() {
+    // Independent: the bars are 100 mm.
     List<Pairs> bars =
         Pairs.of(DxfWriter.write(DxfPages.everything(), DxfVersion.R12)).entities("LINE").stream()
             .filter(line -> line.text(8).equals("CHECK-BARS"))

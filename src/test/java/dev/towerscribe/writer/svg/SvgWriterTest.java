@@ -166,7 +166,7 @@ class SvgWriterTest {
       assertThat(start.x()).isCloseTo(105, within(1e-6));
       assertThat(start.y()).isCloseTo(297 - (100 - below), within(1e-6));
       assertThat(end.y()).isCloseTo(297 - (100 - below + width), within(1e-5));
-      // Published: a capital is 1409/2048 em (the font's OS/2 table); size is in the style.
+      // Published: a capital is 1409/2048 em (OS/2 table of Liberation Sans); size is in the style.
       assertThat(written.getAttribute("style")).contains("font-size: 100px");
       Vec2 capital = toPage.map(new Vec2(0, -100 * 1409.0 / 2048));
       assertThat(capital.distanceTo(start)).isCloseTo(2.47, within(1e-6));
