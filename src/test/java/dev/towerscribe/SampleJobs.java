@@ -17,6 +17,7 @@ import dev.towerscribe.model.Lean;
 import dev.towerscribe.model.Mount;
 import dev.towerscribe.model.Paper;
 import dev.towerscribe.model.Plate;
+import dev.towerscribe.model.PlateMake;
 import dev.towerscribe.model.PlusMinus;
 import dev.towerscribe.model.Print;
 import dev.towerscribe.model.Side;
@@ -109,7 +110,8 @@ public final class SampleJobs {
         List.of(
             new Bolt("A", new Vec2(76, 3), m8, 13, 16),
             new Bolt("B", new Vec2(-38, 65.8), m8, 13, 16),
-            new Bolt("C", new Vec2(-36, -64), m8, 13, 16)));
+            new Bolt("C", new Vec2(-36, -64), m8, 13, 16)),
+        PlateMake.ASSUMED);
   }
 
   /** The strut of the invented demo car, left side. */

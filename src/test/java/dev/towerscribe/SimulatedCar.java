@@ -195,18 +195,6 @@ final class SimulatedCar {
   /** The plain tower with these landmarks. */
   static Tower tower(List<Landmark> landmarks) {
     Tower t = SampleJobs.plainTower();
-    return new Tower(
-        t.sheetMm(),
-        t.opening(),
-        t.mark(),
-        t.lean(),
-        t.crown(),
-        t.pivotHeightMm(),
-        t.land(),
-        t.wall(),
-        landmarks,
-        t.straightedges(),
-        t.keepOuts(),
-        t.brackets());
+    return t.withLandmarks(landmarks, t.straightedges());
   }
 }

@@ -72,51 +72,6 @@ public record Plate(
   }
 
   /**
-   * A plate of whose making nothing is said.
-   *
-   * @param name what it is called
-   * @param thicknessMm its thickness
-   * @param outline its edge
-   * @param handed true for a mirrored pair; false for one part used on both sides
-   * @param slot its adjuster
-   * @param bearingXMm bearing centre at setting 0, along the slot from the plate's centre
-   * @param bearingHeightMm bearing centre above the tower plane
-   * @param movingDiameterMm what passes through the opening with the bearing
-   * @param movingClearanceMm room it needs all round
-   * @param coverMm least overlap of the plate over the finished opening, all round
-   * @param wallGapMm least gap between the plate and the tower's walls
-   * @param bolts its fasteners, at least two
-   */
-  public Plate(
-      String name,
-      double thicknessMm,
-      Contour outline,
-      boolean handed,
-      Slot slot,
-      double bearingXMm,
-      double bearingHeightMm,
-      double movingDiameterMm,
-      double movingClearanceMm,
-      double coverMm,
-      double wallGapMm,
-      List<Bolt> bolts) {
-    this(
-        name,
-        thicknessMm,
-        outline,
-        handed,
-        slot,
-        bearingXMm,
-        bearingHeightMm,
-        movingDiameterMm,
-        movingClearanceMm,
-        coverMm,
-        wallGapMm,
-        bolts,
-        PlateMake.ASSUMED);
-  }
-
-  /**
    * The same plate with another edge and other fasteners.
    *
    * @param edge its edge

@@ -206,20 +206,7 @@ class DrilledAnglesTest {
     // old pivot; a toe-in of 0.1.
     SideJob job = side(Side.LEFT);
     Plate p = job.plate();
-    Plate low =
-        new Plate(
-            p.name(),
-            p.thicknessMm(),
-            p.outline(),
-            p.handed(),
-            p.slot(),
-            8,
-            job.tower().pivotHeightMm(),
-            p.movingDiameterMm(),
-            p.movingClearanceMm(),
-            p.coverMm(),
-            p.wallGapMm(),
-            p.bolts());
+    Plate low = p.withBearing(p.slot(), 8, job.tower().pivotHeightMm());
     StrutPoints s = job.strut().orElseThrow();
     StrutPoints in = s.withToe(Angle.ofDegrees(0.1)).withRide(25);
     SideJob there =

@@ -72,19 +72,7 @@ final class Drills {
 
   /** A tower with other landmarks. */
   static Tower with(Tower t, List<Landmark> landmarks) {
-    return new Tower(
-        t.sheetMm(),
-        t.opening(),
-        t.mark(),
-        t.lean(),
-        t.crown(),
-        t.pivotHeightMm(),
-        t.land(),
-        t.wall(),
-        landmarks,
-        t.straightedges(),
-        t.keepOuts(),
-        t.brackets());
+    return t.withLandmarks(landmarks, t.straightedges());
   }
 
   static Doubt doubt(double caliper, double landmark) {

@@ -73,19 +73,10 @@ class ChecksTest {
       List<Straightedge> lines,
       List<KeepOut> keepOuts) {
     Tower t = SampleJobs.plainTower();
-    return new Tower(
-        t.sheetMm(),
-        t.opening(),
-        Contour.circle(Vec2.ZERO, markRadius),
-        t.lean(),
-        t.crown(),
-        t.pivotHeightMm(),
-        Optional.ofNullable(land),
-        Optional.ofNullable(wall),
-        landmarks,
-        lines,
-        keepOuts,
-        t.brackets());
+    return t.withOpening(t.opening(), Contour.circle(Vec2.ZERO, markRadius))
+        .withBounds(Optional.ofNullable(land), Optional.ofNullable(wall))
+        .withLandmarks(landmarks, lines)
+        .withObstacles(keepOuts, t.brackets());
   }
 
   private static final List<Landmark> TWO = SampleJobs.plainTower().landmarks();
@@ -217,19 +208,7 @@ class ChecksTest {
 
   private static Plate plateWith(
       Plate p, List<Bolt> bolts, Contour outline, double cover, double wallGap) {
-    return new Plate(
-        p.name(),
-        p.thicknessMm(),
-        outline,
-        p.handed(),
-        p.slot(),
-        p.bearingXMm(),
-        p.bearingHeightMm(),
-        p.movingDiameterMm(),
-        p.movingClearanceMm(),
-        cover,
-        wallGap,
-        bolts);
+    return p.withShape(outline, bolts).withMargins(cover, wallGap);
   }
 
   @Test
@@ -294,20 +273,7 @@ class ChecksTest {
                 new Vec2(-5, 60),
                 new Vec2(-5, 50),
                 new Vec2(-45, 45)));
-    Tower pinched =
-        new Tower(
-            t.sheetMm(),
-            t.opening(),
-            dumbbell,
-            t.lean(),
-            t.crown(),
-            t.pivotHeightMm(),
-            t.land(),
-            t.wall(),
-            t.landmarks(),
-            t.straightedges(),
-            t.keepOuts(),
-            t.brackets());
+    Tower pinched = t.withOpening(t.opening(), dumbbell);
     expect(lay(base().with(pinched)), "left.cut-shape", Severity.STOP, 2, 1);
   }
 
@@ -357,19 +323,11 @@ class ChecksTest {
   void towersUnlikeEachOther() throws JobRejected {
     Tower t = SampleJobs.plainTower();
     Tower other =
-        new Tower(
-            t.sheetMm(),
-            Contour.circle(Vec2.ZERO, 31.5),
-            Contour.circle(Vec2.ZERO, 55),
-            new Lean(Angle.ofDegrees(1.5), Angle.ZERO),
-            t.crown(),
-            t.pivotHeightMm(),
-            t.land(),
-            t.wall(),
-            List.of(new Landmark("drain hole", new Vec2(41, -48), 9), TWO.get(1)),
-            t.straightedges(),
-            t.keepOuts(),
-            t.brackets());
+        t.withOpening(Contour.circle(Vec2.ZERO, 31.5), Contour.circle(Vec2.ZERO, 55))
+            .withTop(new Lean(Angle.ofDegrees(1.5), Angle.ZERO), t.crown())
+            .withLandmarks(
+                List.of(new Landmark("drain hole", new Vec2(41, -48), 9), TWO.get(1)),
+                t.straightedges());
     Job job = SampleJobs.job(t, SampleJobs.plate(true), right -> right.with(other));
     for (Side side : Side.values()) {
       SideLayout layout = Layout.of(job).sides().get(side);

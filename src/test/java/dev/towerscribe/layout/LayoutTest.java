@@ -128,20 +128,7 @@ class LayoutTest {
   @Test
   void squareMarkIsInsetAndItsCornersRounded() throws JobRejected {
     Tower plain = SampleJobs.plainTower();
-    Tower square =
-        new Tower(
-            plain.sheetMm(),
-            plain.opening(),
-            SampleJobs.rectangle(-50, -50, 50, 50),
-            plain.lean(),
-            plain.crown(),
-            plain.pivotHeightMm(),
-            plain.land(),
-            plain.wall(),
-            plain.landmarks(),
-            plain.straightedges(),
-            plain.keepOuts(),
-            plain.brackets());
+    Tower square = plain.withOpening(plain.opening(), SampleJobs.rectangle(-50, -50, 50, 50));
     SideLayout side =
         Layout.of(
                 SampleJobs.only(
@@ -206,20 +193,7 @@ class LayoutTest {
   @Test
   void nothingLiesPastTheDomesEdge() {
     Tower full = SampleJobs.fullTower();
-    Tower steep =
-        new Tower(
-            full.sheetMm(),
-            full.opening(),
-            full.mark(),
-            full.lean(),
-            Optional.of(new Crown(140, 60)),
-            full.pivotHeightMm(),
-            full.land(),
-            full.wall(),
-            full.landmarks(),
-            full.straightedges(),
-            full.keepOuts(),
-            full.brackets());
+    Tower steep = full.withTop(full.lean(), Optional.of(new Crown(140, 60)));
     assertThatThrownBy(
             () ->
                 Layout.of(

@@ -25,20 +25,7 @@ class NotchTest {
 
   private static SideLayout lay(Bracket... brackets) throws JobRejected {
     Tower t = SampleJobs.plainTower();
-    Tower tower =
-        new Tower(
-            t.sheetMm(),
-            t.opening(),
-            t.mark(),
-            t.lean(),
-            t.crown(),
-            t.pivotHeightMm(),
-            t.land(),
-            t.wall(),
-            t.landmarks(),
-            t.straightedges(),
-            t.keepOuts(),
-            List.of(brackets));
+    Tower tower = t.withObstacles(t.keepOuts(), List.of(brackets));
     SideJob side =
         SampleJobs.side(Side.LEFT, tower, SampleJobs.plate(true))
             .with(new Mount(Angle.ZERO, 0, 0, 0));

@@ -14,6 +14,7 @@ import dev.towerscribe.model.Bolt;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.model.Mount;
 import dev.towerscribe.model.Plate;
+import dev.towerscribe.model.PlateMake;
 import dev.towerscribe.model.SideJob;
 import dev.towerscribe.model.Thread;
 import dev.towerscribe.quantity.Angle;
@@ -66,7 +67,8 @@ class PartProperties {
         2,
         5,
         2,
-        bolts);
+        bolts,
+        PlateMake.ASSUMED);
   }
 
   private static JobParts parts(Plate plate, Random random) throws JobRejected {

@@ -24,6 +24,7 @@ import dev.towerscribe.model.Lean;
 import dev.towerscribe.model.Mount;
 import dev.towerscribe.model.Paper;
 import dev.towerscribe.model.Plate;
+import dev.towerscribe.model.PlateMake;
 import dev.towerscribe.model.Print;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
@@ -164,7 +165,8 @@ public final class SheetFixtures {
             2,
             5,
             2,
-            bolts);
+            bolts,
+            PlateMake.ASSUMED);
     Bracket bracket =
         new Bracket(
             "hood hinge bracket",

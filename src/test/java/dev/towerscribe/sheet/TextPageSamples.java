@@ -54,7 +54,7 @@ public final class TextPageSamples {
 
   /** The same, that far from the plate's centre, mm. */
   public static SideLayout eight(Side side, Paper paper, boolean longNames, double radius) {
-    Plate three = SampleJobs.plate(true);
+    Plate three = SampleJobs.plate(false);
     List<Bolt> bolts = new ArrayList<>();
     for (int i = 0; i < 8; i++) {
       Thread thread = Thread.find(i % 2 == 0 ? "M8" : "M10").orElseThrow();
@@ -63,20 +63,7 @@ public final class TextPageSamples {
       Vec2 at = Vec2.polar(radius, Angle.ofDegrees(10 + 45 * i));
       bolts.add(new Bolt(name, at, thread, i % 2 == 0 ? 13 : 16, i % 2 == 0 ? 16 : 20));
     }
-    Plate plate =
-        new Plate(
-            three.name(),
-            three.thicknessMm(),
-            three.outline(),
-            false,
-            three.slot(),
-            three.bearingXMm(),
-            three.bearingHeightMm(),
-            three.movingDiameterMm(),
-            three.movingClearanceMm(),
-            three.coverMm(),
-            three.wallGapMm(),
-            bolts);
+    Plate plate = three.withShape(three.outline(), bolts);
     return laidOut(on(SampleJobs.side(side, domed(), plate), paper, 10), LengthUnit.MM);
   }
 

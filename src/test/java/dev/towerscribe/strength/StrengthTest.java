@@ -52,19 +52,7 @@ class StrengthTest {
 
   private static Plate withBolts(List<Bolt> bolts) {
     Plate p = SampleJobs.plate(true);
-    return new Plate(
-        p.name(),
-        p.thicknessMm(),
-        p.outline(),
-        p.handed(),
-        p.slot(),
-        p.bearingXMm(),
-        p.bearingHeightMm(),
-        p.movingDiameterMm(),
-        p.movingClearanceMm(),
-        p.coverMm(),
-        p.wallGapMm(),
-        bolts);
+    return p.withShape(p.outline(), bolts);
   }
 
   @Test
@@ -319,20 +307,7 @@ class StrengthTest {
     assertThat(flat).contains("underneath").doesNotContain("domed").doesNotContain("NO FIGURE");
     assertThat(domed).contains("on top").contains("domed").contains("only compare areas");
     Tower t = SampleJobs.plainTower();
-    Tower noLand =
-        new Tower(
-            t.sheetMm(),
-            t.opening(),
-            t.mark(),
-            t.lean(),
-            t.crown(),
-            t.pivotHeightMm(),
-            Optional.empty(),
-            t.wall(),
-            t.landmarks(),
-            t.straightedges(),
-            t.keepOuts(),
-            t.brackets());
+    Tower noLand = t.withBounds(Optional.empty(), t.wall());
     assertThat(flat).doesNotContain("No bolting face was measured");
     assertThat(said(noLand, SampleJobs.plate(true), Seat.ON_TOP))
         .contains("No bolting face was measured");

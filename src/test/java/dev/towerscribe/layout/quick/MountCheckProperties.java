@@ -71,19 +71,9 @@ class MountCheckProperties {
   private static Tower tower(
       Contour mark, Optional<Contour> wall, List<KeepOut> keepOuts, List<Bracket> brackets) {
     Tower full = SampleJobs.fullTower();
-    return new Tower(
-        full.sheetMm(),
-        full.opening(),
-        mark,
-        full.lean(),
-        full.crown(),
-        full.pivotHeightMm(),
-        full.land(),
-        wall,
-        full.landmarks(),
-        full.straightedges(),
-        keepOuts,
-        brackets);
+    return full.withOpening(full.opening(), mark)
+        .withBounds(full.land(), wall)
+        .withObstacles(keepOuts, brackets);
   }
 
   private static List<Vec2> ring(int count, double radius, double wave) {
@@ -95,19 +85,7 @@ class MountCheckProperties {
   }
 
   private static Plate withOutline(Plate p, Contour outline) {
-    return new Plate(
-        p.name(),
-        p.thicknessMm(),
-        outline,
-        p.handed(),
-        p.slot(),
-        p.bearingXMm(),
-        p.bearingHeightMm(),
-        p.movingDiameterMm(),
-        p.movingClearanceMm(),
-        p.coverMm(),
-        p.wallGapMm(),
-        p.bolts());
+    return p.withShape(outline, p.bolts());
   }
 
   @Test

@@ -155,20 +155,7 @@ public class AlignmentPageTest {
     for (int i = -8; i <= 16; i++) {
       index.add((double) i);
     }
-    Plate many =
-        new Plate(
-            p.name(),
-            p.thicknessMm(),
-            p.outline(),
-            p.handed(),
-            new Plate.Slot(-8, 16, index),
-            p.bearingXMm(),
-            p.bearingHeightMm(),
-            p.movingDiameterMm(),
-            p.movingClearanceMm(),
-            p.coverMm(),
-            p.wallGapMm(),
-            p.bolts());
+    Plate many = p.withBearing(new Plate.Slot(-8, 16, index), p.bearingXMm(), p.bearingHeightMm());
     SideJob side = job(Paper.LETTER, LengthUnit.MM).sides().get(Side.LEFT).with(many);
     List<Page> pages =
         pages(SampleJobs.only(side), Side.LEFT, TextPageSamples.info(LengthUnit.MM, List.of()));
