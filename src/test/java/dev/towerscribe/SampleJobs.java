@@ -130,7 +130,8 @@ public final class SampleJobs {
         Angle.ZERO,
         0,
         PlusMinus.all(2),
-        Optional.empty());
+        Optional.empty(),
+        StrutPoints.Limits.USUAL);
   }
 
   /** The same strut on the other side. */

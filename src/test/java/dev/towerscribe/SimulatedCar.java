@@ -189,7 +189,8 @@ final class SimulatedCar {
         Angle.ZERO,
         0,
         sure,
-        Optional.empty());
+        Optional.empty(),
+        StrutPoints.Limits.USUAL);
   }
 
   /** The plain tower with these landmarks. */

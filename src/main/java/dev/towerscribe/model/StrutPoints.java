@@ -73,57 +73,6 @@ public record StrutPoints(
   }
 
   /**
-   * A strut whose travel is as usual, {@link Limits#USUAL}.
-   *
-   * @param top original top pivot
-   * @param ballJoint lower ball joint
-   * @param armFront front inner pivot of the lower arm
-   * @param armRear rear inner pivot of the lower arm
-   * @param strutLower a point of the damper's axis, fixed in the upright
-   * @param tieInner inner tie rod end
-   * @param tieOuter outer tie rod end
-   * @param wheelCentre wheel centre
-   * @param tyreRadiusMm loaded radius
-   * @param camber as measured
-   * @param toe as measured
-   * @param rideMm ride height asked for
-   * @param plusMinus how far the points and the camber may be off
-   * @param knuckleBolt the camber bolt at the upright, if there is one
-   */
-  public StrutPoints(
-      Vec3 top,
-      Vec3 ballJoint,
-      Vec3 armFront,
-      Vec3 armRear,
-      Vec3 strutLower,
-      Vec3 tieInner,
-      Vec3 tieOuter,
-      Vec3 wheelCentre,
-      double tyreRadiusMm,
-      Angle camber,
-      Angle toe,
-      double rideMm,
-      PlusMinus plusMinus,
-      Optional<KnuckleBolt> knuckleBolt) {
-    this(
-        top,
-        ballJoint,
-        armFront,
-        armRear,
-        strutLower,
-        tieInner,
-        tieOuter,
-        wheelCentre,
-        tyreRadiusMm,
-        camber,
-        toe,
-        rideMm,
-        plusMinus,
-        knuckleBolt,
-        Limits.USUAL);
-  }
-
-  /**
    * The eight points in the order of the components, as {@link PlusMinus#points} has them.
    *
    * @return top, ball joint, arm front and rear, strut lower, tie rod inner and outer, wheel centre
