@@ -193,7 +193,7 @@ class ArchitectureTest {
     "writer.pdf, org.apache.fontbox",
     "writer.svg, org.jfree",
     "cli, picocli",
-    "adjust alignment survey drilled, org.hipparchus",
+    "adjust alignment survey drilled drawing, org.hipparchus",
   })
   void onlyTheirOwnersUseALibrary(String owners, String library) {
     String[] packages =

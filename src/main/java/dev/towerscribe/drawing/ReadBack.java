@@ -5,7 +5,14 @@ import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.quantity.Numbers;
 import dev.towerscribe.quantity.Tolerances;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import org.hipparchus.linear.DecompositionSolver;
+import org.hipparchus.linear.MatrixUtils;
+import org.hipparchus.linear.QRDecomposition;
 
 /**
  * What was found in a written file, and whether it is what the page had to show. Readers of each
@@ -18,6 +25,9 @@ public final class ReadBack {
    * centre and radii may be off.
    */
   private static final double ROUND_MM = Tolerances.READ_BACK_MM / 10;
+
+  /** Points so nearly on one line or in one place that no ellipse is told by them; no unit. */
+  private static final double DEPENDENT = 1e-6;
 
   /** Decimals of lengths in messages: a tenth of the tolerance shows. */
   private static final int DECIMALS = 3;
@@ -150,61 +160,55 @@ public final class ReadBack {
 
   private static void compareHole(
       Page page, Proof.RoundHole hole, List<Round> circles, List<String> mismatches) {
-    Round best = null;
-    double least = Double.POSITIVE_INFINITY;
-    for (Round round : circles) {
-      double off =
-          Math.max(
-              round.centre.distanceTo(hole.centre()),
-              Math.max(
-                  Math.abs(round.longestMm() - hole.radiusMm()),
-                  Math.abs(round.shortestMm() - hole.radiusMm())));
-      if (off < least) {
-        least = off;
-        best = round;
-      }
-    }
-    // Written so that a value that is no number counts as a mismatch.
-    if (!(least <= Tolerances.READ_BACK_MM)) {
+    ToDoubleFunction<Round> offMm =
+        round ->
+            Math.max(
+                round.centre.distanceTo(hole.centre()),
+                Math.max(
+                    Math.abs(round.longestMm() - hole.radiusMm()),
+                    Math.abs(round.shortestMm() - hole.radiusMm())));
+    Optional<Round> best = circles.stream().min(Comparator.comparingDouble(offMm));
+    if (isOff(best, offMm)) {
       mismatches.add(
           "%scircle of radius %s about %s would not come out; %s"
               .formatted(
                   where(page, hole.name()),
                   radii(hole.radiusMm(), hole.radiusMm()),
                   text(hole.centre()),
-                  best == null
-                      ? "there is no circle"
-                      : "the likest has radius %s about %s"
-                          .formatted(
-                              radii(best.longestMm(), best.shortestMm()), text(best.centre))));
+                  best.map(ReadBack::words).orElse("there is no circle")));
     }
+  }
+
+  private static String words(Round round) {
+    return "the nearest has radius %s about %s"
+        .formatted(radii(round.longestMm(), round.shortestMm()), text(round.centre));
+  }
+
+  /** Written so that a value that is no number counts as a mismatch. */
+  private static <T> boolean isOff(Optional<T> best, ToDoubleFunction<T> offMm) {
+    return !(best.isPresent() && offMm.applyAsDouble(best.get()) <= Tolerances.READ_BACK_MM);
   }
 
   private static void compareBar(
       Page page, Proof.Bar bar, List<Straight> lines, List<String> mismatches) {
     Vec2 from = bar.from();
     Vec2 to = bar.to();
-    Straight best = null;
-    double least = Double.POSITIVE_INFINITY;
-    for (Straight line : lines) {
-      double forward = Math.max(line.from.distanceTo(from), line.to.distanceTo(to));
-      double backward = Math.max(line.to.distanceTo(from), line.from.distanceTo(to));
-      double off = Math.min(forward, backward);
-      if (off < least) {
-        least = off;
-        best = line;
-      }
-    }
-    if (!(least <= Tolerances.READ_BACK_MM)) {
+    ToDoubleFunction<Straight> offMm =
+        line ->
+            Math.min(
+                Math.max(line.from.distanceTo(from), line.to.distanceTo(to)),
+                Math.max(line.to.distanceTo(from), line.from.distanceTo(to)));
+    Optional<Straight> best = lines.stream().min(Comparator.comparingDouble(offMm));
+    if (isOff(best, offMm)) {
       mismatches.add(
           "%sline from %s to %s would not come out; %s"
               .formatted(
                   where(page, bar.name()),
                   text(from),
                   text(to),
-                  best == null
-                      ? "there is no line"
-                      : "the likest runs from " + text(best.from) + " to " + text(best.to)));
+                  best.map(
+                          b -> "the nearest runs from %s to %s".formatted(text(b.from), text(b.to)))
+                      .orElse("there is no line")));
     }
   }
 
@@ -242,20 +246,22 @@ public final class ReadBack {
     if (size == 0) {
       return null;
     }
-    double[][] normal = new double[5][6];
-    for (Vec2 p : points) {
-      double x = (p.x() - mean.x()) / size;
-      double y = (p.y() - mean.y()) / size;
-      double[] row = {x * x, x * y, y * y, x, y, 1};
-      for (int i = 0; i < 5; i++) {
-        for (int j = 0; j < 6; j++) {
-          normal[i][j] += row[i] * row[j];
-        }
-      }
+    double[][] rows = new double[points.size()][];
+    double[] ones = new double[points.size()];
+    Arrays.fill(ones, 1);
+    for (int i = 0; i < rows.length; i++) {
+      double x = (points.get(i).x() - mean.x()) / size;
+      double y = (points.get(i).y() - mean.y()) / size;
+      rows[i] = new double[] {x * x, x * y, y * y, x, y};
     }
-    double[] s = solve(normal);
-    double det = s == null ? 0 : s[0] * s[2] - s[1] * s[1] / 4;
-    if (s == null || !(s[0] > 0 && det > 0)) {
+    DecompositionSolver least =
+        new QRDecomposition(MatrixUtils.createRealMatrix(rows), DEPENDENT).getSolver();
+    if (!least.isNonSingular()) {
+      return null;
+    }
+    double[] s = least.solve(MatrixUtils.createRealVector(ones)).toArray();
+    double det = s[0] * s[2] - s[1] * s[1] / 4;
+    if (!(s[0] > 0 && det > 0)) {
       return null;
     }
     // The centre is where both derivatives are nothing.
@@ -268,38 +274,6 @@ public final class ReadBack {
         s[2] * scale,
         -s[1] / 2 * scale,
         s[0] * scale);
-  }
-
-  /** Gaussian elimination with row exchange; null if the rows depend on each other. */
-  private static double[] solve(double[][] m) {
-    int n = m.length;
-    for (int column = 0; column < n; column++) {
-      int pivot = column;
-      for (int row = column + 1; row < n; row++) {
-        if (Math.abs(m[row][column]) > Math.abs(m[pivot][column])) {
-          pivot = row;
-        }
-      }
-      double[] exchanged = m[column];
-      m[column] = m[pivot];
-      m[pivot] = exchanged;
-      if (Math.abs(m[column][column]) < 1e-12) {
-        return null;
-      }
-      for (int row = 0; row < n; row++) {
-        if (row != column) {
-          double factor = m[row][column] / m[column][column];
-          for (int j = column; j <= n; j++) {
-            m[row][j] -= factor * m[column][j];
-          }
-        }
-      }
-    }
-    double[] solution = new double[n];
-    for (int i = 0; i < n; i++) {
-      solution[i] = m[i][n] / m[i][i];
-    }
-    return solution;
   }
 
   private static boolean isOn(List<Vec2> points, Round round) {

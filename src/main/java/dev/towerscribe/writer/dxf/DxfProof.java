@@ -6,10 +6,12 @@ import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.quantity.Numbers;
 import dev.towerscribe.quantity.Tolerances;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
@@ -306,25 +308,16 @@ public final class DxfProof {
       ToDoubleFunction<T> offMm,
       Function<T, String> words,
       T expected) {
-    T best = null;
-    double least = Double.POSITIVE_INFINITY;
-    for (T shape : found) {
-      double off = offMm.applyAsDouble(shape);
-      if (off < least) {
-        least = off;
-        best = shape;
-      }
-    }
+    Optional<T> best = found.stream().min(Comparator.comparingDouble(offMm));
     // Written so that a value that is no number counts as a mismatch.
-    if (!(least <= EXACT_MM)) {
+    if (!(best.isPresent() && offMm.applyAsDouble(best.get()) <= EXACT_MM)) {
       mismatches.add(
-          name
-              + ": "
-              + words.apply(expected)
-              + " not found; "
-              + (best == null
-                  ? "there is nothing of the kind"
-                  : "the nearest: " + words.apply(best)));
+          "%s: %s not found; %s"
+              .formatted(
+                  name,
+                  words.apply(expected),
+                  best.map(b -> "the nearest: " + words.apply(b))
+                      .orElse("there is nothing of the kind")));
     }
   }
 
