@@ -122,6 +122,14 @@ final class LinkageSolver {
     return at(Math.cos(armRadians), Math.sin(armRadians));
   }
 
+  /** Sets the ball joint on its circle and finds the turn; null, or why there is none. */
+  NotReached.Reason atBall(double atX, double atY, double atZ) {
+    ballX = atX;
+    ballY = atY;
+    ballZ = atZ;
+    return turn();
+  }
+
   private NotReached.Reason at(double c, double s) {
     moveX = armUp.x() * c - armOut.x() * s;
     moveY = armUp.y() * c - armOut.y() * s;
@@ -294,6 +302,13 @@ final class LinkageSolver {
     Vec3 spin = linkage.spin();
     map(spin.x(), spin.y(), spin.z());
     return -Math.asin(Math.max(-1.0, Math.min(1.0, z)));
+  }
+
+  /** Tangent of the wheel's toe, positive for toe-in. */
+  double toeSlope() {
+    Vec3 spin = linkage.spin();
+    map(spin.x(), spin.y(), spin.z());
+    return x / y;
   }
 
   /** Distance of the tie rod's ends, squared. */

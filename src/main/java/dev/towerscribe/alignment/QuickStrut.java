@@ -40,18 +40,10 @@ public final class QuickStrut {
   private final LinkageSolver link;
   private final double[] guess;
 
+  /** The same linkage with its tie rod as set, for bump steer. */
+  private final LinkageSolver tied;
+
   private final Vec3 tieInner;
-  private final double sign;
-  private final double axisDistance;
-  private final double tie1;
-  private final double tie2;
-  private final double tie3;
-  private final double spin1;
-  private final double spin2;
-  private final double spin3;
-  private final double wheel1;
-  private final double wheel2;
-  private final double wheel3;
 
   /** Ball joint at the arm angles that give each travel with the original top pivot. */
   private final double[] travelX;
@@ -108,21 +100,8 @@ public final class QuickStrut {
     rideZ = bay.rideZMm();
     toeSlope = strut.toe().tan();
     link = new LinkageSolver(m.linkage()).headed(strut.toe().cos(), strut.toe().sin());
+    tied = new LinkageSolver(m.linkage());
     tieInner = m.points().tieInner();
-    sign = -m.linkage().tieSign();
-    axisDistance = m.linkage().axisDistance();
-    Vec3 outer = m.linkage().tieOuter();
-    tie1 = outer.x();
-    tie2 = outer.y();
-    tie3 = outer.z();
-    Vec3 spin = m.linkage().spin();
-    spin1 = spin.x();
-    spin2 = spin.y();
-    spin3 = spin.z();
-    Vec3 wheel = m.linkage().wheelCentre();
-    wheel1 = wheel.x();
-    wheel2 = wheel.y();
-    wheel3 = wheel.z();
     Pose ride = m.headedAtHeight(rideZ, m.points().top(), strut.toe());
     guess = guess(Math.tan(m.armAngle(ride.ballJoint()) / 2));
     double droopZ = rideZ - droopMm;
@@ -231,14 +210,16 @@ public final class QuickStrut {
     if (!(highestZ > lowestZ)) {
       return 0.0;
     }
-    double tieSquared = link.tieSquared(tieInner);
+    tied.tied(tieInner, Math.sqrt(link.tieSquared(tieInner))).top(topX, topY, topZ);
     // Toe against wheel height at fixed arm angles; the travel's ends fall between two of them.
     double peak = 0.0;
     int n = travelX.length;
     for (int i = 0; i < n; i++) {
-      if (!travelled(i, tieSquared)) {
+      if (tied.atBall(travelX[i], travelY[i], travelZ[i]) != null) {
         return Double.POSITIVE_INFINITY;
       }
+      wheelHeights[i] = tied.wheelZ();
+      slopes[i] = tied.toeSlope() - toeSlope;
       if (wheelHeights[i] >= lowestZ && wheelHeights[i] <= highestZ) {
         peak = Math.max(peak, Math.abs(slopes[i]));
       }
@@ -249,65 +230,6 @@ public final class QuickStrut {
     }
     // d toe = d slope / (1 + slope^2)
     return peak / (1 + toeSlope * toeSlope);
-  }
-
-  /**
-   * Finds the wheel's height and the change of its toe's tangent at one arm angle, as {@link
-   * LinkageSolver} does, which see for the letters; what the two of them do not need is left out,
-   * and a direction needs no scale. False where the tie rod does not reach.
-   */
-  private boolean travelled(int i, double tieSquared) {
-    double ballX = travelX[i];
-    double ballY = travelY[i];
-    double ballZ = travelZ[i];
-    double lx = topX - ballX;
-    double ly = topY - ballY;
-    double lz = topZ - ballZ;
-    double mx = tieInner.x() - ballX;
-    double my = tieInner.y() - ballY;
-    double mz = tieInner.z() - ballZ;
-    double e = axisDistance;
-    double squared = lx * lx + ly * ly + lz * lz;
-    double along = squared - e * e;
-    if (!(along > 0)) {
-      return false;
-    }
-    double root = Math.sqrt(along);
-    double lm = lx * mx + ly * my + lz * mz;
-    double px = ly * mz - lz * my;
-    double py = lz * mx - lx * mz;
-    double pz = lx * my - ly * mx;
-    double area = px * px + py * py + pz * pz;
-    double tie = root * tie2 - e * tie1;
-    double across = tie3;
-    double offLine = tie * tie + across * across * squared;
-    double known = tie1 * tie1 + tie2 * tie2 + across * across - tieSquared;
-    double product =
-        (known + (mx * mx + my * my + mz * mz)) / 2 * squared - (root * tie1 + e * tie2) * lm;
-    double both = offLine * area;
-    double left = both - product * product;
-    double whole = both * squared;
-    if (!(left >= 0) || !(whole > 0)) {
-      return false;
-    }
-    double sine = sign * Math.sqrt(left * squared);
-    double cosine = product * squared;
-    double t = root * wheel2 - e * wheel1;
-    double a = t * tie + wheel3 * across * squared;
-    double b = wheel3 * tie - t * across;
-    double km = product * a + sine * b;
-    double kl = (root * wheel1 + e * wheel2) * both - km * lm;
-    double kp = cosine * b - sine * a;
-    wheelHeights[i] = ballZ + (kl * lz + km * squared * mz + kp * pz) / whole;
-    t = root * spin2 - e * spin1;
-    a = t * tie + spin3 * across * squared;
-    b = spin3 * tie - t * across;
-    km = product * a + sine * b;
-    kl = (root * spin1 + e * spin2) * both - km * lm;
-    kp = cosine * b - sine * a;
-    km *= squared;
-    slopes[i] = (kl * lx + km * mx + kp * px) / (kl * ly + km * my + kp * py) - toeSlope;
-    return true;
   }
 
   /** The parabola through three neighbouring points of toe against wheel height. */
