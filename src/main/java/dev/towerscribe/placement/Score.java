@@ -85,16 +85,22 @@ final class Score {
     }
   }
 
+  private Scratch at(int rotation, int rearward, int inboard) {
+    return scratch.at(lattice.radians(rotation), lattice.mm(rearward), lattice.mm(inboard));
+  }
+
+  private Scratch at(Lattice.Place p) {
+    return at(p.rotation(), p.rearward(), p.inboard());
+  }
+
   /** What the metal says of a place, quickly. */
   Answer quick(int rotation, int rearward, int inboard) {
-    return check.quick(
-        lattice.radians(rotation), lattice.mm(rearward), lattice.mm(inboard), scratch);
+    return check.quick(at(rotation, rearward, inboard));
   }
 
   /** What the metal says of a place. */
   boolean allows(int rotation, int rearward, int inboard) {
-    return check.allows(
-        lattice.radians(rotation), lattice.mm(rearward), lattice.mm(inboard), scratch);
+    return check.allows(at(rotation, rearward, inboard));
   }
 
   Barrier barrier() {
@@ -211,15 +217,13 @@ final class Score {
     return -Math.toDegrees(most);
   }
 
-  /** Metal left on brackets, mm2, negative. */
+  /** Metal taken from brackets, mm2, negative. */
   double metal(Lattice.Place p) {
-    return -check.notchesMm2(
-        lattice.radians(p.rotation()), lattice.mm(p.rearward()), lattice.mm(p.inboard()), scratch);
+    return -check.notchesMm2(at(p));
   }
 
   /** Least distance of the bolts from what they must stay away from, mm. */
   double room(Lattice.Place p) {
-    return check.slack(
-        lattice.radians(p.rotation()), lattice.mm(p.rearward()), lattice.mm(p.inboard()), scratch);
+    return check.slack(at(p));
   }
 }

@@ -121,10 +121,8 @@ public final class ManyPlacements {
   private void ask(Scratch scratch, int r, int i) {
     allowed[r][i] =
         check.quick(
-                lattice.radians(rotation(r)),
-                lattice.mm(rearward(i)),
-                lattice.mm(inboard(i)),
-                scratch)
+                scratch.at(
+                    lattice.radians(rotation(r)), lattice.mm(rearward(i)), lattice.mm(inboard(i))))
             == Answer.YES;
   }
 

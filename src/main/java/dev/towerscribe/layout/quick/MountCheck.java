@@ -122,49 +122,23 @@ public final class MountCheck {
   /**
    * Whether a placement leaves no stop finding on any tower.
    *
-   * @param rotation radians
-   * @param rearward plate centre, mm
-   * @param inboard plate centre, mm
-   * @param scratch the thread's own
+   * @param placed the thread's own room with the placement; told what stands in the way
    * @return true if {@link Layout#of} would find none
    */
-  public boolean allows(double rotation, double rearward, double inboard, Scratch scratch) {
-    if (!always.isEmpty()) {
-      return false;
-    }
-    double sin = Math.sin(rotation);
-    double cos = Math.cos(rotation);
-    for (QuickTowerCheck tower : towers) {
-      scratch.place(sin, cos, rearward, inboard);
-      if (!tower.allows(rotation, scratch)) {
-        return false;
-      }
-    }
-    return true;
+  public boolean allows(Scratch placed) {
+    return always.isEmpty() && towers.stream().allMatch(t -> t.allows(placed));
   }
 
   /**
    * As {@link #allows}, but only as far as it can be said quickly.
    *
-   * @param rotation radians
-   * @param rearward plate centre, mm
-   * @param inboard plate centre, mm
-   * @param scratch the thread's own
+   * @param placed the thread's own room with the placement; told what stands in the way
    * @return what {@link #allows} would say, or that it would have to ask the checks
    */
-  public Answer quick(double rotation, double rearward, double inboard, Scratch scratch) {
-    if (!always.isEmpty()) {
-      return Answer.NO;
-    }
-    double sin = Math.sin(rotation);
-    double cos = Math.cos(rotation);
-    Answer all = Answer.YES;
-    for (QuickTowerCheck tower : towers) {
-      scratch.place(sin, cos, rearward, inboard);
-      all = all.and(tower.quick(scratch));
-      if (all == Answer.NO) {
-        return all;
-      }
+  public Answer quick(Scratch placed) {
+    Answer all = always.isEmpty() ? Answer.YES : Answer.NO;
+    for (int i = 0; i < towers.size() && all != Answer.NO; i++) {
+      all = all.and(towers.get(i).quick(placed));
     }
     return all;
   }
@@ -173,35 +147,23 @@ public final class MountCheck {
    * What is left at the tightest place before a hole, washer or nut comes too near an edge of the
    * metal, a landmark or a keep-out.
    *
-   * @param rotation radians
-   * @param rearward plate centre, mm
-   * @param inboard plate centre, mm
-   * @param scratch the thread's own
+   * @param placed the thread's own room with the placement
    * @return mm; negative infinity where one does
    */
-  public double slack(double rotation, double rearward, double inboard, Scratch scratch) {
-    scratch.place(Math.sin(rotation), Math.cos(rotation), rearward, inboard);
-    double least = Double.POSITIVE_INFINITY;
-    for (QuickTowerCheck tower : towers) {
-      least = Math.min(least, tower.slack(scratch));
-    }
-    return least;
+  public double slack(Scratch placed) {
+    return towers.stream().mapToDouble(t -> t.slack(placed)).min().orElseThrow();
   }
 
   /**
    * Metal of brackets that the sockets' circles take: the notches' area but for their tips.
    *
-   * @param rotation radians
-   * @param rearward plate centre, mm
-   * @param inboard plate centre, mm
-   * @param scratch the thread's own
+   * @param placed the thread's own room with the placement
    * @return mm2
    */
-  public double notchesMm2(double rotation, double rearward, double inboard, Scratch scratch) {
-    scratch.place(Math.sin(rotation), Math.cos(rotation), rearward, inboard);
+  public double notchesMm2(Scratch placed) {
     double area = 0.0;
     for (int i = 0; i < towers.size(); i++) {
-      area += counts.get(i) * towers.get(i).overlap(scratch);
+      area += counts.get(i) * towers.get(i).overlap(placed);
     }
     return area;
   }

@@ -98,6 +98,7 @@ final class QuickTowerCheck {
    * @param s holds the placement; told what stands in the way
    */
   Answer quick(Scratch s) {
+    s.next();
     if (s.stops(Barrier.SHAFT, rod.asMeasured(s))
         || s.stops(Barrier.PLATE, plate.covers(s))
         || s.stops(Barrier.PLATE, plate.clearsWall(s))
@@ -115,12 +116,12 @@ final class QuickTowerCheck {
   }
 
   /** The same for sure, by the checks' own functions where need be. */
-  boolean allows(double rotation, Scratch s) {
+  boolean allows(Scratch s) {
     Answer quick = quick(s);
     if (quick != Answer.UNSURE) {
       return quick == Answer.YES;
     }
-    SideJob placed = job.with(new Mount(new Angle(rotation), s.rearward, s.inboard, 0.0));
+    SideJob placed = job.with(new Mount(new Angle(s.rotation), s.rearward, s.inboard, 0.0));
     return !(s.unsure(Barrier.PLATE) && s.stops(Barrier.PLATE, plateStands(placed))
         || s.unsure(Barrier.BRACKET) && s.stops(Barrier.BRACKET, notchesStand(placed))
         || s.unsure(Barrier.SHAFT) && s.stops(Barrier.SHAFT, rodStands(placed)));

@@ -2,7 +2,9 @@ package dev.towerscribe.layout.quick;
 
 /** A thread's own room to calculate in: a placement, and what was found about it. */
 public final class Scratch {
-  /** The placement: sine and cosine of the rotation, plate centre. */
+  /** The placement: rotation in radians, its sine and cosine, plate centre. */
+  double rotation;
+
   double sin;
 
   double cos;
@@ -37,12 +39,26 @@ public final class Scratch {
     return barrier;
   }
 
-  /** Takes a placement, of which nothing is known yet. */
-  void place(double sine, double cosine, double rearwardMm, double inboardMm) {
-    sin = sine;
-    cos = cosine;
+  /**
+   * Takes a placement, of which nothing is known yet.
+   *
+   * @param rotationRad plate's rotation, radians
+   * @param rearwardMm plate centre
+   * @param inboardMm plate centre
+   * @return this
+   */
+  public Scratch at(double rotationRad, double rearwardMm, double inboardMm) {
+    rotation = rotationRad;
+    sin = Math.sin(rotationRad);
+    cos = Math.cos(rotationRad);
     rearward = rearwardMm;
     inboard = inboardMm;
+    unsure = 0;
+    return this;
+  }
+
+  /** Forgets what was said of another tower. */
+  void next() {
     unsure = 0;
   }
 

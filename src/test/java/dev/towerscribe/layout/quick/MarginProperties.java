@@ -154,7 +154,7 @@ class MarginProperties {
               own.inboardMm() + spread * (2 * random.nextDouble() - 1),
               own.settingMm());
       double rotation = mount.rotation().radians();
-      boolean allows = check.allows(rotation, mount.rearwardMm(), mount.inboardMm(), scratch);
+      boolean allows = check.allows(scratch.at(rotation, mount.rearwardMm(), mount.inboardMm()));
       List<SideLayout> laidOut;
       try {
         laidOut = List.copyOf(Layout.of(job.with(mount), ShaftPoses::of).sides().values());
@@ -170,7 +170,7 @@ class MarginProperties {
         least = Math.min(least, holeSlack(side));
         bounds(side, rods.get(side.side()));
       }
-      double slack = check.slack(rotation, mount.rearwardMm(), mount.inboardMm(), scratch);
+      double slack = check.slack(scratch.at(rotation, mount.rearwardMm(), mount.inboardMm()));
       if (least >= 0) {
         assertThat(slack).isCloseTo(least, within(ROUNDING_MM));
       } else {
@@ -198,7 +198,7 @@ class MarginProperties {
     Mount mount = placed.mount();
     Scratch s = new Scratch();
     double rotation = mount.rotation().radians();
-    s.place(Math.sin(rotation), Math.cos(rotation), mount.rearwardMm(), mount.inboardMm());
+    s.at(rotation, mount.rearwardMm(), mount.inboardMm());
     s.holes(side.holes().size());
     for (int i = 0; i < side.holes().size(); i++) {
       s.x[i] = side.holes().get(i).at().x();

@@ -54,7 +54,7 @@ class MountCheckProperties {
       double rearward = (2 * random.nextDouble() - 1) * spreadMm;
       double inboard = (2 * random.nextDouble() - 1) * spreadMm;
       boolean expected = byLayout(job, new Mount(rotation, rearward, inboard, 16));
-      boolean quick = check.allows(rotation.radians(), rearward, inboard, scratch);
+      boolean quick = check.allows(scratch.at(rotation.radians(), rearward, inboard));
       assertThat(quick)
           .as("rotation %s, rearward %s, inboard %s", rotation.degrees(), rearward, inboard)
           .isEqualTo(expected);
@@ -197,7 +197,7 @@ class MountCheckProperties {
             s -> s.with(new CutRules(50, 2.5, 8, 10)));
     MountCheck check = MountCheck.of(job, SHAFT);
     assertThat(check.always()).isNotEmpty();
-    assertThat(check.allows(1.0, 0, 0, new Scratch())).isFalse();
+    assertThat(check.allows(new Scratch().at(1.0, 0, 0))).isFalse();
   }
 
   @Test
@@ -212,7 +212,7 @@ class MountCheckProperties {
     double high = 40;
     while (high - low > 1e-9) {
       double half = (low + high) / 2;
-      if (check.allows(rotation, half, -3, scratch)) {
+      if (check.allows(scratch.at(rotation, half, -3))) {
         low = half;
       } else {
         high = half;
@@ -221,7 +221,7 @@ class MountCheckProperties {
     assertThat(low).isGreaterThan(8);
     for (double off : new double[] {-5e-7, -1e-8, -1e-9, -1e-10, 0, 1e-10, 1e-9, 1e-8, 5e-7}) {
       Mount mount = new Mount(new Angle(rotation), low + off, -3, 0);
-      assertThat(check.allows(rotation, low + off, -3, scratch))
+      assertThat(check.allows(scratch.at(rotation, low + off, -3)))
           .as("off by %s", off)
           .isEqualTo(byLayout(job, mount));
     }
