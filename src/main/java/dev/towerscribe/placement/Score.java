@@ -35,12 +35,8 @@ final class Score {
   private final Lattice lattice;
   private final MountCheck check;
   private final Scratch scratch = new Scratch();
-  private final List<SideAngles> sides = new ArrayList<>();
-  private final double[] casterTo;
-  private final double[] camberAim;
-  private final double[] camberLimit;
+  private final List<OneSide> sides = new ArrayList<>();
   private final double bearingX;
-  private final List<Side> named = new ArrayList<>();
 
   /** What the linkage has against a place. */
   enum Trouble {
@@ -56,11 +52,43 @@ final class Score {
     CAMBER_AIM
   }
 
+  /** A side with what it is held against, in degrees. */
+  private record OneSide(Side side, SideAngles angles, AlignmentTargets targets) {
+    boolean pastCamberLimit() {
+      return Math.toDegrees(angles.camber()) < targets.camberLimit().degrees() - PASS_DEG;
+    }
+
+    double casterTooMuch() {
+      return targets.casterTo().isPresent()
+          ? Math.toDegrees(angles.caster()) - targets.casterTo().get().degrees()
+          : Double.NEGATIVE_INFINITY;
+    }
+
+    double camberMissed() {
+      return Math.toDegrees(angles.outOfReach(targets.camber().radians()));
+    }
+
+    double camberAway() {
+      return Math.abs(Math.toDegrees(angles.camber()) - targets.camber().degrees());
+    }
+
+    boolean has(double fore, double in, Trouble asked) {
+      if (!angles.set(fore, in)) {
+        return asked == Trouble.LINKAGE;
+      }
+      return switch (asked) {
+        case NONE, LINKAGE -> false;
+        case CAMBER_LIMIT -> pastCamberLimit();
+        case PAST -> casterTooMuch() > PASS_DEG;
+        case CAMBER_AIM -> camberMissed() > PASS_DEG;
+      };
+    }
+  }
+
   // Read at the last place.
   private Trouble trouble = Trouble.NONE;
   private double caster;
   private double aims;
-  private boolean within;
 
   Score(Job job, Lattice lattice, MountCheck check) throws NotReached {
     this.lattice = lattice;
@@ -71,17 +99,10 @@ final class Score {
         jobs.add(side);
       }
     }
-    casterTo = new double[jobs.size()];
-    camberAim = new double[jobs.size()];
-    camberLimit = new double[jobs.size()];
     bearingX = jobs.get(0).plate().bearingXMm();
-    for (int i = 0; i < jobs.size(); i++) {
-      sides.add(SideAngles.of(jobs.get(i)).orElseThrow());
-      named.add(jobs.get(i).side());
-      AlignmentTargets targets = AlignmentTargets.of(jobs.get(i));
-      casterTo[i] = targets.casterTo().map(a -> a.degrees()).orElse(Double.POSITIVE_INFINITY);
-      camberAim[i] = targets.camber().radians();
-      camberLimit[i] = targets.camberLimit().degrees();
+    for (SideJob side : jobs) {
+      SideAngles angles = SideAngles.of(side).orElseThrow();
+      sides.add(new OneSide(side.side(), angles, AlignmentTargets.of(side)));
     }
   }
 
@@ -119,22 +140,19 @@ final class Score {
     double past = 0.0;
     double missed = 0.0;
     double away = 0.0;
-    for (int i = 0; i < sides.size(); i++) {
-      SideAngles side = sides.get(i);
-      if (!side.set(fore, in)) {
+    for (OneSide side : sides) {
+      if (!side.angles().set(fore, in)) {
         trouble = Trouble.LINKAGE;
         return false;
       }
-      double degrees = Math.toDegrees(side.caster());
-      double camber = Math.toDegrees(side.camber());
-      if (camber < camberLimit[i] - PASS_DEG) {
+      if (side.pastCamberLimit()) {
         trouble = Trouble.CAMBER_LIMIT;
         return false;
       }
-      least = Math.min(least, degrees);
-      past = Math.max(past, degrees - casterTo[i]);
-      missed = Math.max(missed, Math.toDegrees(side.outOfReach(camberAim[i])));
-      away = Math.max(away, Math.abs(camber - Math.toDegrees(camberAim[i])));
+      least = Math.min(least, Math.toDegrees(side.angles().caster()));
+      past = Math.max(past, side.casterTooMuch());
+      missed = Math.max(missed, side.camberMissed());
+      away = Math.max(away, side.camberAway());
     }
     caster = least;
     double score = least - CAMBER_WORTH * away;
@@ -145,7 +163,6 @@ final class Score {
       score -= 1 + 10 * missed;
     }
     aims = score;
-    within = past <= PASS_DEG && missed <= PASS_DEG;
     trouble =
         past > PASS_DEG ? Trouble.PAST : missed > PASS_DEG ? Trouble.CAMBER_AIM : Trouble.NONE;
     return true;
@@ -166,31 +183,15 @@ final class Score {
    * the sides are alike, or where the job has one side only.
    */
   Optional<Side> onlySide(Lattice.Place p, Trouble asked) {
-    List<Side> having = new ArrayList<>();
-    for (int i = 0; i < sides.size(); i++) {
-      if (has(i, fore(p), in(p), asked)) {
-        having.add(named.get(i));
-      }
-    }
-    return sides.size() > 1 && having.size() == 1 ? Optional.of(having.get(0)) : Optional.empty();
-  }
-
-  private boolean has(int i, double fore, double in, Trouble asked) {
-    SideAngles side = sides.get(i);
-    if (!side.set(fore, in)) {
-      return asked == Trouble.LINKAGE;
-    }
-    return switch (asked) {
-      case NONE, LINKAGE -> false;
-      case CAMBER_LIMIT -> Math.toDegrees(side.camber()) < camberLimit[i] - PASS_DEG;
-      case PAST -> Math.toDegrees(side.caster()) - casterTo[i] > PASS_DEG;
-      case CAMBER_AIM -> Math.toDegrees(side.outOfReach(camberAim[i])) > PASS_DEG;
-    };
+    List<OneSide> having = sides.stream().filter(s -> s.has(fore(p), in(p), asked)).toList();
+    return sides.size() > 1 && having.size() == 1
+        ? Optional.of(having.get(0).side())
+        : Optional.empty();
   }
 
   /** Whether the place read lies within the window and the bolt's reach. */
   boolean within() {
-    return within;
+    return trouble == Trouble.NONE;
   }
 
   /** The lesser caster of both sides at the place read, degrees. */
@@ -211,8 +212,8 @@ final class Score {
   /** Greatest bump steer of both sides at the place read, degrees, negative. */
   double bumpSteer() {
     double most = 0.0;
-    for (SideAngles side : sides) {
-      most = Math.max(most, side.bumpSteer());
+    for (OneSide side : sides) {
+      most = Math.max(most, side.angles().bumpSteer());
     }
     return -Math.toDegrees(most);
   }
