@@ -78,6 +78,15 @@ public record Pose(
     return wheelCentre.plus(down.times(tyreRadiusMm));
   }
 
+  /**
+   * The contact point's distance from the car's centre plane: half the track.
+   *
+   * @return mm
+   */
+  public double contactYMm() {
+    return contact().y();
+  }
+
   /** Where the steering axis meets the ground under the tyre. */
   private Vec3 axisOnGround(double groundZ) {
     Vec3 axis = top.minus(ballJoint);
@@ -90,7 +99,7 @@ public record Pose(
    *
    * @return mm, positive when the axis meets the ground inboard
    */
-  public double scrubRadiusMm() {
+  public double scrubMm() {
     Vec3 contact = contact();
     Vec3 offset = contact.minus(axisOnGround(contact.z()));
     double level = Math.hypot(spin.x(), spin.y());

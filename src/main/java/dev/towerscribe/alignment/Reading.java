@@ -9,9 +9,10 @@ import java.util.Optional;
  * @param caster positive when the upper pivot is rearward of the lower
  * @param camber positive when the wheel's top leans outward
  * @param inclination kingpin inclination, positive when the upper pivot is inboard of the lower
- * @param linkage everything that the strut's points give; absent for an estimate
+ * @param linkage where the upright is, for everything else that the strut's points give; absent for
+ *     an estimate
  */
-public record Reading(Angle caster, Angle camber, Angle inclination, Optional<Metrics> linkage) {
+public record Reading(Angle caster, Angle camber, Angle inclination, Optional<Pose> linkage) {
   /**
    * From a pose of the linkage.
    *
@@ -19,9 +20,11 @@ public record Reading(Angle caster, Angle camber, Angle inclination, Optional<Me
    * @return its reading
    */
   public static Reading of(Pose pose) {
-    Metrics m = Metrics.of(pose);
     return new Reading(
-        new Angle(m.caster()), new Angle(m.camber()), new Angle(m.inclination()), Optional.of(m));
+        new Angle(pose.caster()),
+        new Angle(pose.camber()),
+        new Angle(pose.inclination()),
+        Optional.of(pose));
   }
 
   /**

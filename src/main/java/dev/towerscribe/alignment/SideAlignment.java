@@ -62,7 +62,7 @@ public record SideAlignment(
    * @return mm; absent where one of both is not known
    */
   public Optional<Double> damperChangeMm() {
-    return both(Metrics::damperMm);
+    return both(Pose::damperMm);
   }
 
   /**
@@ -71,12 +71,12 @@ public record SideAlignment(
    * @return mm; absent where one of both is not known
    */
   public Optional<Double> trackChangeMm() {
-    return both(Metrics::contactYMm);
+    return both(Pose::contactYMm);
   }
 
-  private Optional<Double> both(ToDoubleFunction<Metrics> figure) {
-    Optional<Metrics> old = before.flatMap(Reading::linkage);
-    Optional<Metrics> now = at.flatMap(Reading::linkage);
+  private Optional<Double> both(ToDoubleFunction<Pose> figure) {
+    Optional<Pose> old = before.flatMap(Reading::linkage);
+    Optional<Pose> now = at.flatMap(Reading::linkage);
     return old.isPresent() && now.isPresent()
         ? Optional.of(figure.applyAsDouble(now.get()) - figure.applyAsDouble(old.get()))
         : Optional.empty();

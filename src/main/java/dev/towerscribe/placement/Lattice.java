@@ -63,11 +63,6 @@ public record Lattice(
     return (int) Math.round(unit.fromMm(mm) * lengthsPerUnit);
   }
 
-  /** Step between neighbouring lengths, mm. */
-  double stepMm() {
-    return mm(1);
-  }
-
   /** The placement of a place. */
   Mount mount(Place p) {
     return new Mount(

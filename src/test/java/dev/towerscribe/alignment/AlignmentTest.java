@@ -220,8 +220,8 @@ class AlignmentTest {
   @Test
   void damperAndTrackChangesAreDifferencesOfTheReadings() {
     SideAlignment a = Alignment.of(demo(Aims.Use.ROAD)).orElseThrow();
-    Metrics old = a.before().orElseThrow().linkage().orElseThrow();
-    Metrics now = a.at().orElseThrow().linkage().orElseThrow();
+    Pose old = a.before().orElseThrow().linkage().orElseThrow();
+    Pose now = a.at().orElseThrow().linkage().orElseThrow();
     assertThat(a.damperChangeMm()).contains(now.damperMm() - old.damperMm());
     assertThat(a.trackChangeMm()).contains(now.contactYMm() - old.contactYMm());
   }
@@ -489,7 +489,7 @@ class AlignmentTest {
         assertThat(a.findings()).anyMatch(Finding::isStop);
         stopped++;
       } else {
-        Metrics m = a.at().get().linkage().orElseThrow();
+        Pose m = a.at().get().linkage().orElseThrow();
         assertThat(List.of(m.caster(), m.camber(), m.toe(), m.scrubMm(), m.trailMm(), m.damperMm()))
             .allMatch(Double::isFinite);
         read++;

@@ -244,7 +244,7 @@ class MechanismTest {
     Vec3 toeIn = new Vec3(Math.sin(0.01), Math.cos(0.01), 0);
     assertThat(pose(new Vec3(0, 540, 800), ball, toeIn).toe()).isCloseTo(0.01, within(1e-12));
     // The axis meets the ground at 650 + 110 / 3 = 686.67, inboard of the contact point at 720.
-    assertThat(pose(new Vec3(0, 540, 800), ball, out).scrubRadiusMm())
+    assertThat(pose(new Vec3(0, 540, 800), ball, out).scrubMm())
         .isCloseTo(720 - (650 + 110 / 3.0), within(1e-9));
     // With caster it meets the ground ahead of it: 200 tan(caster) = 20.
     assertThat(pose(new Vec3(-60, 540, 800), ball, out).trailMm()).isCloseTo(20, within(1e-9));

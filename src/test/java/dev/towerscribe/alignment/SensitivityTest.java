@@ -50,7 +50,7 @@ class SensitivityTest {
       assertThat(f.caster().value()).isCloseTo(pose.caster(), within(1e-12));
       assertThat(f.camber().value()).isCloseTo(pose.camber(), within(1e-12));
       assertThat(f.inclination().value()).isCloseTo(pose.inclination(), within(1e-12));
-      assertThat(f.scrubMm().value()).isCloseTo(pose.scrubRadiusMm(), within(1e-9));
+      assertThat(f.scrubMm().value()).isCloseTo(pose.scrubMm(), within(1e-9));
       assertThat(f.trailMm().value()).isCloseTo(pose.trailMm(), within(1e-9));
       assertThat(f.damperMm().value()).isCloseTo(pose.damperMm(), within(1e-9));
     }
@@ -96,7 +96,7 @@ class SensitivityTest {
         difference(job, moved, i, f.caster(), Pose::caster, 1e-9);
         difference(job, moved, i, f.camber(), Pose::camber, 1e-9);
         difference(job, moved, i, f.inclination(), Pose::inclination, 1e-9);
-        difference(job, moved, i, f.scrubMm(), Pose::scrubRadiusMm, 1e-6);
+        difference(job, moved, i, f.scrubMm(), Pose::scrubMm, 1e-6);
         difference(job, moved, i, f.trailMm(), Pose::trailMm, 1e-6);
         difference(job, moved, i, f.damperMm(), Pose::damperMm, 1e-6);
       }
@@ -196,7 +196,7 @@ class SensitivityTest {
       }
       SideJob sampled = job.withStrut(Optional.of(s.withPoints(List.of(p))));
       Pose pose = Bay.of(sampled).at(sampled.bearing(sampled.mount().settingMm()));
-      double[] x = {pose.caster(), pose.camber(), pose.scrubRadiusMm(), pose.trailMm()};
+      double[] x = {pose.caster(), pose.camber(), pose.scrubMm(), pose.trailMm()};
       for (int k = 0; k < 4; k++) {
         sum[k] += x[k];
         squares[k] += x[k] * x[k];
@@ -220,7 +220,7 @@ class SensitivityTest {
     Pose b = Bay.of(right).at(right.bearing(4));
     assertThat(a.caster()).isEqualTo(b.caster());
     assertThat(a.camber()).isEqualTo(b.camber());
-    assertThat(a.scrubRadiusMm()).isEqualTo(b.scrubRadiusMm());
+    assertThat(a.scrubMm()).isEqualTo(b.scrubMm());
   }
 
   @Test

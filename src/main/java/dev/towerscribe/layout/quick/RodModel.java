@@ -204,7 +204,7 @@ final class RodModel {
       List<ShaftReach.Ray> rays = reach.rays();
       double from = rays.get(0).settingMm();
       double to = rays.get(rays.size() - 1).settingMm();
-      int settings = (int) rays.stream().mapToDouble(ShaftReach.Ray::settingMm).distinct().count();
+      int settings = (int) settings(reach).stream().distinct().count();
       int each = rays.size() / settings;
       for (int i = 0; i < rays.size() && to > from; i++) {
         double t = (rays.get(i).settingMm() - from) / (to - from);
@@ -221,15 +221,11 @@ final class RodModel {
   }
 
   private static boolean alike(ShaftReach a, ShaftReach b) {
-    if (a.rays().size() != b.rays().size()) {
-      return false;
-    }
-    for (int i = 0; i < a.rays().size(); i++) {
-      if (a.rays().get(i).settingMm() != b.rays().get(i).settingMm()) {
-        return false;
-      }
-    }
-    return true;
+    return settings(a).equals(settings(b));
+  }
+
+  private static List<Double> settings(ShaftReach reach) {
+    return reach.rays().stream().map(ShaftReach.Ray::settingMm).toList();
   }
 
   /** The polynomials' products at a place, both coordinates from -1 to 1. */

@@ -3,7 +3,6 @@ package dev.towerscribe.report.json;
 import dev.towerscribe.alignment.Bay;
 import dev.towerscribe.alignment.Curves;
 import dev.towerscribe.alignment.JobAlignment;
-import dev.towerscribe.alignment.Metrics;
 import dev.towerscribe.alignment.Pose;
 import dev.towerscribe.alignment.Reading;
 import dev.towerscribe.alignment.Sensitivity;
@@ -133,7 +132,7 @@ public final class AlignmentJson {
               .put("camber", Math.toDegrees(pose.camber()))
               .put("caster", Math.toDegrees(pose.caster()))
               .put("inclination", Math.toDegrees(pose.inclination()))
-              .put("damper", Metrics.of(pose).damperMm());
+              .put("damper", pose.damperMm());
         });
   }
 
