@@ -7,7 +7,7 @@ import static dev.towerscribe.report.Cell.words;
 
 import dev.towerscribe.alignment.Curves;
 import dev.towerscribe.alignment.JobAlignment;
-import dev.towerscribe.alignment.Metrics;
+import dev.towerscribe.alignment.Pose;
 import dev.towerscribe.alignment.Reading;
 import dev.towerscribe.alignment.Sensitivity;
 import dev.towerscribe.alignment.SideAlignment;
@@ -164,7 +164,7 @@ public final class AlignmentReport {
         sure.<Cell>map(f -> camber.likelyOrMeasured(f.camber().plusMinus(points))).orElse(camber));
     row.add(near(angle(r.inclination()), sure.map(Sensitivity.Figures::inclination), points));
     if (r.linkage().isPresent()) {
-      Metrics m = r.linkage().get();
+      Pose m = r.linkage().get();
       row.add(sure.isPresent() ? angle(m.toe()).likely(words("set")) : angle(m.toe()));
       row.add(near(length(m.scrubMm()), sure.map(Sensitivity.Figures::scrubMm), points));
       row.add(near(length(m.trailMm()), sure.map(Sensitivity.Figures::trailMm), points));
