@@ -118,18 +118,21 @@ public final class PackDirectory {
   private <T> T inside(Work<T> work) throws IOException {
     List<Path> made = makeDirectories();
     boolean done = false;
-    try (DirectoryLock lock =
-        DirectoryLock.tryAcquire(directory)
-            .orElseThrow(
-                () ->
-                    new Refused(
-                        Refused.Why.BUSY,
-                        directory + ": another run is writing there; wait for it to end"))) {
-      DirectoryUpdate update = new DirectoryUpdate(ops, directory);
-      update.recover();
-      T result = work.in(update);
-      done = true;
-      return result;
+    try {
+      DirectoryLock lock =
+          DirectoryLock.tryAcquire(directory)
+              .orElseThrow(
+                  () ->
+                      new Refused(
+                          Refused.Why.BUSY,
+                          directory + ": another run is writing there; wait for it to end"));
+      try (lock) {
+        DirectoryUpdate update = new DirectoryUpdate(ops, directory);
+        update.recover();
+        T result = work.in(update);
+        done = true;
+        return result;
+      }
     } finally {
       if (!done) {
         removeIfEmpty(made);
