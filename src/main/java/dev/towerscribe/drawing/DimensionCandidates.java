@@ -49,7 +49,7 @@ final class DimensionCandidates {
   static Optional<Item.Dimension> linear(
       DimensionRequest.Linear request, DimensionStyle style, DimensionCosts crowd) {
     LinearShape shape = new LinearShape(request, style);
-    Choice choice = new Choice();
+    Cheapest<Sketch> choice = new Cheapest<>();
     for (int sign : new int[] {1, -1}) {
       Vec2 side = request.side().times(sign);
       double points =
@@ -65,11 +65,11 @@ final class DimensionCandidates {
         }
       }
     }
-    return choice.settle(crowd).map(shape::finished);
+    return crowd.settle(choice).map(shape::finished);
   }
 
   private static void offer(
-      Choice choice, LinearShape shape, Vec2 side, double level, double cost) {
+      Cheapest<Sketch> choice, LinearShape shape, Vec2 side, double level, double cost) {
     if (shape.wordsFit()) {
       for (double slide : SLIDES) {
         choice.offer(cost + 3 * Math.abs(slide), () -> shape.between(side, level, slide));
@@ -88,7 +88,7 @@ final class DimensionCandidates {
     Vec2 away = centre.minus(crowd.middle());
     Vec2 liked =
         request.toward().orElse(away.norm() > radius / 10 ? away.unit() : new Vec2(1, 1).unit());
-    Choice choice = new Choice();
+    Cheapest<Sketch> choice = new Cheapest<>();
     for (int slant : SLANTS) {
       for (int quadrant = 0; quadrant < 4; quadrant++) {
         Vec2 ray = slanted(slant, quadrant);
@@ -105,7 +105,7 @@ final class DimensionCandidates {
   static Optional<Item.Dimension> radius(
       DimensionRequest.Radius request, DimensionStyle style, DimensionCosts crowd) {
     Arc arc = request.arc();
-    Choice choice = new Choice();
+    Cheapest<Sketch> choice = new Cheapest<>();
     int parts = 16;
     for (int i = 1; i < parts; i++) {
       Vec2 tip = arc.at((double) i / parts);
@@ -134,7 +134,7 @@ final class DimensionCandidates {
 
   /** Leaders from a tip, of all lengths and with the shelf to either hand. */
   private static void leaders(
-      Choice choice,
+      Cheapest<Sketch> choice,
       List<String> words,
       DimensionStyle style,
       Vec2 tip,
@@ -155,14 +155,14 @@ final class DimensionCandidates {
   }
 
   private static Optional<Item.Dimension> settled(
-      Choice choice,
+      Cheapest<Sketch> choice,
       DimensionCosts crowd,
       DimensionKind kind,
       Vec2 centre,
       double radiusMm,
       List<String> words) {
-    return choice
-        .settle(crowd)
+    return crowd
+        .settle(choice)
         .map(
             sketch -> {
               // The leader's first stroke begins at its tip.
@@ -174,16 +174,17 @@ final class DimensionCandidates {
   static Optional<Item.Dimension> angle(
       DimensionRequest.AngleBetween request, DimensionStyle style, DimensionCosts crowd) {
     AngleShape shape = new AngleShape(request, style);
-    Choice choice = new Choice();
+    Cheapest<Sketch> choice = new Cheapest<>();
     for (int i = 0; i < ANGLE_ARCS; i++) {
       double near = style.firstOffsetMm() + i * ANGLE_STEP_MM;
       arc(choice, shape, near, 0);
       arc(choice, shape, shape.longestArmMm() + near, 6);
     }
-    return choice.settle(crowd).map(shape::finished);
+    return crowd.settle(choice).map(shape::finished);
   }
 
-  private static void arc(Choice choice, AngleShape shape, double radiusMm, double dislike) {
+  private static void arc(
+      Cheapest<Sketch> choice, AngleShape shape, double radiusMm, double dislike) {
     double cost = dislike + ANGLE_PER_MM * radiusMm + (shape.arrowsFit(radiusMm) ? 0 : 4);
     for (double slide : SLIDES) {
       double where = 0.5 + slide / 2 * MOST_OF_ARC;

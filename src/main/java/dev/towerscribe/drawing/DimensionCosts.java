@@ -10,6 +10,7 @@ import dev.towerscribe.geometry.Vec2;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -19,7 +20,7 @@ import java.util.Set;
  */
 final class DimensionCosts {
   /** What is barred. */
-  static final double BARRED = Double.POSITIVE_INFINITY;
+  static final double BARRED = Cheapest.BARRED;
 
   /** Words on the part itself: outside is better (ISO 129-1, from memory). */
   private static final double ON_PART = 8;
@@ -268,6 +269,15 @@ final class DimensionCosts {
     double dx = a.x() + t * x - p.x();
     double dy = a.y() + t * y - p.y();
     return Math.sqrt(dx * dx + dy * dy);
+  }
+
+  /** Puts the cheapest of some ways to draw a dimension on the page; empty if all are barred. */
+  Optional<Sketch> settle(Cheapest<Sketch> ways) {
+    Optional<Sketch> best =
+        ways.choose(BARRED, (sketch, cost, most) -> cost + cost(sketch, most - cost))
+            .map(Cheapest.Chosen::place);
+    best.ifPresent(this::take);
+    return best;
   }
 
   /** Puts a dimension on the page. */

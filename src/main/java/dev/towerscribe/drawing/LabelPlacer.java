@@ -1,10 +1,10 @@
 package dev.towerscribe.drawing;
 
+import dev.towerscribe.drawing.Cheapest.Chosen;
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.quantity.Angle;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
@@ -73,8 +73,6 @@ public final class LabelPlacer {
       this(box, box.bounds());
     }
   }
-
-  private record Best(Candidate candidate, double cost) {}
 
   private final Box room;
   private final List<Taken> taken = new ArrayList<>();
@@ -165,42 +163,27 @@ public final class LabelPlacer {
    * @return the box it takes, or empty when no candidate is free
    */
   public Optional<TurnedBox> place(List<Candidate> candidates, double worth, Further further) {
-    Optional<Best> best = cheapest(candidates, worth);
-    double least = best.map(Best::cost).orElse(worth);
+    Optional<Chosen<Candidate>> best = cheapest(candidates, worth);
+    double least = best.map(Chosen::cost).orElse(worth);
     if (least > further.from()) {
       List<Candidate> all = new ArrayList<>(candidates);
       all.addAll(further.made().apply(least));
       best = cheapest(all, worth);
     }
-    return take(best);
+    return best.map(this::take);
   }
 
-  private Optional<Best> cheapest(List<Candidate> candidates, double worth) {
-    List<Candidate> sorted = new ArrayList<>(candidates);
-    sorted.sort(Comparator.comparingDouble(Candidate::cost));
-    Candidate best = null;
-    double least = worth;
-    for (Candidate candidate : sorted) {
-      if (candidate.cost() >= least) {
-        break;
-      }
-      double cost = costOf(candidate, least);
-      if (cost < least) {
-        least = cost;
-        best = candidate;
-      }
-    }
-    return best == null ? Optional.empty() : Optional.of(new Best(best, least));
+  private Optional<Chosen<Candidate>> cheapest(List<Candidate> candidates, double worth) {
+    Cheapest<Candidate> cheapest = new Cheapest<>();
+    candidates.forEach(c -> cheapest.offer(c.cost(), () -> c));
+    return cheapest.choose(worth, (c, cost, most) -> costOf(c, most));
   }
 
-  private Optional<TurnedBox> take(Optional<Best> best) {
-    if (best.isEmpty()) {
-      return Optional.empty();
-    }
-    Candidate chosen = best.get().candidate();
+  private TurnedBox take(Chosen<Candidate> best) {
+    Candidate chosen = best.place();
     TurnedBox box = chosen.block().at(chosen.centre(), chosen.turn());
-    take(chosen, box, best.get().cost() > chosen.cost());
-    return Optional.of(box);
+    take(chosen, box, best.crosses());
+    return box;
   }
 
   private void take(Candidate chosen, TurnedBox box, boolean cleared) {

@@ -1,6 +1,7 @@
 package dev.towerscribe.sheet.report;
 
 import dev.towerscribe.drawing.Align;
+import dev.towerscribe.drawing.Cheapest;
 import dev.towerscribe.drawing.Ink;
 import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.LayerPen;
@@ -141,24 +142,20 @@ final class OfferMarks {
     double far = out.distanceTo(Vec2.ZERO);
     Vec2 way = far < 1e-6 ? new Vec2(0, 1) : out.times(1 / far);
     Box inside = box.grown(-RING_MM);
-    Mark best = null;
-    double least = Double.POSITIVE_INFINITY;
+    Cheapest<Mark> cheapest = new Cheapest<>();
     for (double off = shortest; off <= LONGEST_MM; off += STEP_MM) {
       for (int k = 0; k < DIRECTIONS; k++) {
         Vec2 toward = Vec2.polar(1.0, Angle.ofDegrees(360.0 * k / DIRECTIONS));
         Mark mark = new Mark(place, place.plus(toward.times(off)), true);
-        if (!inside.contains(mark.letter())) {
-          continue;
-        }
-        double cost =
-            TOO_NEAR * tooNear(mark, set, dots) + off + TURNED_MM * (1 - toward.dot(way)) / 2;
-        if (cost < least) {
-          least = cost;
-          best = mark;
+        if (inside.contains(mark.letter())) {
+          cheapest.offer(off + TURNED_MM * (1 - toward.dot(way)) / 2, () -> mark);
         }
       }
     }
-    return best == null ? new Mark(place, place, false) : best;
+    return cheapest
+        .choose(Cheapest.BARRED, (mark, cost, most) -> TOO_NEAR * tooNear(mark, set, dots) + cost)
+        .map(Cheapest.Chosen::place)
+        .orElse(new Mark(place, place, false));
   }
 
   /** By how much a mark comes too near others, mm in all. */
@@ -190,6 +187,11 @@ final class OfferMarks {
 
   private static double turn(Segment s, Vec2 p) {
     return s.end().minus(s.start()).cross(p.minus(s.start()));
+  }
+
+  /** The letter of an offer by its place in the list: A for the first. */
+  static String letter(int index) {
+    return String.valueOf((char) ('A' + index));
   }
 
   /** The marks, in the order of their letters. */
@@ -224,7 +226,7 @@ final class OfferMarks {
     for (int i = 0; i < marks.size(); i++) {
       Vec2 at = marks.get(i).letter();
       notes.circle(at, RING_MM, Pen.OUTLINE, Ink.WHITE);
-      notes.text(at.x(), at.y() - CAPITAL_MM / 2, CAPITAL_MM, Align.MIDDLE, PlacementMap.letter(i));
+      notes.text(at.x(), at.y() - CAPITAL_MM / 2, CAPITAL_MM, Align.MIDDLE, letter(i));
     }
   }
 }

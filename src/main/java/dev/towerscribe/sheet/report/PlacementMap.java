@@ -107,7 +107,7 @@ public final class PlacementMap {
    * @return A for the first
    */
   public static String letter(int index) {
-    return String.valueOf((char) ('A' + index));
+    return OfferMarks.letter(index);
   }
 
   private static Table table(List<Offer> offers, Lengths lengths, double widthMm) {

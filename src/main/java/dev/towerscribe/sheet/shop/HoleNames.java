@@ -1,11 +1,12 @@
 package dev.towerscribe.sheet.shop;
 
 import dev.towerscribe.drawing.Align;
-import dev.towerscribe.drawing.Ink;
+import dev.towerscribe.drawing.Cheapest;
 import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.Layer;
 import dev.towerscribe.drawing.LayerPen;
 import dev.towerscribe.drawing.Lettering;
+import dev.towerscribe.drawing.Obstacles;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.drawing.TurnedBox;
 import dev.towerscribe.geometry.Box;
@@ -20,7 +21,8 @@ import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.sheet.text.NoRoomException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
+import java.util.stream.Collectors;
 
 /** Names beside holes on drawings, clear of every line that is there already where that can be. */
 final class HoleNames {
@@ -34,7 +36,16 @@ final class HoleNames {
   /** Chords of an arc are this long when it is asked whether a name lies across it, mm. */
   private static final double CHORD_MM = 1.0;
 
-  private HoleNames() {}
+  private final List<Named> names;
+  private final ViewPlacing at;
+  private final List<TurnedBox> taken = new ArrayList<>();
+  private final List<Segment> edges = new ArrayList<>();
+  private final List<Segment> centres = new ArrayList<>();
+
+  private HoleNames(List<Named> names, ViewPlacing at) {
+    this.names = names;
+    this.at = at;
+  }
 
   /**
    * Names of features.
@@ -88,156 +99,150 @@ final class HoleNames {
    * @throws NoRoomException if a name could only be written over another or beside another hole
    */
   static void write(List<Named> names, ViewPlacing at, List<Item> out) {
+    Map<Boolean, List<Item>> drawn =
+        out.stream().collect(Collectors.partitioningBy(i -> i.layer() == Layer.CENTRE_LINES));
+    Obstacles edges = Obstacles.of(List.of(), drawn.get(false));
+    Obstacles centres = Obstacles.of(List.of(), drawn.get(true));
+    HoleNames writer = new HoleNames(names, at);
+    writer.taken.addAll(edges.taken());
+    writer.taken.addAll(centres.taken());
+    edges.lines().forEach(edge -> chords(edge, writer.edges));
+    centres.lines().forEach(edge -> chords(edge, writer.centres));
     LayerPen notes = LayerPen.notes(out);
-    List<TurnedBox> taken = new ArrayList<>();
-    List<Vec2[]> edges = new ArrayList<>();
-    List<Vec2[]> centres = new ArrayList<>();
-    for (Item item : out) {
-      collect(item, item.layer() == Layer.CENTRE_LINES ? centres : edges, taken);
+    names.forEach(named -> writer.write(named, notes));
+  }
+
+  private void write(Named named, LayerPen notes) {
+    Spot spot =
+        spots(named)
+            .choose(Cheapest.BARRED, (s, cost, most) -> isFree(s, named) ? cost : Cheapest.BARRED)
+            .map(Cheapest.Chosen::place)
+            .orElseThrow(() -> new NoRoomException("no room for the name of hole " + named.name()));
+    taken.add(spot.room());
+    if (spot.rule().led()) {
+      Segment leader = spot.leader();
+      edges.add(leader);
+      notes.line(leader.start(), leader.end(), Pen.FINE);
     }
-    List<Vec2[]> all = new ArrayList<>(edges);
-    all.addAll(centres);
-    for (Named named : names) {
-      // Beside its hole, across centre lines if need be; else farther off with a line to it; else
-      // across edges. A hole without a name cannot be told from its neighbour.
-      Spot spot =
-          spot(named, names, at, all, taken, false)
-              .or(() -> spot(named, names, at, edges, taken, false))
-              .or(() -> spot(named, names, at, all, taken, true))
-              .or(() -> spot(named, names, at, edges, taken, true))
-              .or(() -> spot(named, names, at, List.of(), taken, true))
-              .orElseThrow(
-                  () -> new NoRoomException("no room for the name of hole " + named.name()));
-      taken.add(spot.room());
-      for (Vec2[] leader : spot.leader()) {
-        all.add(leader);
-        edges.add(leader);
-        notes.line(leader[0], leader[1], Pen.FINE);
-      }
-      out.add(
-          new Item.Text(
-              Layer.NOTES,
-              new Vec2(spot.room().centre().x(), spot.room().centre().y() - spot.capMm() / 2),
-              spot.capMm(),
-              Align.MIDDLE,
-              Angle.ZERO,
-              named.name(),
-              Ink.BLACK));
+    Vec2 c = spot.room().centre();
+    notes.text(c.x(), c.y() - spot.capMm() / 2, spot.capMm(), Align.MIDDLE, named.name());
+  }
+
+  /**
+   * What a name may do where there is little room, the best first: beside its hole, across centre
+   * lines if need be; else farther off with a line to it; else across edges. A hole without a name
+   * cannot be told from its neighbour.
+   */
+  private enum Rule {
+    BESIDE(false, false, false),
+    BESIDE_ON_CENTRE_LINES(false, true, false),
+    LED(true, false, false),
+    LED_ON_CENTRE_LINES(true, true, false),
+    LED_ON_EDGES(true, true, true);
+
+    private final boolean led;
+    private final boolean acrossCentres;
+    private final boolean acrossEdges;
+
+    Rule(boolean led, boolean acrossCentres, boolean acrossEdges) {
+      this.led = led;
+      this.acrossCentres = acrossCentres;
+      this.acrossEdges = acrossEdges;
+    }
+
+    boolean led() {
+      return led;
     }
   }
 
   /**
    * A place for a name.
    *
+   * @param rule by which rule it is offered
    * @param room what it takes up
    * @param capMm height of its capitals
-   * @param leader the line that leads to its hole, or none
+   * @param foot where on its hole a line to it would begin
+   * @param hole the hole's middle
    */
-  private record Spot(TurnedBox room, double capMm, List<Vec2[]> leader) {}
+  private record Spot(Rule rule, TurnedBox room, double capMm, Vec2 foot, Vec2 hole) {
+    Segment leader() {
+      return new Segment(foot, room.edgeToward(hole));
+    }
+  }
 
-  /** A free place: nearer to its own hole than to any other, or with a line that leads there. */
-  private static Optional<Spot> spot(
-      Named f,
-      List<Named> names,
-      ViewPlacing at,
-      List<Vec2[]> lines,
-      List<TurnedBox> taken,
-      boolean led) {
-    double radius = at.length(f.diameterMm() / 2);
-    Vec2 centre = at.point(f.centre());
-    for (double cap : new double[] {CAP_MM, LEAST_CAP_MM}) {
-      double wide = Lettering.width(f.name(), cap);
-      for (int step = led ? 1 : 0; step <= STEPS; step++) {
-        for (int d = 0; d < DIRECTIONS; d++) {
-          // The first direction is up and to the right, between the arms of the centre mark.
-          Vec2 u = Vec2.polar(1, Angle.ofDegrees(45 + 360.0 * d / DIRECTIONS));
-          double reach = Math.abs(u.x()) * wide / 2 + Math.abs(u.y()) * cap / 2;
-          Vec2 c = centre.plus(u.times(radius + CLEAR_MM + reach + step * STEP_MM));
-          TurnedBox room =
-              TurnedBox.of(
-                  new Box(c.x() - wide / 2, c.y() - cap / 2, c.x() + wide / 2, c.y() + cap / 2)
-                      .grown(CLEAR_MM / 2));
-          if (!isFree(room, lines, taken)) {
-            continue;
-          }
-          if (led) {
-            Vec2[] leader = {centre.plus(u.times(radius)), room.edgeToward(centre)};
-            if (leads(leader, f, names, at, taken)) {
-              return Optional.of(new Spot(room, cap, List.<Vec2[]>of(leader)));
-            }
-          } else if (isNearest(room, f, names, at)) {
-            return Optional.of(new Spot(room, cap, List.of()));
+  /** All places by all rules, each dearer than the one before. */
+  private Cheapest<Spot> spots(Named named) {
+    Cheapest<Spot> spots = new Cheapest<>();
+    double radius = at.length(named.diameterMm() / 2);
+    Vec2 centre = at.point(named.centre());
+    int cost = 0;
+    for (Rule rule : Rule.values()) {
+      for (double cap : new double[] {CAP_MM, LEAST_CAP_MM}) {
+        double wide = Lettering.width(named.name(), cap);
+        for (int step = rule.led() ? 1 : 0; step <= STEPS; step++) {
+          double off = radius + CLEAR_MM + step * STEP_MM;
+          for (int d = 0; d < DIRECTIONS; d++) {
+            // The first direction is up and to the right, between the arms of the centre mark.
+            double degrees = 45 + 360.0 * d / DIRECTIONS;
+            spots.offer(cost++, () -> spot(rule, cap, wide, centre, radius, off, degrees));
           }
         }
       }
     }
-    return Optional.empty();
+    return spots;
+  }
+
+  private static Spot spot(
+      Rule rule, double cap, double wide, Vec2 centre, double radius, double off, double degrees) {
+    Vec2 u = Vec2.polar(1, Angle.ofDegrees(degrees));
+    double reach = Math.abs(u.x()) * wide / 2 + Math.abs(u.y()) * cap / 2;
+    Vec2 c = centre.plus(u.times(off + reach));
+    TurnedBox room =
+        TurnedBox.of(
+            new Box(c.x() - wide / 2, c.y() - cap / 2, c.x() + wide / 2, c.y() + cap / 2)
+                .grown(CLEAR_MM / 2));
+    return new Spot(rule, room, cap, centre.plus(u.times(radius)), centre);
+  }
+
+  /** Whether nothing is in the way, and it is clear which hole is meant. */
+  private boolean isFree(Spot spot, Named own) {
+    Rule rule = spot.rule();
+    return taken.stream().noneMatch(spot.room()::overlaps)
+        && (rule.acrossEdges || isClear(spot.room(), edges))
+        && (rule.acrossCentres || isClear(spot.room(), centres))
+        && (rule.led ? leads(spot.leader(), own) : isNearest(spot.room(), own));
+  }
+
+  private static boolean isClear(TurnedBox room, List<Segment> lines) {
+    return lines.stream().noneMatch(l -> room.lengthInside(l.start(), l.end()) > 0);
   }
 
   /** Beside another hole it would be taken for the name of that one. */
-  private static boolean isNearest(TurnedBox room, Named own, List<Named> names, ViewPlacing at) {
-    double gap = gapMm(room, own, at) + CLEAR_MM;
-    return names.stream().allMatch(o -> o == own || gapMm(room, o, at) >= gap);
+  private boolean isNearest(TurnedBox room, Named own) {
+    double gap = gapMm(room, own) + CLEAR_MM;
+    return names.stream().allMatch(o -> o == own || gapMm(room, o) >= gap);
   }
 
-  private static double gapMm(TurnedBox room, Named hole, ViewPlacing at) {
+  private double gapMm(TurnedBox room, Named hole) {
     return room.distanceTo(at.point(hole.centre())) - at.length(hole.diameterMm() / 2);
   }
 
   /** Whether a line meets no name and no other hole. */
-  private static boolean leads(
-      Vec2[] leader, Named own, List<Named> names, ViewPlacing at, List<TurnedBox> taken) {
-    if (taken.stream().anyMatch(t -> t.lengthInside(leader[0], leader[1]) > 0)) {
-      return false;
-    }
-    Segment line = new Segment(leader[0], leader[1]);
-    return names.stream()
-        .allMatch(
-            o ->
-                o == own
-                    || line.nearest(at.point(o.centre())).distanceTo(at.point(o.centre()))
-                        > at.length(o.diameterMm() / 2) + CLEAR_MM / 2);
+  private boolean leads(Segment leader, Named own) {
+    return taken.stream().allMatch(t -> t.lengthInside(leader.start(), leader.end()) == 0)
+        && names.stream().allMatch(o -> o == own || isPast(leader, o));
   }
 
-  private static boolean isFree(TurnedBox room, List<Vec2[]> lines, List<TurnedBox> taken) {
-    for (TurnedBox other : taken) {
-      if (room.overlaps(other)) {
-        return false;
-      }
-    }
-    for (Vec2[] line : lines) {
-      if (room.lengthInside(line[0], line[1]) > 0) {
-        return false;
-      }
-    }
-    return true;
+  private boolean isPast(Segment leader, Named hole) {
+    Vec2 centre = at.point(hole.centre());
+    return leader.nearest(centre).distanceTo(centre)
+        > at.length(hole.diameterMm() / 2) + CLEAR_MM / 2;
   }
 
-  private static void collect(Item item, List<Vec2[]> lines, List<TurnedBox> taken) {
-    if (item instanceof Item.Line l) {
-      lines.add(new Vec2[] {l.from(), l.to()});
-    } else if (item instanceof Item.Circle c) {
-      chords(new Arc(c.centre(), c.radiusMm(), 0, 2 * Math.PI), lines);
-    } else if (item instanceof Item.Figure f) {
-      f.contours().forEach(c -> c.edges().forEach(e -> chords(e, lines)));
-    } else if (item instanceof Item.Polyline p) {
-      int pieces = p.closed() ? p.points().size() : p.points().size() - 1;
-      for (int i = 0; i < pieces; i++) {
-        lines.add(new Vec2[] {p.points().get(i), p.points().get((i + 1) % p.points().size())});
-      }
-    } else if (item instanceof Item.Text t) {
-      taken.add(Lettering.room(t));
-    } else if (item instanceof Item.ArcLine a) {
-      chords(a.arc(), lines);
-    } else if (item instanceof Item.Dimension d) {
-      d.parts().forEach(part -> collect(part, lines, taken));
-    }
-  }
-
-  private static void chords(Edge edge, List<Vec2[]> lines) {
+  private static void chords(Edge edge, List<Segment> lines) {
     int pieces = edge instanceof Arc ? Math.max(8, (int) Math.ceil(edge.length() / CHORD_MM)) : 1;
     for (int i = 0; i < pieces; i++) {
-      lines.add(new Vec2[] {edge.at((double) i / pieces), edge.at((double) (i + 1) / pieces)});
+      lines.add(new Segment(edge.at((double) i / pieces), edge.at((double) (i + 1) / pieces)));
     }
   }
 }
