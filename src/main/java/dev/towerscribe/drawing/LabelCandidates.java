@@ -47,6 +47,7 @@ public final class LabelCandidates {
    * @param centre the disc's centre
    * @param radiusMm its radius
    * @param liked direction best liked, any length; zero for none
+   * @return candidates, in no order of cost
    */
   public static List<Candidate> around(TextBlock block, Vec2 centre, double radiusMm, Vec2 liked) {
     List<Candidate> result = new ArrayList<>();
@@ -92,6 +93,7 @@ public final class LabelCandidates {
    * @param boundary page mm
    * @param outside true to stand outside the boundary, false inside
    * @param gapsMm distances from the boundary to the lettering's nearest edge, best liked first
+   * @return candidates, in no order of cost
    */
   public static List<Candidate> along(
       TextBlock block, Contour boundary, boolean outside, double... gapsMm) {
@@ -156,7 +158,14 @@ public final class LabelCandidates {
     }
   }
 
-  /** Places along an open line, on either side of it or upon it. */
+  /**
+   * Places along an open line.
+   *
+   * @param block the lettering
+   * @param path the line's points, page mm
+   * @param upon true to stand upon it, false on either side of it
+   * @return candidates, all of cost 0
+   */
   public static List<Candidate> alongLine(TextBlock block, List<Vec2> path, boolean upon) {
     List<Vec2> points = even(path, false, 3.0);
     List<Candidate> result = new ArrayList<>();
@@ -177,7 +186,11 @@ public final class LabelCandidates {
   /**
    * Upright places all over a room, with a leader to a point; nearer is better.
    *
+   * @param block the lettering
+   * @param room where it may stand, page mm
+   * @param pointer what the leader runs to
    * @param dearest places that cost as much or more are left out
+   * @return candidates, in no order of cost
    */
   public static List<Candidate> anywhere(TextBlock block, Box room, Vec2 pointer, double dearest) {
     List<Candidate> result = new ArrayList<>();
@@ -208,6 +221,7 @@ public final class LabelCandidates {
    *
    * @param block the lettering
    * @param room where it may stand
+   * @return candidates, in no order of cost
    */
   public static List<Candidate> freely(TextBlock block, Box room) {
     List<Candidate> result = new ArrayList<>();
@@ -236,7 +250,14 @@ public final class LabelCandidates {
     return new Angle(a);
   }
 
-  /** Points at even steps along a path, its first among them. */
+  /**
+   * Points at even steps along a path.
+   *
+   * @param path its points, at least one
+   * @param closed whether the last joins the first
+   * @param stepMm from one to the next along the path, positive
+   * @return points of the path, its first among them
+   */
   public static List<Vec2> even(List<Vec2> path, boolean closed, double stepMm) {
     List<Vec2> result = new ArrayList<>();
     double carry = 0;

@@ -57,6 +57,7 @@ public final class LabelPlacer {
    * @param made gives those that cost less than it is told; giving others does no harm
    */
   public record Further(double from, DoubleFunction<List<Candidate>> made) {
+    /** No further candidates. */
     public static final Further NONE = new Further(Double.POSITIVE_INFINITY, dearest -> List.of());
   }
 
@@ -90,27 +91,52 @@ public final class LabelPlacer {
     this.room = room;
   }
 
-  /** Nothing may cover this box. */
+  /**
+   * Nothing may cover a box.
+   *
+   * @param box page mm
+   */
   public void keepClear(TurnedBox box) {
     taken.add(new Taken(box));
   }
 
-  /** Nothing may cover this disc. */
+  /**
+   * Nothing may cover a disc.
+   *
+   * @param centre its centre, page mm
+   * @param radiusMm its radius, positive
+   */
   public void keepClear(Vec2 centre, double radiusMm) {
     discs.add(new Disc(centre, radiusMm));
   }
 
-  /** No lettering may lie across this line. */
+  /**
+   * No lettering may lie across a line.
+   *
+   * @param path its points, page mm
+   * @param closed whether the last point joins the first
+   */
   public void keepClear(List<Vec2> path, boolean closed) {
     strokesOf(path, closed, 1.0, walls);
   }
 
-  /** No lettering may lie across this straight line. */
+  /**
+   * No lettering may lie across a straight line.
+   *
+   * @param from one end, page mm
+   * @param to other end
+   */
   public void keepClear(Vec2 from, Vec2 to) {
     keepClear(List.of(from, to), false);
   }
 
-  /** Lettering had better not lie across this line. */
+  /**
+   * Lettering had better not lie across a line.
+   *
+   * @param path its points, page mm
+   * @param closed whether the last point joins the first
+   * @param costPerMm what each mm of it under lettering adds to a candidate's cost, not negative
+   */
   public void avoid(List<Vec2> path, boolean closed, double costPerMm) {
     strokesOf(path, closed, costPerMm, strokes);
   }
@@ -128,7 +154,11 @@ public final class LabelPlacer {
     }
   }
 
-  /** Everything placed so far: leaders, white grounds and lettering. */
+  /**
+   * Everything placed so far.
+   *
+   * @return leaders, white grounds and lettering, on the layer of notes
+   */
   public List<Item> items() {
     return List.copyOf(items);
   }

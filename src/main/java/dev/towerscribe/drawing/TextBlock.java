@@ -34,11 +34,22 @@ public record TextBlock(List<Row> lines, double widthMm, double heightMm) {
     }
   }
 
-  /** Measured once: a block is tried in thousands of places. */
+  /**
+   * A block of lines. It is measured once, as it is tried in thousands of places.
+   *
+   * @param lines from the top, at least one
+   */
   public TextBlock(List<Row> lines) {
     this(List.copyOf(lines), widthOf(lines), heightOf(lines));
   }
 
+  /**
+   * Lines of one height.
+   *
+   * @param capMm height of capitals
+   * @param lines from the top, at least one
+   * @return the block
+   */
   public static TextBlock of(double capMm, String... lines) {
     List<Row> rows = new ArrayList<>();
     for (String line : lines) {
@@ -60,7 +71,14 @@ public record TextBlock(List<Row> lines, double widthMm, double heightMm) {
     return new TextBlock(rows);
   }
 
-  /** Text broken to a width. */
+  /**
+   * Text broken to a width.
+   *
+   * @param capMm height of capitals
+   * @param widthMm room for a line
+   * @param paragraphs each begins a line, at least one
+   * @return the block
+   */
   public static TextBlock wrapped(double capMm, double widthMm, String... paragraphs) {
     List<Row> rows = new ArrayList<>();
     for (String paragraph : paragraphs) {
@@ -71,7 +89,12 @@ public record TextBlock(List<Row> lines, double widthMm, double heightMm) {
     return new TextBlock(rows);
   }
 
-  /** The same lines with no capital higher than this. */
+  /**
+   * The same lines, made smaller where need be.
+   *
+   * @param capMm no capital is higher than this
+   * @return the block
+   */
   public TextBlock atMost(double capMm) {
     return new TextBlock(
         lines.stream().map(r -> new Row(r.words(), Math.min(r.capMm(), capMm))).toList());

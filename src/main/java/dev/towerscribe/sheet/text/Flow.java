@@ -39,6 +39,13 @@ public final class Flow {
   private List<List<Item>> pages;
   private double y;
 
+  /**
+   * An empty flow.
+   *
+   * @param leftMm left edge of the columns, page mm
+   * @param topMm upper edge of every page's body, page mm
+   * @param bottomMm its lower edge
+   */
   public Flow(double leftMm, double topMm, double bottomMm) {
     this.leftMm = leftMm;
     this.topMm = topMm;

@@ -67,6 +67,13 @@ public final class KeyDiagram implements Fragment {
   private final double scale;
   private final Vec2 planCentre;
 
+  /**
+   * The tower with its holes' names.
+   *
+   * @param layout the tower
+   * @param widthMm its width
+   * @param heightMm its height
+   */
   public KeyDiagram(SideLayout layout, double widthMm, double heightMm) {
     this(layout, List.of(), "", widthMm, heightMm);
   }
@@ -109,7 +116,12 @@ public final class KeyDiagram implements Fragment {
             (widthMm - 2 * sideMm()) / all.height(), (heightMm - topMm() - footMm()) / all.width());
   }
 
-  /** What stands for each hole in the diagram: its name, or its row if names are long. */
+  /**
+   * What stands for each hole in the diagram: its name, or its row if names are long.
+   *
+   * @param holes in the order of their rows
+   * @return one for each hole
+   */
   public static List<String> keys(List<PlacedHole> holes) {
     boolean shortNames =
         holes.stream().allMatch(h -> Lettering.width(h.name(), NAME) <= LONGEST_NAME_MM);
