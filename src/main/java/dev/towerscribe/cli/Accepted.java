@@ -38,7 +38,7 @@ record Accepted(Set<String> ids, List<Finding> stops) {
               ? "%s %s no stop finding".formatted(whose, many ? "have" : "has")
               : "%s stop findings are: %s"
                   .formatted(many ? "their" : "its", String.join(", ", known)));
-      throw new Refusal(Exit.WRONG_USE, lines);
+      throw Refusal.wrongUse(lines);
     }
     return new Accepted(ids, stops);
   }

@@ -40,8 +40,7 @@ final class AlignCommand implements Command {
     LoadedJob job = given.job();
     JobAlignment alignment = job.alignment();
     if (alignment.sides().isEmpty()) {
-      throw new Refusal(
-          Exit.WRONG_USE,
+      throw Refusal.wrongUse(
           given.word(0).orElseThrow()
               + " gives no [strut] points and no measured [axis], so there is nothing to work the"
               + " alignment out from");

@@ -25,10 +25,11 @@ final class Console {
   /**
    * A line of result.
    *
-   * @param line words without line end
+   * @param line words without line end; with values, a template with {@code %s} for each
+   * @param values what goes into it
    */
-  void say(String line) {
-    out.print(visible(line));
+  void say(String line, Object... values) {
+    out.print(visible(values.length == 0 ? line : line.formatted(values)));
     out.print('\n');
   }
 
@@ -53,11 +54,12 @@ final class Console {
   /**
    * A message about what went on or went wrong.
    *
-   * @param line words without line end
+   * @param line words without line end; with values, a template with {@code %s} for each
+   * @param values what goes into it
    */
-  void warn(String line) {
+  void warn(String line, Object... values) {
     err.print("towerscribe: ");
-    err.print(visible(line));
+    err.print(visible(values.length == 0 ? line : line.formatted(values)));
     err.print('\n');
   }
 

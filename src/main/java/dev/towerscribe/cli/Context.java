@@ -22,11 +22,11 @@ record Context(Console console, Path directory, FileOps ops) {
   Path path(String given) throws Refusal {
     try {
       if (given.isEmpty()) {
-        throw new Refusal(Exit.WRONG_USE, "a file name is empty");
+        throw Refusal.wrongUse("a file name is empty");
       }
       return directory.resolve(given);
     } catch (InvalidPathException e) {
-      throw new Refusal(Exit.WRONG_USE, "not a file name: " + given);
+      throw Refusal.wrongUse("not a file name: " + given);
     }
   }
 }

@@ -104,8 +104,7 @@ final class DrawingCommand implements Command {
       }
       job.load().ifPresent(load -> drawings.strength(towers, load));
     } catch (NoRoomException e) {
-      throw new Refusal(
-          Exit.WRONG_USE,
+      throw Refusal.wrongUse(
           List.of(
               "drawing: " + e.getMessage(),
               "nothing was written: use larger paper (--paper) or shorter words"));
@@ -113,8 +112,8 @@ final class DrawingCommand implements Command {
     MadeFiles files = drawings.files();
     directory.write(FileSet.DRAWINGS, loaded.packMark(), files);
     console.say(
-        "wrote %s to %s, pack mark %s"
-            .formatted(String.join(", ", files.names()), given.directoryPath(), loaded.packMark()));
+        "wrote %s to %s, pack mark %s",
+        String.join(", ", files.names()), given.directoryPath(), loaded.packMark());
     loaded.accepted().carried().forEach(f -> console.say("accepted: " + f.id()));
     findings.stream()
         .filter(f -> f.severity() == Severity.CAUTION)

@@ -55,7 +55,7 @@ final class DrilledCommand implements Command {
   @Override
   public int run(Given given) throws IOException, JobRejected, Refusal {
     if (given.has(Given.PAPER) && !given.has(Given.OUTPUT)) {
-      throw new Refusal(Exit.WRONG_USE, "--paper goes with -o only");
+      throw Refusal.wrongUse("--paper goes with -o only");
     }
     LoadedJob loaded = given.jobAlone();
     Drilled drilled =

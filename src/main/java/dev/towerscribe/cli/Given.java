@@ -128,11 +128,9 @@ record Given(ParseResult words, Context context) {
     Optional<T> one =
         Arrays.stream(all).filter(a -> word.apply(a).equalsIgnoreCase(said.get())).findFirst();
     if (one.isEmpty()) {
-      throw new Refusal(
-          Exit.WRONG_USE,
-          "%s %s: not one of %s"
-              .formatted(
-                  option, said.get(), String.join(", ", Arrays.stream(all).map(word).toList())));
+      throw Refusal.wrongUse(
+          "%s %s: not one of %s",
+          option, said.get(), String.join(", ", Arrays.stream(all).map(word).toList()));
     }
     return one;
   }

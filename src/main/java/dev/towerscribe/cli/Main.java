@@ -14,6 +14,7 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
@@ -37,6 +38,13 @@ public final class Main {
   private static final String TRACE_VARIABLE = "TOWERSCRIBE_TRACE";
 
   private static final String NAME = "towerscribe";
+
+  private static final Map<Class<?>, String> FILE_FAULTS =
+      Map.of(
+          NoSuchFileException.class, "no such file or directory",
+          AccessDeniedException.class, "permission denied",
+          NotDirectoryException.class, "not a directory",
+          FileAlreadyExistsException.class, "is in the way");
 
   private static final Map<String, Supplier<Command>> COMMANDS = new LinkedHashMap<>();
 
@@ -192,8 +200,7 @@ public final class Main {
       console.say(NAME + " " + Version.TEXT);
       return Exit.DONE;
     }
-    throw new Refusal(
-        Exit.WRONG_USE,
+    throw Refusal.wrongUse(
         List.of(
             "which command? There are: " + String.join(", ", COMMANDS.keySet()),
             "see: " + NAME + " --help"));
@@ -208,7 +215,7 @@ public final class Main {
           && !unmatched.getSuggestions().isEmpty()) {
         said += "; did you mean " + String.join(" or ", unmatched.getSuggestions()) + "?";
       }
-      throw new Refusal(Exit.WRONG_USE, List.of(said, "see: " + name + " --help"));
+      throw Refusal.wrongUse(List.of(said, "see: " + name + " --help"));
     }
   }
 
@@ -221,17 +228,9 @@ public final class Main {
   /** Says in words what the class of a file fault says in Java. */
   private static String words(IOException e) {
     String file = e instanceof FileSystemException f && f.getFile() != null ? f.getFile() : "";
-    if (e instanceof NoSuchFileException) {
-      return file + ": no such file or directory";
-    }
-    if (e instanceof AccessDeniedException) {
-      return file + ": permission denied";
-    }
-    if (e instanceof NotDirectoryException) {
-      return file + ": not a directory";
-    }
-    if (e instanceof java.nio.file.FileAlreadyExistsException) {
-      return file + ": is in the way";
+    String what = FILE_FAULTS.get(e.getClass());
+    if (what != null) {
+      return file + ": " + what;
     }
     return e.getMessage() == null ? "a file could not be read or written" : e.getMessage();
   }

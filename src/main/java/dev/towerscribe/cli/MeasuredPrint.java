@@ -209,11 +209,9 @@ final class MeasuredPrint {
     RulerPage.Bars usual = RulerPage.Bars.ofSheets(units);
     double doubtMm = doubt.isEmpty() ? DOUBT_MM : units.toMm(doubt.get(0));
     if (doubtMm > MOST_DOUBT_MM) {
-      throw new Refusal(
-          Exit.WRONG_USE,
-          "--doubt: %s is too much, at most %s: a print cannot be proved by such readings"
-              .formatted(
-                  PrintCauses.length(doubtMm, units), PrintCauses.length(MOST_DOUBT_MM, units)));
+      throw Refusal.wrongUse(
+          "--doubt: %s is too much, at most %s: a print cannot be proved by such readings",
+          PrintCauses.length(doubtMm, units), PrintCauses.length(MOST_DOUBT_MM, units));
     }
     return new PrintReading(
         bars.isEmpty() ? usual.acrossMm() : units.toMm(bars.get(0)),
@@ -229,7 +227,7 @@ final class MeasuredPrint {
     if (!reading.isPossible()) {
       List<String> lines = new ArrayList<>(PrintCauses.ofBars(reading, units));
       lines.add(PrintCauses.ofTriangle(reading, units));
-      throw new Refusal(Exit.WRONG_USE, lines);
+      throw Refusal.wrongUse(lines);
     }
   }
 
@@ -296,8 +294,7 @@ final class MeasuredPrint {
     byte[] bytes = Files.readAllBytes(path);
     List<String> own = PrintText.differsBySide(new String(bytes, StandardCharsets.UTF_8));
     if (!own.isEmpty()) {
-      throw new Refusal(
-          Exit.WRONG_USE,
+      throw Refusal.wrongUse(
           "%s: %s gives one side a printer of its own, and one print cannot speak for both. Take"
                   .formatted(name, String.join(", ", own))
               + " it out, or measure without --job and enter the figures by hand");
@@ -323,7 +320,7 @@ final class MeasuredPrint {
               + ": [print] is not written one key to a line with scale in braces, so it can't be"
               + " changed safely. Enter by hand, under [print]:");
       lines.addAll(figures.lines());
-      throw new Refusal(Exit.WRONG_USE, lines);
+      throw Refusal.wrongUse(lines);
     }
     Job wanted =
         file.job().printedBy(figures.across(), figures.along(), figures.skew().orElse(Angle.ZERO));

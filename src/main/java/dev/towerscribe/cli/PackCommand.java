@@ -75,8 +75,8 @@ final class PackCommand implements Command {
     directory.writePack(job.packMark(), files, report);
     Console console = given.console();
     console.say(
-        "wrote %s pages to %s, pack mark %s"
-            .formatted(pages.size(), given.directoryPath().resolve(PDF), job.packMark()));
+        "wrote %s pages to %s, pack mark %s",
+        pages.size(), given.directoryPath().resolve(PDF), job.packMark());
     job.accepted().carried().forEach(f -> console.say("accepted: " + line(f)));
     cautions(job).forEach(f -> console.say("caution: " + line(f)));
     console.say("print at 100 %, then measure the check bars before anything is marked or cut");
@@ -87,8 +87,7 @@ final class PackCommand implements Command {
     try {
       return Pack.pages(job.layout(), job.alignment(), job.info());
     } catch (NoRoomException e) {
-      throw new Refusal(
-          Exit.WRONG_USE,
+      throw Refusal.wrongUse(
           List.of(
               "print: " + e.getMessage(),
               "nothing was written: use larger paper, a smaller margin or shorter names"));

@@ -67,7 +67,7 @@ final class PlaceCommand implements Command {
   @Override
   public int run(Given given) throws IOException, JobRejected, Refusal {
     if (given.has(OFFER) && !given.has(WRITE)) {
-      throw new Refusal(Exit.WRONG_USE, "--offer says which offer --write is to write: give both");
+      throw Refusal.wrongUse("--offer says which offer --write is to write: give both");
     }
     LoadedJob loaded = given.job();
     Job job = loaded.job();
@@ -86,7 +86,7 @@ final class PlaceCommand implements Command {
     given.print(() -> PlacementJson.of(job, found.offers()), () -> PlacementReport.of(job, found));
     if (write.isPresent() && !given.has(Given.JSON)) {
       String letter = given.text(OFFER).orElse(FIRST).toUpperCase(Locale.ROOT);
-      given.console().say("wrote %s with offer %s".formatted(write.get().name(), letter));
+      given.console().say("wrote %s with offer %s", write.get().name(), letter);
     }
     return Exit.DONE;
   }
@@ -103,7 +103,7 @@ final class PlaceCommand implements Command {
       throw stopped(given, job, none(found));
     } catch (CannotPlace e) {
       String why = given.word(0).orElseThrow() + ": " + e.getMessage();
-      throw e.isStop() ? stopped(given, job, List.of(why)) : new Refusal(Exit.WRONG_USE, why);
+      throw e.isStop() ? stopped(given, job, List.of(why)) : Refusal.wrongUse(why);
     }
   }
 
@@ -147,8 +147,7 @@ final class PlaceCommand implements Command {
     Path input = given.path(0);
     Path path = given.path(name.get());
     if (Files.exists(path) && Files.isSameFile(input, path)) {
-      throw new Refusal(
-          Exit.WRONG_USE, "--write names the job file itself, which is never replaced");
+      throw Refusal.wrongUse("--write names the job file itself, which is never replaced");
     }
     OutputFile file = new OutputFile(given.ops(), path);
     if (!given.force()) {
@@ -157,8 +156,7 @@ final class PlaceCommand implements Command {
     file.inFolder(name.get());
     String before = Files.readString(input, StandardCharsets.UTF_8);
     if (MountText.differsBySide(before)) {
-      throw new Refusal(
-          Exit.WRONG_USE,
+      throw Refusal.wrongUse(
           "the job gives one side a [mount] of its own, and an offer is one placement for both:"
               + " take it out, or enter the figures by hand");
     }
@@ -172,10 +170,9 @@ final class PlaceCommand implements Command {
         return offers.get(i);
       }
     }
-    throw new Refusal(
-        Exit.WRONG_USE,
-        "--offer %s: the offers go from A to %s"
-            .formatted(letter, PlacementReport.letter(offers.size() - 1)));
+    throw Refusal.wrongUse(
+        "--offer %s: the offers go from A to %s",
+        letter, PlacementReport.letter(offers.size() - 1));
   }
 
   /** The job's text with another mount, read back before it goes anywhere. */
@@ -183,8 +180,7 @@ final class PlaceCommand implements Command {
     return MountText.with(text, job.units(), mount)
         .orElseThrow(
             () ->
-                new Refusal(
-                    Exit.WRONG_USE,
+                Refusal.wrongUse(
                     "the job's [mount] is not written one key to a line, so it can't be replaced"
                         + " safely: enter the figures by hand"));
   }

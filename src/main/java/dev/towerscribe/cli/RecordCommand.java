@@ -109,7 +109,7 @@ final class RecordCommand implements Command {
     Path name = record.path().getFileName();
     given.console().print(PlainText.of(RecordReport.of(number, evaluation)));
     now.remarks().forEach(r -> given.console().warn(name + ": " + r));
-    given.console().say("added visit %s to %s".formatted(number, name));
+    given.console().say("added visit %s to %s", number, name);
     return Exit.DONE;
   }
 
@@ -117,10 +117,9 @@ final class RecordCommand implements Command {
     String identity = EntryText.identity(visit);
     for (Entry entry : before.entries()) {
       if (entry.visit().map(EntryText::identity).filter(identity::equals).isPresent()) {
-        throw new Refusal(
-            Exit.WRONG_USE,
-            "the record has this very visit already, as visit %s; --again adds it all the same"
-                .formatted(number(entry)));
+        throw Refusal.wrongUse(
+            "the record has this very visit already, as visit %s; --again adds it all the same",
+            number(entry));
       }
     }
   }
@@ -159,7 +158,7 @@ final class RecordCommand implements Command {
   private static Entry chosen(Given given, RecordText text) throws Refusal {
     List<Entry> all = text.entries();
     if (all.isEmpty()) {
-      throw new Refusal(Exit.WRONG_USE, "the record holds no visit that can be read");
+      throw Refusal.wrongUse("the record holds no visit that can be read");
     }
     Optional<String> number = given.text(VISIT);
     if (number.isEmpty()) {
@@ -172,9 +171,8 @@ final class RecordCommand implements Command {
     int last = numbers.lastIndexOf(number.get());
     if (last < 0) {
       List<String> some = numbers.stream().filter(n -> !n.isEmpty()).toList();
-      throw new Refusal(
-          Exit.WRONG_USE,
-          "--visit %s: the record has %s".formatted(number.get(), String.join(", ", some)));
+      throw Refusal.wrongUse(
+          "--visit %s: the record has %s", number.get(), String.join(", ", some));
     }
     return all.get(last);
   }
@@ -202,7 +200,7 @@ final class RecordCommand implements Command {
             paper.map(job.print()::on).orElse(job.print()),
             info);
     output.write(MadeFile.pdf(plan.title(), pages), given.force());
-    given.console().say("wrote %s with visit %s".formatted(name, number(entry)));
+    given.console().say("wrote %s with visit %s", name, number(entry));
     return Exit.DONE;
   }
 
@@ -226,7 +224,7 @@ final class RecordCommand implements Command {
         "lines %s to %s of the record do not hold enough for a page"
             .formatted(entry.firstLine(), entry.lastLine()));
     lines.addAll(entry.troubles());
-    return new Refusal(Exit.WRONG_USE, lines);
+    return Refusal.wrongUse(lines);
   }
 
   /** An edited record may hold characters that no sheet can carry. */
@@ -259,7 +257,7 @@ final class RecordCommand implements Command {
     Console console = given.console();
     if (file.isPresent()) {
       given.output(file.get()).write(MadeFile.text(text), given.force());
-      console.say("wrote %s, %s lines".formatted(file.get(), list.lines().size()));
+      console.say("wrote %s, %s lines", file.get(), list.lines().size());
     } else if (given.has(CSV)) {
       console.data(text);
     } else {

@@ -32,8 +32,7 @@ enum RecordUse {
   static RecordUse of(Given given) throws Refusal {
     boolean list = given.has("--list");
     if (list == given.word(0).isPresent()) {
-      throw new Refusal(
-          Exit.WRONG_USE,
+      throw Refusal.wrongUse(
           List.of(
               list ? "--list FOLDER goes without a JOB" : "which job? Give JOB, or --list FOLDER",
               "see: towerscribe record --help"));

@@ -32,11 +32,25 @@ final class Refusal extends Exception {
     this(exit, List.of(line));
   }
 
+  /**
+   * Wrong use or bad input.
+   *
+   * @param words one sentence; with values, a template with {@code %s} for each
+   * @param values what goes into it
+   */
+  static Refusal wrongUse(String words, Object... values) {
+    return wrongUse(List.of(values.length == 0 ? words : words.formatted(values)));
+  }
+
+  static Refusal wrongUse(List<String> lines) {
+    return new Refusal(Exit.WRONG_USE, lines);
+  }
+
   /** A file with faults, each of which is told. */
   static Refusal of(String head, JobRejected faults) {
     List<String> lines = new ArrayList<>(List.of(head));
     faults.faults().stream().map(Fault::line).forEach(lines::add);
-    return new Refusal(Exit.WRONG_USE, lines);
+    return wrongUse(lines);
   }
 
   /** A fault of the program's own. */
@@ -47,7 +61,7 @@ final class Refusal extends Exception {
   /** Ends a command if anything is wrong with its words. */
   static void ifAny(List<String> lines) throws Refusal {
     if (!lines.isEmpty()) {
-      throw new Refusal(Exit.WRONG_USE, lines);
+      throw wrongUse(lines);
     }
   }
 

@@ -96,10 +96,9 @@ final class RulerCommand implements Command {
     RulerPage.Bars bars = RulerPage.Bars.of(print);
     LengthUnit units = info.map(JobInfo::units).orElse(LengthUnit.MM);
     console.say(
-        "then: towerscribe ruler --measured ACROSS,ALONG,CROSS-TO-CROSS --bars %s,%s"
-            .formatted(
-                Numbers.plain(units.fromMm(bars.acrossMm()), 3),
-                Numbers.plain(units.fromMm(bars.alongMm()), 3)));
+        "then: towerscribe ruler --measured ACROSS,ALONG,CROSS-TO-CROSS --bars %s,%s",
+        Numbers.plain(units.fromMm(bars.acrossMm()), 3),
+        Numbers.plain(units.fromMm(bars.alongMm()), 3));
     return Exit.DONE;
   }
 }

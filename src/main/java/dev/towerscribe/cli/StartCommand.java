@@ -50,13 +50,9 @@ final class StartCommand implements Command {
             .findFirst()
             .orElseThrow(
                 () ->
-                    new Refusal(
-                        Exit.WRONG_USE,
-                        "no template called %s; there are: %s"
-                            .formatted(
-                                asked,
-                                String.join(
-                                    ", ", jobs.stream().map(StartCommand::bare).toList()))));
+                    Refusal.wrongUse(
+                        "no template called %s; there are: %s",
+                        asked, String.join(", ", jobs.stream().map(StartCommand::bare).toList())));
     String file = given.text(Given.OUTPUT).orElse(DEFAULT_FILE);
     Path path = given.path(file);
     String text = Templates.text(name);

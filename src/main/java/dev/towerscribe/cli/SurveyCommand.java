@@ -107,8 +107,7 @@ final class SurveyCommand implements Command {
     if (name.isPresent()) {
       Path target = given.path(name.get());
       if (Files.exists(target) && Files.isSameFile(path, target)) {
-        throw new Refusal(
-            Exit.WRONG_USE, "-o names the survey file itself, which is never replaced");
+        throw Refusal.wrongUse("-o names the survey file itself, which is never replaced");
       }
       OutputFile output = given.output(name.get());
       if (accepted.open().isEmpty()) {
@@ -121,7 +120,7 @@ final class SurveyCommand implements Command {
       given.console().warn(name.get() + " was not written: a stop finding stands");
     } else if (name.isPresent() && !given.has(Given.JSON)) {
       given.console().say("");
-      given.console().say("wrote %s: paste its tables into the job file".formatted(name.get()));
+      given.console().say("wrote %s: paste its tables into the job file", name.get());
     }
     return accepted.exit();
   }

@@ -6,12 +6,15 @@ import java.nio.channels.FileChannel;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
+import java.nio.file.OpenOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * The few file operations that writing a pack is made of, so that a test can let each one fail or
@@ -140,28 +143,18 @@ public interface FileOps {
 
     @Override
     public void write(Path path, byte[] bytes) throws IOException {
-      try (FileChannel channel =
-          FileChannel.open(
-              path,
-              StandardOpenOption.CREATE,
-              StandardOpenOption.TRUNCATE_EXISTING,
-              StandardOpenOption.WRITE)) {
-        ByteBuffer rest = ByteBuffer.wrap(bytes);
-        while (rest.hasRemaining()) {
-          channel.write(rest);
-        }
-        channel.force(true);
-      }
+      put(path, bytes, StandardOpenOption.TRUNCATE_EXISTING, StandardOpenOption.WRITE);
     }
 
     @Override
     public void append(Path path, byte[] bytes) throws IOException {
-      try (FileChannel channel =
-          FileChannel.open(
-              path,
-              StandardOpenOption.CREATE,
-              StandardOpenOption.APPEND,
-              LinkOption.NOFOLLOW_LINKS)) {
+      put(path, bytes, StandardOpenOption.APPEND, LinkOption.NOFOLLOW_LINKS);
+    }
+
+    private static void put(Path path, byte[] bytes, OpenOption... how) throws IOException {
+      Set<OpenOption> options = new HashSet<>(Set.of(how));
+      options.add(StandardOpenOption.CREATE);
+      try (FileChannel channel = FileChannel.open(path, options)) {
         ByteBuffer rest = ByteBuffer.wrap(bytes);
         while (rest.hasRemaining()) {
           channel.write(rest);
