@@ -74,6 +74,7 @@ class ArchitectureTest {
     MAY_IMPORT.put(
         "report",
         plus(base, "adjust", "layout", "alignment", "placement", "survey", "drilled", "record"));
+    MAY_IMPORT.put("report.csv", plus(base, "alignment", "record", "report"));
     MAY_IMPORT.put(
         "report.json",
         plus(

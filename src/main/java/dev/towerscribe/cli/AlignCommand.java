@@ -5,6 +5,7 @@ import dev.towerscribe.drawing.Page;
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.report.AlignmentReport;
+import dev.towerscribe.report.csv.AlignmentCsv;
 import dev.towerscribe.report.json.AlignmentJson;
 import dev.towerscribe.sheet.report.AlignmentPage;
 import dev.towerscribe.store.FileSet;

@@ -16,6 +16,8 @@ import dev.towerscribe.record.Since;
 import dev.towerscribe.record.Visit;
 import dev.towerscribe.report.PlainText;
 import dev.towerscribe.report.RecordReport;
+import dev.towerscribe.report.RecordsReport;
+import dev.towerscribe.report.csv.RecordsCsv;
 import dev.towerscribe.report.json.RecordJson;
 import dev.towerscribe.sheet.report.RecordPage;
 import dev.towerscribe.sheet.text.JobInfo;
@@ -252,7 +254,8 @@ final class RecordCommand implements Command {
       throw new Refusal(Exit.FILES, name + ": not a folder");
     }
     RecordList list = RecordList.of(given.ops(), folder);
-    String text = given.has(CSV) ? list.csv() : list.text();
+    String text =
+        given.has(CSV) ? RecordsCsv.of(list.lines()) : PlainText.of(RecordsReport.of(list.lines()));
     Optional<String> file = given.text(Given.OUTPUT);
     Console console = given.console();
     if (file.isPresent()) {

@@ -6,24 +6,15 @@ import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.job.JobFiles;
 import dev.towerscribe.job.JobReader;
 import dev.towerscribe.model.Job;
-import dev.towerscribe.model.Side;
-import dev.towerscribe.quantity.LengthUnit;
-import dev.towerscribe.quantity.Lengths;
-import dev.towerscribe.record.BayFigure;
 import dev.towerscribe.record.Entry;
 import dev.towerscribe.record.RecordText;
-import dev.towerscribe.record.Stage;
-import dev.towerscribe.report.Block;
-import dev.towerscribe.report.Cell;
-import dev.towerscribe.report.PlainText;
-import dev.towerscribe.report.Report;
+import dev.towerscribe.report.RecordedVisit;
 import dev.towerscribe.store.FileOps;
 import dev.towerscribe.store.RecordFile;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 
@@ -34,19 +25,7 @@ import java.util.TreeSet;
 final class RecordList {
   private static final String TOML = ".toml";
 
-  private static final String HEAD =
-      "job,visit,date,state,outside,left caster,camber,right caster,camber,for";
-
-  /**
-   * A job and one of its visits.
-   *
-   * @param file the job file's name
-   * @param title what the job is called; empty if the file cannot be read
-   * @param entry the visit; absent for a job without any
-   */
-  record Line(String file, String title, Optional<Entry> entry) {}
-
-  private final List<Line> lines = new ArrayList<>();
+  private final List<RecordedVisit> lines = new ArrayList<>();
   private final List<String> faults = new ArrayList<>();
   private boolean unreadable;
 
@@ -117,9 +96,9 @@ final class RecordList {
       text.ifPresent(t -> t.remarks().forEach(r -> faults.add(RecordFile.name(name) + ": " + r)));
       List<Entry> entries = text.map(RecordText::entries).orElse(List.of());
       if (entries.isEmpty()) {
-        lines.add(new Line(name, title, Optional.empty()));
+        lines.add(new RecordedVisit(name, title, Optional.empty()));
       }
-      entries.forEach(e -> lines.add(new Line(name, title(title, e), Optional.of(e))));
+      entries.forEach(e -> lines.add(new RecordedVisit(name, title(title, e), Optional.of(e))));
     } catch (IOException e) {
       broken(RecordFile.name(name) + ": cannot be read: " + e.getMessage());
     }
@@ -130,7 +109,7 @@ final class RecordList {
     return title.isEmpty() ? entry.words().getOrDefault("job", "") : title;
   }
 
-  List<Line> lines() {
+  List<RecordedVisit> lines() {
     return lines;
   }
 
@@ -142,97 +121,5 @@ final class RecordList {
   /** Whether a job or a record could not be read at all. */
   boolean unreadable() {
     return unreadable;
-  }
-
-  /** For people: a table. */
-  String text() {
-    Block.Table table =
-        Block.Table.of(
-            "job",
-            "visit",
-            "date",
-            "state",
-            "outside",
-            "left caster",
-            "camber",
-            "right caster",
-            "camber",
-            "for");
-    for (Line line : lines) {
-      List<Cell> row = new ArrayList<>(List.of(Cell.words(line.file())));
-      about(line.entry()).forEach(a -> row.add(Cell.words(a)));
-      row.add(Cell.words(line.entry().map(RecordList::outside).orElse("")));
-      for (Side side : Side.values()) {
-        row.add(measured(line.entry(), side, BayFigure.CASTER));
-        row.add(measured(line.entry(), side, BayFigure.CAMBER));
-      }
-      row.add(Cell.words(line.entry().map(e -> e.words().getOrDefault("visit", "")).orElse("")));
-      table = table.plus(row);
-    }
-    return PlainText.of(
-        new Report("Towerscribe records", Lengths.in(LengthUnit.MM), List.of(table)));
-  }
-
-  private static List<String> about(Optional<Entry> entry) {
-    return List.of(
-        entry.flatMap(Entry::number).map(n -> Integer.toString(n)).orElse(""),
-        entry.flatMap(Entry::date).map(Object::toString).orElse(""),
-        entry.map(e -> e.state().word()).orElse("no visit"));
-  }
-
-  private static String outside(Entry entry) {
-    return Long.toString(
-        entry.figures().stream().filter(f -> f.within().filter(w -> !w).isPresent()).count());
-  }
-
-  private static Cell measured(Optional<Entry> entry, Side side, BayFigure figure) {
-    return entry
-        .flatMap(e -> e.of(Optional.of(side), Stage.AFTER, figure))
-        .<Cell>map(f -> Cell.angle(f.measured()))
-        .orElse(Cell.EMPTY);
-  }
-
-  /** For spreadsheets: RFC 4180, every figure of every visit. */
-  String csv() {
-    Csv csv = new Csv();
-    List<String> head =
-        new ArrayList<>(
-            List.of("job_file", "job", "visit", "date", "state", "for", "bay", "outside_2_sd"));
-    for (Side side : Side.values()) {
-      for (Stage stage : List.of(Stage.BEFORE, Stage.AFTER)) {
-        for (BayFigure figure : BayFigure.values()) {
-          String name = side.word() + "_" + stage.word() + "_" + figure.word();
-          head.add(name + "_measured_deg");
-          head.add(name + "_predicted_deg");
-        }
-      }
-    }
-    csv.row(head);
-    for (Line line : lines) {
-      csv.row(csvCells(line));
-    }
-    return csv.toString();
-  }
-
-  private static List<String> csvCells(Line line) {
-    Optional<Entry> entry = line.entry();
-    Map<String, String> words = entry.map(Entry::words).orElse(Map.of());
-    List<String> cells = new ArrayList<>();
-    cells.add(Csv.words(line.file()));
-    cells.add(Csv.words(line.title()));
-    cells.addAll(about(entry));
-    cells.add(Csv.words(words.getOrDefault("visit", "")));
-    cells.add(Csv.words(words.getOrDefault("bay", "")));
-    cells.add(entry.map(RecordList::outside).orElse(""));
-    for (Side side : Side.values()) {
-      for (Stage stage : List.of(Stage.BEFORE, Stage.AFTER)) {
-        for (BayFigure figure : BayFigure.values()) {
-          Optional<Entry.Figure> f = entry.flatMap(e -> e.of(Optional.of(side), stage, figure));
-          cells.add(f.map(x -> Csv.degrees(x.measured())).orElse(""));
-          cells.add(f.flatMap(Entry.Figure::predicted).map(Csv::degrees).orElse(""));
-        }
-      }
-    }
-    return cells;
   }
 }

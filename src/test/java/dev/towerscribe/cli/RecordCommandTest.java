@@ -242,19 +242,4 @@ class RecordCommandTest {
     // a, b twice, and the two visits whose job is gone.
     assertThat(runs.read("list.csv").split("\r\n")).hasSize(6);
   }
-
-  @Test
-  void cellsThatBeginLikeFormulasAreMadeHarmless() {
-    Csv csv = new Csv();
-    csv.row(
-        List.of(
-            Csv.words("=1+1"),
-            Csv.words("+a"),
-            Csv.words(" @b"),
-            Csv.words("-c, d"),
-            Csv.words("e\tf"),
-            Csv.words("plain"),
-            "-1.5"));
-    assertThat(csv.toString()).isEqualTo("'=1+1,'+a,' @b,\"'-c, d\",e?f,plain,-1.5\r\n");
-  }
 }

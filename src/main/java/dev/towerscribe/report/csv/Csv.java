@@ -1,4 +1,4 @@
-package dev.towerscribe.cli;
+package dev.towerscribe.report.csv;
 
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.Numbers;
