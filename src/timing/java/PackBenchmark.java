@@ -11,8 +11,9 @@ import java.util.stream.Stream;
 
 /**
  * Times whole processes: packing the demo job, and drawing its parts and jigs, as the launcher does
- * it, against a Java program that does nothing. All kinds take turns within each round, so that a busy machine slows all alike; the
- * table gives medians, and ratios to the empty program, which say more than seconds do.
+ * it, against a Java program that does nothing. All kinds take turns within each round, so that a
+ * busy machine slows all alike; the table gives medians, and ratios to the empty program, which say
+ * more than seconds do.
  *
  * <p>From the source directory, after a build: {@code java src/timing/java/PackBenchmark.java
  * [rounds]}
@@ -97,9 +98,14 @@ public final class PackBenchmark {
       kinds.put(
           "drawing, flags and class archive",
           join(
-              List.of(java), FLAGS, List.of("-XX:SharedArchiveFile=" + archive), jar(jar), drawing));
+              List.of(java),
+              FLAGS,
+              List.of("-XX:SharedArchiveFile=" + archive),
+              jar(jar),
+              drawing));
     }
-    kinds.put("pack, ./towerscribe", join(List.of(Path.of("towerscribe").toRealPath().toString()), pack));
+    kinds.put(
+        "pack, ./towerscribe", join(List.of(Path.of("towerscribe").toRealPath().toString()), pack));
     return kinds;
   }
 

@@ -77,10 +77,7 @@ public final class SearchBenchmark {
     }
     String job = Path.of("templates/wren.toml").toAbsolutePath().toString();
     String classes =
-        String.join(
-            File.pathSeparator,
-            jar.toString(),
-            target.resolve("timing.jar").toString());
+        String.join(File.pathSeparator, jar.toString(), target.resolve("timing.jar").toString());
     if (!Files.exists(target.resolve("timing.jar"))) {
       throw new IOException("no target/timing.jar; docs/performance.md has the commands");
     }
@@ -106,13 +103,14 @@ public final class SearchBenchmark {
     if (Files.exists(archive) && Files.size(archive) > 0) {
       kinds.put(
           "place, flags and class archive",
-          join(
-              List.of(java), FLAGS, List.of(shared(archive)), jar(jar), place(job)));
+          join(List.of(java), FLAGS, List.of(shared(archive)), jar(jar), place(job)));
     }
     return kinds;
   }
 
-  /** A class archive for the searches, made as the launcher makes its own: from what a run loads. */
+  /**
+   * A class archive for the searches, made as the launcher makes its own: from what a run loads.
+   */
   private static Path archive(String java, String classes, String many, String job, Path work)
       throws Exception {
     Path list = work.resolve("classes.lst");

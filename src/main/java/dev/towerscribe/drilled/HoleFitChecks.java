@@ -134,8 +134,8 @@ final class HoleFitChecks {
   private String remedy(PlateFit fit) {
     Optional<Enlargement.One> one = fit.enlargement().flatMap(Enlargement::best);
     if (one.isPresent()) {
-      return (" Least work: open hole %s to %s at the very least, and a little more for the doubt of"
-              + " the readings.%s")
+      return (" Least work: open hole %s to %s at the very least, and a little more for the doubt"
+                  + " of the readings.%s")
           .formatted(
               one.get().name(),
               lengths.with(one.get().diameterMm().orElseThrow()),
@@ -145,8 +145,8 @@ final class HoleFitChecks {
         .flatMap(Enlargement::allByMm)
         .map(
             mm ->
-                (" No one hole alone helps: opened all alike, every hole needs %s more, and a little"
-                        + " for the doubt of the readings.")
+                (" No one hole alone helps: opened all alike, every hole needs %s more, and a"
+                     + " little for the doubt of the readings.")
                     .formatted(lengths.with(mm)))
         .orElse(" The plate's own holes are too small for its bolts.");
   }

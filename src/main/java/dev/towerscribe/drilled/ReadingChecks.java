@@ -82,8 +82,8 @@ final class ReadingChecks {
             2,
             "",
             "two distances from places that do not lie in one line with it"),
-        ("Hole %s is not fixed by its %s %s: add distances from it to holes or landmarks that lie in"
-                + " different directions.")
+        ("Hole %s is not fixed by its %s %s: add distances from it to holes or landmarks that lie"
+             + " in different directions.")
             .formatted(name, h.readings(), h.readings() == 1 ? "reading" : "readings"));
   }
 
@@ -137,8 +137,8 @@ final class ReadingChecks {
         "drilled-disagree",
         Severity.STOP,
         new About(all, c.deviations(), c.limit(), "", BAARDA),
-        ("These do not agree, and which of them is off cannot be told (the first would be by %s): %s."
-                + " All were used. Read them again, and add readings that check them.")
+        ("These do not agree, and which of them is off cannot be told (the first would be by %s):"
+             + " %s. All were used. Read them again, and add readings that check them.")
             .formatted(by, all));
   }
 
@@ -164,8 +164,8 @@ final class ReadingChecks {
           "unchecked",
           Severity.CAUTION,
           read,
-          "Nothing checks these, so a slip in one of them would not be seen: %s. Read them twice, or"
-              + " add readings.");
+          "Nothing checks these, so a slip in one of them would not be seen: %s. Read them twice,"
+              + " or add readings.");
     }
     if (!ofJob.isEmpty() && network.tied()) {
       unchecked(
@@ -229,8 +229,8 @@ final class ReadingChecks {
             .formatted(
                 none
                     ? "Nothing ties the holes to the tower:"
-                    : "The holes are tied to the tower too loosely: as a whole they could still turn"
-                        + " or move, so",
+                    : "The holes are tied to the tower too loosely: as a whole they could still"
+                          + " turn or move, so",
                 oneLandmark
                     ? "The job has one landmark only: measure a second one into it, and read to"
                         + " both."
@@ -306,8 +306,8 @@ final class ReadingChecks {
           Severity.STOP,
           About.mm("all holes", left, FLIPPED_MM, Sources.OWN_CHOICE),
           "The holes fit the pattern turned over far better than the pattern itself: the sheet lay"
-              + " with the wrong face up, it was the other tower's, or names are mixed up. Check the"
-              + " names first.");
+              + " with the wrong face up, it was the other tower's, or names are mixed up. Check"
+              + " the names first.");
     }
     if (worst > HoleSolver.FAR_MM) {
       findings.add(

@@ -74,8 +74,7 @@ public final class SolveBenchmark {
         i -> equations[i].solve(starts[i])[0]);
     solvers.put(
         "closed form at a wheel height (tiedAtHeight)",
-        i ->
-            m.tiedAtHeight(heights[i], tops[i], p.tieInner(), m.tieLengthMm()).wheelCentre().y());
+        i -> m.tiedAtHeight(heights[i], tops[i], p.tieInner(), m.tieLengthMm()).wheelCentre().y());
     solvers.put(
         "closed form at an arm angle (tied)",
         i -> m.tied(arms[i], tops[i], p.tieInner(), m.tieLengthMm()).wheelCentre().y());
