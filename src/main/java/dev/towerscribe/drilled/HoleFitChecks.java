@@ -135,7 +135,7 @@ final class HoleFitChecks {
     Optional<Enlargement.One> one = fit.enlargement().flatMap(Enlargement::best);
     if (one.isPresent()) {
       return (" Least work: open hole %s to %s at the very least, and a little more for the doubt"
-                  + " of the readings.%s")
+              + " of the readings.%s")
           .formatted(
               one.get().name(),
               lengths.with(one.get().diameterMm().orElseThrow()),
@@ -146,7 +146,7 @@ final class HoleFitChecks {
         .map(
             mm ->
                 (" No one hole alone helps: opened all alike, every hole needs %s more, and a"
-                     + " little for the doubt of the readings.")
+                        + " little for the doubt of the readings.")
                     .formatted(lengths.with(mm)))
         .orElse(" The plate's own holes are too small for its bolts.");
   }

@@ -83,7 +83,7 @@ final class ReadingChecks {
             "",
             "two distances from places that do not lie in one line with it"),
         ("Hole %s is not fixed by its %s %s: add distances from it to holes or landmarks that lie"
-             + " in different directions.")
+                + " in different directions.")
             .formatted(name, h.readings(), h.readings() == 1 ? "reading" : "readings"));
   }
 
@@ -138,7 +138,7 @@ final class ReadingChecks {
         Severity.STOP,
         new About(all, c.deviations(), c.limit(), "", BAARDA),
         ("These do not agree, and which of them is off cannot be told (the first would be by %s):"
-             + " %s. All were used. Read them again, and add readings that check them.")
+                + " %s. All were used. Read them again, and add readings that check them.")
             .formatted(by, all));
   }
 
@@ -230,7 +230,7 @@ final class ReadingChecks {
                 none
                     ? "Nothing ties the holes to the tower:"
                     : "The holes are tied to the tower too loosely: as a whole they could still"
-                          + " turn or move, so",
+                        + " turn or move, so",
                 oneLandmark
                     ? "The job has one landmark only: measure a second one into it, and read to"
                         + " both."

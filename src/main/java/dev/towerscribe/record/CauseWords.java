@@ -104,7 +104,7 @@ final class CauseWords {
 
   private String points(double value, String way, String other) {
     return ("a top pivot that really lies %s farther %s than the job has it, or a ball joint as"
-                + " much farther %s")
+            + " much farther %s")
         .formatted(length(value), way, other);
   }
 

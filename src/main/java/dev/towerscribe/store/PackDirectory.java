@@ -115,6 +115,7 @@ public final class PackDirectory {
   }
 
   /** Makes the directory if need be, locks it, finishes what a killed run left, then works. */
+  @SuppressWarnings("try") // the lock is held, not used
   private <T> T inside(Work<T> work) throws IOException {
     List<Path> made = makeDirectories();
     boolean done = false;
