@@ -14,6 +14,13 @@ import java.util.concurrent.atomic.AtomicLong;
  * Looks for places: first on a coarse grid over all of the range, then closer and closer round the
  * best of it, down to the lattice's own steps. The answer depends on the job alone: every part of
  * the work is the same whichever thread does it, and ties fall to the place that comes first.
+ *
+ * <p>What it gives: a place that passes every check and is no worse than any within three of the
+ * lattice's steps of it. That no better one lies elsewhere is not proved, but on a lattice of whole
+ * degrees and millimetres it is the best of all on the demo. Example: with a coarse step of 2
+ * degrees and mm, and 1, 0.5, 0.2 and 0.1 after it, rotations from 0 to 90 and offsets of 30 mm
+ * each way are some 44 000 places to begin with, at each setting, and a few thousand more for each
+ * of eight starts.
  */
 final class PlacementSearch {
   /** What a place may be best at. */

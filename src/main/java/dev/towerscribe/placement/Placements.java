@@ -62,7 +62,13 @@ public final class Placements {
     }
   }
 
-  /** How a search is run. None of it changes what is found, but for the range. */
+  /**
+   * How a search is run. None of it changes what is found, but for the range.
+   *
+   * @param range how far it goes
+   * @param threads how many share the work, at least one
+   * @param withMap whether a map of where the plates can go is wanted
+   */
   public record Settings(SearchRange range, int threads, boolean withMap) {}
 
   /**
