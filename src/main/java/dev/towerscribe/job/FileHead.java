@@ -1,6 +1,7 @@
 package dev.towerscribe.job;
 
 import dev.towerscribe.finding.JobRejected;
+import dev.towerscribe.model.Side;
 import dev.towerscribe.quantity.LengthUnit;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
@@ -97,6 +98,17 @@ final class FileHead {
       return false;
     }
     return true;
+  }
+
+  /** The sides that a file is about, left first; both where it does not say. */
+  static List<Side> sides(TableReader top) {
+    List<Side> all = List.of(Side.values());
+    if (!top.has("sides")) {
+      return all;
+    }
+    List<Side> sides = top.words("sides", all, Side::word, "one or both of \"left\" and \"right\"");
+    // With none that is right, both are read all the same, so that their faults are found too.
+    return sides.isEmpty() ? all : all.stream().filter(sides::contains).toList();
   }
 
   /** The date of a file, if it has one. */

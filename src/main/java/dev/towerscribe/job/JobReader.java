@@ -25,7 +25,6 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.IntPredicate;
-import java.util.stream.Stream;
 
 /** Reads job files. Whatever a file holds, the answer is a job or every fault found in it. */
 public final class JobReader {
@@ -137,7 +136,7 @@ public final class JobReader {
     FileHead.readUnits(top);
     Optional<String> title = top.label("title", Limits.TITLE);
     Optional<LocalDate> date = FileHead.date(top);
-    List<Side> sides = sides(top);
+    List<Side> sides = FileHead.sides(top);
     Optional<DrawingInfo> drawing = top.tableOrEmpty("drawing").map(WorkshopReader::drawing);
     Optional<JigRules> jig = top.tableOrEmpty("jig").flatMap(WorkshopReader::jig);
     Optional<Load> load = top.optionalTable("load").flatMap(WorkshopReader::load);
@@ -202,15 +201,5 @@ public final class JobReader {
             "unknown key",
             "",
             key + " belongs to the whole file: it cannot differ from side to side."));
-  }
-
-  private static List<Side> sides(TableReader top) {
-    List<Side> all = List.of(Side.values());
-    if (!top.has("sides")) {
-      return all;
-    }
-    List<Side> sides = top.words("sides", all, Side::word, "one or both of \"left\" and \"right\"");
-    // With none that is right, both are read all the same, so that their faults are found too.
-    return sides.isEmpty() ? all : Stream.of(Side.values()).filter(sides::contains).toList();
   }
 }

@@ -2,8 +2,11 @@ package dev.towerscribe.job;
 
 import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.model.PlusMinus;
+import dev.towerscribe.model.StrutPoint;
 import dev.towerscribe.quantity.Angle;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * strut.plus_minus: one figure for every coordinate of every point, or a table of points with a
@@ -28,27 +31,13 @@ final class PlusMinusReader {
     Optional<Double> other = t.length("other", Limits.PLUS_MINUS, DEFAULT_MM);
     double mm = other.orElse(DEFAULT_MM);
     Vec3 rest = new Vec3(mm, mm, mm);
-    Optional<Vec3> top = point(t, "top", rest);
-    Optional<Vec3> ballJoint = point(t, "ball_joint", rest);
-    Optional<Vec3> armFront = point(t, "arm_front", rest);
-    Optional<Vec3> armRear = point(t, "arm_rear", rest);
-    Optional<Vec3> strutLower = point(t, "strut_lower", rest);
-    Optional<Vec3> tieInner = point(t, "tie_inner", rest);
-    Optional<Vec3> tieOuter = point(t, "tie_outer", rest);
-    Optional<Vec3> wheel = point(t, "wheel_centre", rest);
+    List<Vec3> points =
+        Stream.of(StrutPoint.values())
+            .filter(StrutPoint::isNeeded)
+            .flatMap(p -> point(t, p.word(), rest).stream())
+            .toList();
     Optional<Angle> camber = t.angle("camber", Limits.PLUS_MINUS_ANGLE, Angle.ZERO);
-    return t.closed(
-        () ->
-            new PlusMinus(
-                top.get(),
-                ballJoint.get(),
-                armFront.get(),
-                armRear.get(),
-                strutLower.get(),
-                tieInner.get(),
-                tieOuter.get(),
-                wheel.get(),
-                camber.get()));
+    return t.closed(() -> PlusMinus.of(points, camber.get()));
   }
 
   private static Optional<Vec3> point(TableReader t, String key, Vec3 otherwise) {

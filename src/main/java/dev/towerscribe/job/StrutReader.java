@@ -5,10 +5,14 @@ import dev.towerscribe.model.Aims;
 import dev.towerscribe.model.MeasuredAxis;
 import dev.towerscribe.model.PlusMinus;
 import dev.towerscribe.model.Side;
+import dev.towerscribe.model.StrutPoint;
 import dev.towerscribe.model.StrutPoints;
 import dev.towerscribe.quantity.Angle;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** [strut], [axis] and [aims]: what the alignment is worked out from. */
 final class StrutReader {
@@ -19,20 +23,18 @@ final class StrutReader {
    * are for, and mirrored here for the right.
    */
   static Optional<StrutPoints> strut(TableReader t, Side side) {
-    Optional<Vec3> top = outer(t, "top");
-    Optional<Vec3> ballJoint = outer(t, "ball_joint");
-    Optional<Vec3> armFront = t.point3("arm_front", Limits.VEHICLE);
-    Optional<Vec3> armRear = t.point3("arm_rear", Limits.VEHICLE);
-    Optional<Vec3> lower = outer(t, "strut_lower");
-    Optional<Vec3> tieInner = t.point3("tie_inner", Limits.VEHICLE);
-    Optional<Vec3> tieOuter = outer(t, "tie_outer");
-    Optional<Vec3> wheel = outer(t, "wheel_centre");
-    apart(t, "ball_joint", ballJoint, "top", top);
-    apart(t, "strut_lower", lower, "top", top);
-    apart(t, "arm_rear", armRear, "arm_front", armFront);
-    apart(t, "tie_outer", tieOuter, "tie_inner", tieInner);
-    apart(t, "tie_outer", tieOuter, "ball_joint", ballJoint);
-    if (top.isPresent() && ballJoint.isPresent() && top.get().z() < ballJoint.get().z()) {
+    Map<StrutPoint, Vec3> at = new EnumMap<>(StrutPoint.class);
+    Stream.of(StrutPoint.values())
+        .filter(StrutPoint::isNeeded)
+        .forEach(p -> point(t, p.word(), p.isOuter()).ifPresent(v -> at.put(p, v)));
+    apart(t, at, StrutPoint.BALL_JOINT, StrutPoint.TOP);
+    apart(t, at, StrutPoint.STRUT_LOWER, StrutPoint.TOP);
+    apart(t, at, StrutPoint.ARM_REAR, StrutPoint.ARM_FRONT);
+    apart(t, at, StrutPoint.TIE_OUTER, StrutPoint.TIE_INNER);
+    apart(t, at, StrutPoint.TIE_OUTER, StrutPoint.BALL_JOINT);
+    Vec3 top = at.get(StrutPoint.TOP);
+    Vec3 ballJoint = at.get(StrutPoint.BALL_JOINT);
+    if (top != null && ballJoint != null && top.z() < ballJoint.z()) {
       t.fault("top", "a top pivot above the ball joint", "Check Z: up is positive.");
     }
     Optional<Double> tyre = t.length("tyre_radius", Limits.TYRE_RADIUS);
@@ -45,43 +47,33 @@ final class StrutReader {
     Optional<Double> droop = t.length("droop", Limits.WHEEL_TRAVEL, usual.droopMm());
     Optional<Angle> steer = t.angle("steer", Limits.STEER, usual.steer());
     Optional<StrutPoints.KnuckleBolt> knuckle =
-        t.optionalTable("knuckle_bolt").flatMap(k -> knuckleBolt(k, side));
+        t.optionalTable("knuckle_bolt").flatMap(StrutReader::knuckleBolt);
     return t.closed(
-        () ->
-            new StrutPoints(
-                on(side, top.get()),
-                on(side, ballJoint.get()),
-                on(side, armFront.get()),
-                on(side, armRear.get()),
-                on(side, lower.get()),
-                on(side, tieInner.get()),
-                on(side, tieOuter.get()),
-                on(side, wheel.get()),
-                tyre.get(),
-                camber.get(),
-                toe.get(),
-                ride.get(),
-                plusMinus.get(),
-                knuckle,
-                new StrutPoints.Limits(bump.get(), droop.get(), steer.get())));
+            () ->
+                StrutPoints.of(
+                    List.copyOf(at.values()),
+                    tyre.get(),
+                    camber.get(),
+                    toe.get(),
+                    ride.get(),
+                    plusMinus.get(),
+                    knuckle,
+                    new StrutPoints.Limits(bump.get(), droop.get(), steer.get())))
+        .map(asOnTheLeft -> side == Side.LEFT ? asOnTheLeft : asOnTheLeft.mirrored());
   }
 
-  private static Optional<StrutPoints.KnuckleBolt> knuckleBolt(TableReader k, Side side) {
-    Optional<Vec3> pivot = outer(k, "pivot");
+  private static Optional<StrutPoints.KnuckleBolt> knuckleBolt(TableReader k) {
+    Optional<Vec3> pivot = point(k, "pivot", StrutPoint.KNUCKLE_PIVOT.isOuter());
     Optional<Angle> from = k.angle("from", Limits.WHEEL_ANGLE);
     Optional<Angle> to = k.angle("to", Limits.WHEEL_ANGLE);
     inOrder(k, "from", from, "to", to);
-    return k.closed(() -> new StrutPoints.KnuckleBolt(on(side, pivot.get()), from.get(), to.get()));
+    return k.closed(() -> new StrutPoints.KnuckleBolt(pivot.get(), from.get(), to.get()));
   }
 
-  private static Vec3 on(Side side, Vec3 asOnTheLeft) {
-    return side == Side.LEFT ? asOnTheLeft : asOnTheLeft.mirroredAcross();
-  }
-
-  /** A point out by the wheel: never at or across the car's centre plane. */
-  private static Optional<Vec3> outer(TableReader t, String key) {
+  /** A point; one out by the wheel is never at or across the car's centre plane. */
+  private static Optional<Vec3> point(TableReader t, String key, boolean outer) {
     Optional<Vec3> point = t.point3(key, Limits.VEHICLE);
-    if (point.isPresent() && point.get().y() <= 0) {
+    if (outer && point.isPresent() && point.get().y() <= 0) {
       t.fault(
           key,
           "Y positive: left of the car's centre plane",
@@ -92,13 +84,13 @@ final class StrutReader {
   }
 
   private static void apart(
-      TableReader t, String key, Optional<Vec3> point, String otherKey, Optional<Vec3> other) {
-    if (point.isPresent()
-        && other.isPresent()
-        && point.get().minus(other.get()).norm() < Limits.LEAST_PART_MM) {
+      TableReader t, Map<StrutPoint, Vec3> at, StrutPoint point, StrutPoint other) {
+    if (at.containsKey(point)
+        && at.containsKey(other)
+        && at.get(point).minus(at.get(other)).norm() < Limits.LEAST_PART_MM) {
       t.lengthFault(
-          key,
-          "at least " + t.atLeast(Limits.LEAST_PART_MM) + " from " + otherKey,
+          point.word(),
+          "at least %s from %s".formatted(t.atLeast(Limits.LEAST_PART_MM), other.word()),
           "These are two ends of one part: measure both again.");
     }
   }

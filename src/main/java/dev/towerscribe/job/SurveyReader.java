@@ -20,7 +20,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.IntPredicate;
-import java.util.stream.Stream;
 
 /** Reads survey files. Whatever a file holds, the answer is a survey or every fault found in it. */
 public final class SurveyReader {
@@ -67,7 +66,7 @@ public final class SurveyReader {
     Optional<LengthUnit> unit = FileHead.readUnits(top);
     Optional<String> title = top.label("title", Limits.TITLE);
     Optional<LocalDate> date = FileHead.date(top);
-    List<Side> sides = sides(top);
+    List<Side> sides = FileHead.sides(top);
     SurveyUncertainty sds =
         top.tableOrEmpty(Respelling.UNCERTAINTY)
             .map(SurveyUncertainty::read)
@@ -116,15 +115,6 @@ public final class SurveyReader {
         && t.pivotHeight().isEmpty()
         && t.landmarks().isEmpty()
         && t.lines().isEmpty();
-  }
-
-  private static List<Side> sides(TableReader top) {
-    List<Side> all = List.of(Side.values());
-    if (!top.has("sides")) {
-      return all;
-    }
-    List<Side> sides = top.words("sides", all, Side::word, "one or both of \"left\" and \"right\"");
-    return sides.isEmpty() ? all : Stream.of(Side.values()).filter(sides::contains).toList();
   }
 
   private static Optional<Survey.Station> station(TableReader s, Set<String> names) {

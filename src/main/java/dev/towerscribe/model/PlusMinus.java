@@ -3,6 +3,7 @@ package dev.towerscribe.model;
 import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.Require;
+import java.util.Collections;
 import java.util.List;
 
 /**
@@ -47,8 +48,19 @@ public record PlusMinus(
    * @return that for all
    */
   public static PlusMinus all(double mm) {
-    Vec3 p = new Vec3(mm, mm, mm);
-    return new PlusMinus(p, p, p, p, p, p, p, p, Angle.ZERO);
+    return of(Collections.nCopies(8, new Vec3(mm, mm, mm)), Angle.ZERO);
+  }
+
+  /**
+   * Deviations from a list.
+   *
+   * @param p eight, in the order of the components
+   * @param camber of the camber as measured
+   * @return them together
+   */
+  public static PlusMinus of(List<Vec3> p, Angle camber) {
+    return new PlusMinus(
+        p.get(0), p.get(1), p.get(2), p.get(3), p.get(4), p.get(5), p.get(6), p.get(7), camber);
   }
 
   /**

@@ -176,7 +176,20 @@ public record StrutPoints(
             knuckleBolt.map(b -> new KnuckleBolt(b.pivot().mirroredAcross(), b.from(), b.to())));
   }
 
-  private static StrutPoints of(
+  /**
+   * A strut from a list of points.
+   *
+   * @param p eight points in the order of {@link #points}
+   * @param tyreRadiusMm loaded radius
+   * @param camber as measured
+   * @param toe as measured
+   * @param rideMm ride height asked for
+   * @param plusMinus how far the points and the camber may be off
+   * @param knuckleBolt the camber bolt at the upright, if there is one
+   * @param limits how far the wheel goes
+   * @return the strut
+   */
+  public static StrutPoints of(
       List<Vec3> p,
       double tyreRadiusMm,
       Angle camber,
