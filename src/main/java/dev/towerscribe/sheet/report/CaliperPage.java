@@ -6,10 +6,10 @@ import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.layout.PlacedHole;
 import dev.towerscribe.layout.SideLayout;
 import dev.towerscribe.layout.Span;
+import dev.towerscribe.quantity.Lengths;
 import dev.towerscribe.sheet.text.Fragment;
 import dev.towerscribe.sheet.text.Fragments;
 import dev.towerscribe.sheet.text.JobInfo;
-import dev.towerscribe.sheet.text.Lengths;
 import dev.towerscribe.sheet.text.PageHead;
 import dev.towerscribe.sheet.text.Table;
 import dev.towerscribe.sheet.text.Table.Cell;
@@ -114,8 +114,8 @@ public final class CaliperPage {
           List.of(
               Cell.of(name),
               Cell.of(hole.bolt().thread().name()),
-              new Cell(lengths.with(hole.diameterMm()), lengths.inOther(hole.diameterMm())),
-              new Cell(lengths.with(out), lengths.inOther(out))));
+              new Cell(lengths.with(hole.diameterMm()), lengths.other().with(hole.diameterMm())),
+              new Cell(lengths.with(out), lengths.other().with(out))));
     }
     return new Table(columns, rows, width, 0);
   }
@@ -156,7 +156,7 @@ public final class CaliperPage {
   }
 
   private static Cell both(Lengths lengths, double mm) {
-    return new Cell(lengths.figure(mm), lengths.inOther(mm));
+    return new Cell(lengths.figure(mm), lengths.other().with(mm));
   }
 
   /** Centre distance as the paper shows it: straight across the flat sheet of paper. */

@@ -10,9 +10,9 @@ import dev.towerscribe.model.Mount;
 import dev.towerscribe.model.Plate;
 import dev.towerscribe.model.Print;
 import dev.towerscribe.model.Tower;
+import dev.towerscribe.quantity.Lengths;
 import dev.towerscribe.quantity.Numbers;
 import dev.towerscribe.sheet.text.JobInfo;
-import dev.towerscribe.sheet.text.Lengths;
 import dev.towerscribe.sheet.text.PageHead;
 import dev.towerscribe.sheet.text.Table;
 import dev.towerscribe.sheet.text.Table.Cell;
@@ -180,7 +180,7 @@ public final class StepsPage {
     return layout.holes().stream()
         .map(h -> pilotMm(h))
         .distinct()
-        .map(mm -> lengths.size(mm) + " (" + lengths.sizeInOther(mm) + ")")
+        .map(mm -> lengths.size(mm) + " (" + lengths.other().size(mm) + ")")
         .collect(Collectors.joining(", "));
   }
 
@@ -217,14 +217,14 @@ public final class StepsPage {
                   steps.isEmpty()
                       ? "none"
                       : steps.stream().map(lengths::size).collect(Collectors.joining(", ")),
-                  steps.stream().map(lengths::sizeInOther).collect(Collectors.joining(", "))),
+                  steps.stream().map(lengths.other()::size).collect(Collectors.joining(", "))),
               size(hole.diameterMm())));
     }
     return new Table(columns, rows, page.columnMm(), 0);
   }
 
   private Cell size(double mm) {
-    return new Cell(lengths.size(mm), lengths.sizeInOther(mm));
+    return new Cell(lengths.size(mm), lengths.other().size(mm));
   }
 
   private void cut() {

@@ -5,11 +5,11 @@ import dev.towerscribe.drawing.Page;
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.model.Print;
 import dev.towerscribe.model.Seat;
+import dev.towerscribe.quantity.Lengths;
 import dev.towerscribe.quantity.Numbers;
 import dev.towerscribe.sheet.text.Fragment;
 import dev.towerscribe.sheet.text.Fragments;
 import dev.towerscribe.sheet.text.JobInfo;
-import dev.towerscribe.sheet.text.Lengths;
 import dev.towerscribe.sheet.text.PageHead;
 import dev.towerscribe.sheet.text.Table;
 import dev.towerscribe.sheet.text.Table.Cell;
@@ -193,7 +193,7 @@ public final class StrengthPage {
   }
 
   private List<Cell> cells(String what, double mm) {
-    return List.of(Cell.of(what), new Cell(lengths.with(mm), lengths.inOther(mm)));
+    return List.of(Cell.of(what), new Cell(lengths.with(mm), lengths.other().with(mm)));
   }
 
   private Table shares() {
