@@ -287,7 +287,7 @@ class WholeFlowSimulationTest {
         HoleSolver.of(
             layout,
             new SideReadings(Side.LEFT, sizes, spans, List.of()),
-            new Readings.Doubt(
+            new Readings.Uncertainty(
                 Stated.given(HOLE_DOUBT),
                 Stated.given(datum.landmarkSdMm()),
                 Stated.given(0.2),

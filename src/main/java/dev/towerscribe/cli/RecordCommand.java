@@ -235,7 +235,7 @@ final class RecordCommand implements Command {
         v.date(),
         printable(v.words()),
         v.bay().map(RecordCommand::printable),
-        v.doubt(),
+        v.uncertainty(),
         v.wheels());
   }
 

@@ -20,7 +20,7 @@ import java.util.PriorityQueue;
 final class AngleSearch {
   /**
    * No pose is deeper than the one found by more than this, mm: the tolerance that geometry
-   * reckoned in two ways must keep, far below what calipers resolve.
+   * calculated in two ways must keep, far below what calipers resolve.
    */
   static final double PROVED_MM = Tolerances.COMPUTED_MM;
 

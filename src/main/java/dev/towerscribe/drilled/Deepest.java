@@ -37,7 +37,7 @@ final class Deepest {
   /** The deepest point. */
   double y;
 
-  /** Its depth, reckoned from the point itself: no disc is shallower there. */
+  /** Its depth, calculated from the point itself: no disc is shallower there. */
   double depth;
 
   /** Proved: no point whatever is deeper. The depth itself, but for rounding. */

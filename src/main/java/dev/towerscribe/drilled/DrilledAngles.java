@@ -35,10 +35,10 @@ public record DrilledAngles(
     Optional<Figure> camber,
     Optional<Figure> toe,
     Optional<NearestSetting> nearest) {
-  /** Turn by which an estimate's derivative is reckoned, radians: its error is past 1e-10. */
+  /** Turn by which an estimate's derivative is calculated, radians: its error is past 1e-10. */
   private static final double TURN_STEP = 1e-5;
 
-  /** Shift by which it is reckoned, mm. */
+  /** Shift by which it is calculated, mm. */
   private static final double SHIFT_STEP = 1e-2;
 
   /** What the figures rest on. */
@@ -56,10 +56,10 @@ public record DrilledAngles(
    *
    * @param planned with the mount as planned
    * @param drilled with the mount as drilled
-   * @param doubt how sure that is; empty at the very end of the linkage's reach, where nothing can
-   *     be said of it
+   * @param uncertainty how sure that is; empty at the very end of the linkage's reach, where
+   *     nothing can be said of it
    */
-  public record Figure(Angle planned, Angle drilled, Optional<Doubt> doubt) {
+  public record Figure(Angle planned, Angle drilled, Optional<Uncertainty> uncertainty) {
     /**
      * What the drilling changed.
      *
@@ -80,7 +80,7 @@ public record DrilledAngles(
    * @param pointsOfChange of the change from the same, much less, as most of it is in both figures
    *     alike; empty likewise
    */
-  public record Doubt(
+  public record Uncertainty(
       Slope byMount, Angle holes, Optional<Angle> points, Optional<Angle> pointsOfChange) {}
 
   /**
@@ -146,11 +146,11 @@ public record DrilledAngles(
             reading.apply(plan.at().get()),
             reading.apply(drilled.at().get()),
             then.isPresent() && now.isPresent()
-                ? Optional.of(doubt(then.get(), now.get(), points, sure))
+                ? Optional.of(uncertainty(then.get(), now.get(), points, sure))
                 : Optional.empty()));
   }
 
-  private static Doubt doubt(
+  private static Uncertainty uncertainty(
       Sensitivity.Figure then, Sensitivity.Figure now, PlusMinus points, MountCovariance sure) {
     double[] by = now.byChoice();
     Slope slope =
@@ -164,7 +164,7 @@ public record DrilledAngles(
             minus(now.byCoordinate(), then.byCoordinate()),
             now.byCamber() - then.byCamber(),
             minus(now.byChoice(), then.byChoice()));
-    return new Doubt(
+    return new Uncertainty(
         slope,
         slope.plusMinus(sure),
         Optional.of(new Angle(now.plusMinus(points))),
@@ -178,10 +178,11 @@ public record DrilledAngles(
     return Double.isNaN(then + drilled)
         ? Optional.empty()
         : Optional.of(
-            new Figure(new Angle(then), new Angle(drilled), toeDoubt(planned, now, sure)));
+            new Figure(new Angle(then), new Angle(drilled), toeUncertainty(planned, now, sure)));
   }
 
-  private static Optional<Doubt> toeDoubt(SideJob planned, SideJob now, MountCovariance sure) {
+  private static Optional<Uncertainty> toeUncertainty(
+      SideJob planned, SideJob now, MountCovariance sure) {
     Slope slope = slope(now.mount(), mount -> ToeLeft.at(now.with(mount)));
     PlusMinus points = now.strut().orElseThrow().plusMinus();
     double[] effects = ToeLeft.effects(now, points);
@@ -192,7 +193,7 @@ public record DrilledAngles(
             && Double.isFinite(ofDrilled + ofChange);
     return known
         ? Optional.of(
-            new Doubt(
+            new Uncertainty(
                 slope,
                 slope.plusMinus(sure),
                 Optional.of(new Angle(ofDrilled)),
@@ -233,7 +234,8 @@ public record DrilledAngles(
     return new Figure(
         new Angle(angle.applyAsDouble(estimate(planned, axis))),
         new Angle(angle.applyAsDouble(estimate(now, axis))),
-        Optional.of(new Doubt(slope, slope.plusMinus(sure), Optional.empty(), Optional.empty())));
+        Optional.of(
+            new Uncertainty(slope, slope.plusMinus(sure), Optional.empty(), Optional.empty())));
   }
 
   private static AxisEstimate estimate(SideJob job, MeasuredAxis axis) {

@@ -60,7 +60,7 @@ final class DrilledSolver {
     this.layouter = layouter;
     planned = job.sides().get(side);
     readings = all.sides().get(side);
-    network = HoleSolver.of(planned, readings, all.doubt());
+    network = HoleSolver.of(planned, readings, all.uncertainty());
   }
 
   DrilledSide side() throws JobRejected {
@@ -90,7 +90,7 @@ final class DrilledSolver {
         new DrilledSide(
             planned, readings, network, holes, fit, edges(), spans(), asDrilled, List.of());
     Findings findings = new Findings(planned.side().word(), Lengths.in(job.job().units()));
-    new ReadingChecks(bare, all.doubt(), best, findings).run();
+    new ReadingChecks(bare, all.uncertainty(), best, findings).run();
     new HoleFitChecks(bare, findings).run();
     again(asDrilled, findings);
     return new DrilledSide(

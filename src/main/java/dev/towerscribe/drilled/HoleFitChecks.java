@@ -111,14 +111,15 @@ final class HoleFitChecks {
       fit(
           Severity.CAUTION,
           slack,
-          ("The plate goes on with %s to spare, less than the readings are sure to. Offer it up"
-                  + " before anything else.")
+          ("The plate goes on with %s of clearance left, less than the readings are sure to. Offer"
+                  + " it up before anything else.")
               .formatted(sure));
     } else {
       fit(
           Severity.NOTE,
           slack,
-          "The plate goes on with all its bolts, %s to spare at %s.".formatted(sure, tight));
+          "The plate goes on with all its bolts, %s of clearance left at %s."
+              .formatted(sure, tight));
     }
   }
 
@@ -134,8 +135,8 @@ final class HoleFitChecks {
   private String remedy(PlateFit fit) {
     Optional<Enlargement.One> one = fit.enlargement().flatMap(Enlargement::best);
     if (one.isPresent()) {
-      return (" Least work: open hole %s to %s at the very least, and a little more for the doubt"
-              + " of the readings.%s")
+      return (" Least work: open hole %s to %s at the very least, and a little more for the"
+              + " uncertainty of the readings.%s")
           .formatted(
               one.get().name(),
               lengths.with(one.get().diameterMm().orElseThrow()),
@@ -146,7 +147,7 @@ final class HoleFitChecks {
         .map(
             mm ->
                 (" No one hole alone helps: opened all alike, every hole needs %s more, and a"
-                        + " little for the doubt of the readings.")
+                        + " little for the uncertainty of the readings.")
                     .formatted(lengths.with(mm)))
         .orElse(" The plate's own holes are too small for its bolts.");
   }
@@ -198,6 +199,6 @@ final class HoleFitChecks {
                 fails
                     ? ". Nothing puts metal back: have the tower reinforced there by a welder who"
                         + " knows the car's structure, or take another plate."
-                    : close ? ", within the doubt of the reading." : "."));
+                    : close ? ", within the uncertainty of the reading." : "."));
   }
 }

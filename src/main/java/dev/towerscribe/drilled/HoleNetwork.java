@@ -6,9 +6,9 @@ import java.util.List;
 
 /**
  * The drilled holes of one tower as caliper readings have them. Landmarks count as seen at their
- * places in the job, with their doubt; they tie the holes to the tower. What the readings leave
- * open is settled by the plan, where the search begins: which of two mirror images a hole is, and,
- * where nothing ties the holes to the tower, where the pattern lies and how it is turned. The
+ * places in the job, with their uncertainty; they tie the holes to the tower. What the readings
+ * leave open is settled by the plan, where the search begins: which of two mirror images a hole is,
+ * and, where nothing ties the holes to the tower, where the pattern lies and how it is turned. The
  * latter then means nothing: only distances between the holes do.
  *
  * @param holes those that the readings fix, in the plate's order
@@ -18,8 +18,9 @@ import java.util.List;
  * @param contradictions readings that do not agree with the rest, worst first
  * @param unchecked readings of which an error would show nowhere, in words
  * @param spare readings beyond those needed
- * @param scatter residuals over doubts, all readings together; 1 is as expected, 0 without spares
- * @param widened whether every +/- was widened by {@code scatter}, as it is past belief
+ * @param scatter residuals over uncertainties, all readings together; 1 is as expected, 0 without
+ *     spares
+ * @param widened whether every +/- was widened by {@code scatter}, as that is no chance
  */
 public record HoleNetwork(
     List<Found> holes,

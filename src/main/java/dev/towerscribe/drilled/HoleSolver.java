@@ -13,7 +13,7 @@ import dev.towerscribe.adjust.Repeated;
 import dev.towerscribe.drilled.HoleNetwork.Contradiction;
 import dev.towerscribe.drilled.HoleNetwork.Found;
 import dev.towerscribe.drilled.HoleNetwork.Hanging;
-import dev.towerscribe.drilled.Readings.Doubt;
+import dev.towerscribe.drilled.Readings.Uncertainty;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.layout.PlacedHole;
 import dev.towerscribe.layout.SideLayout;
@@ -53,7 +53,7 @@ public final class HoleSolver {
 
   private final SideLayout layout;
   private final SideReadings readings;
-  private final Doubt doubt;
+  private final Uncertainty uncertainty;
 
   /** Holes first, in the plate's order, then landmarks that a span names. */
   private final List<PlacedHole> holes;
@@ -64,10 +64,10 @@ public final class HoleSolver {
   private final List<String> words = new ArrayList<>();
   private final List<Observation> observations = new ArrayList<>();
 
-  private HoleSolver(SideLayout layout, SideReadings readings, Doubt doubt) {
+  private HoleSolver(SideLayout layout, SideReadings readings, Uncertainty uncertainty) {
     this.layout = layout;
     this.readings = readings;
-    this.doubt = doubt;
+    this.uncertainty = uncertainty;
     holes = new ArrayList<>(layout.holes());
   }
 
@@ -76,11 +76,11 @@ public final class HoleSolver {
    *
    * @param layout the tower as planned
    * @param readings what calipers said
-   * @param doubt how sure a landmark's place in the job is, and its size
+   * @param uncertainty how sure a landmark's place in the job is, and its size
    * @return the holes, with everything the readings have against each other
    */
-  public static HoleNetwork of(SideLayout layout, SideReadings readings, Doubt doubt) {
-    return new HoleSolver(layout, readings, doubt).solve();
+  public static HoleNetwork of(SideLayout layout, SideReadings readings, Uncertainty uncertainty) {
+    return new HoleSolver(layout, readings, uncertainty).solve();
   }
 
   /** Solved again without each hole that turns out to hang, at the plan or at the solution. */
@@ -145,7 +145,7 @@ public final class HoleSolver {
     for (int l = 0; l < landmarks.size(); l++) {
       Landmark landmark = landmarks.get(l);
       int point = holes.size() + l;
-      double sd = doubt.landmarkMm().value();
+      double sd = uncertainty.landmarkMm().value();
       String of = OF_JOB + landmark.name() + ", ";
       observe(
           of + "fore", new Measure.Coordinate(point, 0, 1), Repeated.once(landmark.at().x(), sd));
@@ -153,7 +153,7 @@ public final class HoleSolver {
       observe(
           of + "diameter",
           new Measure.Size(point),
-          Repeated.once(landmark.diameterMm(), doubt.caliperMm().value()));
+          Repeated.once(landmark.diameterMm(), uncertainty.caliperMm().value()));
     }
     for (int h = 0; h < holes.size(); h++) {
       SideReadings.HoleSize size = size(holes.get(h));
@@ -357,13 +357,13 @@ public final class HoleSolver {
   }
 
   /**
-   * What the line and the old shaft's centre do where they are off. They move landmarks and holes
+   * What the line and the strut rod centre do where they are off. They move landmarks and holes
    * together, so that no distance shows it: it comes on top of what the readings leave, and is the
    * same for every hole.
    */
   private List<double[]> together(Adjustment a) {
-    double turn = doubt.line().value().radians();
-    double shift = doubt.centreMm().value();
+    double turn = uncertainty.line().value().radians();
+    double shift = uncertainty.centreMm().value();
     double[] turned = new double[net.unknowns()];
     double[] fore = new double[net.unknowns()];
     double[] in = new double[net.unknowns()];

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * Whether a plate goes on a drilled tower with all its bolts, and with how much to spare.
+ * Whether a plate goes on a drilled tower with all its bolts, and with how much clearance left.
  *
  * <p>At a turn of the plate, bolt i goes in where the plate's shift lies within its play r of hole
  * less turned place: in a disc. All go in where all discs share a point (Helly 1923: where any
@@ -65,8 +65,8 @@ public final class Mating {
   }
 
   /**
-   * What every bolt has to spare in the best pose: by so much could every hole lie wrong, or be
-   * narrower in radius, and the plate would still go on. Negative: it does not go on, and every
+   * What clearance every bolt has left in the best pose: by so much could every hole lie wrong, or
+   * be narrower in radius, and the plate would still go on. Negative: it does not go on, and every
    * hole's play is too small by so much. Counts the holes' places and plays only; see {@link
    * #blocked}.
    *
@@ -119,7 +119,7 @@ public final class Mating {
   }
 
   /**
-   * What a bolt has to spare in that pose.
+   * What clearance a bolt has left in that pose.
    *
    * @param i the bolt's number in {@link #pegs}
    * @return mm, not less than the slack but for rounding
@@ -129,7 +129,7 @@ public final class Mating {
   }
 
   /**
-   * The bolts that decide: none of them has more to spare than the slack.
+   * The bolts that decide: none of them has more clearance left than the slack.
    *
    * @return names, in order; up to four unless holes repeat
    */

@@ -8,7 +8,7 @@ import java.util.Optional;
  * Whether the plate goes on the holes as drilled.
  *
  * @param mating the test itself
- * @param slackSdMm +/- of its slack, from the doubts of places and sizes
+ * @param slackSdMm +/- of its slack, from the uncertainties of places and sizes
  * @param enlargement what lets it on; empty where it goes on
  * @param play how far it can still be moved; empty where it does not go on
  */

@@ -5,7 +5,7 @@ import dev.towerscribe.adjust.Repeated;
 import dev.towerscribe.drilled.HoleNetwork.Contradiction;
 import dev.towerscribe.drilled.HoleNetwork.Found;
 import dev.towerscribe.drilled.HoleNetwork.Hanging;
-import dev.towerscribe.drilled.Readings.Doubt;
+import dev.towerscribe.drilled.Readings.Uncertainty;
 import dev.towerscribe.finding.About;
 import dev.towerscribe.finding.Findings;
 import dev.towerscribe.finding.Severity;
@@ -36,15 +36,16 @@ final class ReadingChecks {
 
   private final DrilledSide side;
   private final HoleNetwork network;
-  private final Doubt doubt;
+  private final Uncertainty uncertainty;
   private final Optional<RigidFit> best;
   private final Findings findings;
   private final Lengths lengths;
 
-  ReadingChecks(DrilledSide side, Doubt doubt, Optional<RigidFit> best, Findings findings) {
+  ReadingChecks(
+      DrilledSide side, Uncertainty uncertainty, Optional<RigidFit> best, Findings findings) {
     this.side = side;
     this.network = side.network();
-    this.doubt = doubt;
+    this.uncertainty = uncertainty;
     this.best = best;
     this.findings = findings;
     this.lengths = findings.lengths();
@@ -111,7 +112,7 @@ final class ReadingChecks {
           "drilled-repeat." + Findings.slug(words),
           Severity.STOP,
           About.mm(words, worst, limit, BAARDA),
-          "The repeated readings of the %s lie up to %s apart, with a doubt of %s each. Read it again."
+          "The repeated readings of the %s lie up to %s apart, with an uncertainty of %s each. Read it again."
               .formatted(spoken + words, lengths.with(r.spread()), lengths.with(r.sd())));
     }
   }
@@ -148,8 +149,8 @@ final class ReadingChecks {
           "drilled-scatter",
           Severity.CAUTION,
           new About("all readings", network.scatter(), 1, "", "chi-squared, one in a hundred"),
-          ("The readings lie %s times as far from each other as their doubts say: every +/- was"
-                  + " widened by that. Read again, or write larger doubts.")
+          ("The readings lie %s times as far from each other as their uncertainties say: every +/-"
+                  + " was widened by that. Read again, or write larger uncertainties.")
               .formatted(Numbers.fixed(network.scatter(), 1)));
     }
   }
@@ -188,18 +189,18 @@ final class ReadingChecks {
 
   private void assumed() {
     List<String> words = new ArrayList<>();
-    assumed(words, "calipers", doubt.caliperMm());
-    assumed(words, "landmarks", doubt.landmarkMm());
-    if (doubt.line().assumed()) {
-      words.add("the fore-aft line " + Lengths.withDegrees(doubt.line().value()));
+    assumed(words, "calipers", uncertainty.caliperMm());
+    assumed(words, "landmarks", uncertainty.landmarkMm());
+    if (uncertainty.line().assumed()) {
+      words.add("the fore-aft line " + Lengths.withDegrees(uncertainty.line().value()));
     }
-    assumed(words, "the old shaft's centre", doubt.centreMm());
+    assumed(words, "the strut rod centre", uncertainty.centreMm());
     if (!words.isEmpty()) {
       findings.add(
           "drilled-doubt",
           Severity.NOTE,
           About.words("all readings", Sources.PRACTICE),
-          "Doubts that the readings file does not give were assumed: %s."
+          "Uncertainties that the readings file does not give were assumed: %s."
               .formatted(String.join(", ", words)));
     }
   }
@@ -305,9 +306,9 @@ final class ReadingChecks {
           "drilled-turned-over",
           Severity.STOP,
           About.mm("all holes", left, FLIPPED_MM, Sources.OWN_CHOICE),
-          "The holes fit the pattern turned over far better than the pattern itself: the sheet lay"
-              + " with the wrong face up, it was the other tower's, or names are mixed up. Check"
-              + " the names first.");
+          "The holes fit the pattern flipped far better than the pattern itself: the sheet lay with"
+              + " the wrong face up, it was the other tower's, or names are mixed up. Check the"
+              + " names first.");
     }
     if (worst > HoleSolver.FAR_MM) {
       findings.add(

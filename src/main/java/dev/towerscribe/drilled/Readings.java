@@ -17,14 +17,14 @@ import java.util.Optional;
  * @param title what the file calls itself
  * @param date when the readings were taken, if the file says it
  * @param units the unit the file is written in
- * @param doubt how sure one reading is
+ * @param uncertainty how sure one reading is
  * @param sides the towers that were measured, at least one
  */
 public record Readings(
     String title,
     Optional<LocalDate> date,
     LengthUnit units,
-    Doubt doubt,
+    Uncertainty uncertainty,
     Map<Side, SideReadings> sides) {
   /** Copies the map in the order of {@link Side}. */
   public Readings {
@@ -41,10 +41,10 @@ public record Readings(
    * @param landmarkMm of each coordinate of a landmark in the job, each landmark by itself
    * @param edgeMm from a hole's edge to the edge as cut
    * @param line of the fore-aft line drawn on the tower, that all its places were measured by: it
-   *     turns all landmarks of the job about the old shaft's centre together
+   *     turns all landmarks of the job about the strut rod centre together
    * @param centreMm of each coordinate of that centre: it shifts all of them together
    */
-  public record Doubt(
+  public record Uncertainty(
       Stated<Double> caliperMm,
       Stated<Double> landmarkMm,
       Stated<Double> edgeMm,
@@ -54,8 +54,8 @@ public record Readings(
      * Common practice, no source: vernier calipers, a landmark by tape, an edge by rule, a line by
      * a straightedge that is off by a millimetre in three hundred, a centre by dividers.
      */
-    public static final Doubt ASSUMED =
-        new Doubt(
+    public static final Uncertainty ASSUMED =
+        new Uncertainty(
             Stated.assumed(0.05),
             Stated.assumed(0.3),
             Stated.assumed(0.2),
@@ -63,12 +63,12 @@ public record Readings(
             Stated.assumed(0.3));
 
     /** Checks the figures. */
-    public Doubt {
-      Require.positive("caliper doubt", caliperMm.value());
-      Require.positive("landmark doubt", landmarkMm.value());
-      Require.positive("edge doubt", edgeMm.value());
-      Require.notNegative("line doubt", line.value().radians());
-      Require.notNegative("centre doubt", centreMm.value());
+    public Uncertainty {
+      Require.positive("caliper uncertainty", caliperMm.value());
+      Require.positive("landmark uncertainty", landmarkMm.value());
+      Require.positive("edge uncertainty", edgeMm.value());
+      Require.notNegative("line uncertainty", line.value().radians());
+      Require.notNegative("centre uncertainty", centreMm.value());
     }
   }
 }

@@ -267,7 +267,7 @@ public final class RigidFit {
   }
 
   /**
-   * The same for the pattern turned over, fitted as well as it can be, all points alike.
+   * The same for the pattern flipped, fitted as well as it can be, all points alike.
    *
    * @return mm2
    */
@@ -276,7 +276,7 @@ public final class RigidFit {
   }
 
   /**
-   * Whether the holes look like those of the plate turned over: the mirrored pattern fits at least
+   * Whether the holes look like those of the plate flipped: the mirrored pattern fits at least
    * {@link #MUCH_BETTER} times better, and the pattern itself worse by as much than its places are
    * sure.
    *
@@ -290,7 +290,7 @@ public final class RigidFit {
 
   /**
    * Sum of weighted squares of a weighted fit: on the average as many as there are coordinates less
-   * three, if nothing but the stated doubt parts measured from planned.
+   * three, if nothing but the stated uncertainty parts measured from planned.
    *
    * @return without a unit; empty for a plain fit
    */

@@ -3,7 +3,7 @@ package dev.towerscribe.job;
 import dev.towerscribe.adjust.Edges;
 import dev.towerscribe.adjust.Repeated;
 import dev.towerscribe.drilled.Readings;
-import dev.towerscribe.drilled.Readings.Doubt;
+import dev.towerscribe.drilled.Readings.Uncertainty;
 import dev.towerscribe.drilled.SideReadings;
 import dev.towerscribe.drilled.SideReadings.EdgeGap;
 import dev.towerscribe.drilled.SideReadings.HoleSize;
@@ -84,7 +84,7 @@ public final class ReadingsReader {
     Optional<LengthUnit> unit = FileHead.readUnits(top);
     Optional<String> title = top.label("title", Limits.TITLE, job.title());
     Optional<LocalDate> date = FileHead.date(top);
-    Optional<Doubt> uncertainty =
+    Optional<Uncertainty> uncertainty =
         top.tableOrEmpty(Respelling.UNCERTAINTY).flatMap(ReadingsReader::uncertainty);
     Map<Side, SideReadings> sides = new EnumMap<>(Side.class);
     boolean any = false;
@@ -95,7 +95,7 @@ public final class ReadingsReader {
         top.fault(side.word(), "a side of the job", "The job does not work on this side.");
       } else if (t.isPresent()) {
         // With uncertainties at fault, the rest is read all the same, for its own faults.
-        new SideReader(t.get(), job.sides().get(side), uncertainty.orElse(Doubt.ASSUMED))
+        new SideReader(t.get(), job.sides().get(side), uncertainty.orElse(Uncertainty.ASSUMED))
             .read()
             .ifPresent(r -> sides.put(side, r));
       }
@@ -111,28 +111,29 @@ public final class ReadingsReader {
         title.orElseThrow(), date, unit.orElseThrow(), uncertainty.orElseThrow(), sides);
   }
 
-  private static Optional<Doubt> uncertainty(TableReader t) {
-    var caliper = StatedValues.length(t, "caliper", Limits.CALIPER_SD, Doubt.ASSUMED.caliperMm());
+  private static Optional<Uncertainty> uncertainty(TableReader t) {
+    var caliper =
+        StatedValues.length(t, "caliper", Limits.CALIPER_SD, Uncertainty.ASSUMED.caliperMm());
     var landmark =
-        StatedValues.length(t, "landmark", Limits.LANDMARK_SD, Doubt.ASSUMED.landmarkMm());
-    var edge = StatedValues.length(t, "edge", Limits.EDGE_SD, Doubt.ASSUMED.edgeMm());
+        StatedValues.length(t, "landmark", Limits.LANDMARK_SD, Uncertainty.ASSUMED.landmarkMm());
+    var edge = StatedValues.length(t, "edge", Limits.EDGE_SD, Uncertainty.ASSUMED.edgeMm());
     var line =
         Stated.or(
             t.has("line") ? t.angle("line", Limits.LINE_SD) : Optional.empty(),
-            Doubt.ASSUMED.line().value());
-    var centre = StatedValues.length(t, "centre", Limits.CENTRE_SD, Doubt.ASSUMED.centreMm());
-    return t.closed(() -> new Doubt(caliper, landmark, edge, line, centre));
+            Uncertainty.ASSUMED.line().value());
+    var centre = StatedValues.length(t, "centre", Limits.CENTRE_SD, Uncertainty.ASSUMED.centreMm());
+    return t.closed(() -> new Uncertainty(caliper, landmark, edge, line, centre));
   }
 
   /** The readings of one tower. */
   private static final class SideReader {
     private final TableReader table;
     private final Side side;
-    private final Doubt uncertainty;
+    private final Uncertainty uncertainty;
     private final List<String> bolts;
     private final List<String> landmarks;
 
-    SideReader(TableReader table, SideJob job, Doubt uncertainty) {
+    SideReader(TableReader table, SideJob job, Uncertainty uncertainty) {
       this.table = table;
       this.side = job.side();
       this.uncertainty = uncertainty;

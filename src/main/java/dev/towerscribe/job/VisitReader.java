@@ -7,9 +7,9 @@ import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
 import dev.towerscribe.model.StrutPoints;
 import dev.towerscribe.quantity.Angle;
-import dev.towerscribe.record.BayDoubt;
 import dev.towerscribe.record.BayFigure;
 import dev.towerscribe.record.BayReading;
+import dev.towerscribe.record.BayUncertainty;
 import dev.towerscribe.record.Visit;
 import dev.towerscribe.record.WheelVisit;
 import java.io.IOException;
@@ -73,7 +73,7 @@ public final class VisitReader {
     Optional<LocalDate> date = FileHead.neededDate(top);
     Optional<String> words = top.label("visit", Limits.PHRASE, "");
     Optional<String> bay = StatedValues.label(top, "bay", Limits.PHRASE);
-    Optional<BayDoubt> uncertainty =
+    Optional<BayUncertainty> uncertainty =
         top.tableOrEmpty(Respelling.UNCERTAINTY).flatMap(VisitReader::uncertainty);
     Map<Side, WheelVisit> wheels = new EnumMap<>(Side.class);
     for (Side side : Side.values()) {
@@ -97,14 +97,14 @@ public final class VisitReader {
         Map.copyOf(wheels));
   }
 
-  private static Optional<BayDoubt> uncertainty(TableReader d) {
+  private static Optional<BayUncertainty> uncertainty(TableReader d) {
     Map<BayFigure, Angle> figures = new EnumMap<>(BayFigure.class);
     for (BayFigure figure : BayFigure.values()) {
-      d.angle(figure.word(), Limits.BAY_SD, BayDoubt.USUAL.of(figure))
+      d.angle(figure.word(), Limits.BAY_SD, BayUncertainty.USUAL.of(figure))
           .ifPresent(a -> figures.put(figure, a));
     }
-    Optional<Double> ride = d.length(RIDE, Limits.PLUS_MINUS, BayDoubt.USUAL.rideMm());
-    return d.closed(() -> new BayDoubt(figures, ride.get()));
+    Optional<Double> ride = d.length(RIDE, Limits.PLUS_MINUS, BayUncertainty.USUAL.rideMm());
+    return d.closed(() -> new BayUncertainty(figures, ride.get()));
   }
 
   private Optional<WheelVisit> wheel(TableReader top, Side side, Job job) {

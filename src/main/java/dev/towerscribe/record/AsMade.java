@@ -31,7 +31,7 @@ public record AsMade(Mount mount, List<List<Double>> covariance, String source) 
    * The job's own plan, taken as exact.
    *
    * @param job a side
-   * @return its mount without doubt
+   * @return its mount without uncertainty
    */
   public static AsMade planned(SideJob job) {
     List<List<Double>> none = new ArrayList<>();

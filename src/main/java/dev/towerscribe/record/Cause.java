@@ -125,7 +125,7 @@ public enum Cause {
   }
 
   /**
-   * The range its figure may be believed in.
+   * The range its figure is plausible in.
    *
    * @param slotBackMm how far the slot goes on below the setting, not positive
    * @param slotOnMm how far above, not negative

@@ -13,7 +13,7 @@ import java.util.Optional;
  * @param predicted what the job gives
  * @param plusMinus one standard deviation of that; absent for an estimate from an axis alone
  * @param measured what the bay read
- * @param doubt one standard deviation of that
+ * @param uncertainty one standard deviation of that
  * @param sd one standard deviation of the difference, which is not always that of both together:
  *     errors that a figure and its partner share take each other out
  */
@@ -24,7 +24,7 @@ public record Compared(
     Angle predicted,
     Optional<Angle> plusMinus,
     Angle measured,
-    Angle doubt,
+    Angle uncertainty,
     Angle sd) {
   /** Standard deviations that a difference may have; common practice, no source. */
   public static final double MOST_SD = 2.0;

@@ -43,7 +43,7 @@ final class Comparison {
     for (int i = 0; i < n; i++) {
       for (int j = 0; j <= i; j++) {
         double ofPrediction = predicted(rows.get(i), rows.get(j));
-        double ofReading = i == j ? rows.get(i).doubt() * rows.get(i).doubt() : 0.0;
+        double ofReading = i == j ? rows.get(i).uncertainty() * rows.get(i).uncertainty() : 0.0;
         covariance[i][j] = ofPrediction + ofReading;
         covariance[j][i] = covariance[i][j];
       }
@@ -166,11 +166,11 @@ final class Comparison {
     Row row = rows.get(judged.of());
     Optional<Row> less =
         judged.less() < 0 ? Optional.empty() : Optional.of(rows.get(judged.less()));
-    double doubt = Math.hypot(row.doubt(), less.map(Row::doubt).orElse(0.0));
+    double uncertainty = Math.hypot(row.uncertainty(), less.map(Row::uncertainty).orElse(0.0));
     double sd = sd(judged);
     boolean known = row.sure().isPresent() || row.figure() == BayFigure.TOE;
     // What is not the readings' is the prediction's; rounding may take it a shade below nothing.
-    double plusMinus = Propagation.root(sd * sd - doubt * doubt);
+    double plusMinus = Propagation.root(sd * sd - uncertainty * uncertainty);
     return new Compared(
         judged.side(),
         judged.stage(),
@@ -178,7 +178,7 @@ final class Comparison {
         new Angle(row.predicted() - less.map(Row::predicted).orElse(0.0)),
         known ? Optional.of(new Angle(plusMinus)) : Optional.empty(),
         new Angle(row.measured() - less.map(Row::measured).orElse(0.0)),
-        new Angle(doubt),
+        new Angle(uncertainty),
         new Angle(sd));
   }
 }

@@ -23,8 +23,8 @@ final class EntryReader {
   private final Map<String, String> words = new TreeMap<>();
   private final List<String> acceptedStops = new ArrayList<>();
   private final List<String> troubles = new ArrayList<>();
-  private final Map<BayFigure, Angle> doubts = new EnumMap<>(BayDoubt.USUAL.figures());
-  private double rideDoubtMm = BayDoubt.USUAL.rideMm();
+  private final Map<BayFigure, Angle> uncertainties = new EnumMap<>(BayUncertainty.USUAL.figures());
+  private double rideUncertaintyMm = BayUncertainty.USUAL.rideMm();
   private final Map<Side, Double> settings = new EnumMap<>(Side.class);
   private final Map<Side, Angle> knuckles = new EnumMap<>(Side.class);
   private final Map<Side, Map<Stage, Double>> rides = new EnumMap<>(Side.class);
@@ -138,9 +138,9 @@ final class EntryReader {
   }
 
   private boolean given(String line) {
-    Matcher m = RecordLines.DOUBT.matcher(line);
+    Matcher m = RecordLines.UNCERTAINTY.matcher(line);
     if (m.matches()) {
-      return doubt(m);
+      return uncertainty(m);
     }
     m = RecordLines.RIDE.matcher(line);
     if (m.matches()) {
@@ -163,7 +163,7 @@ final class EntryReader {
     return false;
   }
 
-  private boolean doubt(Matcher m) {
+  private boolean uncertainty(Matcher m) {
     boolean length = !m.group(3).equals("deg");
     boolean ride = m.group(1).equals("ride");
     double value = Double.parseDouble(m.group(2));
@@ -171,9 +171,9 @@ final class EntryReader {
       return false;
     }
     if (ride) {
-      rideDoubtMm = mm(m.group(2), m.group(3));
+      rideUncertaintyMm = mm(m.group(2), m.group(3));
     } else {
-      doubts.put(named(m.group(1)), Angle.ofDegrees(value));
+      uncertainties.put(named(m.group(1)), Angle.ofDegrees(value));
     }
     return true;
   }
@@ -217,7 +217,7 @@ final class EntryReader {
                 date,
                 words.getOrDefault("visit", ""),
                 Optional.ofNullable(words.get("bay")),
-                new BayDoubt(doubts, rideDoubtMm),
+                new BayUncertainty(uncertainties, rideUncertaintyMm),
                 wheels));
   }
 

@@ -85,9 +85,9 @@ public final class EntryText {
     }
     visit.bay().ifPresent(b -> lines.add("bay: " + b));
     for (BayFigure figure : BayFigure.values()) {
-      lines.add("doubt " + figure.word() + ": " + degrees(visit.doubt().of(figure)) + " deg");
+      lines.add("doubt " + figure.word() + ": " + degrees(visit.uncertainty().of(figure)) + " deg");
     }
-    lines.add("doubt ride: " + length(visit.doubt().rideMm()));
+    lines.add("doubt ride: " + length(visit.uncertainty().rideMm()));
     visit
         .wheels()
         .forEach(
@@ -133,7 +133,7 @@ public final class EntryText {
   private static String beside(Evaluation e, Side side, Stage stage, BayFigure figure) {
     return " +/- %s; %s"
         .formatted(
-            degrees(e.visit().doubt().of(figure)),
+            degrees(e.visit().uncertainty().of(figure)),
             e.of(Optional.of(side), stage, figure)
                 .map(EntryText::predicted)
                 .orElse("not predicted"));
@@ -145,7 +145,7 @@ public final class EntryText {
 
   private static String derived(Compared c) {
     return "measured %s deg +/- %s; %s"
-        .formatted(Lengths.degrees(c.measured()), Lengths.degrees(c.doubt()), predicted(c));
+        .formatted(Lengths.degrees(c.measured()), Lengths.degrees(c.uncertainty()), predicted(c));
   }
 
   private static String predicted(Compared c) {

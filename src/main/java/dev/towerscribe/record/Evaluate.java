@@ -93,7 +93,7 @@ public final class Evaluate {
     return alignment.filter(a -> a.before().isPresent() || a.at().isPresent()).isPresent();
   }
 
-  /** A bolt turned that the job has no longer cannot be reckoned with. */
+  /** A bolt turned that the job has no longer cannot be calculated with. */
   private static boolean knowsKnuckle(SideJob job, WheelVisit wheel) {
     return wheel.knuckle().radians() == 0.0
         || job.strut().flatMap(StrutPoints::knuckleBolt).isPresent();
@@ -121,8 +121,8 @@ public final class Evaluate {
                 figure,
                 predicted.get().get(figure),
                 read.getValue().radians(),
-                visit.doubt().of(figure).radians(),
-                visit.doubt().rideMm() * perRide(predictor, stage, figure),
+                visit.uncertainty().of(figure).radians(),
+                visit.uncertainty().rideMm() * perRide(predictor, stage, figure),
                 sure.flatMap(f -> figure(f, figure)).filter(Evaluate::isFinite)));
       }
     }

@@ -237,7 +237,7 @@ final class Explain {
         "%s would take away %s %%".formatted(f.say(), Numbers.fixed(100 * f.explained(), 0));
     return f.plausible()
         ? "%s and leave outside: %s.".formatted(so, String.join(", ", f.leaves()))
-        : "%s, but that is past what can be believed (%s to %s)."
+        : "%s, but that is more than is plausible (%s to %s)."
             .formatted(so, figure(f, f.from()), figure(f, f.to()));
   }
 }

@@ -11,7 +11,7 @@ import java.util.Optional;
  * @param acting the wheels it acts on
  * @param value its figure: mm, radians or a share, by the cause's kind
  * @param plusMinus one standard deviation of that
- * @param from least value that may be believed
+ * @param from least value that is plausible
  * @param to greatest
  * @param chiSquare what is left of chi-square with it
  * @param explained share of chi-square that it takes away, 0 to 1
@@ -41,7 +41,7 @@ public record Fit(
   }
 
   /**
-   * Whether the figure may be believed.
+   * Whether the figure is plausible.
    *
    * @return true within the range
    */
@@ -51,7 +51,7 @@ public record Fit(
   }
 
   /**
-   * Whether it would do: a figure that may be believed, and nothing left outside.
+   * Whether it would do: a figure that is plausible, and nothing left outside.
    *
    * @return true if both
    */

@@ -13,7 +13,7 @@ import java.util.Set;
 
 /** Fits one cause after the other to the differences of a comparison. */
 final class Fitter {
-  /** A value may run so many times as far as it may be believed before it is given up. */
+  /** A value may run so many times as far as is plausible before it is given up. */
   private static final double FARTHEST = 10;
 
   /**

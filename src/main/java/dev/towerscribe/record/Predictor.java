@@ -123,7 +123,7 @@ final class Predictor {
     }
     if (knob == Knob.SUBFRAME) {
       // Arms and rack to the left are, seen from them, the body's pivot to the right. The right
-      // wheel is reckoned as its mirror image.
+      // wheel is calculated as its mirror image.
       top = top.plus(new Vec3(0, side.side() == Side.LEFT ? -by : by, 0));
     }
     double height = strut.wheelCentre().z() + strut.rideMm();

@@ -33,7 +33,7 @@ final class RecordLines {
   private static final String NUMBER = "(-?[0-9]{1,6}(?:\\.[0-9]{1,12})?)";
 
   /**
-   * A figure: side, stage, figure, measured, its doubt, predicted, its +/-, difference, its
+   * A figure: side, stage, figure, measured, its uncertainty, predicted, its +/-, difference, its
    * standard deviations, verdict; the last five empty where nothing was predicted.
    */
   static final Pattern FIGURE =
@@ -52,7 +52,7 @@ final class RecordLines {
               + NUMBER
               + " sd, (within|outside)|not predicted)");
 
-  static final Pattern DOUBT =
+  static final Pattern UNCERTAINTY =
       Pattern.compile("doubt (caster|camber|toe|inclination|ride): " + NUMBER + " (deg|mm|in)");
 
   /** Side, stage, figure, unit. */

@@ -12,8 +12,8 @@ import java.util.Optional;
  * @param figure which figure
  * @param predicted radians
  * @param measured radians
- * @param doubt standard deviation of the reading, radians
- * @param byRide what the doubt of the ride height does to the prediction, radians
+ * @param uncertainty standard deviation of the reading, radians
+ * @param byRide what the uncertainty of the ride height does to the prediction, radians
  * @param sure derivatives by the points and choices; absent for an estimate, and for toe, which is
  *     set
  */
@@ -23,7 +23,7 @@ record Row(
     BayFigure figure,
     double predicted,
     double measured,
-    double doubt,
+    double uncertainty,
     double byRide,
     Optional<Sensitivity.Figure> sure) {
   double difference() {

@@ -13,14 +13,14 @@ import java.util.Optional;
  * @param date its day
  * @param words what it was for, perhaps empty
  * @param bay where it was, if said
- * @param doubt how far the readings may be off
+ * @param uncertainty how far the readings may be off
  * @param wheels the wheels that were read, left first; at least one
  */
 public record Visit(
     LocalDate date,
     String words,
     Optional<String> bay,
-    BayDoubt doubt,
+    BayUncertainty uncertainty,
     Map<Side, WheelVisit> wheels) {
   /** Copies the map in the order of {@link Side}. */
   public Visit {

@@ -355,8 +355,8 @@ public final class DrilledReport {
         angle(f.planned()),
         angle(f.drilled()),
         angle(f.change()),
-        f.doubt().<Cell>map(d -> angle(d.holes())).orElse(Cell.NONE),
-        f.doubt()
+        f.uncertainty().<Cell>map(d -> angle(d.holes())).orElse(Cell.NONE),
+        f.uncertainty()
             .flatMap(
                 d ->
                     d.pointsOfChange()

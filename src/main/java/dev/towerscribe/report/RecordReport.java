@@ -162,7 +162,7 @@ public final class RecordReport {
         angle(c.predicted()),
         set ? words("set") : likely,
         angle(c.measured()),
-        angle(c.doubt()),
+        angle(c.uncertainty()),
         figure(Amount.Kind.DIFFERENCE, c.difference().radians()),
         figure(Amount.Kind.NUMBER, c.sds()).marked(OUT, !c.within()));
   }

@@ -29,11 +29,11 @@ final class ReadingsFacts {
     facts.put("title", r.title());
     facts.put("date", r.date());
     facts.put("units", r.units());
-    facts.put("uncertainty.caliper", r.doubt().caliperMm());
-    facts.put("uncertainty.landmark", r.doubt().landmarkMm());
-    facts.put("uncertainty.edge", r.doubt().edgeMm());
-    facts.put("uncertainty.line", r.doubt().line());
-    facts.put("uncertainty.centre", r.doubt().centreMm());
+    facts.put("uncertainty.caliper", r.uncertainty().caliperMm());
+    facts.put("uncertainty.landmark", r.uncertainty().landmarkMm());
+    facts.put("uncertainty.edge", r.uncertainty().edgeMm());
+    facts.put("uncertainty.line", r.uncertainty().line());
+    facts.put("uncertainty.centre", r.uncertainty().centreMm());
     r.sides().values().forEach(side -> side(side.side().word(), side));
   }
 

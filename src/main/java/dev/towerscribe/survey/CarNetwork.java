@@ -70,7 +70,7 @@ final class CarNetwork {
 
   private void station(Survey.Station s) {
     double[] at = s.at().map(p -> new double[] {p.x(), p.y(), p.z()}).orElse(new double[3]);
-    boolean exact = s.at().isPresent() && s.doubtMm().isEmpty();
+    boolean exact = s.at().isPresent() && s.uncertaintyMm().isEmpty();
     // A place that is given can be anywhere.
     Plausible where =
         s.at().isPresent()
@@ -80,7 +80,7 @@ final class CarNetwork {
         net.point(
             new Label("both", s.name(), false), where, exact ? at : Plausible.all(Network.FREE));
     nodes.put(SurveyPoint.station(s.name()), node);
-    if (s.doubtMm().isPresent()) {
+    if (s.uncertaintyMm().isPresent()) {
       List<String> ways = List.of("forward", "left", "up");
       for (int axis = 0; axis < Network.AXES; axis++) {
         net.read(
@@ -89,7 +89,7 @@ final class CarNetwork {
             Entry.Kind.STATION,
             "the place of %s, %s".formatted(s.name(), ways.get(axis)),
             new Measure.Coordinate(node, axis, 1),
-            Repeated.once(at[axis], s.doubtMm().get()));
+            Repeated.once(at[axis], s.uncertaintyMm().get()));
       }
     }
   }

@@ -61,15 +61,15 @@ public final class JobTables {
     Side first = sides.get(0);
     Map<String, Line> tower = tower(first);
     Map<String, Line> strut = strut(first);
-    Map<String, Line> doubts = doubts(first);
+    Map<String, Line> uncertainties = uncertainties(first);
     table("tower", tower, Map.of(), towerKeys());
     table("strut", strut, Map.of(), strutKeys());
-    table("strut.plus_minus", doubts, Map.of(), List.of());
+    table("strut.plus_minus", uncertainties, Map.of(), List.of());
     for (Side other : sides.subList(1, sides.size())) {
       String prefix = other.word() + ".";
       table(prefix + "tower", tower(other), tower, List.of());
       table(prefix + "strut", strut(other), strut, List.of());
-      table(prefix + "strut.plus_minus", doubts(other), doubts, List.of());
+      table(prefix + "strut.plus_minus", uncertainties(other), uncertainties, List.of());
       same(other, first, tower, tower(other));
       same(other, first, strut, strut(other));
     }
@@ -173,7 +173,7 @@ public final class JobTables {
                 + fine(h.diameter().sd()));
       }
     }
-    String doubt =
+    String uncertainty =
         t.datum()
             .map(
                 d ->
@@ -185,7 +185,7 @@ public final class JobTables {
                         + fine(d.shiftSdMm())
                         + " in [uncertainty] of the readings of the drilled holes")
             .orElse("");
-    list(lines, "landmark", holes, doubt);
+    list(lines, "landmark", holes, uncertainty);
     List<String> edges = new ArrayList<>();
     for (TowerResult.Line l : t.lines()) {
       edges.add(
@@ -222,19 +222,21 @@ public final class JobTables {
       Optional<Figure> two,
       boolean angles) {
     List<String> values = new ArrayList<>();
-    List<String> doubts = new ArrayList<>();
-    one.ifPresent(f -> add(first, f, angles, values, doubts));
-    two.ifPresent(f -> add(second, f, angles, values, doubts));
+    List<String> uncertainties = new ArrayList<>();
+    one.ifPresent(f -> add(first, f, angles, values, uncertainties));
+    two.ifPresent(f -> add(second, f, angles, values, uncertainties));
     if (!values.isEmpty()) {
       lines.put(
           key,
-          new Line("{ " + String.join(", ", values) + " }", "+/- " + String.join(", ", doubts)));
+          new Line(
+              "{ " + String.join(", ", values) + " }", "+/- " + String.join(", ", uncertainties)));
     }
   }
 
-  private void add(String key, Figure f, boolean angle, List<String> values, List<String> doubts) {
+  private void add(
+      String key, Figure f, boolean angle, List<String> values, List<String> uncertainties) {
     values.add(key + " = " + (angle ? degrees(f.value()) : fine(f.value())));
-    doubts.add(angle ? degrees(f.sd()) : fine(f.sd()));
+    uncertainties.add(angle ? degrees(f.sd()) : fine(f.sd()));
   }
 
   // The strut.
@@ -273,7 +275,7 @@ public final class JobTables {
         .findFirst();
   }
 
-  private Map<String, Line> doubts(Side side) {
+  private Map<String, Line> uncertainties(Side side) {
     Map<String, Line> lines = new LinkedHashMap<>();
     for (StrutPoint p : StrutPoint.values()) {
       Optional<PointResult> r = p.isNeeded() ? found(side, p) : Optional.empty();

@@ -17,7 +17,8 @@ import java.util.List;
 
 /** What there is to say of one network: slips, contradictions, twins, open points, the fit. */
 final class NetworkFindings {
-  private static final String BAARDA = "data snooping, Baarda 1968, from memory; doubts as stated";
+  private static final String BAARDA =
+      "data snooping, Baarda 1968, from memory; uncertainties as stated";
 
   /** So many rivals are named. */
   private static final int MOST_RIVALS = 4;
@@ -100,7 +101,7 @@ final class NetworkFindings {
         Severity.STOP,
         About.mm(e.words(), r.spread(), solved.limit() * Math.sqrt(2) * r.sd(), BAARDA),
         ("the %s readings of %s differ by %s, and nothing tells which is wrong. Read it again;"
-                + " accepted, %s are kept and its doubt is taken as %s.")
+                + " accepted, %s are kept and its uncertainty is taken as %s.")
             .formatted(
                 r.count(),
                 e.words(),
@@ -153,17 +154,18 @@ final class NetworkFindings {
             Consistency.limit(fit.freedom()),
             "",
             "chi-square test, one in a hundred"),
-        ("the readings of %s lie %s times as far from the result as their doubts make likely, with"
-                + " %s to spare%s")
+        ("the readings of %s lie %s times as far from the result as their uncertainties make"
+                + " likely, with %s spare readings%s")
             .formatted(
                 net.isCar() ? "the car's points" : "places on the tower",
                 Numbers.fixed(fit.ratio(), 2),
                 fit.freedom(),
                 wide
-                    ? ": the doubts are stated too small, or there is more than one slip. Every +/-"
-                        + " of theirs was widened by that much. Look at the worst readings again."
+                    ? ": the uncertainties are stated too small, or there is more than one slip."
+                        + " Every +/- of theirs was widened by that much. Look at the worst"
+                        + " readings again."
                     : narrow
-                        ? ": the doubts may be stated too large."
+                        ? ": the uncertainties may be stated too large."
                         : ": as is to be expected."));
   }
 }

@@ -15,7 +15,7 @@ final class Scalars {
   /** Good readings contradict each other so much once in a thousand, as a single slip would. */
   private static final double UNLIKELY = 0.001;
 
-  private static final String STATED = "doubts as stated";
+  private static final String STATED = "uncertainties as stated";
 
   private final Side side;
   private final Findings findings;
@@ -51,8 +51,9 @@ final class Scalars {
           angle
               ? About.degrees(name, r.spread(), limit, STATED)
               : About.mm(name, r.spread(), limit, STATED),
-          ("the %s readings of the %s differ by %s, more than their doubt of %s allows. %sRead it"
-                  + " again; accepted, their mean is kept and the doubt is taken as %s.")
+          ("the %s readings of the %s differ by %s, more than their uncertainty of %s allows."
+                  + " %sRead it again; accepted, their mean is kept and the uncertainty is taken as"
+                  + " %s.")
               .formatted(
                   r.count(),
                   name,

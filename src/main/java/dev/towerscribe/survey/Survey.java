@@ -58,15 +58,15 @@ public record Survey(
    *
    * @param name what a person calls it
    * @param at its place in vehicle axes, if it is known
-   * @param doubtMm one standard deviation of each coordinate of that place; empty where it is exact
-   *     by definition
+   * @param uncertaintyMm one standard deviation of each coordinate of that place; empty where it is
+   *     exact by definition
    */
-  public record Station(String name, Optional<Vec3> at, Optional<Double> doubtMm) {
+  public record Station(String name, Optional<Vec3> at, Optional<Double> uncertaintyMm) {
     /** Checks the figures. */
     public Station {
-      doubtMm.ifPresent(d -> Require.positive("doubt", d));
-      if (doubtMm.isPresent() && at.isEmpty()) {
-        throw new IllegalArgumentException("a doubt of a place that is not known");
+      uncertaintyMm.ifPresent(d -> Require.positive("uncertainty", d));
+      if (uncertaintyMm.isPresent() && at.isEmpty()) {
+        throw new IllegalArgumentException("an uncertainty of a place that is not known");
       }
     }
   }

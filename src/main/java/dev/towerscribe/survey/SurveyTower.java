@@ -7,7 +7,7 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * What was read on one tower. Places are of its plan: fore, in, from the old strut-shaft centre.
+ * What was read on one tower. Places are of its plan: fore, in, from the strut rod centre.
  *
  * @param sheet thickness of its metal, mm
  * @param opening diameter of the hole in it, mm
@@ -16,7 +16,7 @@ import java.util.Optional;
  * @param leanRearward radians
  * @param crown the dome of its top
  * @param pivotHeight original top pivot above its plane, mm
- * @param shaft diameter of the old shaft's thread, mm
+ * @param shaft diameter of the old strut rod's thread, mm
  * @param landmarks round holes that sheets are laid against
  * @param spans distances between them, or from the shaft
  * @param lines straight lines that sheets are laid along
@@ -33,7 +33,7 @@ public record SurveyTower(
     List<Mark> landmarks,
     List<Span> spans,
     List<Line> lines) {
-  /** The name of the old shaft's centre in spans. */
+  /** The name of the strut rod centre in spans. */
   public static final String SHAFT = "shaft";
 
   /** Copies the lists and checks that spans name landmarks. */

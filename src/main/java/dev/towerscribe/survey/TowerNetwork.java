@@ -12,7 +12,7 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * The network of a tower's landmarks: in plan, from the old shaft's centre. Diameters are unknowns
+ * The network of a tower's landmarks: in plan, from the strut rod centre. Diameters are unknowns
  * like the places, as spans between edges hang on them.
  */
 final class TowerNetwork {
@@ -27,7 +27,7 @@ final class TowerNetwork {
     point(SurveyTower.SHAFT, false, 0, 0, 0);
     boolean toShaft = tower.spans().stream().anyMatch(TowerNetwork::isOfShaft);
     if (toShaft && tower.shaft().isPresent()) {
-      size(SurveyTower.SHAFT, "the diameter of the shaft", tower.shaft().get());
+      size(SurveyTower.SHAFT, "the diameter of the strut rod", tower.shaft().get());
     }
     for (SurveyTower.Mark m : tower.landmarks()) {
       point(m.name(), true, Network.FREE, Network.FREE, 0);

@@ -40,10 +40,10 @@ public record TowerResult(
   }
 
   /**
-   * The landmarks' doubt in three parts, as a line drawn askew turns all of them together and a
-   * centre beside the true one shifts them.
+   * The landmarks' uncertainty in three parts, as a line drawn askew turns all of them together and
+   * a centre beside the true one shifts them.
    *
-   * @param turnSd of their common turn about the old shaft's centre, radians
+   * @param turnSd of their common turn about the strut rod centre, radians
    * @param shiftSdMm of each coordinate of their common shift, mm
    * @param landmarkSdMm of each coordinate of each by itself, mm
    */

@@ -70,7 +70,7 @@ class ChangeUncertaintyTest {
       ofFigure += now * now;
       ofChange += (now - then) * (now - then);
     }
-    var sure = found.doubt().orElseThrow();
+    var sure = found.uncertainty().orElseThrow();
     assertThat(sure.points().orElseThrow().radians())
         .isCloseTo(Math.sqrt(ofFigure), within(DIFFERENCES * Math.sqrt(ofFigure)));
     assertThat(sure.pointsOfChange().orElseThrow().radians())

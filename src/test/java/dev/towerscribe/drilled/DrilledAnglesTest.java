@@ -91,7 +91,7 @@ class DrilledAnglesTest {
     DrilledAngles found = DrilledAngles.of(job, job.mount(), MountCovariance.EXACT);
     for (Optional<DrilledAngles.Figure> f : List.of(found.caster(), found.camber(), found.toe())) {
       assertThat(f.orElseThrow().change().radians()).isZero();
-      DrilledAngles.Doubt doubt = f.orElseThrow().doubt().orElseThrow();
+      DrilledAngles.Uncertainty doubt = f.orElseThrow().uncertainty().orElseThrow();
       assertThat(doubt.holes().radians()).isZero();
       assertThat(doubt.pointsOfChange().orElseThrow().radians()).isZero();
       assertThat(doubt.points().orElseThrow().radians()).isPositive();
@@ -112,10 +112,10 @@ class DrilledAnglesTest {
       DrilledAngles.Figure l = f.apply(left).orElseThrow();
       DrilledAngles.Figure r = f.apply(right).orElseThrow();
       assertThat(r.drilled().radians()).isCloseTo(l.drilled().radians(), within(1e-12));
-      assertThat(r.doubt().orElseThrow().holes().radians())
-          .isCloseTo(l.doubt().orElseThrow().holes().radians(), within(1e-10));
-      assertThat(r.doubt().orElseThrow().points().orElseThrow().radians())
-          .isCloseTo(l.doubt().orElseThrow().points().orElseThrow().radians(), within(1e-10));
+      assertThat(r.uncertainty().orElseThrow().holes().radians())
+          .isCloseTo(l.uncertainty().orElseThrow().holes().radians(), within(1e-10));
+      assertThat(r.uncertainty().orElseThrow().points().orElseThrow().radians())
+          .isCloseTo(l.uncertainty().orElseThrow().points().orElseThrow().radians(), within(1e-10));
     }
   }
 
@@ -153,7 +153,7 @@ class DrilledAnglesTest {
               - angle.applyAsDouble(mount(turn.radians(), at.rearwardMm(), at.inboardMm() - h, at)))
           / (2 * h)
     };
-    DrilledAngles.Doubt doubt = found.orElseThrow().doubt().orElseThrow();
+    DrilledAngles.Uncertainty doubt = found.orElseThrow().uncertainty().orElseThrow();
     DrilledAngles.Slope slope = doubt.byMount();
     double size = Math.abs(d[1]) + Math.abs(d[2]);
     assertThat(slope.perRadian()).isCloseTo(d[0], within(100 * DIFFERENCES * size));
@@ -227,8 +227,8 @@ class DrilledAnglesTest {
     PlusMinus sure = new PlusMinus(p, p, p, p, p, p, p, p, new Angle(camber));
     SideJob scattered = with(job, Optional.of(changed(s, sure, null)), Optional.empty());
     Mount drilled = astray(job);
-    DrilledAngles.Doubt doubt =
-        DrilledAngles.of(scattered, drilled, SURE).toe().orElseThrow().doubt().orElseThrow();
+    DrilledAngles.Uncertainty doubt =
+        DrilledAngles.of(scattered, drilled, SURE).toe().orElseThrow().uncertainty().orElseThrow();
     Random random = new Random(20260331);
     int n = 4000;
     double[] sums = new double[4];
@@ -349,7 +349,7 @@ class DrilledAnglesTest {
             job.axis().orElseThrow(), job, job.with(drilled).bearing(drilled.settingMm()));
     assertThat(found.caster().orElseThrow().drilled().radians()).isEqualTo(now.caster());
     assertThat(found.camber().orElseThrow().drilled().radians()).isEqualTo(now.camber());
-    assertThat(found.caster().orElseThrow().doubt().orElseThrow().points()).isEmpty();
+    assertThat(found.caster().orElseThrow().uncertainty().orElseThrow().points()).isEmpty();
   }
 
   @Test

@@ -3,7 +3,7 @@ package dev.towerscribe.drilled;
 import dev.towerscribe.SampleJobs;
 import dev.towerscribe.adjust.Edges;
 import dev.towerscribe.adjust.Repeated;
-import dev.towerscribe.drilled.Readings.Doubt;
+import dev.towerscribe.drilled.Readings.Uncertainty;
 import dev.towerscribe.drilled.SideReadings.EdgeGap;
 import dev.towerscribe.drilled.SideReadings.HoleSize;
 import dev.towerscribe.finding.JobRejected;
@@ -27,7 +27,7 @@ import java.util.function.UnaryOperator;
 /** A tower with holes somewhere, and what calipers would read there. */
 final class Drills {
   static final double CALIPER = 0.05;
-  static final Doubt DOUBT = doubt(CALIPER, 0.3);
+  static final Uncertainty DOUBT = doubt(CALIPER, 0.3);
 
   final SideLayout layout;
 
@@ -75,12 +75,12 @@ final class Drills {
     return t.withLandmarks(landmarks, t.straightedges());
   }
 
-  static Doubt doubt(double caliper, double landmark) {
+  static Uncertainty doubt(double caliper, double landmark) {
     return doubt(caliper, landmark, Angle.ZERO, 0);
   }
 
-  static Doubt doubt(double caliper, double landmark, Angle line, double centre) {
-    return new Doubt(
+  static Uncertainty doubt(double caliper, double landmark, Angle line, double centre) {
+    return new Uncertainty(
         Stated.given(caliper),
         Stated.given(landmark),
         Stated.given(0.2),

@@ -7,7 +7,7 @@ import static org.junit.jupiter.params.provider.Arguments.arguments;
 import dev.towerscribe.adjust.Edges;
 import dev.towerscribe.adjust.Repeated;
 import dev.towerscribe.drilled.Readings;
-import dev.towerscribe.drilled.Readings.Doubt;
+import dev.towerscribe.drilled.Readings.Uncertainty;
 import dev.towerscribe.drilled.SideReadings;
 import dev.towerscribe.drilled.SpanReading;
 import dev.towerscribe.finding.Fault;
@@ -74,8 +74,8 @@ class ReadingsReaderTest {
     Readings readings = read(WHOLE);
     assertThat(readings.title()).isEqualTo("Least, drilled");
     assertThat(readings.date().map(Object::toString)).contains("2026-12-01");
-    assertThat(readings.doubt().landmarkMm().value()).isEqualTo(0.4);
-    assertThat(readings.doubt().edgeMm().assumed()).isFalse();
+    assertThat(readings.uncertainty().landmarkMm().value()).isEqualTo(0.4);
+    assertThat(readings.uncertainty().edgeMm().assumed()).isFalse();
     SideReadings left = readings.sides().get(Side.LEFT);
     // In the plate's order, whatever the file's.
     assertThat(left.holes()).extracting(SideReadings.HoleSize::name).containsExactly("A", "B");
@@ -110,7 +110,7 @@ class ReadingsReaderTest {
             """);
     assertThat(readings.title()).isEqualTo("Least");
     assertThat(readings.date()).isEmpty();
-    assertThat(readings.doubt()).isEqualTo(Doubt.ASSUMED);
+    assertThat(readings.uncertainty()).isEqualTo(Uncertainty.ASSUMED);
     assertThat(readings.sides().get(Side.RIGHT).spans()).isEmpty();
   }
 
@@ -309,9 +309,9 @@ class ReadingsReaderTest {
     }
     for (double mm :
         List.of(
-            Doubt.ASSUMED.caliperMm().value(),
-            Doubt.ASSUMED.landmarkMm().value(),
-            Doubt.ASSUMED.edgeMm().value())) {
+            Uncertainty.ASSUMED.caliperMm().value(),
+            Uncertainty.ASSUMED.landmarkMm().value(),
+            Uncertainty.ASSUMED.edgeMm().value())) {
       assertThat(docs).contains("| " + mm + " mm |");
     }
   }

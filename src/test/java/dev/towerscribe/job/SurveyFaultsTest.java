@@ -233,7 +233,7 @@ class SurveyFaultsTest {
     assertThat(tower.spans().get(0).length().sd()).isEqualTo(.5);
     assertThat(tower.spans().get(1).length().sd()).isEqualTo(.1);
     assertThat(tower.landmarks().get(1).at()).isEmpty();
-    assertThat(s.stations().get(1).doubtMm()).contains(3.0);
+    assertThat(s.stations().get(1).uncertaintyMm()).contains(3.0);
     assertThat(s.sides().get(Side.RIGHT).tapes()).isEmpty();
   }
 

@@ -9,8 +9,8 @@ import dev.towerscribe.finding.Fault;
 import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.model.Side;
-import dev.towerscribe.record.BayDoubt;
 import dev.towerscribe.record.BayFigure;
+import dev.towerscribe.record.BayUncertainty;
 import dev.towerscribe.record.Visit;
 import dev.towerscribe.record.WheelVisit;
 import java.nio.file.Files;
@@ -54,7 +54,7 @@ class VisitReaderTest {
     assertThat(visit.date()).isEqualTo(LocalDate.of(2026, 12, 3));
     assertThat(visit.words()).isEqualTo("first alignment after fitting");
     assertThat(visit.bay()).contains("Invented Bay");
-    assertThat(visit.doubt()).isEqualTo(BayDoubt.USUAL);
+    assertThat(visit.uncertainty()).isEqualTo(BayUncertainty.USUAL);
     assertThat(visit.wheels()).containsOnlyKeys(Side.LEFT, Side.RIGHT);
     WheelVisit right = visit.wheels().get(Side.RIGHT);
     assertThat(right.after().of(BayFigure.CAMBER).orElseThrow().degrees())
@@ -83,7 +83,7 @@ class VisitReaderTest {
             "format = 1\ndate = 2026-12-03\nunits = \"in\"\n[uncertainty]\nride = 0.1\n"
                 + "[left.after]\ncaster = 5\nride = -0.5\nsetting = 0.25\n");
     // Independent: 25.4 mm to the inch, by hand.
-    assertThat(visit.doubt().rideMm()).isCloseTo(2.54, within(1e-12));
+    assertThat(visit.uncertainty().rideMm()).isCloseTo(2.54, within(1e-12));
     WheelVisit left = visit.wheels().get(Side.LEFT);
     assertThat(left.settingMm()).isCloseTo(6.35, within(1e-12));
     assertThat(left.after().rideMm().orElseThrow()).isCloseTo(-12.7, within(1e-12));

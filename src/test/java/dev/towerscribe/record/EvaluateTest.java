@@ -71,7 +71,7 @@ class EvaluateTest {
     Compared after = e.of(LEFT, Stage.AFTER, BayFigure.CASTER).orElseThrow();
     Compared change = e.of(LEFT, Stage.CHANGE, BayFigure.CASTER).orElseThrow();
     // Independent: two readings of 0.15 each, root of 2 * 0.0225 = 0.2121.
-    assertThat(change.doubt().degrees()).isCloseTo(0.2121, within(5e-5));
+    assertThat(change.uncertainty().degrees()).isCloseTo(0.2121, within(5e-5));
     assertThat(change.plusMinus().orElseThrow().degrees())
         .isLessThan(after.plusMinus().orElseThrow().degrees() / 4);
     assertThat(after.sd().degrees())
@@ -342,7 +342,7 @@ class EvaluateTest {
     Evaluation e = left(job, Visits.wheel(wheel.before(), withToe));
     Compared c = e.of(LEFT, Stage.AFTER, BayFigure.CASTER).orElseThrow();
     assertThat(c.plusMinus()).isEmpty();
-    assertThat(c.sd()).isEqualTo(c.doubt());
+    assertThat(c.sd()).isEqualTo(c.uncertainty());
     assertThat(e.of(LEFT, Stage.AFTER, BayFigure.TOE)).isEmpty();
     assertThat(e.findings()).extracting(Finding::id).contains("left.record-estimate");
     Fit best = Visits.explanation(e, LEFT).fits().get(0);

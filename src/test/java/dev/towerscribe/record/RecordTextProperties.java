@@ -70,7 +70,7 @@ class RecordTextProperties {
                   LocalDate.of(2026, 12, day),
                   w,
                   w.isEmpty() ? Optional.empty() : Optional.of("Invented Bay"),
-                  BayDoubt.USUAL,
+                  BayUncertainty.USUAL,
                   both);
             });
   }
@@ -85,9 +85,9 @@ class RecordTextProperties {
     assertThat(entry.number()).contains(7);
     Visit again = entry.visit().orElseThrow();
     assertThat(EntryText.identity(again)).isEqualTo(EntryText.identity(visit));
-    assertThat(again.doubt().figures()).isEqualTo(visit.doubt().figures());
+    assertThat(again.uncertainty().figures()).isEqualTo(visit.uncertainty().figures());
     // In inches to nine decimals: half of the last is 1.3e-8 mm.
-    assertThat(again.doubt().rideMm()).isCloseTo(visit.doubt().rideMm(), within(2e-8));
+    assertThat(again.uncertainty().rideMm()).isCloseTo(visit.uncertainty().rideMm(), within(2e-8));
     // Written once more, it is the very same: nothing is lost on the way.
     assertThat(entry(7, again, unit)).isEqualTo(entry(7, visit, unit));
   }

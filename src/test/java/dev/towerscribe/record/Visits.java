@@ -41,7 +41,7 @@ final class Visits {
 
   static Visit visit(Map<Side, WheelVisit> wheels) {
     return new Visit(
-        LocalDate.of(2026, 12, 3), "a visit", Optional.empty(), BayDoubt.USUAL, wheels);
+        LocalDate.of(2026, 12, 3), "a visit", Optional.empty(), BayUncertainty.USUAL, wheels);
   }
 
   static Predictor predictor(Job job, Side side) {

@@ -51,7 +51,10 @@ class MirroredSurveyTest {
                         r.tower())));
     List<Survey.Station> stations =
         s.stations().stream()
-            .map(t -> new Survey.Station(t.name(), t.at().map(Vec3::mirroredAcross), t.doubtMm()))
+            .map(
+                t ->
+                    new Survey.Station(
+                        t.name(), t.at().map(Vec3::mirroredAcross), t.uncertaintyMm()))
             .toList();
     return new Survey(s.title(), s.date(), s.units(), stations, sides);
   }

@@ -175,7 +175,8 @@ class SurveyCasesTest {
     assertThat(f.id()).isEqualTo("left.scatter.tape-A-ball-joint");
     double d = 719.1 - Math.sqrt(300 * 300 + 500 * 500 + 160000);
     assertThat(f.figure()).isCloseTo(d, within(1e-6));
-    assertThat(f.say()).contains("nothing tells which is wrong", "its doubt is taken as 8.5 mm");
+    assertThat(f.say())
+        .contains("nothing tells which is wrong", "its uncertainty is taken as 8.5 mm");
     // Twice as much readings of the same: the odd one is told from the others.
     SurveyResult three =
         of(

@@ -176,7 +176,7 @@ public final class DrilledJson {
         key,
         () -> {
           json.put("planned", f.planned()).put("as_drilled", f.drilled());
-          f.doubt()
+          f.uncertainty()
               .ifPresent(
                   d -> {
                     json.put("plus_minus_holes", d.holes());

@@ -85,7 +85,7 @@ public final class RecordJson {
         .put("predicted", c.predicted());
     c.plusMinus().ifPresent(p -> json.put("plus_minus", p));
     json.put("measured", c.measured())
-        .put("doubt", c.doubt())
+        .put("doubt", c.uncertainty())
         .put("difference", c.difference())
         .put("sd", c.sd())
         .put("within", c.within());

@@ -291,7 +291,7 @@ public final class DrilledPage {
         Cell.of(name),
         Cell.of(degrees(f.planned().radians())),
         Cell.of(degrees(f.drilled().radians())),
-        Cell.of(f.doubt().map(d -> degrees(d.holes().radians())).orElse("-")));
+        Cell.of(f.uncertainty().map(d -> degrees(d.holes().radians())).orElse("-")));
   }
 
   private String nearest(NearestSetting n) {

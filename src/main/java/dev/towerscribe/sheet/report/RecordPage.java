@@ -228,7 +228,7 @@ public final class RecordPage {
       if (compared.isPresent()) {
         Compared c = compared.get();
         cells.add(Cell.of(with(c.predicted(), c.plusMinus())));
-        cells.add(Cell.of(with(c.measured(), Optional.of(c.doubt()))));
+        cells.add(Cell.of(with(c.measured(), Optional.of(c.uncertainty()))));
         cells.add(Cell.of(signed(c.difference())));
         cells.add(Cell.of((c.within() ? "" : "!") + Numbers.fixed(c.sds(), 1)));
       } else {

@@ -11,7 +11,7 @@ import dev.towerscribe.drilled.Drilled;
 import dev.towerscribe.drilled.DrilledAngles;
 import dev.towerscribe.drilled.DrilledSide;
 import dev.towerscribe.drilled.Readings;
-import dev.towerscribe.drilled.Readings.Doubt;
+import dev.towerscribe.drilled.Readings.Uncertainty;
 import dev.towerscribe.drilled.SideReadings;
 import dev.towerscribe.drilled.SideReadings.EdgeGap;
 import dev.towerscribe.drilled.SideReadings.HoleSize;
@@ -76,7 +76,7 @@ class DrilledPageTest {
             "test",
             Optional.empty(),
             LengthUnit.MM,
-            Doubt.ASSUMED,
+            Uncertainty.ASSUMED,
             Map.of(side, new SideReadings(side, sizes, spans, edges)));
     JobLayout planned = new JobLayout(SampleJobs.only(layout.job()), Map.of(side, layout));
     try {

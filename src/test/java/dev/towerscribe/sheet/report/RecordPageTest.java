@@ -58,7 +58,7 @@ class RecordPageTest {
     for (Side side : sides) {
       some.put(side, v.wheels().get(side));
     }
-    return new Visit(v.date(), words, bay, v.doubt(), some);
+    return new Visit(v.date(), words, bay, v.uncertainty(), some);
   }
 
   private static List<Page> crowded(Paper paper) throws Exception {

@@ -12,10 +12,10 @@ import java.util.Map;
  * @param figures of every figure, positive
  * @param rideMm of a ride height, measured or assumed; not negative
  */
-public record BayDoubt(Map<BayFigure, Angle> figures, double rideMm) {
+public record BayUncertainty(Map<BayFigure, Angle> figures, double rideMm) {
   /** What stands in where the visit does not say it. Common practice, no source. */
-  public static final BayDoubt USUAL =
-      new BayDoubt(
+  public static final BayUncertainty USUAL =
+      new BayUncertainty(
           Map.of(
               BayFigure.CASTER, Angle.ofDegrees(0.15),
               BayFigure.CAMBER, Angle.ofDegrees(0.08),
@@ -23,19 +23,19 @@ public record BayDoubt(Map<BayFigure, Angle> figures, double rideMm) {
               BayFigure.INCLINATION, Angle.ofDegrees(0.2)),
           2.0);
 
-  /** Copies the map and checks that every figure has a doubt. */
-  public BayDoubt {
+  /** Copies the map and checks that every figure has an uncertainty. */
+  public BayUncertainty {
     Map<BayFigure, Angle> inOrder = new EnumMap<>(BayFigure.class);
     inOrder.putAll(figures);
     for (BayFigure figure : BayFigure.values()) {
-      Angle doubt = inOrder.get(figure);
-      if (doubt == null) {
-        throw new IllegalArgumentException("no doubt of " + figure.word());
+      Angle uncertainty = inOrder.get(figure);
+      if (uncertainty == null) {
+        throw new IllegalArgumentException("no uncertainty of " + figure.word());
       }
-      Require.positive("doubt of " + figure.word(), doubt.radians());
+      Require.positive("uncertainty of " + figure.word(), uncertainty.radians());
     }
     figures = Collections.unmodifiableMap(inOrder);
-    Require.notNegative("doubt of ride", rideMm);
+    Require.notNegative("uncertainty of ride", rideMm);
   }
 
   /**
