@@ -51,7 +51,7 @@ class ArchitectureTest {
     MAY_IMPORT.put("record", plus(base, "adjust", "alignment"));
     MAY_IMPORT.put("strength", plus(base, "layout"));
     MAY_IMPORT.put("drawing", Set.of("geometry", "quantity"));
-    Set<String> page = plus(base, "drawing");
+    Set<String> page = plus(base, "drawing", "report");
     MAY_IMPORT.put("sheet.text", page);
     MAY_IMPORT.put("sheet.tower", plus(page, "sheet.text", "layout", "alignment"));
     MAY_IMPORT.put("sheet.shop", plus(page, "sheet.text", "layout", "part"));

@@ -21,6 +21,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 
 /** What an alignment bay will read. */
 public final class AlignmentReport {
@@ -32,7 +33,6 @@ public final class AlignmentReport {
 
   private static final double MM_OF_TRAVEL = 10;
   private static final double INCHES_OF_TRAVEL = 1;
-  private static final String DEGREE = "\u00b0";
 
   private final Lengths lengths;
 
@@ -92,8 +92,7 @@ public final class AlignmentReport {
             + " rod's part is left out, and no uncertainty can be given."
         : "Predicted from the measured points at ride height, toe set by the tie rod. "
             + Phrases.LIKELY_MEANS
-            + ", by the uncertainty of the points; toe, and camber unless the job says how far it"
-            + " may be off, are taken as measured.";
+            + ", by the uncertainty of the points.";
   }
 
   /**
@@ -103,13 +102,11 @@ public final class AlignmentReport {
    * @return sentences
    */
   public String signs(boolean toe) {
-    return ("Degrees and %s. Caster: positive with the top rearward. Camber: positive with the"
-            + " wheel's top outward. Inclination: positive with the top inboard. %s%s Measure on an"
-            + " alignment bay before driving at speed.")
+    return ("Degrees and %s. Positive: caster with the top rearward, camber with the wheel's top"
+            + " outward, inclination with the top inboard%s. %s Measure on an alignment bay before"
+            + " driving at speed.")
         .formatted(
-            Phrases.unit(lengths),
-            toe ? "Toe of one wheel: positive for toe-in. " : "",
-            Phrases.SETTING_MEANS);
+            Phrases.unit(lengths), toe ? ", toe of one wheel inward" : "", Phrases.SETTING_MEANS);
   }
 
   /**
@@ -135,8 +132,17 @@ public final class AlignmentReport {
                     side.strut().flatMap(StrutFigures::sureBefore),
                     points,
                     columns))
-            .plus(row(AT, side.at(), side.strut().flatMap(StrutFigures::sureAt), points, columns));
+            .plus(
+                row(
+                    "chosen setting " + lengths.size(side.job().mount().settingMm()),
+                    side.at(),
+                    side.strut().flatMap(StrutFigures::sureAt),
+                    points,
+                    columns));
     for (SideAlignment.AtSetting s : side.settings()) {
+      if (s.settingMm() == side.job().mount().settingMm()) {
+        continue;
+      }
       String name = "setting " + lengths.size(s.settingMm());
       table = table.plus(row(name, s.reading(), Optional.empty(), points, columns));
     }
@@ -188,10 +194,8 @@ public final class AlignmentReport {
     side.strut()
         .ifPresent(
             strut -> {
-              strut.reachableBefore().ifPresent(r -> points.add(knuckle(BEFORE, r)));
-              strut.reachableAt().ifPresent(r -> points.add(knuckle(AT, r)));
-              strut.before().ifPresent(c -> points.add(bumpSteer(BEFORE, c.bumpSteer())));
-              strut.at().ifPresent(c -> points.add(bumpSteer(AT, c.bumpSteer())));
+              knuckle(strut).ifPresent(points::add);
+              bumpSteer(strut).ifPresent(points::add);
             });
     side.damperChangeMm()
         .ifPresent(
@@ -211,24 +215,42 @@ public final class AlignmentReport {
     return points;
   }
 
-  private static String knuckle(String when, StrutFigures.Reachable r) {
-    return "Knuckle bolt, %s: camber %s to %s deg."
-        .formatted(when, Lengths.degrees(r.from()), Lengths.degrees(r.to()));
+  private static Optional<String> knuckle(StrutFigures strut) {
+    return both(
+            strut.reachableAt(),
+            strut.reachableBefore(),
+            r -> "%s to %s".formatted(Lengths.degrees(r.from()), Lengths.degrees(r.to())))
+        .map(range -> "Knuckle bolt: camber %s deg.".formatted(range));
   }
 
-  private String bumpSteer(String when, Curves.BumpSteer b) {
-    return ("Bump steer, %s: %s deg toe-in for %s of bump at ride height, steepest %s at %s; from"
-            + " %s of droop to %s of bump %s deg at most, at %s.")
-        .formatted(
-            when,
-            slope(b.slopeRadPerMm()),
-            lengths.metric() ? "10 mm" : "1 in",
-            slope(b.steepestRadPerMm()),
-            lengths.size(b.steepestAtMm()),
-            lengths.size(b.droopMm()),
-            lengths.size(b.bumpMm()),
-            Lengths.degrees(b.peakRad()),
-            lengths.size(b.peakAtMm()));
+  private Optional<String> bumpSteer(StrutFigures strut) {
+    Optional<Curves.BumpSteer> at = strut.at().map(Curves::bumpSteer);
+    Optional<Curves.BumpSteer> before = strut.before().map(Curves::bumpSteer);
+    return at.or(() -> before)
+        .map(
+            b ->
+                ("Bump steer, deg toe-in for %s of bump: at ride height %s; steepest %s; most"
+                        + " change from %s of droop to %s of bump, deg: %s.")
+                    .formatted(
+                        lengths.metric() ? "10 mm" : "1 in",
+                        both(at, before, c -> slope(c.slopeRadPerMm())).orElseThrow(),
+                        both(at, before, c -> at(slope(c.steepestRadPerMm()), c.steepestAtMm()))
+                            .orElseThrow(),
+                        lengths.size(b.droopMm()),
+                        lengths.size(b.bumpMm()),
+                        both(at, before, c -> at(Lengths.degrees(c.peakRad()), c.peakAtMm()))
+                            .orElseThrow()));
+  }
+
+  private String at(String figure, double travelMm) {
+    return "%s at %s".formatted(figure, lengths.size(travelMm));
+  }
+
+  /** At the chosen setting, with what was before the work in brackets. */
+  private static <T> Optional<String> both(
+      Optional<T> at, Optional<T> before, Function<T, String> words) {
+    Optional<String> then = before.map(b -> "before the work " + words.apply(b));
+    return at.map(a -> words.apply(a) + then.map(t -> " (" + t + ")").orElse("")).or(() -> then);
   }
 
   /** For 10 mm or 1 inch of travel, which is how bump steer is told of in either. */
@@ -250,7 +272,7 @@ public final class AlignmentReport {
   private Block.Table changes(Sensitivity.Figures f) {
     Block.Table table =
         Block.Table.of("change per", "caster", "camber", "inclination", "scrub", "trail", "damper");
-    String step = lengths.metric() ? "mm " : "0.1 in ";
+    String step = lengths.metric() ? "1 mm " : "0.1 in ";
     for (Sensitivity.Choice choice : Sensitivity.Choice.values()) {
       double by =
           choice == Sensitivity.Choice.ROTATION
@@ -258,7 +280,7 @@ public final class AlignmentReport {
               : lengths.unit().toMm(lengths.metric() ? 1.0 : INCH_STEP);
       String of =
           switch (choice) {
-            case ROTATION -> "degree of rotation";
+            case ROTATION -> "1 deg of rotation";
             case REARWARD -> step + "rearward";
             case INBOARD -> step + "inboard";
             case SETTING -> step + "of setting";
@@ -311,50 +333,20 @@ public final class AlignmentReport {
                 "Expect caster %s deg%s, camber %s deg%s."
                     .formatted(
                         tenth(r.caster()),
-                        casterLikely(side, " deg"),
+                        casterLikely(side),
                         tenth(r.camber()),
                         side.estimate() ? " (an estimate)" : ""));
   }
 
-  /**
-   * What a full-scale sheet says of the alignment to come: a sheet found again without its pack
-   * still tells what it was cut for.
-   *
-   * @param side a wheel
-   * @param lengths the job's unit
-   * @return pieces that may be set on lines of their own; none where the linkage gives no figures
-   */
-  public static List<String> predicted(SideAlignment side, Lengths lengths) {
-    return side.at()
-        .map(
-            r ->
-                List.of(
-                    "%s: caster %s%s,"
-                        .formatted(
-                            side.estimate() ? "Estimate" : "Predicted",
-                            signed(r.caster()),
-                            casterLikely(side, DEGREE)),
-                    "camber %s at setting %s"
-                        .formatted(
-                            signed(r.camber()), lengths.size(side.job().mount().settingMm()))))
-        .orElse(List.of());
-  }
-
   /** Camber has next to none: it was measured itself, and only its change is worked out. */
-  private static String casterLikely(SideAlignment side, String degree) {
+  private static String casterLikely(SideAlignment side) {
     return side.strut()
         .flatMap(s -> s.sureAt().map(f -> f.caster().plusMinus(s.plusMinus())))
-        .map(sd -> Phrases.likelyWithin(tenth(new Angle(sd)) + degree))
+        .map(sd -> Phrases.likelyWithin(tenth(new Angle(sd)) + " deg"))
         .orElse("");
   }
 
   private static String tenth(Angle angle) {
     return Numbers.fixed(angle.degrees(), 1);
-  }
-
-  private static String signed(Angle angle) {
-    String text = tenth(angle);
-    boolean plus = angle.degrees() > 0 && !text.equals("0.0");
-    return (plus ? "+" : "") + text + DEGREE;
   }
 }

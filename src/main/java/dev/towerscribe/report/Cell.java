@@ -38,7 +38,8 @@ public sealed interface Cell {
 
     @Override
     public String text(Lengths lengths) {
-      return amount.text(lengths);
+      String joint = mark.length() > 1 ? " " : "";
+      return mark + joint + amount.text(lengths);
     }
 
     /**
@@ -85,7 +86,7 @@ public sealed interface Cell {
   }
 
   /**
-   * What it says, without how near or any mark.
+   * What it says, with its mark, without how near.
    *
    * @param lengths the unit of lengths
    * @return words or a number without its unit

@@ -4,6 +4,7 @@ import static dev.towerscribe.report.Cell.angle;
 import static dev.towerscribe.report.Cell.length;
 import static dev.towerscribe.report.Cell.words;
 
+import dev.towerscribe.adjust.Repeated;
 import dev.towerscribe.drilled.Drilled;
 import dev.towerscribe.drilled.DrilledAngles;
 import dev.towerscribe.drilled.DrilledSide;
@@ -71,6 +72,7 @@ public final class DrilledReport {
     for (DrilledSide side : drilled.sides().values()) {
       blocks.add(Phrases.section(side.side(), "tower"));
       blocks.add(words.verdict(side));
+      play(side).ifPresent(blocks::add);
       words.enlargement(side).ifPresent(blocks::add);
       words.holes(side).ifPresent(blocks::add);
       words.spans(side).ifPresent(blocks::add);
@@ -89,7 +91,7 @@ public final class DrilledReport {
    * @return sentences
    */
   public String signs() {
-    return ("Lengths in %s. Fore is forward, in is toward the car's middle, from the original strut"
+    return ("Lengths in %s. Fore is forward, in toward the car's middle, from the original strut"
             + " rod's centre. %s, by the uncertainty of the readings.")
         .formatted(Phrases.unit(lengths), Phrases.LIKELY_MEANS);
   }
@@ -136,14 +138,17 @@ public final class DrilledReport {
                     "Least work: open hole %s to %s at the very least."
                         .formatted(
                             key.apply(one.name()), lengths.with(one.diameterMm().orElseThrow()))));
-    fit.play()
-        .ifPresent(
+  }
+
+  private static Optional<Block> play(DrilledSide side) {
+    return side.fit()
+        .flatMap(PlateFit::play)
+        .map(
             p ->
-                details.add(
-                    "Before the bolts bind it turns by %s deg to less and %s deg to more rotation."
-                        .formatted(
-                            Lengths.degrees(p.turnBack().radians()),
-                            Lengths.degrees(p.turnOn().radians()))));
+                Phrases.explain(
+                    "Before the bolts bind it turns by %s deg to less and %s deg to more rotation.",
+                    Lengths.degrees(p.turnBack().radians()),
+                    Lengths.degrees(p.turnOn().radians())));
   }
 
   private String names(Collection<String> holes) {
@@ -232,25 +237,31 @@ public final class DrilledReport {
    */
   public Block.Table metal(DrilledSide side) {
     Block.Table table =
-        Block.Table.of("metal beside hole", "needed", "to planned cut", "to cut as read");
+        Block.Table.of(
+            "metal beside hole",
+            "needed",
+            "to planned cut",
+            Phrases.LIKELY,
+            "to cut as read",
+            Phrases.LIKELY);
     for (EdgeMetal e : side.edges()) {
-      table =
-          table.plus(
-              List.of(
-                  words(key.apply(e.hole())),
-                  length(e.limitMm()),
-                  e.toPlannedMm()
-                      .<Cell>map(mm -> metal(mm, e.toPlannedSdMm(), e.limitMm()))
-                      .orElse(Cell.NONE),
-                  e.toCut()
-                      .<Cell>map(r -> metal(r.mean(), r.meanSd(), e.limitMm()))
-                      .orElse(Cell.NONE)));
+      List<Cell> row = new ArrayList<>();
+      row.add(words(key.apply(e.hole())));
+      row.add(length(e.limitMm()));
+      row.addAll(metal(e.toPlannedMm(), e.toPlannedSdMm(), e.limitMm()));
+      row.addAll(
+          metal(
+              e.toCut().map(Repeated::mean),
+              e.toCut().map(Repeated::meanSd).orElse(0.0),
+              e.limitMm()));
+      table = table.plus(row);
     }
     return table;
   }
 
-  private static Cell metal(double mm, double sdMm, double limitMm) {
-    return length(mm).likely(sdMm).marked(SHORT, mm < limitMm);
+  private static List<Cell> metal(Optional<Double> mm, double sdMm, double limitMm) {
+    return mm.<List<Cell>>map(v -> List.of(length(v).marked(SHORT, v < limitMm), length(sdMm)))
+        .orElse(List.of(Cell.NONE, Cell.NONE));
   }
 
   /**
@@ -320,12 +331,13 @@ public final class DrilledReport {
     }
     Block.Table table =
         Block.Table.of(
-                "deg, at setting " + lengths.size(side.planned().job().mount().settingMm()),
+                "at setting %s, deg"
+                    .formatted(lengths.size(side.planned().job().mount().settingMm())),
                 "planned",
                 "as drilled",
                 "off",
                 Phrases.LIKELY,
-                "with the points'")
+                "with points")
             .plus(row("caster", a.caster().get()))
             .plus(row("camber", a.camber().get()));
     if (a.toe().isPresent()) {
@@ -338,14 +350,16 @@ public final class DrilledReport {
             (a.basis() == DrilledAngles.Basis.AXIS_ESTIMATE
                     ? "An estimate from the steering axis alone. "
                     : "")
-                + "How near what is off is: by the holes' places alone, and with the points' share"
-                + " as well. Toe is what the tie rod leaves: set it again before driving."));
+                + "Likely, 2 in 3, of what is off: by the holes' places, then with the points'"
+                + " share too. Toe is what the tie rod leaves: set it again before driving."));
     a.nearest()
         .ifPresent(
-            n -> {
-              blocks.add(nearest("Nearest to the planned angles: setting", n.anywhere()));
-              n.atMark().ifPresent(m -> blocks.add(nearest("Nearest of the marks:", m)));
-            });
+            n ->
+                blocks.add(
+                    Phrases.explain(
+                        "Nearest to the planned angles: setting %s%s.",
+                        setting(n.anywhere()),
+                        n.atMark().map(m -> "; of the marks " + setting(m)).orElse(""))));
     return blocks;
   }
 
@@ -364,14 +378,13 @@ public final class DrilledReport {
             .orElse(Cell.NONE));
   }
 
-  private Block.Paragraph nearest(String what, NearestSetting.Setting s) {
-    return Phrases.explain(
-        "%s %s, caster %s, camber %s deg, %s deg away.",
-        what,
-        lengths.size(s.settingMm()),
-        Lengths.degrees(s.caster()),
-        Lengths.degrees(s.camber()),
-        Lengths.degrees(s.away()));
+  private String setting(NearestSetting.Setting s) {
+    return "%s, caster %s, camber %s deg, %s deg away"
+        .formatted(
+            lengths.size(s.settingMm()),
+            Lengths.degrees(s.caster()),
+            Lengths.degrees(s.camber()),
+            Lengths.degrees(s.away()));
   }
 
   /**

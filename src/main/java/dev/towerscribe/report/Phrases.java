@@ -21,7 +21,7 @@ public final class Phrases {
 
   /** Explains {@link #LIKELY}, once a report. */
   static final String LIKELY_MEANS =
-      "Likely, 2 in 3: two times in three the true figure is this near (one standard deviation)";
+      "Likely, 2 in 3: the true figure is this near two times in three (one standard deviation)";
 
   static final String SETTING_MEANS = "Setting: the slider's position along its slot.";
 
@@ -55,7 +55,7 @@ public final class Phrases {
    * @return with a capital
    */
   public static String capital(String word) {
-    return word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1);
+    return word.isEmpty() ? "" : word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1);
   }
 
   /** "mm" or "inches". */

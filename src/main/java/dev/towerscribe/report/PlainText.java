@@ -90,7 +90,7 @@ public final class PlainText implements Block.Visitor {
     List<List<String>> rows = new ArrayList<>();
     rows.add(table.heads());
     for (Block.Row row : table.rows()) {
-      rows.add(row.cells().stream().map(this::cell).toList());
+      rows.add(row.cells().stream().map(c -> c.text(lengths)).toList());
       if (row.hasLikely()) {
         rows.add(row.cells().stream().map(c -> likely(c, c == row.cells().get(0))).toList());
       }
@@ -114,14 +114,9 @@ public final class PlainText implements Block.Visitor {
     return row.size() == 1 ? 0 : row.get(column).length();
   }
 
-  private String cell(Cell cell) {
-    String words = cell.text(lengths);
-    return cell instanceof Cell.Figure f && !f.mark().isEmpty() ? f.mark() + " " + words : words;
-  }
-
   private String likely(Cell cell, boolean name) {
     Optional<Cell> how = cell instanceof Cell.Figure f ? f.likely() : Optional.empty();
-    return how.map(this::cell).orElse(name ? "  " + Phrases.LIKELY : "");
+    return how.map(c -> c.text(lengths)).orElse(name ? "  " + Phrases.LIKELY : "");
   }
 
   @Override

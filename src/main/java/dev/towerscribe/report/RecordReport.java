@@ -32,7 +32,7 @@ import java.util.Set;
 /** A visit to the alignment bay beside the predictions. */
 public final class RecordReport {
   /** Stands by a difference of more than two standard deviations. */
-  private static final String OUT = "OUT";
+  private static final String OUT = "!";
 
   private final Evaluation record;
   private final Lengths lengths;
@@ -67,7 +67,7 @@ public final class RecordReport {
     blocks.add(Phrases.say(explained()));
     for (Side side : words.sides()) {
       blocks.add(Phrases.section(side, "wheel"));
-      blocks.add(Phrases.say(words.place(side)));
+      blocks.add(Phrases.say(Phrases.capital(words.place(side))));
       blocks.add(words.tableOrNothing(List.of(Optional.of(side))));
     }
     if (record.compared().stream().anyMatch(c -> c.side().isEmpty())) {
@@ -95,8 +95,9 @@ public final class RecordReport {
    * @return sentences
    */
   public static String explained() {
-    return "Degrees. %s. Sd: the difference over that of both together; %s if more than 2. Signs as in the job file."
-        .formatted(Phrases.LIKELY_MEANS, OUT);
+    return ("Degrees. 2 in 3: likely this near (one standard deviation). Off: read less"
+            + " predicted; sd: that over both deviations, %s if more than 2. Signs as in the job.")
+        .formatted(OUT);
   }
 
   private Block tableOrNothing(List<Optional<Side>> sides) {
@@ -116,14 +117,7 @@ public final class RecordReport {
     for (Optional<Side> side : sides) {
       String wheel =
           sides.size() == 1 ? "" : side.orElseThrow().word().toUpperCase(Locale.ROOT) + " ";
-      heads.addAll(
-          List.of(
-              wheel + "predicted",
-              Phrases.LIKELY,
-              wheel + "measured",
-              Phrases.LIKELY,
-              "difference",
-              "sd"));
+      heads.addAll(List.of(wheel + "predicted", "2 in 3", wheel + "read", "2 in 3", "off", "sd"));
     }
     Block.Table table = new Block.Table(heads, List.of());
     for (Stage stage : stages) {
@@ -187,7 +181,7 @@ public final class RecordReport {
   public String place(Side side) {
     WheelVisit wheel = record.visit().wheels().get(side);
     AsMade made = record.made().get(side);
-    return "Setting %s%s%s; ride height %s before, %s after."
+    return "setting %s%s%s; ride %s before, %s after."
         .formatted(
             lengths.size(wheel.settingMm()),
             made == null

@@ -7,6 +7,7 @@ import dev.towerscribe.layout.PlacedHole;
 import dev.towerscribe.layout.SideLayout;
 import dev.towerscribe.layout.Span;
 import dev.towerscribe.quantity.Lengths;
+import dev.towerscribe.report.Phrases;
 import dev.towerscribe.sheet.text.Fragment;
 import dev.towerscribe.sheet.text.Fragments;
 import dev.towerscribe.sheet.text.JobInfo;
@@ -46,7 +47,7 @@ public final class CaliperPage {
         new TextPage(
             new PageHead(
                 layout.job().print(), info, Optional.of(layout.side()), "Caliper table", true));
-    Lengths lengths = new Lengths(info.units());
+    Lengths lengths = Lengths.in(info.units());
     List<String> keys = KeyDiagram.keys(layout.holes());
     double holesWidth = page.columnMm() - DIAGRAM_WIDTH - GUTTER;
     Table holes = holeTable(layout, lengths, keys, holesWidth);
@@ -57,7 +58,7 @@ public final class CaliperPage {
     String side = layout.side().word();
     return page.pages(
         side + "-calipers",
-        TextStyle.titleCase(side) + " tower, caliper table",
+        Phrases.capital(side) + " tower, caliper table",
         side.substring(0, 1).toUpperCase(Locale.ROOT) + "-cal-",
         false);
   }
@@ -71,7 +72,7 @@ public final class CaliperPage {
             "NEAR edges: outside jaws, one in each hole, closed on the metal between.",
             "FAR edges: inside jaws, one in each hole, spread to touch the far walls.",
             "Centres = half of NEAR + FAR, whatever the drill has left. Compare that with the"
-                + " table: +/- is how far off it may be before the bolts bind.")) {
+                + " table: by so much it may be off before the bolts bind.")) {
       points.add(new Fragments.Stack(Fragments.dotted(words, TextStyle.BODY, room), 0));
     }
     page.add(
@@ -132,7 +133,7 @@ public final class CaliperPage {
     }
     columns.add(new Column("NEAR edges\n(outside jaws)" + unit, 1.45, Align.END));
     columns.add(new Column("FAR edges\n(inside jaws)" + unit, 1.45, Align.END));
-    columns.add(new Column("+/-" + unit, 1.15, Align.END));
+    columns.add(new Column("May be off\nby up to" + unit, 1.25, Align.END));
     columns.add(new Column("Measured\nNEAR", 1.3, Align.START));
     columns.add(new Column("Measured\nFAR", 1.3, Align.START));
     List<List<Cell>> rows = new ArrayList<>();

@@ -4,10 +4,13 @@ import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.drawing.Page;
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.model.Print;
+import dev.towerscribe.quantity.Lengths;
+import dev.towerscribe.report.Block;
+import dev.towerscribe.report.FindingWords;
+import dev.towerscribe.sheet.text.BlockSetter;
 import dev.towerscribe.sheet.text.Fragment;
 import dev.towerscribe.sheet.text.Fragments;
 import dev.towerscribe.sheet.text.JobInfo;
-import dev.towerscribe.sheet.text.Lengths;
 import dev.towerscribe.sheet.text.PageHead;
 import dev.towerscribe.sheet.text.TextPage;
 import dev.towerscribe.sheet.text.TextStyle;
@@ -112,11 +115,9 @@ public final class CautionPage {
         false);
     if (detail != Detail.FULL && !firstOnly) {
       page.columns(1);
-      page.band("Accepted stops in full");
-      Lengths lengths = new Lengths(info.units());
-      for (Finding stop : info.acceptedStops()) {
-        FindingsPages.add(page, stop, true, FindingsPages.AIRY_MM, lengths);
-      }
+      List<Finding> stops = info.acceptedStops();
+      Block full = new Block.FoundList("Accepted stops in full", stops, FindingsPages.ids(stops));
+      page.blocks(List.of(full), Lengths.in(info.units()), BlockSetter.Style.AIRY);
     }
     return page.pages("caution", "Caution", "C", true);
   }
@@ -194,14 +195,14 @@ public final class CautionPage {
 
   private static Fragment accepted(JobInfo info, double width, double cap, Detail detail) {
     double inside = Fragments.Warning.insideMm(width);
-    Lengths lengths = new Lengths(info.units());
+    Lengths lengths = Lengths.in(info.units());
     int count = info.acceptedStops().size();
     List<Fragment> lines = new ArrayList<>();
     switch (detail) {
       case FULL -> {
         for (Finding stop : info.acceptedStops()) {
           String words =
-              stop.id() + ": " + stop.where() + ". " + FindingsPages.figures(stop, lengths);
+              stop.id() + ": " + stop.where() + ". " + FindingWords.figures(stop, lengths) + ".";
           lines.add(new Fragments.Stack(Fragments.dotted(words, cap, inside), 0));
         }
       }

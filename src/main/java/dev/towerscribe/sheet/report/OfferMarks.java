@@ -10,6 +10,7 @@ import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Edge.Segment;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.quantity.Angle;
+import dev.towerscribe.report.PlacementReport;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -189,11 +190,6 @@ final class OfferMarks {
     return s.end().minus(s.start()).cross(p.minus(s.start()));
   }
 
-  /** The letter of an offer by its place in the list: A for the first. */
-  static String letter(int index) {
-    return String.valueOf((char) ('A' + index));
-  }
-
   /** The marks, in the order of their letters. */
   List<Mark> marks() {
     return marks;
@@ -226,7 +222,8 @@ final class OfferMarks {
     for (int i = 0; i < marks.size(); i++) {
       Vec2 at = marks.get(i).letter();
       notes.circle(at, RING_MM, Pen.OUTLINE, Ink.WHITE);
-      notes.text(at.x(), at.y() - CAPITAL_MM / 2, CAPITAL_MM, Align.MIDDLE, letter(i));
+      notes.text(
+          at.x(), at.y() - CAPITAL_MM / 2, CAPITAL_MM, Align.MIDDLE, PlacementReport.letter(i));
     }
   }
 }

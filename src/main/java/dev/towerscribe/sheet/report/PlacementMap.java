@@ -19,14 +19,14 @@ import dev.towerscribe.placement.FeasibleMap.Barrier;
 import dev.towerscribe.placement.Offer;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.LengthUnit;
+import dev.towerscribe.quantity.Lengths;
 import dev.towerscribe.quantity.Numbers;
+import dev.towerscribe.report.Block;
+import dev.towerscribe.report.PlacementReport;
+import dev.towerscribe.sheet.text.BlockSetter;
 import dev.towerscribe.sheet.text.Fragment;
 import dev.towerscribe.sheet.text.JobInfo;
-import dev.towerscribe.sheet.text.Lengths;
 import dev.towerscribe.sheet.text.PageHead;
-import dev.towerscribe.sheet.text.Table;
-import dev.towerscribe.sheet.text.Table.Cell;
-import dev.towerscribe.sheet.text.Table.Column;
 import dev.towerscribe.sheet.text.TextPage;
 import dev.towerscribe.sheet.text.TextStyle;
 import java.util.ArrayList;
@@ -87,73 +87,18 @@ public final class PlacementMap {
             + ". Letters: the offers; a letter set aside is joined to its place, the dot.",
         TextStyle.BODY);
     page.add(new Drawing(map, offers, info.units(), page.columnMm(), height), GAP, false);
-    page.table(table(offers, new Lengths(info.units()), page.columnMm()), GAP);
-    page.paragraph(
-        "Degrees and "
-            + (info.units() == LengthUnit.MM ? "millimetres" : "inches")
-            + "; metal in "
-            + info.units().symbol()
-            + "2. Bump steer: peak change of toe from full droop to full bump. Edges: what is left"
-            + " at the tightest bolt. The figures are of the job as measured: lay it out with check"
-            + " before any metal is marked.",
-        TextStyle.SMALL);
-    return page.pages("placement-map", "Placement map", "map-", true);
-  }
-
-  /**
-   * The letter of an offer.
-   *
-   * @param index its place in the list
-   * @return A for the first
-   */
-  public static String letter(int index) {
-    return OfferMarks.letter(index);
-  }
-
-  private static Table table(List<Offer> offers, Lengths lengths, double widthMm) {
-    List<Column> columns = new ArrayList<>();
-    columns.add(new Column("", 0.5, Align.MIDDLE));
-    columns.add(new Column("Best at", 2.3, Align.START));
-    for (String head :
+    Lengths lengths = Lengths.in(info.units());
+    page.blocks(
         List.of(
-            "Rota-\ntion",
-            "Rear-\nward",
-            "In-\nboard",
-            "Set-\nting",
-            "Caster",
-            "Camber",
-            "Bump\nsteer",
-            "Metal",
-            "Edges")) {
-      columns.add(new Column(head, head.equals("Camber") ? 1.2 : 1.0, Align.END));
-    }
-    List<List<Cell>> rows = new ArrayList<>();
-    for (int i = 0; i < offers.size(); i++) {
-      Offer o = offers.get(i);
-      Mount m = o.mount();
-      rows.add(
-          List.of(
-              Cell.of(letter(i)),
-              Cell.of(o.name()),
-              Cell.of(Numbers.fixed(m.rotation().degrees(), 1)),
-              Cell.of(length(m.rearwardMm(), lengths.unit())),
-              Cell.of(length(m.inboardMm(), lengths.unit())),
-              Cell.of(length(m.settingMm(), lengths.unit())),
-              Cell.of(Numbers.fixed(o.caster().degrees(), 2)),
-              Cell.of(Numbers.fixed(o.camber().degrees(), 2)),
-              Cell.of(o.bumpSteer().map(b -> Numbers.fixed(b.degrees(), 2)).orElse("")),
-              Cell.of(area(o.metalRemovedMm2(), lengths.unit())),
-              Cell.of(length(o.edgeSlackMm(), lengths.unit()))));
-    }
-    return new Table(columns, rows, widthMm, 0);
-  }
-
-  private static String area(double mm2, LengthUnit unit) {
-    return Numbers.fixed(unit.fromMm(unit.fromMm(mm2)), unit == LengthUnit.MM ? 0 : 2);
-  }
-
-  private static String length(double mm, LengthUnit unit) {
-    return Numbers.fixed(unit.fromMm(mm), unit == LengthUnit.MM ? 1 : 3);
+            PlacementReport.offers(offers, estimate),
+            new Block.Paragraph(
+                PlacementReport.columns(lengths)
+                    + " The figures are of the job as measured: lay it out with check before any"
+                    + " metal is marked.",
+                true)),
+        lengths,
+        BlockSetter.Style.AIRY);
+    return page.pages("placement-map", "Placement map", "map-", true);
   }
 
   /** The drawing. */

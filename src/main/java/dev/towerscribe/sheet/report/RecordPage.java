@@ -1,40 +1,28 @@
 package dev.towerscribe.sheet.report;
 
-import dev.towerscribe.alignment.AlignmentTargets;
 import dev.towerscribe.drawing.Align;
 import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.Page;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.finding.Finding;
-import dev.towerscribe.finding.Severity;
 import dev.towerscribe.model.Print;
-import dev.towerscribe.model.Side;
-import dev.towerscribe.quantity.Angle;
-import dev.towerscribe.quantity.Numbers;
-import dev.towerscribe.record.AsMade;
-import dev.towerscribe.record.BayFigure;
-import dev.towerscribe.record.BayReading;
-import dev.towerscribe.record.Compared;
+import dev.towerscribe.quantity.Lengths;
 import dev.towerscribe.record.Evaluation;
 import dev.towerscribe.record.Explanation;
 import dev.towerscribe.record.Stage;
 import dev.towerscribe.record.Visit;
-import dev.towerscribe.record.WheelVisit;
+import dev.towerscribe.report.Block;
+import dev.towerscribe.report.Phrases;
+import dev.towerscribe.report.RecordReport;
+import dev.towerscribe.sheet.text.BlockSetter;
 import dev.towerscribe.sheet.text.Fragment;
 import dev.towerscribe.sheet.text.JobInfo;
-import dev.towerscribe.sheet.text.Lengths;
 import dev.towerscribe.sheet.text.PageHead;
 import dev.towerscribe.sheet.text.Table;
-import dev.towerscribe.sheet.text.Table.Cell;
-import dev.towerscribe.sheet.text.Table.Column;
 import dev.towerscribe.sheet.text.TextPage;
 import dev.towerscribe.sheet.text.TextStyle;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -43,7 +31,6 @@ import java.util.Optional;
  */
 public final class RecordPage {
   private static final double GAP = 3.0;
-  private static final String PLUS_MINUS = "\u00b1";
 
   /**
    * Lettering of the words, space in table rows, and whether the table has what the work changed:
@@ -52,12 +39,16 @@ public final class RecordPage {
    */
   private static final List<Spacing> SPACINGS =
       List.of(
-          new Spacing(TextStyle.BODY, Table.AIRY_MM, true),
-          new Spacing(TextStyle.SMALL, 0.4, true),
-          new Spacing(TextStyle.SMALL, 0.1, true),
-          new Spacing(TextStyle.SMALL, 0.1, false));
+          new Spacing(style(TextStyle.BODY, Table.AIRY_MM), true),
+          new Spacing(style(TextStyle.SMALL, 0.4), true),
+          new Spacing(style(TextStyle.SMALL, 0.1), true),
+          new Spacing(style(TextStyle.SMALL, 0.1), false));
 
-  private record Spacing(double cap, double padMm, boolean change) {}
+  private record Spacing(BlockSetter.Style style, boolean change) {}
+
+  private static BlockSetter.Style style(double cap, double padMm) {
+    return new BlockSetter.Style(cap, padMm, BlockSetter.Style.AIRY.findingGapMm());
+  }
 
   /**
    * What the page says of the entry it is made from.
@@ -76,6 +67,7 @@ public final class RecordPage {
   private final Source source;
   private final JobInfo info;
   private final Lengths lengths;
+  private final RecordReport words;
   private final Spacing spacing;
   private final TextPage page;
 
@@ -83,7 +75,8 @@ public final class RecordPage {
     this.record = record;
     this.source = source;
     this.info = info;
-    this.lengths = new Lengths(info.units());
+    this.lengths = Lengths.in(info.units());
+    this.words = new RecordReport(record);
     this.spacing = spacing;
     this.page =
         new TextPage(
@@ -116,40 +109,45 @@ public final class RecordPage {
     if (!visit.words().isEmpty()) {
       page.paragraph(visit.words(), TextStyle.HEADING);
     }
-    visit.bay().ifPresent(b -> page.paragraph("Bay: " + b, spacing.cap()));
-    source.remarks().forEach(r -> page.paragraph("NOTE: " + r + ".", spacing.cap()));
-    accepted();
-    page.table(figures(), GAP);
-    page.paragraph(
-        "Degrees \u00b1 one standard deviation. sd: the difference over that of both together; ! if"
-            + " more than 2. Signs as in the job.",
-        TextStyle.SMALL);
+    visit.bay().ifPresent(b -> say("Bay: " + b));
+    source.remarks().forEach(r -> say("NOTE: " + r + "."));
+    if (!info.acceptedStops().isEmpty()) {
+      say(
+          "Worked with accepted stops: %s."
+              .formatted(
+                  String.join(", ", info.acceptedStops().stream().map(Finding::id).toList())));
+    }
+    blocks(
+        words.figures(
+            words.sides().stream().map(Optional::of).toList(),
+            spacing.change() ? List.of(Stage.values()) : List.of(Stage.BEFORE, Stage.AFTER)),
+        new Block.Paragraph(RecordReport.explained(), true));
     if (record.findings().stream().anyMatch(f -> f.id().endsWith(".record-estimate"))) {
-      page.paragraph(
-          "Predicted without \u00b1: an ESTIMATE from the measured axis. What is outside may be the"
-              + " estimate's.",
-          spacing.cap());
+      say(
+          "Predicted without uncertainty: an ESTIMATE from the measured axis. What is outside may"
+              + " be the estimate's.");
     }
     places();
-    aims();
+    words.aims().forEach(this::say);
     page.band("What the differences say");
     if (record.explanations().isEmpty()) {
-      page.paragraph("Nothing was both predicted and measured.", spacing.cap());
+      say("Nothing was both predicted and measured.");
     }
-    told().forEach(x -> say(x.say()));
+    blocks(RecordReport.says(told()));
     page.columns(2);
     page.band("Cautions");
-    cautions().forEach(c -> page.point(c, spacing.cap()));
+    blocks(words.cautions());
     page.columns(1);
     page.add(new Signatures(page.columnMm()), GAP, false);
     return page.pages("record", "Alignment record", "rec-", true);
   }
 
-  /** Points; a leading dash is a point of its own already. */
-  private void say(List<String> sentences) {
-    for (String s : sentences) {
-      page.point(s.startsWith("- ") ? s.substring(2) : s, spacing.cap());
-    }
+  private void blocks(Block... blocks) {
+    page.blocks(List.of(blocks), lengths, spacing.style());
+  }
+
+  private void say(String sentence) {
+    page.paragraph(sentence, spacing.style().cap());
   }
 
   /**
@@ -166,180 +164,16 @@ public final class RecordPage {
         .toList();
   }
 
-  private void accepted() {
-    if (!info.acceptedStops().isEmpty()) {
-      page.paragraph(
-          "Worked with accepted stops: "
-              + String.join(", ", info.acceptedStops().stream().map(Finding::id).toList())
-              + ".",
-          spacing.cap());
-    }
-  }
-
-  private List<Side> sides() {
-    return List.copyOf(record.visit().wheels().keySet());
-  }
-
-  private Table figures() {
-    List<Column> columns = new ArrayList<>();
-    columns.add(new Column("", 25.5, Align.START));
-    for (Side side : sides()) {
-      String word = side.word().toUpperCase(Locale.ROOT);
-      columns.add(new Column(word + "\npredicted", 27.5, Align.END));
-      columns.add(new Column(word + "\nmeasured", 27.5, Align.END));
-      columns.add(new Column("differ-\nence", 15.5, Align.END));
-      columns.add(new Column("sd", 13.5, Align.END));
-    }
-    List<List<Cell>> rows = new ArrayList<>();
-    for (Stage stage : Stage.values()) {
-      if (stage == Stage.CHANGE && !spacing.change()) {
-        continue;
-      }
-      List<List<Cell>> some = new ArrayList<>();
-      for (BayFigure figure : BayFigure.values()) {
-        row(stage, figure).ifPresent(some::add);
-      }
-      if (!some.isEmpty()) {
-        List<Cell> head = new ArrayList<>();
-        head.add(new Cell("", heading(stage)));
-        while (head.size() < columns.size()) {
-          head.add(Cell.of(""));
-        }
-        rows.add(head);
-        rows.addAll(some);
-      }
-    }
-    return new Table(columns, rows, page.columnMm(), 0, spacing.padMm());
-  }
-
-  private static String heading(Stage stage) {
-    return stage.word().toUpperCase(Locale.ROOT);
-  }
-
-  /** A row of one figure at one stage, if any wheel has it. */
-  private Optional<List<Cell>> row(Stage stage, BayFigure figure) {
-    List<Cell> cells = new ArrayList<>();
-    cells.add(Cell.of(TextStyle.titleCase(figure.word())));
-    boolean any = false;
-    for (Side side : sides()) {
-      Optional<Compared> compared = record.of(Optional.of(side), stage, figure);
-      Optional<Angle> read = read(side, stage, figure);
-      any |= compared.isPresent() || read.isPresent();
-      if (compared.isPresent()) {
-        Compared c = compared.get();
-        cells.add(Cell.of(with(c.predicted(), c.plusMinus())));
-        cells.add(Cell.of(with(c.measured(), Optional.of(c.uncertainty()))));
-        cells.add(Cell.of(signed(c.difference())));
-        cells.add(Cell.of((c.within() ? "" : "!") + Numbers.fixed(c.sds(), 1)));
-      } else {
-        cells.add(Cell.of(""));
-        cells.add(Cell.of(read.map(a -> with(a, Optional.empty())).orElse("")));
-        cells.add(Cell.of(""));
-        cells.add(Cell.of(""));
-      }
-    }
-    return any ? Optional.of(cells) : Optional.empty();
-  }
-
-  private Optional<Angle> read(Side side, Stage stage, BayFigure figure) {
-    WheelVisit wheel = record.visit().wheels().get(side);
-    return switch (stage) {
-      case BEFORE -> wheel.before().of(figure);
-      case AFTER -> wheel.after().of(figure);
-      case CHANGE -> Optional.empty();
-    };
-  }
-
-  private static String with(Angle angle, Optional<Angle> plusMinus) {
-    return hundredths(angle) + plusMinus.map(p -> PLUS_MINUS + hundredths(p)).orElse("");
-  }
-
-  private static String hundredths(Angle angle) {
-    return Numbers.fixed(angle.degrees(), 2);
-  }
-
-  private static String signed(Angle angle) {
-    String text = hundredths(angle);
-    return text.startsWith("-") || angle.degrees() < 0.005 ? text : "+" + text;
-  }
-
   /** Once if both sides are alike. */
   private void places() {
-    List<String> all = sides().stream().map(this::place).toList();
+    List<String> all = words.sides().stream().map(words::place).toList();
     if (all.size() > 1 && all.stream().distinct().count() == 1) {
-      page.paragraph("Left and right: " + all.get(0), spacing.cap());
+      say("Both: " + all.get(0));
       return;
     }
     for (int i = 0; i < all.size(); i++) {
-      page.paragraph(TextStyle.titleCase(sides().get(i).word()) + ": " + all.get(i), spacing.cap());
+      say(Phrases.capital(words.sides().get(i).word()) + ": " + all.get(i));
     }
-  }
-
-  private String place(Side side) {
-    WheelVisit wheel = record.visit().wheels().get(side);
-    AsMade made = record.made().get(side);
-    StringBuilder words = new StringBuilder("setting ");
-    words.append(lengths.size(wheel.settingMm()));
-    if (made != null) {
-      words.append(", rotation ").append(Numbers.fixed(made.mount().rotation().degrees(), 1));
-      words.append(" deg, rearward ").append(lengths.size(made.mount().rearwardMm()));
-      words.append(", inboard ").append(lengths.size(made.mount().inboardMm()));
-      words.append(" (").append(made.source()).append(")");
-    }
-    if (wheel.knuckle().radians() != 0.0) {
-      words.append(", knuckle bolt ").append(hundredths(wheel.knuckle())).append(" deg");
-    }
-    words.append("; ride height ").append(ride(wheel.before())).append(" before, ");
-    return words.append(ride(wheel.after())).append(" after.").toString();
-  }
-
-  private String ride(BayReading reading) {
-    return reading.rideMm().map(lengths::size).orElse("not measured");
-  }
-
-  /** Once if both sides aim at the same. */
-  private void aims() {
-    List<String> all =
-        sides().stream()
-            .map(s -> record.job().sides().get(s))
-            .filter(Objects::nonNull)
-            .flatMap(s -> s.aims().stream())
-            .map(AlignmentTargets::of)
-            .map(RecordPage::words)
-            .toList();
-    for (String words : all.stream().distinct().toList()) {
-      page.paragraph(words, spacing.cap());
-    }
-  }
-
-  private static String words(AlignmentTargets g) {
-    return "Aims: caster "
-        + g.casterWords()
-        + ", camber "
-        + Numbers.plain(g.camber().degrees(), 2)
-        + " deg, never past "
-        + Numbers.plain(g.camberLimit().degrees(), 2)
-        + " deg.";
-  }
-
-  /** What is to be seen to on each side, in one point, then what always is. */
-  private List<String> cautions() {
-    Map<String, String> bySide = new LinkedHashMap<>();
-    for (Finding f : record.beyondFigures()) {
-      if (f.severity() != Severity.NOTE) {
-        String side = TextStyle.titleCase(f.id().substring(0, f.id().indexOf('.')));
-        bySide.merge(side, f.say(), (a, b) -> a + " " + b);
-      }
-    }
-    List<String> all = new ArrayList<>();
-    bySide.forEach((side, say) -> all.add(side + ": " + say));
-    all.add(
-        "Check the torque of every fastener that was undone, to the vehicle maker's figures, and"
-            + " again after the first short drive (common practice, no source).");
-    all.add(
-        "Alignment is for a bay, structure for a licensed shop: the maker's limits, local law and"
-            + " local inspection come first. This record certifies nothing.");
-    return all;
   }
 
   /** Two lines to sign on. */

@@ -12,13 +12,14 @@ import dev.towerscribe.model.Print;
 import dev.towerscribe.model.Tower;
 import dev.towerscribe.quantity.Lengths;
 import dev.towerscribe.quantity.Numbers;
+import dev.towerscribe.report.AlignmentReport;
+import dev.towerscribe.report.Phrases;
 import dev.towerscribe.sheet.text.JobInfo;
 import dev.towerscribe.sheet.text.PageHead;
 import dev.towerscribe.sheet.text.Table;
 import dev.towerscribe.sheet.text.Table.Cell;
 import dev.towerscribe.sheet.text.Table.Column;
 import dev.towerscribe.sheet.text.TextPage;
-import dev.towerscribe.sheet.text.TextStyle;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -47,9 +48,9 @@ public final class StepsPage {
   private StepsPage(
       SideLayout layout, Optional<SideAlignment> alignment, JobInfo info, double gapMm) {
     this.gapMm = gapMm;
-    this.expected = alignment.flatMap(AlignmentPage::expected);
+    this.expected = alignment.flatMap(AlignmentReport::expected);
     this.layout = layout;
-    this.lengths = new Lengths(info.units());
+    this.lengths = Lengths.in(info.units());
     this.page =
         new TextPage(
             new PageHead(layout.job().print(), info, Optional.of(layout.side()), "Steps", true));
@@ -95,7 +96,7 @@ public final class StepsPage {
     String side = layout.side().word();
     return page.pages(
         side + "-steps",
-        TextStyle.titleCase(side) + " tower, steps",
+        Phrases.capital(side) + " tower, steps",
         side.substring(0, 1).toUpperCase(Locale.ROOT) + "-steps-",
         false);
   }

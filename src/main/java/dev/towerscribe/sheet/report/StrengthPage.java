@@ -7,6 +7,7 @@ import dev.towerscribe.model.Print;
 import dev.towerscribe.model.Seat;
 import dev.towerscribe.quantity.Lengths;
 import dev.towerscribe.quantity.Numbers;
+import dev.towerscribe.report.Phrases;
 import dev.towerscribe.sheet.text.Fragment;
 import dev.towerscribe.sheet.text.Fragments;
 import dev.towerscribe.sheet.text.JobInfo;
@@ -46,7 +47,7 @@ public final class StrengthPage {
   private StrengthPage(StrengthReport report, Print print, JobInfo info) {
     this.report = report;
     this.info = info;
-    this.lengths = new Lengths(info.units());
+    this.lengths = Lengths.in(info.units());
     this.page =
         new TextPage(
             new PageHead(print, info, Optional.of(report.side()), "Strength: ADVISORY ONLY", true));
@@ -84,7 +85,7 @@ public final class StrengthPage {
     String word = report.side().word();
     return page.pages(
         word + "-strength",
-        TextStyle.titleCase(word) + " tower, strength (advisory)",
+        Phrases.capital(word) + " tower, strength (advisory)",
         word.substring(0, 1).toUpperCase(Locale.ROOT) + "-str-",
         false);
   }

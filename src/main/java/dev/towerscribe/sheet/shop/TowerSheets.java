@@ -21,11 +21,11 @@ import dev.towerscribe.model.Landmark;
 import dev.towerscribe.model.Mount;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.quantity.Lengths;
+import dev.towerscribe.report.Phrases;
 import dev.towerscribe.sheet.text.Flow;
 import dev.towerscribe.sheet.text.JobInfo;
 import dev.towerscribe.sheet.text.NoRoomException;
 import dev.towerscribe.sheet.text.Table;
-import dev.towerscribe.sheet.text.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -76,7 +76,7 @@ public final class TowerSheets {
     String side = layout.side().word();
     return new ShopDrawing(
         "tower-" + side,
-        TextStyle.titleCase(side) + " tower, drilled",
+        Phrases.capital(side) + " tower, drilled",
         "Fixture drawing",
         job,
         info,

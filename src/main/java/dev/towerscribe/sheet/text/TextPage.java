@@ -3,6 +3,8 @@ package dev.towerscribe.sheet.text;
 import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.Page;
 import dev.towerscribe.geometry.PrintScale;
+import dev.towerscribe.quantity.Lengths;
+import dev.towerscribe.report.Block;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -117,7 +119,15 @@ public final class TextPage {
     return this;
   }
 
-  /** Any block. */
+  /** Blocks of a report. */
+  public TextPage blocks(List<? extends Block> blocks, Lengths lengths, BlockSetter.Style style) {
+    for (Block block : blocks) {
+      BlockSetter.entries(block, lengths, style, columnMm).forEach(flow::add);
+    }
+    return this;
+  }
+
+  /** Any piece. */
   public TextPage add(Fragment block, double gapMm, boolean keep) {
     flow.add(new Flow.Entry(block, gapMm, keep, Optional.empty()));
     return this;

@@ -9,7 +9,6 @@ import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.quantity.Angle;
 import java.util.List;
-import java.util.Locale;
 
 /** Sizes of the text pages' lettering (heights of capitals, mm) and the shapes they are made of. */
 public final class TextStyle {
@@ -79,14 +78,5 @@ public final class TextStyle {
   /** Words broken to a width; empty words give no line. */
   public static List<String> wrap(String words, double cap, double widthMm) {
     return words.isEmpty() ? List.of() : Lettering.wrap(words, cap, widthMm);
-  }
-
-  /**
-   * The word with its first letter large, as a title starts: "Left".
-   *
-   * @param word at least one letter
-   */
-  public static String titleCase(String word) {
-    return word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1);
   }
 }

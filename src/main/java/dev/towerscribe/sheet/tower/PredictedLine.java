@@ -43,7 +43,7 @@ final class PredictedLine {
         "camber "
             + signed(reading.camber().degrees())
             + " at setting "
-            + new Lengths(units).size(side.job().mount().settingMm()));
+            + Lengths.in(units).size(side.job().mount().settingMm()));
     return words;
   }
 

@@ -13,6 +13,7 @@ import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Lengths;
 import dev.towerscribe.quantity.Numbers;
+import dev.towerscribe.report.FindingWords;
 import dev.towerscribe.sheet.text.JobInfo;
 import java.util.ArrayList;
 import java.util.List;
@@ -46,7 +47,7 @@ final class StopBand {
    * @param widthMm of the band
    */
   StopBand(List<Finding> stops, LengthUnit units, double widthMm) {
-    this.lengths = new Lengths(units);
+    this.lengths = Lengths.in(units);
     this.stops = stops;
     this.roomMm = widthMm - 2 * ENDS_MM - 2;
   }
@@ -120,7 +121,8 @@ final class StopBand {
   private String figure(Finding stop) {
     boolean isLength = stop.unit().equals("mm");
     String limit = isLength ? lengths.figure(stop.limit()) : Numbers.plain(stop.limit(), 2);
-    return "%s, limit %s".formatted(lengths.amount(stop.figure(), stop.unit()), limit);
+    return "%s, limit %s"
+        .formatted(FindingWords.amount(stop.figure(), stop.unit(), lengths), limit);
   }
 
   /** One line, made smaller and only then cut short to fit. */

@@ -9,6 +9,7 @@ import dev.towerscribe.drawing.Page;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.quantity.LengthUnit;
+import dev.towerscribe.report.Phrases;
 import dev.towerscribe.sheet.text.PageFrame;
 import dev.towerscribe.sheet.text.TextPage;
 import dev.towerscribe.sheet.text.TextStyle;
@@ -58,7 +59,7 @@ record WorksheetHead(
   List<Page> pages(TextPage page, String stem, String title) {
     String word = side.orElseThrow().word();
     String label = "S-%s-%s".formatted(word.substring(0, 1), stem);
-    String outline = TextStyle.titleCase(word) + " " + title;
+    String outline = Phrases.capital(word) + " " + title;
     return page.pages("survey-%s-%s".formatted(word, stem), outline, label, true);
   }
 

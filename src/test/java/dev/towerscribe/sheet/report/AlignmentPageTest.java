@@ -22,6 +22,7 @@ import dev.towerscribe.model.StrutPoint;
 import dev.towerscribe.model.StrutPoints;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.LengthUnit;
+import dev.towerscribe.report.AlignmentReport;
 import dev.towerscribe.sheet.Pack;
 import dev.towerscribe.sheet.PageRules;
 import dev.towerscribe.sheet.TextPageSamples;
@@ -98,12 +99,13 @@ public class AlignmentPageTest {
             "right before",
             "right after",
             "Before the work",
-            "CHOSEN: 16 mm",
+            "Chosen setting 16 mm",
             "Setting -8 mm",
             "Setting 4 mm")
         // The chosen one is not told twice.
         .doesNotContain("Setting 16 mm");
-    assertThat(PageRules.words(pages)).contains("+/- 0.27", "deg, toe-in positive");
+    assertThat(PageRules.words(pages))
+        .contains("likely, 2 in 3 0.27", "as measured", "deg, toe-in positive");
   }
 
   @Test
@@ -179,7 +181,7 @@ public class AlignmentPageTest {
     List<Page> pages =
         pages(SampleJobs.only(side), Side.LEFT, TextPageSamples.info(LengthUnit.MM, List.of()));
     PageRules.check(pages, 10);
-    assertThat(PageRules.words(pages)).contains("THE POINTS GIVE NO FIGURES", "none");
+    assertThat(PageRules.words(pages)).contains("THE POINTS GIVE NO FIGURES", "not reached");
   }
 
   @Test
@@ -198,8 +200,8 @@ public class AlignmentPageTest {
         .noneMatch(n -> n.contains("alignment"));
     SideAlignment left = alignment.sides().get(Side.LEFT);
     // Frozen: figures of the invented car, one decimal.
-    assertThat(AlignmentPage.expected(left))
-        .contains("Expect caster 5.3 +/- 0.3 deg, camber -1.5 deg.");
+    assertThat(AlignmentReport.expected(left))
+        .contains("Expect caster 5.3 deg (likely, 2 in 3, within 0.3 deg), camber -1.5 deg.");
     List<Page> steps =
         StepsPage.pages(Layout.of(job).sides().get(Side.LEFT), Optional.of(left), info);
     PageRules.check(steps, 10);

@@ -131,7 +131,7 @@ class DrilledPageTest {
         // Independent, by hand: hole A 0.3 forward and 0.4 outboard, so off by 0.5; the others by a
         // tenth.
         .contains("0.30", "-0.40", "0.50", "0.03", "-0.04", "0.05")
-        .contains("SHORT", "ACCEPTED STOP left.drilled-edge-read.B")
+        .contains("SHORT", "stop (accepted) left.drilled-edge-read.B")
         .contains("PRINTED WITH");
   }
 
@@ -149,7 +149,7 @@ class DrilledPageTest {
         drilled(TextPageSamples.plain(Side.LEFT, Paper.A4), new Vec2(0.03, -0.04), false);
     String words = PageRules.words(pages(side, accepted(side, LengthUnit.MM)));
     assertThat(words)
-        .contains("rotation and offset are not known", "Not known from these readings")
+        .contains("rotation and offset are not known", "place is not known from these readings")
         .contains("errors within the pattern")
         .doesNotContain("Caster");
   }

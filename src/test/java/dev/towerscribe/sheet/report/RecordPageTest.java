@@ -99,8 +99,8 @@ class RecordPageTest {
       assertThat(PageRules.words(pages))
           .contains(
               "Alignment record, visit 1", "first alignment after fitting", "Bay: Invented Bay")
-          .contains("LEFT predicted", "RIGHT measured", "5.28\u00b10.27", "!6.9")
-          .contains("setting 16 mm, rotation 55.0 deg", "Aims: caster 5.5 to 6 deg")
+          .contains("LEFT predicted", "RIGHT read", "5.28 0.27 5.20 0.15", "!6.9")
+          .contains("setting 16 mm, rotation 55 deg", "Aims: caster 5.5 to 6 deg")
           .contains("Would explain it", "Check the torque")
           .contains("licensed shop", "local inspection", "certifies nothing")
           .contains("Bay: name, day, signature", "Customer: name, day, signature");

@@ -20,10 +20,10 @@ import dev.towerscribe.model.Print;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.LengthUnit;
+import dev.towerscribe.quantity.Lengths;
 import dev.towerscribe.sheet.PageRules;
 import dev.towerscribe.sheet.TextPageSamples;
 import dev.towerscribe.sheet.text.JobInfo;
-import dev.towerscribe.sheet.text.Lengths;
 import dev.towerscribe.sheet.text.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
@@ -236,7 +236,7 @@ class TextPagesTest {
             FindingsPages.pages(layout, TextPageSamples.info(LengthUnit.INCH, List.of())));
     // 25.4 mm is one inch by definition (ISO 80000-3); halves round away from zero.
     assertThat(words)
-        .contains("Found 1.000 in, limit 2.000 in.")
+        .contains("Found 1.000 in (25.40 mm), limit 2.000 in (50.80 mm).")
         .contains("Found 3.46 deg, limit 5.00 deg.")
         .contains("Found 1, limit 2.");
   }
@@ -444,7 +444,7 @@ class TextPagesTest {
             "mirrored pair: use the left one");
     for (PlacedHole hole : layout.holes()) {
       for (double drill : hole.drillsMm()) {
-        assertThat(all).contains(new Lengths(LengthUnit.MM).size(drill));
+        assertThat(all).contains(Lengths.in(LengthUnit.MM).size(drill));
       }
     }
     // In order, each number once, beside a box to tick.
