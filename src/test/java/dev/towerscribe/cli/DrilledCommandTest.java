@@ -75,7 +75,7 @@ class DrilledCommandTest {
             "off the pattern",
             "metal beside hole",
             "middle of the plate's play",
-            "deg, at setting 16 mm",
+            "at setting 16 mm, deg",
             "toe, not reset",
             "not a certificate");
   }

@@ -91,7 +91,7 @@ class RenderersTest {
             Optional.of(Angle.ofDegrees(0.181)),
             9372,
             0.2,
-            "the rod touches <the opening>");
+            "the rod & the opening touch");
     reports.add(
         PlacementReport.of(
             wren,
@@ -219,10 +219,10 @@ class RenderersTest {
             """
             t
 
-                                 size  word
-              A                 25.40  left
-                likely, 2 in 3   2.54
-              B               -254.00  right
+                                   size  word
+              A                   25.40  left
+                likely, 2 in 3     2.54
+              B                 -254.00  right
             """);
     Report inches = new Report("t", Lengths.in(LengthUnit.INCH), List.of(table));
     // Published: the inch is 25.4 mm, ISO 80000-3.

@@ -105,7 +105,7 @@ public class AlignmentPageTest {
         // The chosen one is not told twice.
         .doesNotContain("Setting 16 mm");
     assertThat(PageRules.words(pages))
-        .contains("likely, 2 in 3 0.27", "as measured", "deg, toe-in positive");
+        .contains("likely, 2 in 3", "0.27", "as measured", "deg, toe-in positive");
   }
 
   @Test

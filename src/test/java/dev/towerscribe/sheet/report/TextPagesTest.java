@@ -318,7 +318,8 @@ class TextPagesTest {
     assertThat(words).containsAll(pairs);
     String all = String.join(" ", words);
     assertThat(all)
-        .contains("outside jaws", "inside jaws", "Centres, mm", "+/-, mm", "Measured", "domed");
+        .contains(
+            "outside jaws", "inside jaws", "Centres, mm", "by up to, mm", "Measured", "domed");
     assertThat(pages.size()).isGreaterThan(1);
     // The headings come again on the second page.
     assertThat(PageRules.words(pages.get(1))).contains("Holes");
