@@ -183,4 +183,60 @@ class AdjustmentTest {
     t.height(p, 0.8, 10.0);
     assertThat(t.solve(10).isChecked(fine)).isFalse();
   }
+
+  /** Independent, by hand: 2-3-6 makes 7. */
+  @Test
+  void endsOfADistance() {
+    Measure.Distance d = new Measure.Distance(3, 5);
+    assertThat(d.otherEnd(3)).isEqualTo(5);
+    assertThat(d.otherEnd(5)).isEqualTo(3);
+    assertThat(d.endsAt(3)).isTrue();
+    assertThat(d.endsAt(5)).isTrue();
+    assertThat(d.endsAt(4)).isFalse();
+    assertThat(Measure.distance(new double[] {1, 1, 1}, new double[] {3, 4, 7})).isEqualTo(7);
+    assertThat(Edges.INSIDE.word()).isEqualTo("inside");
+  }
+
+  @Test
+  void whatIsGivenStaysWhereAPointIsPut() {
+    TestNetwork t = new TestNetwork();
+    int given = t.known(1, 2, 3);
+    int p = t.inPlane();
+    assertThat(t.net.nodes()).hasSize(2);
+    assertThat(t.net.nodes().get(given).isGiven()).isTrue();
+    // One coordinate given is not all of them.
+    assertThat(t.net.nodes().get(p).isGiven()).isFalse();
+    double[] x = new double[2];
+    t.net.put(x, given, new double[] {7, 8, 9});
+    assertThat(x).containsExactly(0, 0);
+    t.net.put(x, p, new double[] {7, 8, 9});
+    assertThat(t.net.place(x, p)).containsExactly(7, 8, 0);
+    assertThat(t.net.place(x, given)).containsExactly(1, 2, 3);
+  }
+
+  /**
+   * Independent, worked by hand: heights of two marks, each read twice to 2 mm, a difference read
+   * once to 1 mm, and a third mark that nothing was read of. Five readings, two unknowns fixed of
+   * three: three to spare, not two.
+   */
+  @Test
+  void aMarkThatNothingFixesCostsNoReading() {
+    TestNetwork t = new TestNetwork();
+    int low = t.benchmark();
+    int high = t.benchmark();
+    t.benchmark();
+    t.height(low, 2, 100.0, 102.0);
+    t.height(high, 2, 110.0, 110.0);
+    t.tape(low, high, 1, 9.0);
+    Adjustment a = t.solve(100, 110, 0);
+    assertThat(a.covariance().open()).hasSize(1);
+    assertThat(a.freedom()).isEqualTo(3);
+    // Of the readings only 100 and 102 do not fit: twice (1 / 2) squared.
+    assertThat(a.consistency().squares()).isCloseTo(.5, within(ROUNDING));
+    assertThat(a.consistency().ratio()).isCloseTo(Math.sqrt(.5 / 3), within(ROUNDING));
+    // J'WJ of the two: (1/2 + 1, -1; -1, 3/2), determinant 5/4; the inverse (6 4; 4 6) / 5.
+    double[][] c = a.covariance().of(0, 1);
+    assertThat(c[0][0]).isCloseTo(1.2, within(ROUNDING));
+    assertThat(c[0][1]).isCloseTo(.8, within(ROUNDING));
+  }
 }

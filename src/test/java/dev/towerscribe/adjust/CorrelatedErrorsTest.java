@@ -47,4 +47,15 @@ class CorrelatedErrorsTest {
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("positive definite");
   }
+
+  /** Rounding is a share of the variances: 1e-4 of a million is let pass, of one it is not. */
+  @Test
+  void roundingLeavesTheHalvesUnalikeByAShare() {
+    double[][] large = {{2e6, 1e6 + 1e-4}, {1e6, 2e6}};
+    assertThat(new CorrelatedErrors(large).squares(new double[] {1000, 1000}))
+        .isCloseTo(2 / 3.0, within(1e-9));
+    double[][] exactly = {{1, 1e-9}, {0, 1}};
+    assertThat(new CorrelatedErrors(exactly).squares(new double[] {1, 0}))
+        .isCloseTo(1, within(ROUNDING));
+  }
 }

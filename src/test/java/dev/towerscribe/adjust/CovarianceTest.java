@@ -66,4 +66,20 @@ class CovarianceTest {
     assertThat(none.matrix()).isEmpty();
     assertThat(none.open()).isEmpty();
   }
+
+  @Test
+  void covarianceOfTwoFunctionsWithFactors() {
+    // Of x + 2 y and 5 x - 3 y over (.6 -.2; -.2 .4): 5 x .6 + 3 x .2 - 10 x .2 - 6 x .4 = -.8.
+    Covariance c = Covariance.inverse(new double[][] {{2, 1}, {1, 3}});
+    Row sum = new Row(new int[] {0, 1}, new double[] {1, 2});
+    Row other = new Row(new int[] {0, 1}, new double[] {5, -3});
+    assertThat(c.of(sum, other)).isCloseTo(-.8, within(ROUNDING));
+    assertThat(c.of(other, sum)).isCloseTo(-.8, within(ROUNDING));
+  }
+
+  @Test
+  void threeHundredMillimetresThemselvesAreKnown() {
+    double w = 1 / (Covariance.OPEN_MM * Covariance.OPEN_MM);
+    assertThat(Covariance.inverse(new double[][] {{w}}).open()).isEmpty();
+  }
 }

@@ -51,4 +51,22 @@ class GaussNewtonTest {
     assertThat(a.consistency().squares()).isEqualTo(4);
     assertThat(a.freedom()).isEqualTo(1);
   }
+
+  /** A straight line is home after one step; three small ones prove it, and no more are made. */
+  @Test
+  void stopsWhenStepsAreSmall() {
+    for (double slope : new double[] {0.1, 1, 30}) {
+      int[] asked = {0};
+      GaussNewton.Solution s =
+          GaussNewton.solve(
+              x -> {
+                asked[0]++;
+                return equations(7, slope * x[0], slope);
+              },
+              new double[] {0});
+      assertThat(s.x()[0]).isCloseTo(7 / slope, within(1e-9));
+      // The start, at most three steps while the damping fades, and three small ones.
+      assertThat(asked[0]).as("slope %s", slope).isLessThanOrEqualTo(7);
+    }
+  }
 }

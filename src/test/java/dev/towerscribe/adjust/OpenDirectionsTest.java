@@ -65,4 +65,19 @@ class OpenDirectionsTest {
     assertThat(words(false))
         .isEqualTo("place square to the line (0.60 forward, 0.80 out, 0.00 up)");
   }
+
+  @Test
+  void ofTwoComponentsAlikeTheFirstIsToldAsPositive() {
+    coordinate(2);
+    t.tape(t.known(700, 700, 0), p, 1, 990.0);
+    assertThat(words(false)).isEqualTo("place along the line (0.71 forward, -0.71 out, 0.00 up)");
+    assertThat(OpenDirections.of(t.solve(0, 0, 0), p).isEmpty()).isFalse();
+  }
+
+  @Test
+  void aPlaneSlantedToAllAxes() {
+    t.tape(t.known(360, 480, 800), p, 1, 1000.0);
+    assertThat(words(false))
+        .isEqualTo("place square to the line (0.36 forward, 0.48 out, 0.80 up)");
+  }
 }
