@@ -61,7 +61,7 @@ def faults(path, circles):
             default=math.inf,
         )
         if not off <= EXACT_MM:
-            yield f"no circle for {name}; the likest is {off} mm off"
+            yield f"no circle for {name}; the nearest is {off} mm off"
     bars = [e for e in model.query('LINE[layer=="CHECK-BARS"]') if shown(e)]
     if not any(abs(e.dxf.start.distance(e.dxf.end) - BAR_MM) <= EXACT_MM for e in bars):
         yield f"no line of {BAR_MM} mm on the layer CHECK-BARS"

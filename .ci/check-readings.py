@@ -37,14 +37,14 @@ def solve(f, observed, sd, x):
     return x, np.linalg.inv(weighted.T @ weighted)
 
 
-def mean(entry, key, doubt):
+def mean(entry, key, uncertainty):
     v = values(entry[key])
-    return float(np.mean(v)), entry.get("uncertainty", doubt) / np.sqrt(len(v))
+    return float(np.mean(v)), entry.get("uncertainty", uncertainty) / np.sqrt(len(v))
 
 
 def survey(path, said):
     s = tomllib.load(open(path, "rb"))
-    doubt = s["uncertainty"]
+    uncertainty = s["uncertainty"]
     known, names, start = {}, [], []
     for station in s["station"]:
         if "at" in station:
@@ -79,7 +79,7 @@ def survey(path, said):
 
         for plot in s[side]["floor"]:
             at = np.atleast_2d(plot["at"])
-            deviation = plot.get("uncertainty", doubt["floor"]) / np.sqrt(len(at))
+            deviation = plot.get("uncertainty", uncertainty["floor"]) / np.sqrt(len(at))
             for axis in (0, 1):
                 add(
                     lambda x, n=name(plot["point"]), a=axis, g=sign: place(x, n)[a] * (g if a else 1),
@@ -87,11 +87,11 @@ def survey(path, said):
                     deviation,
                 )
         for h in s[side]["height"]:
-            add(lambda x, n=name(h["point"]): place(x, n)[2], *mean(h, "up", doubt["height"]))
+            add(lambda x, n=name(h["point"]): place(x, n)[2], *mean(h, "up", uncertainty["height"]))
         for t in s[side]["tape"]:
             add(
                 lambda x, a=name(t["from"]), b=name(t["to"]): np.linalg.norm(place(x, a) - place(x, b)),
-                *mean(t, "length", doubt["tape"]),
+                *mean(t, "length", uncertainty["tape"]),
             )
     x, covariance = solve(
         lambda x: np.array([r(x) for r in rows]), np.array(observed), np.array(sd), np.ravel(start)
@@ -110,7 +110,7 @@ def survey(path, said):
 
 def drilled(path, job, said):
     r, j = tomllib.load(open(path, "rb")), tomllib.load(open(job, "rb"))
-    doubt = r["uncertainty"]
+    uncertainty = r["uncertainty"]
     for side in ("left", "right"):
         holes = [h["name"] for h in r[side]["hole"]]
         own = j.get(side, {}).get("tower", {}).get("landmark", j["tower"]["landmark"])
@@ -130,12 +130,12 @@ def drilled(path, job, said):
             sd.append(deviation)
 
         for h in r[side]["hole"]:
-            add(lambda x, i=index[h["name"]]: x[2 * n + i], *mean(h, "diameter", doubt["caliper"]))
+            add(lambda x, i=index[h["name"]]: x[2 * n + i], *mean(h, "diameter", uncertainty["caliper"]))
         for m in own:
             i = index[m["name"]]
             for axis in (0, 1):
-                add(lambda x, i=i, a=axis: x[2 * i + a], m["at"][axis], doubt["landmark"])
-            add(lambda x, i=i: x[2 * n + i], m["diameter"], doubt["caliper"])
+                add(lambda x, i=i, a=axis: x[2 * i + a], m["at"][axis], uncertainty["landmark"])
+            add(lambda x, i=i: x[2 * n + i], m["diameter"], uncertainty["caliper"])
         for span in r[side]["span"]:
             key, radii = next(
                 (k, g) for k, g in (("inside", -1), ("outside", 1), ("centres", 0)) if k in span
@@ -145,7 +145,7 @@ def drilled(path, job, said):
                     x[2 * a] - x[2 * b], x[2 * a + 1] - x[2 * b + 1]
                 )
                 + g * (x[2 * n + a] + x[2 * n + b]) / 2,
-                *mean(span, key, doubt["caliper"]),
+                *mean(span, key, uncertainty["caliper"]),
             )
         x, covariance = solve(
             lambda x: np.array([row(x) for row in rows]),
@@ -153,13 +153,13 @@ def drilled(path, job, said):
             np.array(sd),
             np.concatenate([np.ravel(places), sizes]),
         )
-        turn = np.radians(doubt["line"])
+        turn = np.radians(uncertainty["line"])
         worst = worst_sd = 0.0
         for h in said["sides"][side]["holes"]:
             i = index[h["name"]]
             found = np.array([h["found"]["fore"], h["found"]["in"]])
             worst = max(worst, np.max(np.abs(found - x[2 * i : 2 * i + 2])))
-            shared = doubt["centre"] ** 2 + (turn * np.array([x[2 * i + 1], x[2 * i]])) ** 2
+            shared = uncertainty["centre"] ** 2 + (turn * np.array([x[2 * i + 1], x[2 * i]])) ** 2
             mine = np.sqrt(np.diag(covariance)[2 * i : 2 * i + 2] + shared)
             stated = np.array([h["plus_minus"]["fore"], h["plus_minus"]["in"]])
             worst_sd = max(worst_sd, np.max(np.abs(stated / mine - 1)))

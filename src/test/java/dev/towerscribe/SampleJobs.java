@@ -38,7 +38,9 @@ import java.util.function.UnaryOperator;
 public final class SampleJobs {
   private SampleJobs() {}
 
-  /** A round, flat, level tower with generous land, two landmarks and nothing in the way. */
+  /**
+   * A round, flat, level tower with a generous bolting face, two landmarks and nothing in the way.
+   */
   public static Tower plainTower() {
     return new Tower(
         1.4,
@@ -57,7 +59,7 @@ public final class SampleJobs {
         List.of());
   }
 
-  /** A tower with everything: lean, crown, land, wall, keep-outs, a bracket. */
+  /** A tower with everything: lean, crown, bolting face, wall, keep-outs, a bracket. */
   public static Tower fullTower() {
     return new Tower(
         1.4,

@@ -25,7 +25,7 @@ import java.util.Random;
 
 /**
  * A car with true places that nobody knows, and what tape, plumb bob, calipers and angle finder
- * would read on it, each off by a normal error of its stated doubt. Invented throughout.
+ * would read on it, each off by a normal error of its stated uncertainty. Invented throughout.
  */
 final class SimulatedCar {
   /** One standard deviation of one reading, mm; as the manual assumes. */

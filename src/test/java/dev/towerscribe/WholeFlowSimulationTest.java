@@ -48,7 +48,7 @@ import org.junit.jupiter.api.Test;
  * The whole job on cars made up here: a true car is surveyed with tape and plumb bob, a sheet for
  * it comes out of a printer that stretches and skews, the holes are drilled not quite where it
  * says, and calipers measure what came of it. Every reading is off by a normal error of its stated
- * doubt.
+ * uncertainty.
  *
  * <p>Independent: truth, errors and the printer are the test's own arithmetic; the program sees
  * only the readings. What it states as +/- must cover the truth as often as a normal error does,
@@ -124,7 +124,7 @@ class WholeFlowSimulationTest {
     measureHoles(car, job, layout, drilled, random);
   }
 
-  /** The job that a survey makes, with its doubts; counts how it did. */
+  /** The job that a survey makes, with its uncertainties; counts how it did. */
   private SideJob surveyed(SimulatedCar car, SurveyResult survey) {
     List<Vec3> at = new ArrayList<>();
     List<Vec3> sd = new ArrayList<>();

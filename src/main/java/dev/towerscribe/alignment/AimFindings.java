@@ -182,6 +182,6 @@ final class AimFindings {
         "Left minus right: %s.%s"
             .formatted(
                 Lengths.withDegrees(leftMinusRight),
-                much ? " " + effect + " Look for what differs between both towers." : ""));
+                much ? " " + effect + " Look for what differs between the two towers." : ""));
   }
 }

@@ -7,8 +7,8 @@ import dev.towerscribe.model.SideJob;
 
 /**
  * What a move of the top pivot does where only the steering axis was measured: the axis turns about
- * the ball joint, and camber moves with kingpin inclination. An estimate: the arm's and the tie
- * rod's part is left out.
+ * the ball joint, and camber moves with kingpin inclination. An estimate: what the arm and the tie
+ * rod add is left out.
  *
  * @param caster radians
  * @param inclination radians

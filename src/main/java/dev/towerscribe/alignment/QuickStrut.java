@@ -14,7 +14,7 @@ import java.util.List;
  * The closed form of {@link Mechanism} for searches, which ask for millions of poses: no object per
  * pose. It gives caster and camber as an alignment bay reads them, and the peak of bump steer from
  * poses at fixed arm angles, where no iteration is needed. {@link Bay} gives the figures that are
- * told; tests hold this to it.
+ * reported; tests hold this to it.
  *
  * <p>One thread at a time. An answer depends on the question alone, never on the one before.
  */

@@ -49,8 +49,8 @@ final class ReachFindings {
         "alignment-estimate",
         Severity.NOTE,
         About.words("steering axis", "job: axis"),
-        "Caster, camber and inclination are estimated from the measured steering axis alone: the"
-            + " arm's and the tie rod's part is left out. Measure the strut's points for more.");
+        "Caster, camber and inclination are estimated from the measured steering axis alone: what"
+            + " the arm and the tie rod add is left out. Measure the strut's points for more.");
   }
 
   /** At ride height with the top pivot where the work leaves it, or found it. */

@@ -14,20 +14,20 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Which ways the damper's shaft points: over the slot, from full droop to full bump, from lock to
- * lock, and over the range of the knuckle's camber bolt.
+ * Which ways the strut rod points: over the slot, from full droop to full bump, from lock to lock,
+ * and over the range of the knuckle's camber bolt.
  */
 public final class ShaftPoses {
   /**
-   * Places looked at from one end of each range to the other. Between two of five the shaft's way
-   * bends by far less than a tenth of a millimetre in the tower plane.
+   * Places looked at from one end of each range to the other. Between two of five the strut rod's
+   * way bends by far less than a tenth of a millimetre in the tower plane.
    */
   private static final double[] ALONG = {0.0, 0.25, 0.5, 0.75, 1.0};
 
   private ShaftPoses() {}
 
   /**
-   * The ways of one side's shaft.
+   * The ways of one side's strut rod.
    *
    * @param job a side
    * @return the ways; empty without strut points, and where the points put the strut's lower end

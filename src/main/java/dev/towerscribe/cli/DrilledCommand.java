@@ -102,7 +102,7 @@ final class DrilledCommand implements Command {
     Optional<Paper> paper = given.paper();
     OutputFile output = given.output(file);
     if (!accepted.open().isEmpty()) {
-      return "%s was not written: put these right, or accept each with --accept: %s"
+      return "%s was not written: clear these, or accept each with --accept: %s"
           .formatted(file, String.join(", ", accepted.open().stream().map(Finding::id).toList()));
     }
     Job job = drilled.job();
@@ -132,7 +132,7 @@ final class DrilledCommand implements Command {
       return new ReadingsReader(Lettering::canWrite, given.notes(), loaded.job())
           .read(given.path(name));
     } catch (JobRejected e) {
-      throw Refusal.of("the readings file %s cannot be worked from:".formatted(name), e);
+      throw Refusal.of("the readings file %s cannot be used:".formatted(name), e);
     }
   }
 }

@@ -107,7 +107,7 @@ public final class Main {
       e.lines().forEach(console::warn);
       return e.exit();
     } catch (JobRejected e) {
-      console.warn("the job file cannot be worked from:");
+      console.warn("the job file cannot be used:");
       e.faults().stream().map(Fault::line).forEach(console::warn);
       return Exit.WRONG_USE;
     } catch (Refused e) {
@@ -182,11 +182,11 @@ public final class Main {
             "",
             "Example: towerscribe start -o wren.toml, then: towerscribe check wren.toml");
     spec.addOption(
-        OptionSpec.builder("-h", "--help").usageHelp(true).description("Say this.").build());
+        OptionSpec.builder("-h", "--help").usageHelp(true).description("Show this help.").build());
     spec.addOption(
         OptionSpec.builder("-V", "--version")
             .versionHelp(true)
-            .description("Say the version.")
+            .description("Show the version.")
             .build());
     for (Map.Entry<String, Supplier<Command>> command : COMMANDS.entrySet()) {
       spec.addSubcommand(command.getKey(), command.getValue().get().spec().name(command.getKey()));
@@ -202,7 +202,7 @@ public final class Main {
     }
     throw Refusal.wrongUse(
         List.of(
-            "which command? There are: " + String.join(", ", COMMANDS.keySet()),
+            "no command given; there are: " + String.join(", ", COMMANDS.keySet()),
             "see: " + NAME + " --help"));
   }
 

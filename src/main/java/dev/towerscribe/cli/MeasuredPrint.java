@@ -45,7 +45,7 @@ final class MeasuredPrint {
   static final String JOB = "--job";
   static final String MEASURED = "--measured";
   static final String BARS = "--bars";
-  static final String UNCERTAINTY = "--doubt";
+  static final String UNCERTAINTY = "--uncertainty";
   static final String UNITS = "--units";
   static final String WRITE = "--write";
 
@@ -94,7 +94,7 @@ final class MeasuredPrint {
     List<String> faults = new ArrayList<>();
     List<Double> readings = numbers(MEASURED, List.of("across", "along", "far ends"), faults);
     List<Double> bars = numbers(BARS, List.of("across", "along"), faults);
-    List<Double> doubt = numbers(UNCERTAINTY, List.of("doubt"), faults);
+    List<Double> doubt = numbers(UNCERTAINTY, List.of("uncertainty"), faults);
     Optional<LengthUnit> unit = Optional.empty();
     try {
       unit = given.oneOf(UNITS, LengthUnit.values(), LengthUnit::symbol);
@@ -171,7 +171,8 @@ final class MeasuredPrint {
     int least = Math.min(2, names.size());
     if (parts.length < least || parts.length > names.size()) {
       faults.add(
-          "%s %s: %s, needs %s%s (%s). Commas part them, without spaces; decimals take a point: %s"
+          ("%s %s: %s, needs %s%s (%s). Separate them with commas, without spaces; decimals take"
+                  + " a point: %s")
               .formatted(
                   option,
                   text,
@@ -188,7 +189,8 @@ final class MeasuredPrint {
       String part = parts[i].strip();
       if (!part.matches("[+-]?([0-9]+\\.?[0-9]*|\\.[0-9]+)")) {
         faults.add(
-            "%s is not a plain number. No unit; commas part the numbers, decimals take a point: %s"
+            ("%s is not a plain number. No unit; commas between the numbers, a point for"
+                    + " decimals: %s")
                 .formatted(where, EXAMPLE));
         continue;
       }
@@ -210,7 +212,7 @@ final class MeasuredPrint {
     double doubtMm = doubt.isEmpty() ? DOUBT_MM : units.toMm(doubt.get(0));
     if (doubtMm > MOST_DOUBT_MM) {
       throw Refusal.wrongUse(
-          "--doubt: %s is too much, at most %s: a print cannot be proved by such readings",
+          "--uncertainty: %s is too much, at most %s: a print cannot be proved by such readings",
           PrintCauses.length(doubtMm, units), PrintCauses.length(MOST_DOUBT_MM, units));
     }
     return new PrintReading(
@@ -280,7 +282,7 @@ final class MeasuredPrint {
     notes.add(
         "Drawn so, the corners of the sheets come within %s of the paper's edge, where printers"
                 .formatted(PrintCauses.length(edge.get(), proof.units()))
-            + " leave %s or more blank: give print.margin more."
+            + " leave %s or more blank: make print.margin larger."
                 .formatted(PrintCauses.length(PRINTED_EDGE_MM, proof.units())));
     return new PrintProof(proof.reading(), proof.units(), proof.old(), f, notes);
   }
@@ -295,7 +297,7 @@ final class MeasuredPrint {
     List<String> own = PrintText.differsBySide(new String(bytes, StandardCharsets.UTF_8));
     if (!own.isEmpty()) {
       throw Refusal.wrongUse(
-          "%s: %s gives one side a printer of its own, and one print cannot speak for both. Take"
+          "%s: %s gives one side a printer of its own, and one print cannot stand for both. Take"
                   .formatted(name, String.join(", ", own))
               + " it out, or measure without --job and enter the figures by hand");
     }

@@ -19,7 +19,7 @@ final class Options {
     spec.addOption(
         OptionSpec.builder("-h", "--help")
             .usageHelp(true)
-            .description("Say what the command does.")
+            .description("Show what the command does.")
             .build());
     return spec;
   }

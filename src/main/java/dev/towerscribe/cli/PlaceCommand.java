@@ -120,9 +120,9 @@ final class PlaceCommand implements Command {
     List<Finding> always = found.always();
     lines.add(
         always.isEmpty()
-            ? "no placement within 30 mm passes every check. In the way, the last to give way"
-                + " first:"
-            : "no placement can put these stop findings right:");
+            ? "no placement within 30 mm passes every check. What prevents it, the hardest to move"
+                  + " first:"
+            : "no placement can clear these stop findings:");
     found.inTheWay().forEach(b -> lines.add(b.words() + ": " + remedy(b)));
     always.forEach(f -> lines.add(f.id() + ": " + f.say()));
     return lines;

@@ -75,7 +75,7 @@ final class PrintCauses {
       return "Read in cm? Give it in mm.";
     }
     if (isLike(ratio, Math.sqrt(2))) {
-      return "That is as long as the way from cross to cross, which comes last.";
+      return "That is the distance from cross to cross, which comes last.";
     }
     for (Paper paper : Paper.values()) {
       RulerPage.Bars bars = RulerPage.Bars.of(new Print(paper, MARGIN_MM, 1, 1));
@@ -106,7 +106,7 @@ final class PrintCauses {
   /** Why no print can have these three lengths. */
   static String ofTriangle(PrintReading r, LengthUnit units) {
     return ("far ends: %s cannot be: with bars of %s and %s it lies between %s and %s. Measure from"
-            + " cross to cross; commas part the readings, decimals take a point")
+                + " cross to cross; commas between the readings, a point for decimals")
         .formatted(
             length(r.farEndsMm().orElseThrow(), units),
             length(r.acrossMm(), units),
@@ -117,9 +117,9 @@ final class PrintCauses {
 
   /** Why a print may lean further than a printer can. */
   static String ofSkew(PrintReading r, LengthUnit units) {
-    return ("far ends: %s makes the print %s deg out of square, and more than %s is no printer's"
-            + " own doing. Square, it would read %s: measure again from cross to cross, not"
-            + " from the bars' shared corner")
+    return ("far ends: %s makes the print %s deg out of square, and more than %s is never the"
+                + " printer alone. If square, it would read %s: measure again from cross to cross,"
+                + " not from the bars' shared corner")
         .formatted(
             length(r.farEndsMm().orElseThrow(), units),
             Lengths.degrees(r.skew().orElseThrow()),

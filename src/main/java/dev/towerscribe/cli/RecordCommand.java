@@ -54,7 +54,7 @@ final class RecordCommand implements Command {
         .addPositional(Options.file(0, "JOB", "The job file (TOML).", false))
         .addPositional(Options.file(1, "VISIT", "A visit file (TOML) to add to the record.", false))
         .addOption(
-            Options.flag(AGAIN, "Add the visit even if the record has the very same already."))
+            Options.flag(AGAIN, "Add the visit even if the record already has the same one."))
         .addOption(Options.accept())
         .addOption(Options.json("Show the record as one JSON object, degrees and mm."))
         .addOption(Options.text("N", "The visit by its number; the last if not given.", VISIT))
@@ -120,7 +120,7 @@ final class RecordCommand implements Command {
     for (Entry entry : before.entries()) {
       if (entry.visit().map(EntryText::identity).filter(identity::equals).isPresent()) {
         throw Refusal.wrongUse(
-            "the record has this very visit already, as visit %s; --again adds it all the same",
+            "the record already has this visit, as visit %s; --again adds it nevertheless",
             number(entry));
       }
     }
@@ -134,7 +134,7 @@ final class RecordCommand implements Command {
     try {
       return new VisitReader(Lettering::canWrite, given.notes()).read(given.path(1), job);
     } catch (JobRejected e) {
-      throw Refusal.of("the visit file cannot be worked from, and nothing was added:", e);
+      throw Refusal.of("the visit file cannot be used, and nothing was added:", e);
     }
   }
 

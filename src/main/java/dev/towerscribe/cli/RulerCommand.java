@@ -43,7 +43,8 @@ final class RulerCommand implements Command {
                 "ACROSS,ALONG[,FAR]",
                 "What the bars of a 1:1 sheet read: the level one, along the paper's short side;"
                     + " the upright one; and, for the skew, from cross to cross between their far"
-                    + " ends. Commas part them, decimals take a point. In the job's unit, or mm.",
+                    + " ends. Separate them with commas; decimals take a point. In the job's unit,"
+                    + " or mm.",
                 MeasuredPrint.MEASURED))
         .addOption(
             Options.text(
@@ -56,7 +57,8 @@ final class RulerCommand implements Command {
                 "LENGTH",
                 "How far off one reading may be, a standard deviation in the readings' unit; 0.05"
                     + " mm if not given.",
-                MeasuredPrint.UNCERTAINTY))
+                MeasuredPrint.UNCERTAINTY,
+                "--doubt"))
         .addOption(
             Options.text(
                 "UNIT", "Unit of the readings without a job: mm or in.", MeasuredPrint.UNITS))

@@ -129,7 +129,7 @@ final class SurveyCommand implements Command {
     try {
       return new SurveyReader(Lettering::canWrite, notes).read(path);
     } catch (JobRejected e) {
-      throw Refusal.of("the survey file cannot be worked from:", e);
+      throw Refusal.of("the survey file cannot be used:", e);
     }
   }
 }

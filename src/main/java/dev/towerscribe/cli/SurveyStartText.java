@@ -56,7 +56,7 @@ final class SurveyStartText {
             + GAP
             + "s.",
         "# Read fewer times than there are gaps? Take the spare ones out: [612.0, 611.5]. What was",
-        "# not read stays behind its hash. Write what was read, nothing worked over by hand.",
+        "# not read stays behind its hash. Write what was read, nothing corrected by hand.",
         "# Lengths in the unit below, angles in degrees. X forward, Y left, Z up; but out is",
         "# positive away from the car's middle on either side, and in positive toward it.",
         "",
@@ -68,7 +68,7 @@ final class SurveyStartText {
         "",
         "# Marks on the middle line: [fore, left, up]. B is where the lines cross. A mark left"
             + " behind",
-        "# its hash is no known place: tapes from it then count for nothing.",
+        "# its hash has no known place: tapes from it are then ignored.",
         "station = [");
     for (WorksheetMark mark : WorksheetMark.values()) {
       String fore = mark.foreSign() == 0 ? "0.0" : (mark.foreSign() < 0 ? "-" : "") + GAP;
@@ -161,13 +161,13 @@ final class SurveyStartText {
     reading("sheet = " + TWICE, "its thickness");
     reading("opening = " + TWICE, "diameters");
     reading("mark = " + TWICE, "inner edge of the ring");
-    reading("shaft = " + GAP, "the old shaft's thread, for spans from it, inside or outside");
+    reading("shaft = " + GAP, "the old strut rod's thread, for spans from it, inside or outside");
     reading("pivot_height = " + TWICE, "above the upper face");
     reading(
         "lean = { inboard = " + TWICE + ", rearward = " + TWICE + " }",
         "degrees, the second turned end for end");
     reading("crown = { across = " + GAP + ", rise = " + TWICE + " }", "not for a flat top");
-    line("# Round holes: [fore, in] from the old shaft's centre. Give them names of your own.");
+    line("# Round holes: [fore, in] from the old strut rod centre. Give them names of your own.");
     line("landmark = [");
     for (String name : WorksheetPlan.landmarks()) {
       reading(

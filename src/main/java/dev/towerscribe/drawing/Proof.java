@@ -3,7 +3,7 @@ package dev.towerscribe.drawing;
 import dev.towerscribe.geometry.Vec2;
 
 /**
- * Something that must be found in the written file, reckoned from the layout and not from the
+ * Something that must be found in the written file, calculated from the layout and not from the
  * page's items. Page millimetres as they are to come out of the printer (before compensation).
  */
 public sealed interface Proof {

@@ -4,9 +4,9 @@ import dev.towerscribe.quantity.Tolerances;
 
 /**
  * The point that lies deepest in a set of discs: it makes the least of (radius - distance to the
- * centre) as great as it can be. Turned over, this is the smallest circle about points with
- * additive weights, a problem of LP type (Welzl 1991; Helly's theorem is why three discs at most
- * decide): found by exchange of supports of one, two and three discs, each in closed form.
+ * centre) as great as it can be. Seen the other way round, this is the smallest circle about points
+ * with additive weights, a problem of LP type (Welzl 1991; Helly's theorem is why three discs at
+ * most decide): found by exchange of supports of one, two and three discs, each in closed form.
  *
  * <p>A scratch object for one thread. Radii may be negative.
  */
@@ -214,7 +214,7 @@ final class Deepest {
     }
   }
 
-  /** Two of Newton's steps on the three distances mend what the quadratic lost to rounding. */
+  /** Two of Newton's steps on the three distances restore what the quadratic lost to rounding. */
   private void polished(int size, int i, int k, int l, double atX, double atY, double distance) {
     double px = cx[i] + atX;
     double py = cy[i] + atY;

@@ -22,7 +22,7 @@ import java.util.Optional;
  * @param spans every pair of found holes
  * @param asDrilled where the plate now goes; absent where nothing ties the holes to the tower, or
  *     too few were found to say
- * @param findings everything to be said of it, gravest first
+ * @param findings everything to be said of it, most serious first
  */
 public record DrilledSide(
     SideLayout planned,

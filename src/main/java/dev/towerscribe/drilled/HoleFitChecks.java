@@ -197,8 +197,8 @@ final class HoleFitChecks {
                 fails ? "needs" : "at least",
                 lengths.with(edge.limitMm()),
                 fails
-                    ? ". Nothing puts metal back: have the tower reinforced there by a welder who"
-                        + " knows the car's structure, or take another plate."
+                    ? ". Metal cannot be put back: have the tower reinforced there by a welder who"
+                          + " knows the car's structure, or take another plate."
                     : close ? ", within the uncertainty of the reading." : "."));
   }
 }

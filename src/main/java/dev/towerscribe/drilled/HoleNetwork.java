@@ -106,7 +106,7 @@ public record HoleNetwork(
   /**
    * Whether every hole of the plate was found.
    *
-   * @return false if one hangs in the air
+   * @return false if one is not fixed by anything
    */
   public boolean complete() {
     return hanging.isEmpty();

@@ -112,7 +112,8 @@ final class ReadingChecks {
           "drilled-repeat." + Findings.slug(words),
           Severity.STOP,
           About.mm(words, worst, limit, BAARDA),
-          "The repeated readings of the %s lie up to %s apart, with an uncertainty of %s each. Read it again."
+          ("The repeated readings of the %s lie up to %s apart, with an uncertainty of %s each."
+                  + " Read it again.")
               .formatted(spoken + words, lengths.with(r.spread()), lengths.with(r.sd())));
     }
   }
@@ -277,7 +278,7 @@ final class ReadingChecks {
         Severity.NOTE,
         About.words("landmarks in one line", "distances alone"),
         ("Distances cannot tell the holes from their mirror image in the line from %s to %s; the"
-                + " plan was believed. Look: hole %s lies %s of that line.")
+             + " plan was taken as right. Look: hole %s lies %s of that line.")
             .formatted(a.name(), b.name(), far.name(), where));
   }
 
@@ -315,8 +316,8 @@ final class ReadingChecks {
           "drilled-off-plan." + Findings.slug(name),
           Severity.STOP,
           About.mm("hole " + name, worst, HoleSolver.FAR_MM, Sources.OWN_CHOICE),
-          ("Hole %s lies %s from its planned place%s, farther than anybody drills from a mark. Look"
-                  + " for mixed-up names, a slipped digit, or the wrong sheet.")
+          ("Hole %s lies %s from its planned place%s, farther than a drill wanders from a mark."
+               + " Look for mixed-up names, a slipped digit, or the wrong sheet.")
               .formatted(name, lengths.with(worst), network.tied() ? "" : " in the pattern"));
     }
   }

@@ -19,8 +19,7 @@ import java.util.Optional;
  */
 public final class RigidFit {
   /**
-   * A turned-over pattern must fit so many times better to be called one. Our own choice, no
-   * source.
+   * A flipped pattern must fit so many times better to be called one. Our own choice, no source.
    */
   public static final double MUCH_BETTER = 3.0;
 
@@ -32,7 +31,8 @@ public final class RigidFit {
   private final boolean turnKnown;
   private final List<Vec2> residuals;
   private final double mirroredMeanSquare;
-  // Of the turn and of the planned middle's place; null where nobody said how sure the places are.
+  // Of the turn and of the planned middle's place; null where it is not specified how sure the
+  // places are.
   private final double[][] covariance;
   private final Optional<Double> chiSquare;
 

@@ -89,7 +89,7 @@ public record PrintScale(double across, double along, Angle skew) {
    * What becomes of a way from one point to another.
    *
    * @param way as drawn, mm
-   * @return as printed, mm, but for the turn of the whole page
+   * @return as printed, mm, except for the turn of the whole page
    */
   public Vec2 printed(Vec2 way) {
     double up = along * way.y();

@@ -40,7 +40,7 @@ final class Faults {
     if (sorted.size() > MOST) {
       int left = sorted.size() - MOST;
       sorted = new ArrayList<>(sorted.subList(0, MOST));
-      sorted.add(new Fault("", left + " more faults", "", "Mend these first."));
+      sorted.add(new Fault("", left + " more faults", "", "Fix these first."));
     }
     throw new JobRejected(sorted);
   }

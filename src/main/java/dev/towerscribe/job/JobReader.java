@@ -73,7 +73,7 @@ public final class JobReader {
    * @param file the job file
    * @return the job
    * @throws IOException if a file cannot be read; the message says which and why
-   * @throws JobRejected if the job cannot be worked from, with every fault
+   * @throws JobRejected if the job cannot be used, with every fault
    */
   public Job read(Path file) throws IOException, JobRejected {
     Faults faults = new Faults();
@@ -89,7 +89,7 @@ public final class JobReader {
    * @param plateFiles gives the text of a plate file by its path beside the job, or empty if there
    *     is none
    * @return the job
-   * @throws JobRejected if the job cannot be worked from, with every fault
+   * @throws JobRejected if the job cannot be used, with every fault
    */
   public Job parse(String text, Function<String, Optional<String>> plateFiles) throws JobRejected {
     Faults faults = new Faults();
@@ -163,7 +163,7 @@ public final class JobReader {
 
   private Optional<SideJob> side(Side side, TomlNode.Table root, PlateFiles plates, Faults faults)
       throws IOException {
-    // Keys of the whole file that nobody knows were reported with the top table.
+    // Unknown keys of the whole file were reported with the top table.
     TomlNode.Table shared = root.only(List.of(SECTIONS));
     TomlNode.Table own =
         root.entries().get(side.word()) instanceof TomlNode.Table t

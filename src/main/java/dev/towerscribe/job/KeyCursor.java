@@ -111,7 +111,7 @@ abstract class KeyCursor {
     unsound();
   }
 
-  /** Reports what is missing and what nobody asked for. To be called once, after all questions. */
+  /** Reports what is missing and what is unknown. To be called once, after all questions. */
   final void close() {
     for (Map.Entry<String, TomlNode> entry : table.entries().entrySet()) {
       String key = entry.getKey();

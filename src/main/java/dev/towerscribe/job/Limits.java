@@ -81,7 +81,10 @@ final class Limits {
   /** Printers are off by some tenths of a per cent to two; past three something else is wrong. */
   static final Range PRINT_SCALE = Range.ratio(0.97, 1.03);
 
-  /** Common practice, no source: paper fed askew leans by tenths of a degree, whole and square. */
+  /**
+   * Common practice, no source: paper fed at a slight angle leans by tenths of a degree, whole and
+   * square.
+   */
   static final Range PRINT_SKEW = Range.degrees(-3, 3);
 
   static final Range VEHICLE = Range.mm(-6000, 6000);

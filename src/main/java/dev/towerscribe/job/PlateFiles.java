@@ -79,7 +79,7 @@ final class PlateFiles {
               node.origin().path(),
               node.given(),
               limit,
-              "Keep plate files beside or below the job file, and part folders with /."));
+              "Keep plate files beside or below the job file, and separate folders with /."));
       return Optional.empty();
     }
     return Optional.of(name);

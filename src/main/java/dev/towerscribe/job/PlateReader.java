@@ -189,7 +189,7 @@ final class PlateReader {
       double least = (thread.nominalMm() + other.thread().nominalMm()) / 2;
       double apart = other.at().distanceTo(at);
       String limit = "at least " + b.atLeast(least) + " from other bolts";
-      String todo = "It is in one place with bolt " + other.name() + ": check both.";
+      String todo = "It is at the same place as bolt " + other.name() + ": check both.";
       if (apart < Tolerances.SAME_POINT_MM) {
         // One place in any unit.
         b.fault("at", limit, todo);

@@ -61,7 +61,7 @@ public final class ReadingsReader {
    * @param file the readings file
    * @return the readings
    * @throws IOException if it cannot be read; the message says which and why
-   * @throws JobRejected if it cannot be worked from, with every fault
+   * @throws JobRejected if it cannot be used, with every fault
    */
   public Readings read(Path file) throws IOException, JobRejected {
     return parse(JobReader.bytes(file));
@@ -72,7 +72,7 @@ public final class ReadingsReader {
    *
    * @param text TOML
    * @return the readings
-   * @throws JobRejected if it cannot be worked from, with every fault
+   * @throws JobRejected if it cannot be used, with every fault
    */
   public Readings parse(String text) throws JobRejected {
     return parse(text.getBytes(StandardCharsets.UTF_8));
@@ -212,7 +212,7 @@ public final class ReadingsReader {
       if (name.isPresent() && bolts.contains(name.get()) && landmarks.contains(name.get())) {
         t.fault(
             key,
-            "a name that one thing has",
+            "a name that only one thing has",
             "The job has a hole and a landmark of this name: rename the landmark there.");
         return Optional.empty();
       }

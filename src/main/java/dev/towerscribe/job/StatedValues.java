@@ -45,7 +45,7 @@ final class StatedValues {
   /** A figure that is no length and must be there. */
   static Optional<Double> figure(TableReader t, String key, Range range) {
     if (!t.has(key)) {
-      t.missing(key, range.words(t.unit()), "Find it out and write it down.");
+      t.missing(key, range.words(t.unit()), "Find out and write it down.");
       return Optional.empty();
     }
     return t.ratio(key, range, range.least(), advice(t, range));

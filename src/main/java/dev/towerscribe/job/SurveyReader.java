@@ -43,7 +43,7 @@ public final class SurveyReader {
    * @param file the file
    * @return the survey
    * @throws IOException if it cannot be read; the message says why
-   * @throws JobRejected if it cannot be worked from, with every fault
+   * @throws JobRejected if it cannot be used, with every fault
    */
   public Survey read(Path file) throws IOException, JobRejected {
     return parse(JobReader.bytes(file));
@@ -54,7 +54,7 @@ public final class SurveyReader {
    *
    * @param text TOML
    * @return the survey
-   * @throws JobRejected if it cannot be worked from, with every fault
+   * @throws JobRejected if it cannot be used, with every fault
    */
   public Survey parse(String text) throws JobRejected {
     return parse(text.getBytes(StandardCharsets.UTF_8));

@@ -60,7 +60,7 @@ final class SurveyTowerReader {
     Optional<Repeated> across = SurveyFigures.lengths(c, "across", Limits.CROWN_ACROSS, sd);
     Optional<Repeated> rise = SurveyFigures.lengths(c, "rise", Limits.CROWN_RISE, sd);
     if (across.isPresent() && rise.isPresent() && rise.get().mean() > across.get().mean() / 2) {
-      c.fault("rise", "at most half of across", "A dome rises no further: measure both again.");
+      c.fault("rise", "at most half of across", "A dome cannot rise further: measure both again.");
     }
     return c.closed(() -> new SurveyTower.Dome(across.get(), rise.get()));
   }
@@ -74,7 +74,7 @@ final class SurveyTowerReader {
     Optional<String> name = UniqueNames.unique(l, names);
     if (name.isPresent() && name.get().equals(SurveyTower.SHAFT)) {
       l.fault(
-          "name", "another name than shaft", "That is the old shaft's centre: rename the hole.");
+          "name", "another name than shaft", "That is the old strut rod centre: rename the hole.");
     }
     // A place by rule and a diameter by calipers differ too much to share an uncertainty.
     double sd = SurveyFigures.sd(l, sds.ruleMm());

@@ -68,23 +68,25 @@ final class TowerReader {
     return shape;
   }
 
-  /** The strut's shaft stands in the opening, so the origin lies inside it. */
+  /** The strut rod stands in the opening, so the origin lies inside it. */
   private static void aroundOrigin(TableReader s, Contour opening) {
     if (!opening.encloses(Vec2.ZERO)) {
       s.fault(
           s.has("at") ? "at" : ShapeReader.kindOf(s),
-          "an opening around [0, 0], the original strut-shaft centre",
+          "an opening around [0, 0], the original strut rod centre",
           "Check its place and the signs of its points.");
     }
   }
 
   private static void markInsideOpening(TableReader mark, TableReader opening) {
-    // Filed under the side's own key where only one of the two is: that is the one to mend.
+    // Filed under the side's own key where only one of the two is: that is the one to fix.
     boolean mendOpening = isOverride(opening) && !isOverride(mark);
     TableReader s = mendOpening ? opening : mark;
     s.fault(
         ShapeReader.kindOf(s),
-        mendOpening ? "an opening wholly inside the mark" : "a mark right round the opening",
+        mendOpening
+            ? "an opening that lies inside the mark all round"
+            : "a mark right round the opening",
         "The old mount's ring cannot be smaller than the hole: measure both again.");
   }
 
@@ -128,7 +130,7 @@ final class TowerReader {
                 c.fault(
                     "rise",
                     "at most half of across, " + c.atMost(across.get() / 2),
-                    "A dome rises no further: measure both again.");
+                    "A dome cannot rise further: measure both again.");
               }
               return c.closed(() -> new Crown(across.get(), rise.get()));
             });

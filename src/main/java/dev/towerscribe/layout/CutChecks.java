@@ -33,7 +33,7 @@ final class CutChecks {
               "job: tower.keepout margin"),
           Severity.STOP,
           "between the finished opening and " + keepOut.name(),
-          "Nothing may go there; keep more inside the mark");
+          "Nothing may be placed there; keep more inside the mark");
     }
   }
 
@@ -69,7 +69,8 @@ final class CutChecks {
           "cut-opening",
           Severity.CAUTION,
           About.mm("final cut, opening as found", past, 0, source),
-          "The opening as found already reaches %s past the final cut: there is no metal to cut there."
+          ("The opening as found already reaches %s past the final cut: there is no metal to cut"
+                  + " there.")
               .formatted(findings.lengths().with(-past)));
     }
   }
@@ -81,7 +82,7 @@ final class CutChecks {
     findings.atLeast(
         "sweep",
         About.mm(
-            "strut rod and spacer, finished opening",
+            "strut rod and spacer, opening",
             Margins.aroundSweep(sweep, finished, clearance),
             clearance,
             "job: plate.moving clearance"),
@@ -104,8 +105,8 @@ final class CutChecks {
         new About(
             "strut rod and spacer", sweep.slantDegrees(), 45, "deg", "strut points of the job"),
         atRest
-            ? "The strut rod's lean at rest is counted in."
-            : "The strut rod's lean is counted in over the whole slot, from full droop to full bump"
-                + " and from lock to lock.");
+            ? "The strut rod's lean at rest is included."
+            : "The strut rod's lean is included over the whole slot, from full droop to full bump"
+                  + " and from lock to lock.");
   }
 }

@@ -69,7 +69,8 @@ final class HoleChecks {
           "seat-land." + hole.name(),
           Severity.CAUTION,
           About.mm("bolt " + hole.name() + ", washer, bolting face", 0, seat, seatSource(hole)),
-          "The bolting face was not measured: make sure that %s of flat, sound metal lies round this hole."
+          ("The bolting face was not measured: make sure that %s of flat, sound metal lies round"
+                  + " this hole.")
               .formatted(findings.lengths().with(2 * seat)));
     }
     judge(i, Kind.SEAT_CUT);
@@ -142,7 +143,7 @@ final class HoleChecks {
             name,
             "job: tower.keepout margin",
             "between the washer or nut and " + name,
-            "Nothing may go there; turn or shift the plate");
+            "Nothing may be placed there; turn or shift the plate");
       }
     };
   }

@@ -85,7 +85,7 @@ public final class Layout {
    * @param job a side
    * @param cuts its cuts
    * @param units unit of lengths in sentences
-   * @return their findings, gravest first
+   * @return their findings, most serious first
    */
   public static List<Finding> fixedFindings(SideJob job, Cuts cuts, LengthUnit units) {
     SideLayout bare = bare(job, cuts, Optional.empty());
@@ -105,7 +105,7 @@ public final class Layout {
    * @param holes its holes as they are, sizes too
    * @param plate where the plate went
    * @param units unit of lengths in sentences
-   * @return findings with the ids of the plan's own, gravest first
+   * @return findings with the ids of the plan's own, most serious first
    */
   public static List<Finding> holeChecks(
       SideLayout planned, List<PlacedHole> holes, Mount plate, LengthUnit units) {

@@ -103,7 +103,7 @@ final class PlateChecks {
         "stand-off",
         About.mm("flat plate on a domed top", drop, GAP_UNDER_MM, Sources.PRACTICE),
         Severity.CAUTION,
-        "that the dome falls away at the farthest bolt, under a flat plate",
+        "of gap under a flat plate at the farthest bolt, as the dome falls away",
         "Shim or form a seat so that tightening does not bend the tower (dome radius %s)"
             .formatted(findings.lengths().with(radius)));
   }

@@ -28,7 +28,7 @@ import java.util.List;
  * @param sweep what moves through the opening
  * @param notches what is taken from brackets, perhaps nothing
  * @param spans every pair of holes
- * @param findings every check's result, gravest first
+ * @param findings every check's result, most serious first
  */
 public record SideLayout(
     SideJob job,
@@ -60,7 +60,7 @@ public record SideLayout(
    * The same layout with findings of another calculation among its own.
    *
    * @param more that calculation's findings
-   * @return the layout, all findings gravest first
+   * @return the layout, all findings most serious first
    */
   public SideLayout withMore(List<Finding> more) {
     List<Finding> all = new ArrayList<>(findings);
@@ -69,7 +69,7 @@ public record SideLayout(
     return with(all);
   }
 
-  /** The same layout with its findings, gravest first. */
+  /** The same layout with its findings, most serious first. */
   SideLayout with(List<Finding> found) {
     return new SideLayout(
         job,

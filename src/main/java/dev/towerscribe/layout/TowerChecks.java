@@ -45,8 +45,8 @@ final class TowerChecks {
   }
 
   /**
-   * The opening's edge places a sheet; landmarks and lines keep it from turning about the strut
-   * rod's centre. The sheet's own line along the car is a check on both, not a substitute.
+   * The opening's edge places a sheet; landmarks and lines keep it from turning about the strut rod
+   * centre. The sheet's own line along the car is a check on both, not a substitute.
    */
   static void registration(Tower tower, Findings findings) {
     List<Landmark> landmarks = tower.landmarks();
@@ -99,7 +99,8 @@ final class TowerChecks {
           "print-scale",
           Severity.NOTE,
           new About("printer", 100 * worst, 3, "%", "job: print.scale"),
-          "Sheets are drawn to undo this printer's scale (%s across, %s along): print them on no other."
+          ("Sheets are drawn to undo this printer's scale (%s across, %s along): print them on no"
+                  + " other.")
               .formatted(
                   Numbers.fixed(print.scaleAcross(), 4), Numbers.fixed(print.scaleAlong(), 4)));
     }
@@ -119,7 +120,7 @@ final class TowerChecks {
           About.mm("printer", edge, PRINTED_EDGE_MM, Sources.PRACTICE),
           edge < 0 ? Severity.STOP : Severity.CAUTION,
           "from the paper's edge to the corner of the sheets as they are drawn for this printer",
-          "It may cut them off there: give print.margin more.");
+          "It may cut them off there: make print.margin larger.");
     }
   }
 

@@ -7,7 +7,7 @@ import dev.towerscribe.quantity.Require;
  * Where the plate goes.
  *
  * @param rotation angle of the slot from straight across the car, toward the rear
- * @param rearwardMm plate centre behind the original strut-shaft centre
+ * @param rearwardMm plate centre behind the original strut rod centre
  * @param inboardMm plate centre inboard of it
  * @param settingMm where along the slot the bearing is fixed
  */

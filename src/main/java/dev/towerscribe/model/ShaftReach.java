@@ -5,7 +5,7 @@ import dev.towerscribe.quantity.Require;
 import java.util.List;
 
 /**
- * Which ways the damper's shaft points as the wheel goes up and down and steers, with the bearing
+ * Which ways the strut rod points as the wheel goes up and down and steers, with the bearing
  * anywhere along its slot.
  *
  * @param rays at least one
@@ -15,7 +15,7 @@ public record ShaftReach(List<Ray> rays) {
    * One place of the strut.
    *
    * @param settingMm where along the slot the bearing is
-   * @param perMm how far the shaft's axis goes in plan (fore, in) for each mm down along the
+   * @param perMm how far the strut rod's axis goes in plan (fore, in) for each mm down along the
    *     tower's normal
    */
   public record Ray(double settingMm, Vec2 perMm) {
@@ -29,7 +29,7 @@ public record ShaftReach(List<Ray> rays) {
   public ShaftReach {
     rays = List.copyOf(rays);
     if (rays.isEmpty()) {
-      throw new IllegalArgumentException("a shaft points at least one way");
+      throw new IllegalArgumentException("a strut rod points at least one way");
     }
   }
 }

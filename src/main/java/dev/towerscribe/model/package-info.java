@@ -8,7 +8,7 @@
  *   <li>Vehicle axes (ISO 8855:2011): X forward, Y left, Z up.
  *   <li>Plan of a tower, the same for both sides: a {@link dev.towerscribe.geometry.Vec2} whose x
  *       is <em>fore</em> (positive forward) and whose y is <em>in</em> (positive toward the car's
- *       centre line), origin at the original strut-shaft centre, in the plane of the tower top. The
+ *       centre line), origin at the original strut rod centre, in the plane of the tower top. The
  *       left tower's +in is vehicle -Y, the right tower's is +Y.
  *   <li>Plate frame: x along the slot, the way the bearing moves as the setting grows; y to its
  *       left seen from above on the left side. At rotation q, in (fore, in): x axis = (-sin q, cos

@@ -216,7 +216,8 @@ public final class Jigs {
         "jig-drill." + hole.name(),
         Severity.STOP,
         About.mm("bushing " + hole.name(), bore, hole.diameterMm(), Sources.PRACTICE),
-        "The bushing's bore is larger than the finished hole %s. Choose a bushing for the pilot drill."
+        ("The bushing's bore is larger than the finished hole %s. Choose a bushing for the pilot"
+                + " drill.")
             .formatted(hole.name()));
     return false;
   }

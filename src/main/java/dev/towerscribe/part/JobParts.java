@@ -8,8 +8,8 @@ import java.util.Optional;
  * The plates and sliders of a job.
  *
  * @param parts left or common plate, right plate, then sliders likewise
- * @param findings what is wrong or doubtful about making them, gravest first; ids begin with the
- *     part's hand
+ * @param findings what is wrong or doubtful about making them, most serious first; ids begin with
+ *     the part's hand
  */
 public record JobParts(List<Part> parts, List<Finding> findings) {
   /** Copies the lists. */

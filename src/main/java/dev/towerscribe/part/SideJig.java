@@ -14,7 +14,7 @@ import java.util.Optional;
  * @param part the jig; empty where a stop finding says why there is none
  * @param fromPlan plan (fore, in) to the jig's frame: x to the right and y forward, seen from above
  * @param bushingOutsideMm outside diameter of its bushings; assumed: from memory, DIN 179
- * @param findings what to know about it, gravest first
+ * @param findings what to know about it, most serious first
  */
 public record SideJig(
     Side side,

@@ -80,14 +80,14 @@ final class LimitingFactor {
     score.read(p);
     Score.Trouble trouble = score.trouble();
     if (trouble == Score.Trouble.LINKAGE) {
-      return "the linkage does not get to ride height" + side(p, trouble);
+      return "the linkage does not reach ride height" + side(p, trouble);
     }
     if (!score.allows(p.rotation(), p.rearward(), p.inboard())) {
       return stops(p);
     }
     return switch (trouble) {
       case CAMBER_LIMIT -> "camber passes its limit" + side(p, trouble);
-      case PAST -> "caster passes the most wanted" + side(p, trouble);
+      case PAST -> "caster passes the most that is wanted" + side(p, trouble);
       case CAMBER_AIM -> "the camber aim is out of reach" + side(p, trouble);
       default -> "";
     };

@@ -63,7 +63,7 @@ public final class Placements {
   }
 
   /**
-   * How a search is run. None of it changes what is found, but for the range.
+   * How a search is run. None of it changes what is found, except for the range.
    *
    * @param range how far it goes
    * @param threads how many share the work, at least one

@@ -15,7 +15,7 @@ interface SideAngles {
   /** Wheel heights over the travel at which bump steer is looked at. */
   int TRAVELS = 21;
 
-  /** Sets the bearing; false where the linkage does not get to ride height. */
+  /** Sets the bearing; false where the linkage does not reach ride height. */
   boolean set(double fore, double in);
 
   /** Caster, radians. */

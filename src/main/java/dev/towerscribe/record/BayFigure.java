@@ -15,7 +15,7 @@ public enum BayFigure implements Worded {
   INCLINATION;
 
   /**
-   * Whether the work is meant to change it. Toe is set anew each time, so that its change says
+   * Whether the work is meant to change it. Toe is set again each time, so that its change says
    * nothing.
    *
    * @return false for toe

@@ -145,7 +145,7 @@ final class CauseWords {
       return predictor.marksMm().stream()
           .filter(mm -> mm != predictor.settingMm() && Math.abs(mm - at) <= reach)
           .min(Comparator.comparingDouble(mm -> Math.abs(mm - at)))
-          .map(mm -> "the mark at " + plain(mm) + " is as near as can be told");
+          .map(mm -> "the mark at " + plain(mm) + " fits as well as these figures can tell");
     }
     return Optional.empty();
   }

@@ -161,7 +161,7 @@ final class Comparison {
     return Propagation.sd(by, covariance);
   }
 
-  /** As told to people. */
+  /** As said to people. */
   Compared compared(Judged judged) {
     Row row = rows.get(judged.of());
     Optional<Row> less =

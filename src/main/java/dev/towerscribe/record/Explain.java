@@ -195,7 +195,7 @@ final class Explain {
     switch (answer) {
       case TOO_FEW -> {
         say.add("Too few figures to tell causes apart: measure more of them.");
-        would.stream().limit(MOST_TOLD).forEach(f -> say.add("Would do: " + sentence(f)));
+        would.stream().limit(MOST_TOLD).forEach(f -> say.add("These would help: " + sentence(f)));
       }
       case NONE -> {
         say.add("No single cause looked at explains it.");

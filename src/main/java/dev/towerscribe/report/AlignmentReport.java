@@ -88,8 +88,8 @@ public final class AlignmentReport {
    */
   public static String basis(SideAlignment side) {
     return side.estimate()
-        ? "AN ESTIMATE from the measured steering axis alone, at ride height. The arm's and the tie"
-            + " rod's part is left out, and no uncertainty can be given."
+        ? "AN ESTIMATE from the measured steering axis alone, at ride height. What the arm and the"
+              + " tie rod add is left out, and no uncertainty can be given."
         : "Predicted from the measured points at ride height, toe set by the tie rod. "
             + Phrases.LIKELY_MEANS
             + ", by the uncertainty of the points.";
@@ -253,7 +253,7 @@ public final class AlignmentReport {
     return at.map(a -> words.apply(a) + then.map(t -> " (" + t + ")").orElse("")).or(() -> then);
   }
 
-  /** For 10 mm or 1 inch of travel, which is how bump steer is told of in either. */
+  /** For 10 mm or 1 inch of travel, which is how bump steer is given in either unit. */
   private String slope(double radPerMm) {
     return Lengths.fineDegrees(
         radPerMm * lengths.unit().toMm(lengths.metric() ? MM_OF_TRAVEL : INCHES_OF_TRAVEL));

@@ -119,8 +119,8 @@ public final class FindingWords {
    * @param accepted ids of accepted ones
    * @param withheld what is not made while one is open
    * @param told where accepted ones show
-   * @return for instance "2 stops: no sheets until put right or accepted by id", then each open
-   *     stop with its id
+   * @return for instance "2 stops: no sheets until cleared or accepted by id", then each open stop
+   *     with its id
    */
   static List<String> result(
       List<Finding> stops, Set<String> accepted, String withheld, String told) {

@@ -18,8 +18,8 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * A layout: per side the holes, the bearing, the cuts, notches and spans, and every finding,
- * gravest first.
+ * A layout: per side the holes, the bearing, the cuts, notches and spans, and every finding, most
+ * serious first.
  */
 public final class LayoutReport {
   private static final String TITLE = "Towerscribe report";
@@ -52,8 +52,8 @@ public final class LayoutReport {
     report.blocks.add(new Block.Facts(facts));
     report.blocks.add(
         Phrases.say(
-            "Lengths in %s, from the original strut rod's centre in the plane of the tower top:"
-                + " fore is forward, in is toward the car's centre line. %s",
+            "Lengths in %s, from the original strut rod centre in the plane of the tower top: fore"
+                + " is forward, in is toward the car's centre line. %s",
             Phrases.unit(lengths), Phrases.SETTING_MEANS));
     for (SideLayout side : layout.sides().values()) {
       report.side(side);

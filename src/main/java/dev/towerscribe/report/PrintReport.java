@@ -30,7 +30,7 @@ public final class PrintReport {
     blocks.add(
         Phrases.say(
             "Across is the level bar, along the paper's short side; along is the upright bar at the"
-                + " left. Nothing can show that the two were given the wrong way round."));
+                + " left. If the two are swapped, nothing shows it."));
     blocks.add(table(r));
     blocks.add(
         Phrases.say(

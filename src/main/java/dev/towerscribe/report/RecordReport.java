@@ -102,7 +102,9 @@ public final class RecordReport {
 
   private Block tableOrNothing(List<Optional<Side>> sides) {
     Block.Table table = figures(sides, List.of(Stage.values()));
-    return table.rows().isEmpty() ? Phrases.say("Nothing was both predicted and measured.") : table;
+    return table.rows().isEmpty()
+        ? Phrases.say("No figure was both predicted and measured.")
+        : table;
   }
 
   /**

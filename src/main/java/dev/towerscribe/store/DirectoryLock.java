@@ -13,7 +13,7 @@ import java.util.Optional;
 
 /**
  * Keeps a second run out of a directory. The system frees the lock when a process ends in any way,
- * so a file left by a killed run bars nobody.
+ * so a file left by a killed run blocks nobody.
  */
 final class DirectoryLock implements AutoCloseable {
   /** The lock's file. */
@@ -71,9 +71,9 @@ final class DirectoryLock implements AutoCloseable {
 
   /**
    * Whether the locked file is the one at the path: the holder before may have deleted it between
-   * our opening and our locking, and a lock on a deleted file bars nobody. The file is given a size
-   * of our own, and the path is asked for it. It must not be opened for that: some systems free a
-   * process's locks on a file as soon as the process closes any channel of it.
+   * our opening and our locking, and a lock on a deleted file blocks nobody. The file is given a
+   * size of our own, and the path is asked for it. It must not be opened for that: some systems
+   * free a process's locks on a file as soon as the process closes any channel of it.
    */
   private static boolean isStillAt(Path path, FileChannel channel) throws IOException {
     long token = 31 * ProcessHandle.current().pid() + System.nanoTime();

@@ -253,8 +253,7 @@ final class DirectoryUpdate {
 
     Unfinished(Path directory, IOException cause) {
       super(
-          directory
-              + " holds files of two runs and must not be worked from; run the same command again",
+          directory + " holds files of two runs and must not be used; run the same command again",
           cause);
     }
   }

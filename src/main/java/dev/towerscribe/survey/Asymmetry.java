@@ -189,7 +189,7 @@ final class Asymmetry {
                 sure && much
                     ? "The sides differ: give the right its own figures, and look for the reason."
                     : sure
-                        ? "They differ, by little."
-                        : "The readings do not tell the sides apart."));
+                        ? "They differ slightly."
+                        : "The readings show no difference between the sides."));
   }
 }

@@ -13,7 +13,7 @@ import java.util.List;
  * @param chance how often good readings fit as badly or worse, 0 to 1 (chi-square test)
  * @param widened what every +/- was multiplied by: the ratio where chance is below one in a
  *     hundred, otherwise 1; never less
- * @param kinds the same for each kind of reading that has some to spare
+ * @param kinds the same for each kind of reading of which there are more than needed
  */
 public record Fit(
     int entries, int freedom, double ratio, double chance, double widened, List<Kind> kinds) {

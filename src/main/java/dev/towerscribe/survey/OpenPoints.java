@@ -50,7 +50,7 @@ final class OpenPoints {
         .toArray();
   }
 
-  /** What points lack that are told together. */
+  /** What points lack that are reported together. */
   private record Lack(String side, boolean needed, String words) {}
 
   void report() {

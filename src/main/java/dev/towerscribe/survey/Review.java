@@ -77,7 +77,7 @@ final class Review {
           share += o.reading().count() - o.weight() * adjustment.calculatedVariance(o);
         }
       }
-      // With less than one reading to spare the figure says nothing.
+      // With less than one spare reading the figure says nothing.
       if (share >= 1) {
         kinds.add(new Fit.Kind(name, share, Math.sqrt(squares / share)));
       }

@@ -17,7 +17,7 @@ import java.util.Map;
  * @param sides the rest of each side
  * @param fit how the readings of the car's points agree
  * @param readings how each entry came out
- * @param findings gravest first
+ * @param findings most serious first
  */
 public record SurveyResult(
     Survey survey,

@@ -18,7 +18,7 @@ import java.util.Optional;
  * @param pivotHeight original top pivot above its plane, mm
  * @param shaft diameter of the old strut rod's thread, mm
  * @param landmarks round holes that sheets are laid against
- * @param spans distances between them, or from the shaft
+ * @param spans distances between them, or from the strut rod
  * @param lines straight lines that sheets are laid along
  */
 public record SurveyTower(
@@ -51,7 +51,7 @@ public record SurveyTower(
           throw new IllegalArgumentException("a span to " + end + ", which is no landmark");
         }
         if (end.equals(SHAFT) && span.edges() != Edges.CENTRES && shaft.isEmpty()) {
-          throw new IllegalArgumentException("a span to the shaft's edge without its diameter");
+          throw new IllegalArgumentException("a span to the strut rod's edge without its diameter");
         }
       }
     }

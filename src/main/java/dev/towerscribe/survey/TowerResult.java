@@ -40,8 +40,8 @@ public record TowerResult(
   }
 
   /**
-   * The landmarks' uncertainty in three parts, as a line drawn askew turns all of them together and
-   * a centre beside the true one shifts them.
+   * The landmarks' uncertainty in three parts, as a line drawn at a slight angle turns all of them
+   * together and a centre beside the true one shifts them.
    *
    * @param turnSd of their common turn about the strut rod centre, radians
    * @param shiftSdMm of each coordinate of their common shift, mm

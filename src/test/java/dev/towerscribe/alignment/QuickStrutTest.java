@@ -12,7 +12,7 @@ import dev.towerscribe.quantity.Angle;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
-/** The quick closed form against the one that is told. */
+/** The quick closed form against the one that is reported. */
 class QuickStrutTest {
   /**
    * A ride height met to 1e-8 mm leaves angles right to that over the arm's 300 mm: 3e-11, and ten

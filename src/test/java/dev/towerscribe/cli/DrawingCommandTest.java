@@ -90,7 +90,7 @@ class DrawingCommandTest {
     }
     expected.add("drawing.list");
     assertThat(runs.files("jigs").keySet()).isEqualTo(expected);
-    // A jig more changes no other file, but for the list.
+    // A jig more changes no other file, except for the list.
     runs.files("out")
         .forEach(
             (name, bytes) -> {

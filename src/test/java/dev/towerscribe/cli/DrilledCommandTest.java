@@ -134,7 +134,7 @@ class DrilledCommandTest {
         .isEqualTo(Exit.WRONG_USE);
     assertThat(runs.err())
         .contains(
-            "the readings file bad.toml cannot be worked from",
+            "the readings file bad.toml cannot be used",
             "uncertainty.caliper: -1; allowed: 0.001 to 2 mm",
             "left.span[6].to: \"drain\"",
             "A, B, C, drain hole, wiring clip hole");

@@ -34,7 +34,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** The commands from the words typed to the exit code, within this process. */
 class MainTest {
-  /** The shaft then runs outside the opening, which is a stop. */
+  /** The strut rod then runs outside the opening, which is a stop. */
   /** Past the cut, but not so far that the slot runs into a bolt: that would be a fault. */
   private static final String BEARING_FAR_OUT = "bearing = { x = 40.0, height = 18.0 }";
 

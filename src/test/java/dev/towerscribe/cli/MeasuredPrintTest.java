@@ -56,7 +56,7 @@ class MeasuredPrintTest {
     assertThat(measured("101.3,99.4,141.40")).isZero();
     assertThat(runs.out())
         .contains("[print]\nscale = { across = 1.013, along = 0.994 }\nskew = 0.421\n")
-        .contains("level bar", "the wrong way round", "Print again and measure again");
+        .contains("level bar", "If the two are swapped", "Print again and measure again");
     assertThat(runs.err()).isEmpty();
     expectOnlyTheJob(job);
   }
@@ -196,12 +196,21 @@ class MeasuredPrintTest {
         .isEqualTo(Exit.WRONG_USE);
     assertThat(runs.err())
         .contains("across: a", "along: -1", "--bars, across: 0", "--bars, along: x")
-        .contains("--doubt, doubt: y", "--units ft", "--write: which job file?", "-o: with");
+        .contains(
+            "--uncertainty, uncertainty: y", "--units ft", "--write: which job file?", "-o: with");
     expectOnlyTheJob(job);
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"--bars=170,260", "--doubt=0.1", "--units=in", "--write", "--json"})
+  @ValueSource(
+      strings = {
+        "--bars=170,260",
+        "--doubt=0.1",
+        "--uncertainty=0.1",
+        "--units=in",
+        "--write",
+        "--json"
+      })
   void optionsOfReadingsNeedReadings(String option) throws Exception {
     assertThat(runs.run("ruler", option)).isEqualTo(Exit.WRONG_USE);
     assertThat(runs.err()).contains("goes with --measured");

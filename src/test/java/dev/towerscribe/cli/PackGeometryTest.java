@@ -79,9 +79,7 @@ class PackGeometryTest {
         .formatted(handed, scale);
   }
 
-  /**
-   * A hole in plan: offset + x (-sin q, cos q) + y (cos q, sin q), y turned over for an odd part.
-   */
+  /** A hole in plan: offset + x (-sin q, cos q) + y (cos q, sin q), y flipped for an odd part. */
   private static double[] plan(double[] p, String side, boolean handed) {
     boolean right = side.equals("right");
     double q = Math.toRadians(right ? 52.5 : 55.0);

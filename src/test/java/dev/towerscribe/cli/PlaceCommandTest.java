@@ -26,7 +26,7 @@ class PlaceCommandTest {
 
   private static final long LONGEST_RUN_S = 120;
 
-  /** One rounding of an angle told in degrees. */
+  /** One rounding of an angle given in degrees. */
   private static final double DEG = 1e-12;
 
   @TempDir Path directory;

@@ -210,7 +210,8 @@ class PrintProofTest {
     for (Printer printer : printers) {
       job(paper, "scale = { across = 1.0, along = 1.0 } # as found");
       String exact = readings(barsOf(asFound, printer), 6);
-      runs.done("ruler", "--measured", exact, "--doubt", "0.001", "--job", "job.toml", "--write");
+      runs.done(
+          "ruler", "--measured", exact, "--uncertainty", "0.001", "--job", "job.toml", "--write");
       assertThat(runs.read("job.toml")).contains(" } # as found\nskew = ");
       Path second = pack();
       assertThat(worst(second, printer, EXACT_MM)).as(printer.toString()).isLessThan(EXACT_MM);
@@ -227,7 +228,8 @@ class PrintProofTest {
   void aJobThatUndoesAnotherPrinterIsCorrectedFromThere() throws Exception {
     job("A4", "scale = { across = 1.02, along = 0.991 }\nskew = -0.7");
     String exact = readings(barsOf(sheet(pack()), GIVEN), 6);
-    runs.done("ruler", "--measured", exact, "--doubt", "0.001", "--job", "job.toml", "--write");
+    runs.done(
+        "ruler", "--measured", exact, "--uncertainty", "0.001", "--job", "job.toml", "--write");
     // The printer itself, whatever the first page was drawn for.
     assertThat(runs.read("job.toml"))
         .contains("scale = { across = 1.013, along = 0.994 }\nskew = 0.4\n");

@@ -84,7 +84,7 @@ class RecordCommandTest {
             .replace("camber = -0.85", "cambre = -0.85"));
     assertThat(record("wren.toml", "bad.toml")).isEqualTo(Exit.WRONG_USE);
     assertThat(runs.err())
-        .contains("the visit file cannot be worked from, and nothing was added")
+        .contains("the visit file cannot be used, and nothing was added")
         .contains("date: \"2026-13-03\"; allowed: a date")
         .contains("left.before.caster: 26; allowed: -10 to 20 deg")
         .contains("left.after.knuckle: -9; allowed: within the job's knuckle bolt, -2 to 0.5 deg")
@@ -178,7 +178,7 @@ class RecordCommandTest {
     assertThat(cause.path("cause").asText()).isEqualTo("setting");
     assertThat(cause.path("would_explain").asBoolean()).isTrue();
     // Independent: the demo was read at the mark 12 mm back along the slot, give or take what the
-    // bay's doubt leaves open.
+    // bay's uncertainty leaves open.
     assertThat(cause.path("value").asDouble()).isBetween(-16.0, -8.0);
   }
 

@@ -94,8 +94,7 @@ class SurveyCommandTest {
     assertThat(runs.run("survey", "--start", "--json")).isEqualTo(Exit.WRONG_USE);
     runs.write("bad.toml", "format = 1\nunits = \"mile\"\n");
     assertThat(runs.run("survey", "bad.toml")).isEqualTo(Exit.WRONG_USE);
-    assertThat(runs.err())
-        .contains("the survey file cannot be worked from:", "units", "title: missing");
+    assertThat(runs.err()).contains("the survey file cannot be used:", "units", "title: missing");
     assertThat(runs.run("survey", "none.toml")).isEqualTo(Exit.FILES);
     assertThat(runs.run("survey")).isEqualTo(Exit.WRONG_USE);
     assertThat(runs.run("survey", GOOD, "--accept", SLIP)).isEqualTo(Exit.WRONG_USE);

@@ -80,7 +80,7 @@ class DeepestTest {
         }
       }
       double depth = solved(x, y, r).depth;
-      // Nearer to nought than this, rounding decides.
+      // Nearer to zero than this, rounding decides.
       if (Math.abs(depth) > 1e-9) {
         assertThat(depth > 0).as("case %d", i).isEqualTo(all);
       }

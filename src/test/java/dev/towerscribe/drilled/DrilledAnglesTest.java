@@ -202,8 +202,8 @@ class DrilledAnglesTest {
 
   @Test
   void aStrutThatDidNotMoveKeepsItsToe() {
-    // Independent: nothing moved. The bearing, 12 along the slot, over the shaft and as high as the
-    // old pivot; a toe-in of 0.1.
+    // Independent: nothing moved. The bearing, 12 along the slot, over the strut rod and as high as
+    // the old pivot; a toe-in of 0.1.
     SideJob job = side(Side.LEFT);
     Plate p = job.plate();
     Plate low = p.withBearing(p.slot(), 8, job.tower().pivotHeightMm());

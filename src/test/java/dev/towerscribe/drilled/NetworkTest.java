@@ -174,8 +174,9 @@ class NetworkTest {
   }
 
   /**
-   * Six ties are three more than the pattern's place needs, but the landmarks' own doubt takes up
-   * two: of two ties that bear alike on what is left it cannot always be told which is off.
+   * Six ties are three more than the pattern's place needs, but the landmarks' own uncertainty
+   * takes up two: of two ties that bear alike on what is left it cannot always be told which is
+   * off.
    */
   @ParameterizedTest
   @CsvSource({"-1.5", "2", "6", "-20", "45", "-45"})
@@ -239,7 +240,8 @@ class NetworkTest {
     HoleNetwork network = drills.allPairs().allTies().network();
     assertThat(network.contradictions()).hasSize(1);
     Contradiction c = network.contradictions().get(0);
-    // Two landmarks fix the frame with one figure to spare: which of them is off cannot be told.
+    // Two landmarks fix the frame with one figure more than needed: which of them is off cannot be
+    // told.
     assertThat(c.leftOut()).isFalse();
     assertThat(c.readings()).allMatch(r -> r.startsWith("the job's "));
     assertThat(c.readings()).anyMatch(r -> r.contains("drain hole"));
@@ -273,7 +275,7 @@ class NetworkTest {
 
   @Test
   void understatedDoubtsWidenEveryPlusMinus() {
-    // Ten times the stated doubt: no single reading is to blame.
+    // Ten times the stated uncertainty: no single reading is to blame.
     Drills drills = Drills.plain(Side.LEFT).noisy(new Random(11), 10);
     HoleNetwork network = drills.allPairs().allPairs().allTies().network();
     assertThat(network.widened()).isTrue();
@@ -319,7 +321,7 @@ class NetworkTest {
     truthFound(drills.allPairs().allTies().network(), drills);
   }
 
-  /** Turning everything, landmarks too, turns the answer and keeps its doubt. */
+  /** Turning everything, landmarks too, turns the answer and keeps its uncertainty. */
   @Test
   void theReadingsKnowNoDirection() {
     // The same distances, planned and found elsewhere: a right tower's plan is a left one's.
@@ -334,7 +336,8 @@ class NetworkTest {
 
   /**
    * Independent: seeded simulation. Every reading and every landmark of the job is off by a normal
-   * error of its stated doubt; two standard deviations should cover 95.4 % of all coordinates.
+   * error of its stated uncertainty; two standard deviations should cover 95.4 % of all
+   * coordinates.
    */
   @Test
   void twoStandardDeviationsCoverTheTruth() {
@@ -376,8 +379,8 @@ class NetworkTest {
 
   @Test
   void aDoubtOfItsOwnWeighsItsReading() {
-    // Independent, by hand: 100 and 101 with doubts of 0.1 and 0.2 weigh 4 to 1: 100.2, sure to 0.2
-    // / root 5.
+    // Independent, by hand: 100 and 101 with uncertainties of 0.1 and 0.2 weigh 4 to 1: 100.2, sure
+    // to 0.2 / root 5.
     Drills drills = Drills.plain(Side.LEFT);
     List<SpanReading> spans = new ArrayList<>();
     spans.add(centres("A", "B", 100, 1.0));

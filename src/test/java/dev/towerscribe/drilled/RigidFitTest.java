@@ -75,7 +75,7 @@ class RigidFitTest {
     assertThat(fit.move().shift().x()).isCloseTo(-0.98048, within(5e-6));
     assertThat(fit.move().shift().y()).isCloseTo(0.29686, within(1e-5));
     assertThat(fit.meanSquareMm2()).isCloseTo(0.61975, within(5e-6));
-    // The second pattern is the first turned over.
+    // The second pattern is the first flipped.
     assertThat(fit.mirroredMeanSquareMm2()).isCloseTo(0, within(1e-15));
     assertThat(fit.looksFlipped(0.1)).isTrue();
     assertThat(fit.looksFlipped(0.5)).isFalse();

@@ -64,7 +64,7 @@ class PrintReadingTest {
     // Of so many readings the spread itself is known to 1 / sqrt(2 n), 0.16 per cent.
     assertThat(r.skewDoubt().orElseThrow().radians() / spread).isCloseTo(1, within(0.01));
     assertThat(r.acrossDoubt()).isCloseTo(0.05 / 170, within(ROUNDING));
-    // Independent: about a square print of equal bars, 2 doubt / bar.
+    // Independent: about a square print of equal bars, 2 uncertainty / bar.
     assertThat(hundred(100, 100, 100 * Math.sqrt(2)).skewDoubt().orElseThrow().radians())
         .isCloseTo(0.001, within(1e-9));
   }

@@ -78,7 +78,7 @@ class JobFuzzProperties {
     answers("format = 1\ntitle = \"" + text + "\"\n");
   }
 
-  /** While the unit is in doubt lengths are judged least, so here the model is least guarded. */
+  /** While the unit is uncertain lengths are judged least, so here the model is least guarded. */
   @Property(seed = "20261127", tries = 2000)
   void survivesDamageUnderAnUnknownUnit(@ForAll long seed) {
     Random random = new Random(seed);

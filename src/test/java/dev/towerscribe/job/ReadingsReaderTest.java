@@ -150,7 +150,7 @@ class ReadingsReaderTest {
         arguments("\"mm\"", "\"cm\"", "units", "\"mm\" or \"in\""),
         arguments("2026-12-01", "\"yesterday\"", "date", "YYYY-MM-DD"),
         arguments("\"Least, drilled\"", "7", "title", "in quotes"),
-        // Doubts.
+        // Uncertainties.
         arguments("caliper = 0.04", "caliper = -0.04", "uncertainty.caliper", "cannot be negative"),
         arguments("caliper = 0.04", "caliper = 0", "uncertainty.caliper", "cannot be zero"),
         arguments("caliper = 0.04", "caliper = 50", "uncertainty.caliper", "0.001 to 2 mm"),

@@ -123,7 +123,7 @@ class SurveyFaultsTest {
             "left.floor[0].at[1]",
             "-500 to 2000 mm"),
         arguments("[[8.0, 655.0], [8.5, 654.0]]", "7.0", "left.floor[0].at", "square brackets"),
-        // Doubts.
+        // Uncertainties.
         arguments("tape = 1.5", "tape = 0", "uncertainty.tape", "0.005 to 50 mm", "zero"),
         arguments("tape = 1.5", "tape = 60.0", "uncertainty.tape", "0.005 to 50 mm"),
         arguments("angle = 0.2", "angle = 9.0", "uncertainty.angle", "0.005 to 5 deg"),

@@ -44,8 +44,8 @@ class LayoutsTest {
     assertThat(moving.region().area()).isGreaterThan(still.region().area());
     assertThat(sweep(side).figure())
         .isLessThan(sweep(Layout.of(DEMO).sides().get(Side.LEFT)).figure());
-    // Independent: the shaft's disc at any of its poses lies in the region, the disc reckoned from
-    // that pose's own slant.
+    // Independent: the strut rod's disc at any of its poses lies in the region, the disc calculated
+    // from that pose's own slant.
     SideJob job = DEMO.sides().get(Side.LEFT);
     for (ShaftReach.Ray ray : ShaftPoses.of(job).orElseThrow().rays()) {
       Vec2 centre = job.bearing(ray.settingMm()).plus(ray.perMm().times(18));

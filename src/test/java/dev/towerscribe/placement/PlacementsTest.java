@@ -174,7 +174,7 @@ class PlacementsTest {
             .filter(o -> o.heldBackBy().startsWith("further rearward by 0.1 mm, caster passes"))
             .findFirst()
             .orElseThrow();
-    assertThat(held.heldBackBy()).contains("caster passes the most wanted on the right");
+    assertThat(held.heldBackBy()).contains("caster passes the most that is wanted on the right");
     assertThat(offers)
         .extracting(Offer::heldBackBy)
         .noneMatch(w -> w.contains("most wanted on the left"));
@@ -230,7 +230,7 @@ class PlacementsTest {
         .isEqualTo("bolt B comes too near the edge of the bolting face");
     assertThat(LimitingFactor.words(stop("right.edge-landmark.C.drain-hole", "bolt C, drain hole")))
         .isEqualTo("bolt C comes too near the drain hole");
-    assertThat(LimitingFactor.words(stop("left.sweep", "strut rod and spacer, finished opening")))
+    assertThat(LimitingFactor.words(stop("left.sweep", "strut rod and spacer, opening")))
         .isEqualTo("the strut rod touches the opening");
     assertThat(LimitingFactor.words(stop("left.notch-width.hinge", "hinge")))
         .isEqualTo("too little is left of the hinge");

@@ -75,7 +75,8 @@ class NumbersProperties {
 
   @Example
   void writesInFull() {
-    // Frozen, but for the last: independent, the least double is 2^-1074, reckoned to 15 digits.
+    // Frozen, except for the last: independent, the least double is 2^-1074, calculated to 15
+    // digits.
     assertThat(Numbers.exact(-0.0)).isEqualTo("0.0");
     assertThat(Numbers.exact(0.1)).isEqualTo("0.1");
     assertThat(Numbers.exact(-100)).isEqualTo("-100.0");

@@ -58,7 +58,7 @@ class EvaluateTest {
           .isCloseTo(reading.caster().radians(), within(SAME_RAD));
       assertThat(e.of(LEFT, stage, BayFigure.CAMBER).orElseThrow().predicted().radians())
           .isCloseTo(reading.camber().radians(), within(SAME_RAD));
-      // The ride height's doubt of 2 mm comes on top, but for caster it is next to nothing.
+      // The ride height's uncertainty of 2 mm comes on top, but for caster it is next to nothing.
       assertThat(caster.plusMinus().orElseThrow().degrees())
           .isCloseTo(Math.toDegrees(figures.caster().plusMinus(sure)), within(0.005));
     }
@@ -251,7 +251,7 @@ class EvaluateTest {
             .orElseThrow()
             .caster()
             .byChoice()[Sensitivity.Choice.REARWARD.ordinal()];
-    // Independent: 3 mm of doubt times the change by one mm that align gives.
+    // Independent: 3 mm of uncertainty times the change by one mm that align gives.
     assertThat(made.plusMinus().orElseThrow().radians())
         .isCloseTo(
             Math.hypot(planned.plusMinus().orElseThrow().radians(), 3 * perMm), within(1e-9));
@@ -370,7 +370,7 @@ class EvaluateTest {
                 Side.RIGHT, Visits.wheel(BayReading.NONE, read(5.5, -2.65))));
     Map<String, Finding> byId = new java.util.TreeMap<>();
     Evaluate.of(job, visit).findings().forEach(f -> byId.put(f.id(), f));
-    // Independent: the window 5.5 to 6, the aim -2.4 with 0.25 to spare, the limit -3.2, 0.5
+    // Independent: the window 5.5 to 6, the aim -2.4 with 0.25 either way, the limit -3.2, 0.5
     // across.
     assertThat(byId.get("left.record-aim-caster").severity()).isEqualTo(Severity.CAUTION);
     assertThat(byId.get("left.record-aim-caster").limit()).isCloseTo(6, within(1e-9));

@@ -23,7 +23,7 @@ final class Visits {
     return SampleJobs.job(SampleJobs.plainTower(), SampleJobs.plate(true), s -> s);
   }
 
-  /** The same with points measured so well that they bring next to no doubt. */
+  /** The same with points measured so well that they bring almost no uncertainty. */
   static Job sureJob() {
     Map<Side, SideJob> sides = new EnumMap<>(Side.class);
     job()

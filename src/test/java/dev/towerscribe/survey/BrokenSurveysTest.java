@@ -16,7 +16,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
-/** Whatever was read, an answer comes: no reading is bad enough to break the reckoning. */
+/** Whatever was read, an answer comes: no reading is bad enough to break the calculation. */
 class BrokenSurveysTest {
   private static final Pattern LENGTH = Pattern.compile("(length|up) = \\[([0-9.]+), ([0-9.]+)\\]");
 

@@ -20,7 +20,9 @@ import java.util.Random;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
-/** Do the +/- hold? Random cars, random readings of them, errors drawn at the doubts stated. */
+/**
+ * Do the +/- hold? Random cars, random readings of them, errors drawn at the uncertainties stated.
+ */
 @Tag("simulation")
 class CoverageTest {
   private static final int CASES = 2000;

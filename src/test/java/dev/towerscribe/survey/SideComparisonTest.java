@@ -85,7 +85,7 @@ class SideComparisonTest {
       assertThat(chance.say())
           .isEqualTo(
               "tyre radius: 3.00 mm more on the right than on the left, +/- 1.00 mm. The readings"
-                  + " do not tell the sides apart.");
+                  + " show no difference between the sides.");
       Finding sure = told(tyre(303.1, left), tyre(300, right));
       assertThat(sure.severity()).isEqualTo(Severity.CAUTION);
       assertThat(sure.figure()).isCloseTo(3.1, within(ROUNDING * 1000));
@@ -98,7 +98,7 @@ class SideComparisonTest {
   void whatIsSureMayBeLittle() {
     Finding little = told(tyre(300, .1), tyre(302, .1));
     assertThat(little.severity()).isEqualTo(Severity.NOTE);
-    assertThat(little.say()).endsWith("They differ, by little.");
+    assertThat(little.say()).endsWith("They differ slightly.");
     assertThat(told(tyre(300, .1), tyre(302.1, .1)).severity()).isEqualTo(Severity.CAUTION);
   }
 
@@ -156,7 +156,7 @@ class SideComparisonTest {
     assertThat(told(landmark(90, 40, 3, .6, true), landmark(94, 43, 4, .8, true)).say())
         .isEqualTo(
             "seam: 3.00 mm further in on the right tower than on the left, +/- 1.00 mm. The"
-                + " readings do not tell the sides apart.");
+                + " readings show no difference between the sides.");
     // The other way round: fore is worst, and less.
     assertThat(told(landmark(90, 40, .6, 3, true), landmark(86.5, 44, .8, 4, true)).say())
         .contains("3.50 mm further rearward")

@@ -161,7 +161,7 @@ class SurveyCasesTest {
               { from = "mine", to = "ball_joint", length = 403.8 },
             ]
             """);
-    // A point of one's own that hangs on two tapes is told of, but bars nothing.
+    // A point of one's own that hangs on two tapes is told of, but blocks nothing.
     assertThat(r.stops()).isEmpty();
     assertThat(SurveyTexts.finding(r, "left.unfixed.mine").severity()).isEqualTo(Severity.CAUTION);
   }

@@ -189,7 +189,7 @@ final class QuickTowerCheck {
     return holes(s) ? s.slack : Double.NEGATIVE_INFINITY;
   }
 
-  /** Metal of brackets in the sockets' circles, mm2: a notch's area but for its tips. */
+  /** Metal of brackets in the sockets' circles, mm2: a notch's area except for its tips. */
   double overlap(Scratch s) {
     placeHoles(s);
     double area = 0.0;

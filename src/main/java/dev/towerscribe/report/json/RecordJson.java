@@ -14,7 +14,7 @@ import dev.towerscribe.record.WheelVisit;
 import java.util.List;
 
 /**
- * A record as data, format 1. A visit is calculated anew with the job as it is; {@code recorded}
+ * A record as data, format 1. A visit is calculated again with the job as it is; {@code recorded}
  * has what was predicted at the time.
  */
 public final class RecordJson {

@@ -104,7 +104,7 @@ public final class CaliperPage {
             new Column("Hole", 1.5, Align.START),
             new Column("Bolt", 0.9, Align.START),
             new Column("Hole\ndiameter", 1.2, Align.END),
-            new Column("From shaft\ncentre", 1.3, Align.END));
+            new Column("From rod\ncentre", 1.3, Align.END));
     List<List<Cell>> rows = new ArrayList<>();
     for (int i = 0; i < keys.size(); i++) {
       PlacedHole hole = layout.holes().get(i);
@@ -126,7 +126,7 @@ public final class CaliperPage {
     boolean domed = layout.job().tower().crown().isPresent();
     String unit = ", " + lengths.unit().symbol();
     List<Column> columns = new ArrayList<>();
-    columns.add(new Column("Holes", 1.3, Align.START));
+    columns.add(new Column("Holes", 1.15, Align.START));
     columns.add(new Column("Centres" + unit, 1.25, Align.END));
     if (domed) {
       columns.add(new Column("Centres on\npaper" + unit, 1.25, Align.END));

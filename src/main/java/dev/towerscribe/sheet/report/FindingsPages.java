@@ -24,7 +24,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** The result of every check of one tower, gravest first, each with figure, limit and source. */
+/**
+ * The result of every check of one tower, most serious first, each with figure, limit and source.
+ */
 public final class FindingsPages {
   /** The airiest first. */
   private static final List<BlockSetter.Style> STYLES =
@@ -89,8 +91,8 @@ public final class FindingsPages {
   }
 
   /**
-   * Notes are many. Those that say something are told one by one, in two columns under a heading of
-   * the same width, which keeps it with the first; those that only say that a figure passed its
+   * Notes are many. Those that say something are listed one by one, in two columns under a heading
+   * of the same width, which keeps it with the first; those that only say that a figure passed its
    * limit stand in one table, a line each, with the sources once, below it.
    */
   private static void addNotes(

@@ -82,7 +82,7 @@ public final class PlacementMap {
     page.paragraph(
         "White: every check passes on every tower of the job, at the best inboard offset and"
             + " setting there. Hatched: no placement stands, for the reason written there. Lines:"
-            + " caster in degrees, the lesser of both sides"
+            + " caster in degrees, the smaller of both sides"
             + (estimate ? ", estimated" : "")
             + ". Letters: the offers; a letter set aside is joined to its place, the dot.",
         TextStyle.BODY);

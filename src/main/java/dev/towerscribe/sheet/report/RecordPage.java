@@ -34,7 +34,7 @@ public final class RecordPage {
 
   /**
    * Lettering of the words, space in table rows, and whether the table has what the work changed:
-   * the airiest first. What is outside is told in words besides, so that the short table loses
+   * the airiest first. What is outside is said in words as well, so that the short table loses
    * nothing that counts.
    */
   private static final List<Spacing> SPACINGS =
@@ -131,7 +131,7 @@ public final class RecordPage {
     words.aims().forEach(this::say);
     page.band("What the differences say");
     if (record.explanations().isEmpty()) {
-      say("Nothing was both predicted and measured.");
+      say("No figure was both predicted and measured.");
     }
     blocks(RecordReport.says(told()));
     page.columns(2);

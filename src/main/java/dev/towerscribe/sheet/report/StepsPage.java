@@ -126,7 +126,7 @@ public final class StepsPage {
 
   private String checkBars() {
     Print print = layout.job().print();
-    String stop = "A bar that is not as long as it says: do not use the sheet. Print again.";
+    String stop = "If a bar is not as long as it says, do not use the sheet. Print again.";
     if (print.isTrue()) {
       return stop;
     }
@@ -163,8 +163,8 @@ public final class StepsPage {
     heading("DRILL: holes first, while the sheet is whole");
     step(
         "Drill the pilots: " + pilots() + ".",
-        "Wood clamped behind the sheet. Sharp drill, light hand: do not crowd it (NAVEDTRA"
-            + " 14018).");
+        "Wood clamped behind the sheet. Sharp drill, light hand: let it cut, do not force it"
+            + " (NAVEDTRA 14018).");
     step(
         "Check again, from above too.",
         "Calipers across the pilots. Topside sheet laid on: each pilot stands in its cross.");
@@ -229,7 +229,7 @@ public final class StepsPage {
   }
 
   private void cut() {
-    heading("CUT: in small bites, none can be put back");
+    heading("CUT: a little at a time; none can be put back");
     if (layout.finalCut().isEmpty()) {
       step("Leave the opening as it is.", "Nothing is left to cut inside the mark.");
     } else {

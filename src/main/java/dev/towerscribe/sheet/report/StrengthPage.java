@@ -74,7 +74,7 @@ public final class StrengthPage {
     page.paragraph(
         "Forward and inboard: the share along the tower, together SHEAR. Up: the share square to"
             + " it, of which PULL is what the bolt must hold. Proof in shear: proof load / root 3."
-            + " USE is both added; preload is not in it.",
+            + " USE is the sum of the two; preload is not in it.",
         TextStyle.SMALL);
     page.band("Bolts: clamping");
     together(clamping());
@@ -113,7 +113,7 @@ public final class StrengthPage {
     List<String> all = new ArrayList<>();
     if (!info.acceptedStops().isEmpty()) {
       all.add(
-          "RECKONED WITH ACCEPTED STOPS: "
+          "CALCULATED WITH ACCEPTED STOPS: "
               + String.join(", ", info.acceptedStops().stream().map(Finding::id).toList())
               + ".");
     }
@@ -133,7 +133,7 @@ public final class StrengthPage {
           .ifPresent(use -> all.add("THE PLATE WOULD LIFT AT BOLT " + bolt.name() + "."));
     }
     if (report.group().inLine()) {
-      all.add("BOLTS ON ONE LINE: TIPPING ABOUT IT IS NOT JUDGED.");
+      all.add("BOLTS ON ONE LINE: TIPPING ABOUT IT IS NOT CHECKED.");
     }
     return all;
   }
@@ -160,7 +160,7 @@ public final class StrengthPage {
                 cells("Full bump", loads.bumpMm()),
                 cells("Load at full bump", newtons(loads.fullBumpN())),
                 cells("Dynamic factor", Numbers.plain(loads.factor(), 2)),
-                cells("LOAD RECKONED WITH", newtons(loads.cornerN()))));
+                cells("LOAD USED", newtons(loads.cornerN()))));
     Table split =
         pairs(
             half,

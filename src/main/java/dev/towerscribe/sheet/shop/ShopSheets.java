@@ -57,7 +57,7 @@ final class ShopSheets {
             .orElseThrow(
                 () ->
                     new NoRoomException(
-                        "even at 1:20 the views of " + drawing.stem() + " find no room"));
+                        "even at 1:20 the views of " + drawing.stem() + " do not fit"));
     return pages(drawing, leaf, rooms, factor, true);
   }
 

@@ -68,7 +68,7 @@ final class WorksheetTower {
     TextPage page = new TextPage(head);
     double wide = page.columnMm();
     page.lead(
-        "On the tower FORE and IN count from the old strut rod's centre, along the metal. IN is"
+        "On the tower FORE and IN count from the old strut rod centre, along the metal. IN is"
             + " toward the middle of the car; outboard is minus.",
         FormPieces.WORDS);
     landmarkRows(page, wide);
