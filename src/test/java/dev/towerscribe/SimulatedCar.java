@@ -150,7 +150,7 @@ final class SimulatedCar {
               Optional.of(
                   new SurveyTower.Place(read(l.at().x(), RULE, 2), read(l.at().y(), RULE, 2))),
               read(l.diameterMm(), CALIPER, 2)));
-      spans.add(span(SurveyTower.SHAFT, Vec2.ZERO, l));
+      spans.add(span(SurveyTower.STRUT_ROD, Vec2.ZERO, l));
       Landmark next = landmarks.get((i + 1) % landmarks.size());
       spans.add(span(next.name(), next.at(), l));
     }

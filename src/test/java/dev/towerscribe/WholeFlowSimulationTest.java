@@ -67,9 +67,9 @@ class WholeFlowSimulationTest {
   private static final double SKEW_DEG = 0.4;
 
   /** Good calipers on a sharp line, mm. */
-  private static final double BAR_DOUBT = 0.02;
+  private static final double BAR_UNCERTAINTY = 0.02;
 
-  private static final double HOLE_DOUBT = 0.05;
+  private static final double HOLE_UNCERTAINTY = 0.05;
 
   /** What a careful hand drills off its punch mark, mm each way. */
   private static final double DRILLED_OFF = 0.25;
@@ -88,7 +88,7 @@ class WholeFlowSimulationTest {
   }
 
   @Test
-  void statedDoubtsCoverTheTruthFromTheFirstTapeToTheLastCaliper() throws Exception {
+  void statedUncertaintiesCoverTheTruthFromTheFirstTapeToTheLastCaliper() throws Exception {
     Random random = new Random(20262);
     for (int i = 0; i < CARS; i++) {
       car(random);
@@ -187,17 +187,17 @@ class WholeFlowSimulationTest {
         new PrintReading(
             100,
             100,
-            across.distanceTo(corner) + BAR_DOUBT * random.nextGaussian(),
-            along.distanceTo(corner) + BAR_DOUBT * random.nextGaussian(),
-            Optional.of(across.distanceTo(along) + BAR_DOUBT * random.nextGaussian()),
-            BAR_DOUBT);
-    cover("print across", reading.across(), ACROSS, reading.acrossDoubt());
-    cover("print along", reading.along(), ALONG, reading.alongDoubt());
+            across.distanceTo(corner) + BAR_UNCERTAINTY * random.nextGaussian(),
+            along.distanceTo(corner) + BAR_UNCERTAINTY * random.nextGaussian(),
+            Optional.of(across.distanceTo(along) + BAR_UNCERTAINTY * random.nextGaussian()),
+            BAR_UNCERTAINTY);
+    cover("print across", reading.across(), ACROSS, reading.acrossUncertainty());
+    cover("print along", reading.along(), ALONG, reading.alongUncertainty());
     cover(
         "print skew",
         reading.skew().orElseThrow().degrees(),
         SKEW_DEG,
-        reading.skewDoubt().orElseThrow().degrees());
+        reading.skewUncertainty().orElseThrow().degrees());
     return reading.map();
   }
 
@@ -268,8 +268,8 @@ class WholeFlowSimulationTest {
           double mm =
               at.get(from).distanceTo(at.get(to))
                   + b.radii() * radii
-                  + HOLE_DOUBT * random.nextGaussian();
-          spans.add(new SpanReading(from, to, b, new Repeated(List.of(mm), HOLE_DOUBT)));
+                  + HOLE_UNCERTAINTY * random.nextGaussian();
+          spans.add(new SpanReading(from, to, b, new Repeated(List.of(mm), HOLE_UNCERTAINTY)));
         }
       }
     }
@@ -280,15 +280,15 @@ class WholeFlowSimulationTest {
                     new SideReadings.HoleSize(
                         h.name(),
                         new Repeated(
-                            List.of(h.diameterMm() + HOLE_DOUBT * random.nextGaussian()),
-                            HOLE_DOUBT)))
+                            List.of(h.diameterMm() + HOLE_UNCERTAINTY * random.nextGaussian()),
+                            HOLE_UNCERTAINTY)))
             .toList();
     HoleNetwork found =
         HoleSolver.of(
             layout,
             new SideReadings(Side.LEFT, sizes, spans, List.of()),
             new Readings.Uncertainty(
-                Stated.given(HOLE_DOUBT),
+                Stated.given(HOLE_UNCERTAINTY),
                 Stated.given(datum.landmarkSdMm()),
                 Stated.given(0.2),
                 Stated.given(new Angle(datum.turnSd())),

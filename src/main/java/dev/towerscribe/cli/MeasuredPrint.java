@@ -31,9 +31,9 @@ import java.util.Optional;
 /** {@code ruler --measured}: what calipers read on a print becomes the job's print figures. */
 final class MeasuredPrint {
   /** Common practice, no source: what one reading of plain calipers on paper is worth. */
-  private static final double DOUBT_MM = 0.05;
+  private static final double UNCERTAINTY_MM = 0.05;
 
-  private static final double MOST_DOUBT_MM = 1.0;
+  private static final double MOST_UNCERTAINTY_MM = 1.0;
 
   /** What most printers leave blank, and the least margin of a job. */
   private static final double PRINTED_EDGE_MM = 4.0;
@@ -94,7 +94,7 @@ final class MeasuredPrint {
     List<String> faults = new ArrayList<>();
     List<Double> readings = numbers(MEASURED, List.of("across", "along", "far ends"), faults);
     List<Double> bars = numbers(BARS, List.of("across", "along"), faults);
-    List<Double> doubt = numbers(UNCERTAINTY, List.of("uncertainty"), faults);
+    List<Double> uncertainty = numbers(UNCERTAINTY, List.of("uncertainty"), faults);
     Optional<LengthUnit> unit = Optional.empty();
     try {
       unit = given.oneOf(UNITS, LengthUnit.values(), LengthUnit::symbol);
@@ -115,7 +115,7 @@ final class MeasuredPrint {
 
     Optional<JobFile> file = hasJob ? Optional.of(jobFile()) : Optional.empty();
     LengthUnit units = file.map(f -> f.job().units()).orElse(unit.orElse(LengthUnit.MM));
-    PrintReading reading = reading(readings, bars, doubt, units);
+    PrintReading reading = reading(readings, bars, uncertainty, units);
     refuseImpossible(reading, units);
     List<String> reasons = new ArrayList<>(PrintCauses.ofBars(reading, units));
     if (Math.abs(reading.skew().orElse(Angle.ZERO).degrees()) > PrintCauses.MOST_SKEW_DEG) {
@@ -206,14 +206,14 @@ final class MeasuredPrint {
   }
 
   private static PrintReading reading(
-      List<Double> readings, List<Double> bars, List<Double> doubt, LengthUnit units)
+      List<Double> readings, List<Double> bars, List<Double> uncertainty, LengthUnit units)
       throws Refusal {
     RulerPage.Bars usual = RulerPage.Bars.ofSheets(units);
-    double doubtMm = doubt.isEmpty() ? DOUBT_MM : units.toMm(doubt.get(0));
-    if (doubtMm > MOST_DOUBT_MM) {
+    double uncertaintyMm = uncertainty.isEmpty() ? UNCERTAINTY_MM : units.toMm(uncertainty.get(0));
+    if (uncertaintyMm > MOST_UNCERTAINTY_MM) {
       throw Refusal.wrongUse(
           "--uncertainty: %s is too much, at most %s: a print cannot be proved by such readings",
-          PrintCauses.length(doubtMm, units), PrintCauses.length(MOST_DOUBT_MM, units));
+          PrintCauses.length(uncertaintyMm, units), PrintCauses.length(MOST_UNCERTAINTY_MM, units));
     }
     return new PrintReading(
         bars.isEmpty() ? usual.acrossMm() : units.toMm(bars.get(0)),
@@ -221,7 +221,7 @@ final class MeasuredPrint {
         units.toMm(readings.get(0)),
         units.toMm(readings.get(1)),
         readings.size() == 3 ? Optional.of(units.toMm(readings.get(2))) : Optional.empty(),
-        doubtMm);
+        uncertaintyMm);
   }
 
   /** Lengths that no triangle has are a slip, not a printer. */

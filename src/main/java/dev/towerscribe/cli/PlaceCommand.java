@@ -121,7 +121,7 @@ final class PlaceCommand implements Command {
     lines.add(
         always.isEmpty()
             ? "no placement within 30 mm passes every check. What prevents it, the hardest to move"
-                  + " first:"
+                + " first:"
             : "no placement can clear these stop findings:");
     found.inTheWay().forEach(b -> lines.add(b.words() + ": " + remedy(b)));
     always.forEach(f -> lines.add(f.id() + ": " + f.say()));
@@ -130,7 +130,7 @@ final class PlaceCommand implements Command {
 
   private static String remedy(FeasibleMap.Barrier barrier) {
     return switch (barrier) {
-      case SHAFT -> "keep less inside the mark, or take a plate with a shorter slot";
+      case STRUT_ROD -> "keep less inside the mark, or take a plate with a shorter slot";
       case PLATE -> "take a plate with another outline, or look at the opening and wall again";
       case BOLTS -> "measure more sound metal, keep more inside the mark or take another plate";
       case BRACKET -> "take a smaller socket, or look at the bracket's outline and least width";

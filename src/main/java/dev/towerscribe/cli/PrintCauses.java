@@ -106,7 +106,7 @@ final class PrintCauses {
   /** Why no print can have these three lengths. */
   static String ofTriangle(PrintReading r, LengthUnit units) {
     return ("far ends: %s cannot be: with bars of %s and %s it lies between %s and %s. Measure from"
-                + " cross to cross; commas between the readings, a point for decimals")
+            + " cross to cross; commas between the readings, a point for decimals")
         .formatted(
             length(r.farEndsMm().orElseThrow(), units),
             length(r.acrossMm(), units),
@@ -118,8 +118,8 @@ final class PrintCauses {
   /** Why a print may lean further than a printer can. */
   static String ofSkew(PrintReading r, LengthUnit units) {
     return ("far ends: %s makes the print %s deg out of square, and more than %s is never the"
-                + " printer alone. If square, it would read %s: measure again from cross to cross,"
-                + " not from the bars' shared corner")
+            + " printer alone. If square, it would read %s: measure again from cross to cross,"
+            + " not from the bars' shared corner")
         .formatted(
             length(r.farEndsMm().orElseThrow(), units),
             Lengths.degrees(r.skew().orElseThrow()),

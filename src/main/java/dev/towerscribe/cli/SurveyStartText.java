@@ -3,10 +3,10 @@ package dev.towerscribe.cli;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Numbers;
-import dev.towerscribe.sheet.worksheet.WorksheetDoubt;
 import dev.towerscribe.sheet.worksheet.WorksheetMark;
 import dev.towerscribe.sheet.worksheet.WorksheetPlan;
 import dev.towerscribe.sheet.worksheet.WorksheetPoint;
+import dev.towerscribe.sheet.worksheet.WorksheetUncertainty;
 import java.util.List;
 
 /**
@@ -30,7 +30,7 @@ final class SurveyStartText {
   static String of(LengthUnit units) {
     SurveyStartText file = new SurveyStartText(units);
     file.head();
-    file.doubts();
+    file.uncertainties();
     for (Side side : Side.values()) {
       file.corner(side);
       file.tower(side);
@@ -84,18 +84,18 @@ final class SurveyStartText {
     line("]");
   }
 
-  private void doubts() {
+  private void uncertainties() {
     line(
         "",
         "# How far one reading may be off, one standard deviation. Put your own in.",
         "[uncertainty]");
-    for (WorksheetDoubt doubt : WorksheetDoubt.values()) {
-      line(doubt.key() + " = " + figure(doubt) + "   # " + doubt.words());
+    for (WorksheetUncertainty uncertainty : WorksheetUncertainty.values()) {
+      line(uncertainty.key() + " = " + figure(uncertainty) + "   # " + uncertainty.words());
     }
   }
 
-  private String figure(WorksheetDoubt doubt) {
-    double value = doubt.isAngle() ? doubt.usual() : units.fromMm(doubt.usual());
+  private String figure(WorksheetUncertainty uncertainty) {
+    double value = uncertainty.isAngle() ? uncertainty.usual() : units.fromMm(uncertainty.usual());
     String plain = Numbers.plain(value, units == LengthUnit.MM ? 2 : 3);
     return plain.contains(".") ? plain : plain + ".0";
   }

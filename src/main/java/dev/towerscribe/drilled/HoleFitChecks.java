@@ -198,7 +198,7 @@ final class HoleFitChecks {
                 lengths.with(edge.limitMm()),
                 fails
                     ? ". Metal cannot be put back: have the tower reinforced there by a welder who"
-                          + " knows the car's structure, or take another plate."
+                        + " knows the car's structure, or take another plate."
                     : close ? ", within the uncertainty of the reading." : "."));
   }
 }

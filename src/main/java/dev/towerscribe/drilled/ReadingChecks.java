@@ -278,7 +278,7 @@ final class ReadingChecks {
         Severity.NOTE,
         About.words("landmarks in one line", "distances alone"),
         ("Distances cannot tell the holes from their mirror image in the line from %s to %s; the"
-             + " plan was taken as right. Look: hole %s lies %s of that line.")
+                + " plan was taken as right. Look: hole %s lies %s of that line.")
             .formatted(a.name(), b.name(), far.name(), where));
   }
 
@@ -317,7 +317,7 @@ final class ReadingChecks {
           Severity.STOP,
           About.mm("hole " + name, worst, HoleSolver.FAR_MM, Sources.OWN_CHOICE),
           ("Hole %s lies %s from its planned place%s, farther than a drill wanders from a mark."
-               + " Look for mixed-up names, a slipped digit, or the wrong sheet.")
+                  + " Look for mixed-up names, a slipped digit, or the wrong sheet.")
               .formatted(name, lengths.with(worst), network.tied() ? "" : " in the pattern"));
     }
   }

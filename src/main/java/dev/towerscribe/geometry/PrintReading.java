@@ -11,7 +11,7 @@ import java.util.Optional;
  * @param acrossMm reading of the first, positive
  * @param alongMm reading of the second, positive
  * @param farEndsMm reading between their far ends, positive; empty if it was not taken
- * @param doubtMm standard deviation of one reading, not negative
+ * @param uncertaintyMm standard deviation of one reading, not negative
  */
 public record PrintReading(
     double barAcrossMm,
@@ -19,7 +19,7 @@ public record PrintReading(
     double acrossMm,
     double alongMm,
     Optional<Double> farEndsMm,
-    double doubtMm) {
+    double uncertaintyMm) {
   /** Of how many standard deviations a departure may be nothing but the reading's own error. */
   public static final double WITHIN = 2.0;
 
@@ -49,8 +49,8 @@ public record PrintReading(
    *
    * @return ratio
    */
-  public double acrossDoubt() {
-    return doubtMm / barAcrossMm;
+  public double acrossUncertainty() {
+    return uncertaintyMm / barAcrossMm;
   }
 
   /**
@@ -58,8 +58,8 @@ public record PrintReading(
    *
    * @return ratio
    */
-  public double alongDoubt() {
-    return doubtMm / barAlongMm;
+  public double alongUncertainty() {
+    return uncertaintyMm / barAlongMm;
   }
 
   /**
@@ -92,14 +92,14 @@ public record PrintReading(
    *
    * @return an angle, or empty without a reading between the far ends
    */
-  public Optional<Angle> skewDoubt() {
+  public Optional<Angle> skewUncertainty() {
     return farEndsMm.map(
         d -> {
           double s = sine(d);
           double byAcross = 1 / alongMm - s / acrossMm;
           double byAlong = 1 / acrossMm - s / alongMm;
           double byFarEnds = d / (acrossMm * alongMm);
-          double sines = Math.hypot(Math.hypot(byAcross, byAlong), byFarEnds) * doubtMm;
+          double sines = Math.hypot(Math.hypot(byAcross, byAlong), byFarEnds) * uncertaintyMm;
           return new Angle(sines / Math.sqrt(1 - s * s));
         });
   }
@@ -111,7 +111,7 @@ public record PrintReading(
    */
   public boolean isSquare() {
     return skew()
-        .map(a -> Math.abs(a.radians()) <= WITHIN * skewDoubt().orElseThrow().radians())
+        .map(a -> Math.abs(a.radians()) <= WITHIN * skewUncertainty().orElseThrow().radians())
         .orElse(true);
   }
 
@@ -122,7 +122,7 @@ public record PrintReading(
    *     of what they should be
    */
   public boolean isTrue() {
-    double most = WITHIN * doubtMm + ROUNDING_MM;
+    double most = WITHIN * uncertaintyMm + ROUNDING_MM;
     return Math.abs(acrossMm - barAcrossMm) <= most
         && Math.abs(alongMm - barAlongMm) <= most
         && isSquare();
@@ -145,6 +145,6 @@ public record PrintReading(
    */
   public Optional<Double> farEndsWithinMm() {
     return farEndsMm.map(
-        d -> WITHIN * skewDoubt().orElseThrow().radians() * acrossMm * alongMm / d);
+        d -> WITHIN * skewUncertainty().orElseThrow().radians() * acrossMm * alongMm / d);
   }
 }

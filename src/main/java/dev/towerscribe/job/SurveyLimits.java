@@ -5,7 +5,7 @@ final class SurveyLimits {
   static final Range TAPE = Range.mm(5, 8000);
   static final Range OUT = Range.mm(-500, 2000);
   static final Range HEIGHT = Range.mm(-500, 3000);
-  static final Range SHAFT = Range.mm(3, 60);
+  static final Range STRUT_ROD = Range.mm(3, 60);
   static final Range SPAN = Range.mm(1, 1200);
 
   /** Less than the first is no tape's, more than the second is no measurement. */

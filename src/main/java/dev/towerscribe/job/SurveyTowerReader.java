@@ -39,7 +39,8 @@ final class SurveyTowerReader {
     Optional<SurveyTower.Dome> crown = t.optionalTable("crown").flatMap(this::crown);
     Optional<Repeated> pivot =
         SurveyFigures.optional(t, "pivot_height", Limits.PIVOT_HEIGHT, sds.ruleMm());
-    Optional<Repeated> shaft = SurveyFigures.optional(t, "shaft", SurveyLimits.SHAFT, caliper);
+    Optional<Repeated> strutRod =
+        SurveyFigures.optional(t, "shaft", SurveyLimits.STRUT_ROD, caliper);
     Set<String> names = new HashSet<>();
     List<SurveyTower.Mark> landmarks = t.each("landmark", 0, "landmarks", l -> landmark(l, names));
     List<SurveyTower.Span> spans = t.each("span", 0, "spans", s -> span(s, names, t.has("shaft")));
@@ -47,7 +48,7 @@ final class SurveyTowerReader {
     return t.closed(
         () ->
             new SurveyTower(
-                sheet, opening, mark, inboard, rearward, crown, pivot, shaft, landmarks, spans,
+                sheet, opening, mark, inboard, rearward, crown, pivot, strutRod, landmarks, spans,
                 lines));
   }
 
@@ -72,7 +73,7 @@ final class SurveyTowerReader {
 
   private Optional<SurveyTower.Mark> landmark(TableReader l, Set<String> names) {
     Optional<String> name = UniqueNames.unique(l, names);
-    if (name.isPresent() && name.get().equals(SurveyTower.SHAFT)) {
+    if (name.isPresent() && name.get().equals(SurveyTower.STRUT_ROD)) {
       l.fault(
           "name", "another name than shaft", "That is the old strut rod centre: rename the hole.");
     }
@@ -84,7 +85,7 @@ final class SurveyTowerReader {
     return l.closed(() -> new SurveyTower.Mark(name.get(), at, diameter.get()));
   }
 
-  private Optional<SurveyTower.Span> span(TableReader s, Set<String> names, boolean shaft) {
+  private Optional<SurveyTower.Span> span(TableReader s, Set<String> names, boolean strutRod) {
     Optional<String> from = end(s, "from", names);
     Optional<String> to = end(s, "to", names);
     if (from.isPresent() && from.equals(to)) {
@@ -98,9 +99,10 @@ final class SurveyTowerReader {
       double usual = edges == Edges.CENTRES ? sds.ruleMm() : sds.caliperMm();
       double sd = SurveyFigures.sd(s, usual);
       length = SurveyFigures.lengths(s, edges.word(), SurveyLimits.SPAN, sd);
-      boolean fromShaft =
-          from.equals(Optional.of(SurveyTower.SHAFT)) || to.equals(Optional.of(SurveyTower.SHAFT));
-      if (fromShaft && edges != Edges.CENTRES && !shaft) {
+      boolean fromStrutRod =
+          from.equals(Optional.of(SurveyTower.STRUT_ROD))
+              || to.equals(Optional.of(SurveyTower.STRUT_ROD));
+      if (fromStrutRod && edges != Edges.CENTRES && !strutRod) {
         s.fault(
             edges.word(),
             "with the key shaft in this tower's table",
@@ -121,11 +123,11 @@ final class SurveyTowerReader {
 
   private static Optional<String> end(TableReader s, String key, Set<String> names) {
     Optional<String> name = s.label(key, Limits.NAME);
-    if (name.isEmpty() || name.get().equals(SurveyTower.SHAFT) || names.contains(name.get())) {
+    if (name.isEmpty() || name.get().equals(SurveyTower.STRUT_ROD) || names.contains(name.get())) {
       return name;
     }
     List<String> known =
-        Stream.concat(Stream.of(SurveyTower.SHAFT), names.stream().sorted()).toList();
+        Stream.concat(Stream.of(SurveyTower.STRUT_ROD), names.stream().sorted()).toList();
     s.fault(
         key,
         "shaft or a landmark of this tower",

@@ -37,7 +37,7 @@ final class TowerReader {
     Optional<Lean> lean = lean(t);
     Optional<Crown> crown = crown(t);
     Optional<Double> pivot = t.length("pivot_height", Limits.PIVOT_HEIGHT, 0.0);
-    Optional<Contour> land =
+    Optional<Contour> boltingFace =
         t.optionalTable(Respelling.BOLTING_FACE).flatMap(s -> closed(s, Limits.BOLTING_FACE));
     Optional<Contour> wall = t.optionalTable("wall").flatMap(s -> closed(s, Limits.BOLTING_FACE));
     List<Landmark> landmarks = t.named("landmark", 1, "landmarks", TowerReader::landmark);
@@ -54,7 +54,7 @@ final class TowerReader {
                 lean.get(),
                 crown,
                 pivot.get(),
-                land,
+                boltingFace,
                 wall,
                 landmarks,
                 straightedges,

@@ -107,6 +107,6 @@ final class CutChecks {
         atRest
             ? "The strut rod's lean at rest is included."
             : "The strut rod's lean is included over the whole slot, from full droop to full bump"
-                  + " and from lock to lock.");
+                + " and from lock to lock.");
   }
 }

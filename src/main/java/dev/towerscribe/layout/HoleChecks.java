@@ -63,7 +63,7 @@ final class HoleChecks {
         "from hole centre to the plate's own edge",
         "Ask the plate's maker whether that is meant");
     judge(i, Kind.SEAT_FACE);
-    if (tower.land().isEmpty()) {
+    if (tower.boltingFace().isEmpty()) {
       double seat = hole.bolt().seatRadiusMm();
       findings.add(
           "seat-land." + hole.name(),

@@ -103,7 +103,7 @@ public record HoleMargin(
   public static List<HoleMargin> of(
       Tower tower, Region finished, HoleRules rules, List<PlacedHole> holes) {
     Depths cut = new Depths(finished);
-    List<Depths> face = tower.land().map(HoleMargin::inside).stream().toList();
+    List<Depths> face = tower.boltingFace().map(HoleMargin::inside).stream().toList();
     List<Depths> landmarks = new ArrayList<>();
     for (Landmark l : tower.landmarks()) {
       landmarks.add(inside(Contour.circle(l.at(), l.diameterMm() / 2)));

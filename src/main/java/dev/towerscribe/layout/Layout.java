@@ -11,9 +11,9 @@ import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.model.Mount;
 import dev.towerscribe.model.Plate;
-import dev.towerscribe.model.ShaftReach;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
+import dev.towerscribe.model.StrutRodReach;
 import dev.towerscribe.model.Tower;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Lengths;
@@ -48,7 +48,7 @@ public final class Layout {
    * @return layout of each side
    * @throws JobRejected if something lies past the edge of a domed tower top
    */
-  public static JobLayout of(Job job, Function<SideJob, Optional<ShaftReach>> rods)
+  public static JobLayout of(Job job, Function<SideJob, Optional<StrutRodReach>> rods)
       throws JobRejected {
     Lengths lengths = Lengths.in(job.units());
     List<Fault> faults =
@@ -63,7 +63,7 @@ public final class Layout {
     return new JobLayout(job, sides);
   }
 
-  private static SideLayout side(SideJob job, Job whole, Optional<ShaftReach> rods) {
+  private static SideLayout side(SideJob job, Job whole, Optional<StrutRodReach> rods) {
     Cuts cuts = Cuts.of(job);
     SideLayout bare = bare(job, cuts, rods);
     Findings findings = findings(job, whole.units());
@@ -143,7 +143,7 @@ public final class Layout {
   }
 
   /** A side laid out, not yet checked. */
-  private static SideLayout bare(SideJob job, Cuts cuts, Optional<ShaftReach> rods) {
+  private static SideLayout bare(SideJob job, Cuts cuts, Optional<StrutRodReach> rods) {
     Plate plate = job.plate();
     Frame2 frame = PlateFrames.toPlan(job);
     List<PlacedHole> holes = holes(job);
@@ -214,7 +214,7 @@ public final class Layout {
                 tower.landmarks().stream().map(l -> l.at()),
                 tower.straightedges().stream().flatMap(s -> Stream.of(s.from(), s.to())),
                 Stream.of(tower.mark(), tower.opening()).flatMap(Layout::outermost),
-                tower.land().stream().flatMap(Layout::outermost),
+                tower.boltingFace().stream().flatMap(Layout::outermost),
                 tower.wall().stream().flatMap(Layout::outermost),
                 tower.keepOuts().stream().flatMap(k -> outermost(k.outline())),
                 tower.brackets().stream().flatMap(b -> outermost(b.outline())))

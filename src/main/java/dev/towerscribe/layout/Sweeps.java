@@ -4,8 +4,8 @@ import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.Region;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Plate;
-import dev.towerscribe.model.ShaftReach;
 import dev.towerscribe.model.SideJob;
+import dev.towerscribe.model.StrutRodReach;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -28,7 +28,7 @@ public final class Sweeps {
    *     than what sweeps, never less: what lies between two places of the strut lies between their
    *     discs.
    */
-  public static Sweep of(SideJob job, Optional<ShaftReach> reach) {
+  public static Sweep of(SideJob job, Optional<StrutRodReach> reach) {
     Plate plate = job.plate();
     StrutRod rod = StrutRod.of(job);
     Vec2 from = job.bearing(plate.slot().fromMm());
@@ -36,9 +36,9 @@ public final class Sweeps {
     Vec2 first = new Vec2(rod.throughX(from.x()), rod.throughY(from.y()));
     Vec2 last = new Vec2(rod.throughX(to.x()), rod.throughY(to.y()));
     double slant = rod.slant(from.x(), from.y(), to.x(), to.y());
-    List<ShaftReach.Ray> rays = reach.map(ShaftReach::rays).orElse(List.of());
+    List<StrutRodReach.Ray> rays = reach.map(StrutRodReach::rays).orElse(List.of());
     List<Vec2> centres = new ArrayList<>(List.of(first, last));
-    for (ShaftReach.Ray ray : rays) {
+    for (StrutRodReach.Ray ray : rays) {
       centres.add(job.bearing(ray.settingMm()).plus(ray.perMm().times(plate.bearingHeightMm())));
       slant = Math.max(slant, Math.atan(ray.perMm().norm()));
     }

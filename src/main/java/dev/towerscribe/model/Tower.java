@@ -14,7 +14,7 @@ import java.util.Optional;
  * @param lean how its top departs from level
  * @param crown the dome of its top, if it is not flat
  * @param pivotHeightMm original top pivot above the plane, along the normal
- * @param land edge of the flat, sound metal, if measured
+ * @param boltingFace edge of the flat, sound metal, if measured
  * @param wall what the plate must stay inside, if there is one
  * @param landmarks what a sheet is laid against, at least one
  * @param straightedges straight lines a sheet is laid along
@@ -28,7 +28,7 @@ public record Tower(
     Lean lean,
     Optional<Crown> crown,
     double pivotHeightMm,
-    Optional<Contour> land,
+    Optional<Contour> boltingFace,
     Optional<Contour> wall,
     List<Landmark> landmarks,
     List<Straightedge> straightedges,
@@ -62,7 +62,7 @@ public record Tower(
         lean,
         crown,
         pivotHeightMm,
-        land,
+        boltingFace,
         wall,
         landmarks,
         straightedges,
@@ -85,7 +85,7 @@ public record Tower(
         level,
         dome,
         pivotHeightMm,
-        land,
+        boltingFace,
         wall,
         landmarks,
         straightedges,
@@ -131,7 +131,7 @@ public record Tower(
         lean,
         crown,
         pivotHeightMm,
-        land,
+        boltingFace,
         wall,
         marks,
         lines,
@@ -154,7 +154,7 @@ public record Tower(
         lean,
         crown,
         pivotHeightMm,
-        land,
+        boltingFace,
         wall,
         landmarks,
         straightedges,

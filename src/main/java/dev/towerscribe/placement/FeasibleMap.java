@@ -23,7 +23,7 @@ public record FeasibleMap(
   /** Why no placement stands in a cell: what gives way last as inboard offset and setting vary. */
   public enum Barrier {
     /** The strut rod meets the opening's edge. */
-    SHAFT("strut rod meets the opening"),
+    STRUT_ROD("strut rod meets the opening"),
     /** The plate does not cover the opening or meets a wall. */
     PLATE("plate off the opening or at a wall"),
     /** A bolt is too near an edge. */
@@ -134,7 +134,7 @@ public record FeasibleMap(
       int rotation, int rearward, List<Integer> inboards, Lattice lattice, Score score) {
     double best = Double.NEGATIVE_INFINITY;
     double caster = Double.NaN;
-    Barrier last = Barrier.SHAFT;
+    Barrier last = Barrier.STRUT_ROD;
     for (int inboard : inboards) {
       Answer answer = score.quick(rotation, rearward, inboard);
       if (answer == Answer.NO) {

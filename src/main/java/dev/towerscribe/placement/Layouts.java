@@ -2,8 +2,8 @@ package dev.towerscribe.placement;
 
 import dev.towerscribe.alignment.Alignment;
 import dev.towerscribe.alignment.JobAlignment;
-import dev.towerscribe.alignment.ShaftPoses;
 import dev.towerscribe.alignment.SideAlignment;
+import dev.towerscribe.alignment.StrutRodPoses;
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.layout.JobLayout;
@@ -40,7 +40,7 @@ public final class Layouts {
    * @throws JobRejected if something lies past the edge of a domed tower top
    */
   public static Worked of(Job job) throws JobRejected {
-    JobLayout bare = Layout.of(job, ShaftPoses::of);
+    JobLayout bare = Layout.of(job, StrutRodPoses::of);
     JobAlignment alignment = Alignment.of(job);
     Map<Side, SideLayout> sides = new EnumMap<>(Side.class);
     for (Map.Entry<Side, SideLayout> side : bare.sides().entrySet()) {

@@ -5,9 +5,9 @@ import dev.towerscribe.alignment.Curves;
 import dev.towerscribe.alignment.JobAlignment;
 import dev.towerscribe.alignment.NotReached;
 import dev.towerscribe.alignment.Reading;
-import dev.towerscribe.alignment.ShaftPoses;
 import dev.towerscribe.alignment.SideAlignment;
 import dev.towerscribe.alignment.StrutFigures;
+import dev.towerscribe.alignment.StrutRodPoses;
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.layout.JobLayout;
@@ -87,7 +87,7 @@ public final class Placements {
   static Found find(Job job, Lattice lattice, Settings settings, DoubleConsumer progress)
       throws CannotPlace {
     boolean estimate = ready(job);
-    MountCheck check = MountCheck.of(job, ShaftPoses::of);
+    MountCheck check = MountCheck.of(job, StrutRodPoses::of);
     if (!check.always().isEmpty()) {
       return new Found(List.of(), Optional.empty(), estimate, 0, check.always(), List.of());
     }

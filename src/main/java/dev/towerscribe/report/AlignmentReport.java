@@ -89,7 +89,7 @@ public final class AlignmentReport {
   public static String basis(SideAlignment side) {
     return side.estimate()
         ? "AN ESTIMATE from the measured steering axis alone, at ride height. What the arm and the"
-              + " tie rod add is left out, and no uncertainty can be given."
+            + " tie rod add is left out, and no uncertainty can be given."
         : "Predicted from the measured points at ride height, toe set by the tie rod. "
             + Phrases.LIKELY_MEANS
             + ", by the uncertainty of the points.";

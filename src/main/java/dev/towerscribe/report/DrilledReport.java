@@ -92,7 +92,7 @@ public final class DrilledReport {
    */
   public String signs() {
     return ("Lengths in %s. Fore is forward, in toward the car's middle, from the original strut"
-                + " rod centre. %s, by the uncertainty of the readings.")
+            + " rod centre. %s, by the uncertainty of the readings.")
         .formatted(Phrases.unit(lengths), Phrases.LIKELY_MEANS);
   }
 

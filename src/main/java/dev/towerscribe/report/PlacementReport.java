@@ -62,9 +62,9 @@ public final class PlacementReport {
    */
   public static String columns(Lengths lengths) {
     return ("Angles in degrees, lengths in %s, metal in %s2. %s Caster is the smaller of both"
-                + " sides, camber the more negative, bump steer the greater peak change of one"
-                + " wheel's toe from the job's full droop to its full bump; edges: the clearance"
-                + " left at the tightest bolt.")
+            + " sides, camber the more negative, bump steer the greater peak change of one"
+            + " wheel's toe from the job's full droop to its full bump; edges: the clearance"
+            + " left at the tightest bolt.")
         .formatted(Phrases.unit(lengths), lengths.unit().symbol(), Phrases.SETTING_MEANS);
   }
 

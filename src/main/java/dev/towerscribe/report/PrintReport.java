@@ -36,7 +36,7 @@ public final class PrintReport {
         Phrases.say(
             "%s, by %s for one reading. Skew is in degrees, positive where the upright bar leans"
                 + " toward the level one.",
-            Phrases.LIKELY_MEANS, lengths.with(r.doubtMm())));
+            Phrases.LIKELY_MEANS, lengths.with(r.uncertaintyMm())));
     if (r.farEndsMm().isEmpty()) {
       blocks.add(
           Phrases.say(
@@ -64,8 +64,8 @@ public final class PrintReport {
   private static Block.Table table(PrintReading r) {
     Block.Table table =
         Block.Table.of("", "should read", "reads", "printed / nominal", Phrases.LIKELY)
-            .plus(row("across", r.barAcrossMm(), r.acrossMm(), r.across(), r.acrossDoubt()))
-            .plus(row("along", r.barAlongMm(), r.alongMm(), r.along(), r.alongDoubt()));
+            .plus(row("across", r.barAcrossMm(), r.acrossMm(), r.across(), r.acrossUncertainty()))
+            .plus(row("along", r.barAlongMm(), r.alongMm(), r.along(), r.alongUncertainty()));
     if (r.farEndsMm().isPresent()) {
       table =
           table.plus(
@@ -74,7 +74,7 @@ public final class PrintReport {
                   length(Math.hypot(r.barAcrossMm(), r.barAlongMm())),
                   length(r.farEndsMm().get()),
                   words("skew " + Lengths.degrees(r.skew().orElseThrow())),
-                  angle(r.skewDoubt().orElseThrow())));
+                  angle(r.skewUncertainty().orElseThrow())));
     }
     return table;
   }
@@ -112,7 +112,7 @@ public final class PrintReport {
         .formatted(
             lengths.with(r.barAcrossMm()),
             r.barAlongMm() == r.barAcrossMm() ? "" : " and " + lengths.with(r.barAlongMm()),
-            lengths.with(PrintReading.WITHIN * r.doubtMm()),
+            lengths.with(PrintReading.WITHIN * r.uncertaintyMm()),
             r.farEndsWithinMm()
                 .map(
                     within ->

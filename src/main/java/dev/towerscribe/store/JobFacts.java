@@ -105,7 +105,7 @@ final class JobFacts {
     facts.put(at + ".crown.across", t.crown().map(c -> c.acrossMm()));
     facts.put(at + ".crown.rise", t.crown().map(c -> c.riseMm()));
     facts.put(at + ".pivot-height", t.pivotHeightMm());
-    facts.put(at + ".bolting-face", t.land());
+    facts.put(at + ".bolting-face", t.boltingFace());
     facts.put(at + ".wall", t.wall());
     for (Landmark l : t.landmarks()) {
       facts.put(at + ".landmark.name", l.name());

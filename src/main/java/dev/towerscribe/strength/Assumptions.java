@@ -90,7 +90,7 @@ final class Assumptions {
           "With the plate on top these pressures only compare areas: the strut pulls the plate off"
               + " the tower, and the metal is pressed under the washers beneath.");
     }
-    if (layout.job().tower().land().isEmpty()) {
+    if (layout.job().tower().boltingFace().isEmpty()) {
       all.add(
           "No bolting face was measured: all metal under the plate is taken as flat and sound.");
     }

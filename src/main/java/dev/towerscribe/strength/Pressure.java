@@ -25,7 +25,7 @@ public record Pressure(double loadN, double originalMm2, double contactMm2) {
    * @param loadN load square to the plane, N; its sign does not matter
    * @param original the ring that the old mount left
    * @param plate edge of the plate, plan
-   * @param land flat sound metal, if measured
+   * @param boltingFace flat sound metal, if measured
    * @param gone what has been cut away: the finished opening
    * @param holes bolt holes
    * @return the pressures; empty if either area is nothing
@@ -34,10 +34,10 @@ public record Pressure(double loadN, double originalMm2, double contactMm2) {
       double loadN,
       Region original,
       Region plate,
-      Optional<Region> land,
+      Optional<Region> boltingFace,
       Region gone,
       List<Region> holes) {
-    Region contact = land.map(plate::intersection).orElse(plate).minus(gone);
+    Region contact = boltingFace.map(plate::intersection).orElse(plate).minus(gone);
     for (Region hole : holes) {
       contact = contact.minus(hole);
     }

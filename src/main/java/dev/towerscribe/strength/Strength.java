@@ -56,7 +56,7 @@ public final class Strength {
             force.normalN(),
             layout.mark().minus(layout.opening()),
             layout.plateOutline(),
-            job.tower().land().map(Region::inside),
+            job.tower().boltingFace().map(Region::inside),
             layout.finalCut().union(layout.opening()),
             layout.holes().stream().map(Strength::hole).toList()),
         Assumptions.of(layout, input, group, bolts));

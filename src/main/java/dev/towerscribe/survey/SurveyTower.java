@@ -16,7 +16,7 @@ import java.util.Optional;
  * @param leanRearward radians
  * @param crown the dome of its top
  * @param pivotHeight original top pivot above its plane, mm
- * @param shaft diameter of the old strut rod's thread, mm
+ * @param strutRod diameter of the old strut rod's thread, mm
  * @param landmarks round holes that sheets are laid against
  * @param spans distances between them, or from the strut rod
  * @param lines straight lines that sheets are laid along
@@ -29,12 +29,12 @@ public record SurveyTower(
     Optional<Repeated> leanRearward,
     Optional<Dome> crown,
     Optional<Repeated> pivotHeight,
-    Optional<Repeated> shaft,
+    Optional<Repeated> strutRod,
     List<Mark> landmarks,
     List<Span> spans,
     List<Line> lines) {
   /** The name of the strut rod centre in spans. */
-  public static final String SHAFT = "shaft";
+  public static final String STRUT_ROD = "shaft";
 
   /** Copies the lists and checks that spans name landmarks. */
   public SurveyTower {
@@ -47,10 +47,10 @@ public record SurveyTower(
     List<String> names = landmarks.stream().map(Mark::name).toList();
     for (Span span : spans) {
       for (String end : List.of(span.from(), span.to())) {
-        if (!end.equals(SHAFT) && !names.contains(end)) {
+        if (!end.equals(STRUT_ROD) && !names.contains(end)) {
           throw new IllegalArgumentException("a span to " + end + ", which is no landmark");
         }
-        if (end.equals(SHAFT) && span.edges() != Edges.CENTRES && shaft.isEmpty()) {
+        if (end.equals(STRUT_ROD) && span.edges() != Edges.CENTRES && strutRod.isEmpty()) {
           throw new IllegalArgumentException("a span to the strut rod's edge without its diameter");
         }
       }
@@ -85,7 +85,7 @@ public record SurveyTower(
   /**
    * A distance on the tower.
    *
-   * @param from a landmark's name, or {@link #SHAFT}
+   * @param from a landmark's name, or {@link #STRUT_ROD}
    * @param to another
    * @param edges what of the two holes it was taken between
    * @param length mm

@@ -24,10 +24,10 @@ final class TowerNetwork {
   private TowerNetwork(Side side, SurveyTower tower, Set<String> ids) {
     this.net = new NamedNetwork(NamedNetwork.TOWER, ids);
     this.side = side.word();
-    point(SurveyTower.SHAFT, false, 0, 0, 0);
-    boolean toShaft = tower.spans().stream().anyMatch(TowerNetwork::isOfShaft);
-    if (toShaft && tower.shaft().isPresent()) {
-      size(SurveyTower.SHAFT, "the diameter of the strut rod", tower.shaft().get());
+    point(SurveyTower.STRUT_ROD, false, 0, 0, 0);
+    boolean toStrutRod = tower.spans().stream().anyMatch(TowerNetwork::isOfStrutRod);
+    if (toStrutRod && tower.strutRod().isPresent()) {
+      size(SurveyTower.STRUT_ROD, "the diameter of the strut rod", tower.strutRod().get());
     }
     for (SurveyTower.Mark m : tower.landmarks()) {
       point(m.name(), true, Network.FREE, Network.FREE, 0);
@@ -92,9 +92,9 @@ final class TowerNetwork {
         span.length());
   }
 
-  private static boolean isOfShaft(SurveyTower.Span span) {
+  private static boolean isOfStrutRod(SurveyTower.Span span) {
     return span.edges() != Edges.CENTRES
-        && (span.from().equals(SurveyTower.SHAFT) || span.to().equals(SurveyTower.SHAFT));
+        && (span.from().equals(SurveyTower.STRUT_ROD) || span.to().equals(SurveyTower.STRUT_ROD));
   }
 
   NamedNetwork network() {

@@ -13,11 +13,11 @@ import dev.towerscribe.model.Job;
 import dev.towerscribe.model.MeasuredAxis;
 import dev.towerscribe.model.Mount;
 import dev.towerscribe.model.PlusMinus;
-import dev.towerscribe.model.ShaftReach;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
 import dev.towerscribe.model.StrutPoint;
 import dev.towerscribe.model.StrutPoints;
+import dev.towerscribe.model.StrutRodReach;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.LengthUnit;
 import java.util.EnumMap;
@@ -405,7 +405,7 @@ class AlignmentTest {
     assertThat(b.findings())
         .singleElement()
         .satisfies(f -> assertThat(f.where()).contains("tie_outer"));
-    assertThat(ShaftPoses.of(b.job())).isEmpty();
+    assertThat(StrutRodPoses.of(b.job())).isEmpty();
   }
 
   @Test
@@ -424,9 +424,9 @@ class AlignmentTest {
   }
 
   @Test
-  void shaftPointsFromTheBearingToItsLowerEndAtEveryPose() {
+  void strutRodPointsFromTheBearingToItsLowerEndAtEveryPose() {
     SideJob job = demo(Aims.Use.ROAD);
-    ShaftReach reach = ShaftPoses.of(job).orElseThrow();
+    StrutRodReach reach = StrutRodPoses.of(job).orElseThrow();
     // Five places of the slot, three of the bolt, five of travel and of steer.
     assertThat(reach.rays()).hasSize(5 * 3 * 5 * 5);
     // Independent: at ride height, straight ahead, the ray through strut_lower as the bay has it.
@@ -450,7 +450,8 @@ class AlignmentTest {
               // Lengths of 400 mm, so 1e-12 per mm is rounding.
               assertThat(r.perMm().distanceTo(wanted)).isLessThan(1e-11);
             });
-    assertThat(ShaftPoses.of(side(Side.LEFT, null, Optional.empty(), Optional.empty()))).isEmpty();
+    assertThat(StrutRodPoses.of(side(Side.LEFT, null, Optional.empty(), Optional.empty())))
+        .isEmpty();
   }
 
   @Test
@@ -484,7 +485,7 @@ class AlignmentTest {
       SideJob job = side(Side.LEFT, odd, Optional.empty(), Optional.of(aims(Aims.Use.TRACK)));
       // Points, angles and findings refuse what is not a number when they are made.
       SideAlignment a = Alignment.of(job).orElseThrow();
-      ShaftPoses.of(job);
+      StrutRodPoses.of(job);
       if (a.at().isEmpty()) {
         assertThat(a.findings()).anyMatch(Finding::isStop);
         stopped++;

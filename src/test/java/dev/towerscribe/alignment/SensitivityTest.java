@@ -165,7 +165,7 @@ class SensitivityTest {
   }
 
   @Test
-  void propagatedDoubtAgreesWithSampling() throws NotReached {
+  void propagatedUncertaintyAgreesWithSampling() throws NotReached {
     // Independent: 100 000 struts with every coordinate off by a normal error of 2 mm.
     SideJob job = job(Side.LEFT);
     StrutPoints s = job.strut().orElseThrow();

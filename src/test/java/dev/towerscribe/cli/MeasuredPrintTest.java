@@ -218,7 +218,7 @@ class MeasuredPrintTest {
   }
 
   @Test
-  void aDoubtThatProvesNothingIsRefused() {
+  void anUncertaintyThatProvesNothingIsRefused() {
     assertThat(measured("100,100", "--doubt", "1.01")).isEqualTo(Exit.WRONG_USE);
     assertThat(runs.err()).contains("1.01 mm is too much");
     assertThat(measured("100,100", "--units", "mm", "--job", "job.toml")).isEqualTo(2);

@@ -119,7 +119,7 @@ class SurveyStartTest {
   }
 
   @Test
-  void doubtsAreTheSameLengthsInEitherUnit() throws Exception {
+  void uncertaintiesAreTheSameLengthsInEitherUnit() throws Exception {
     JsonNode mm = parse(SurveyStartText.of(LengthUnit.MM)).path("uncertainty");
     JsonNode inch = parse(SurveyStartText.of(LengthUnit.INCH)).path("uncertainty");
     for (String key : List.of("tape", "floor", "height", "caliper", "rule")) {

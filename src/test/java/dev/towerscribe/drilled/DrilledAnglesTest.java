@@ -91,10 +91,10 @@ class DrilledAnglesTest {
     DrilledAngles found = DrilledAngles.of(job, job.mount(), MountCovariance.EXACT);
     for (Optional<DrilledAngles.Figure> f : List.of(found.caster(), found.camber(), found.toe())) {
       assertThat(f.orElseThrow().change().radians()).isZero();
-      DrilledAngles.Uncertainty doubt = f.orElseThrow().uncertainty().orElseThrow();
-      assertThat(doubt.holes().radians()).isZero();
-      assertThat(doubt.pointsOfChange().orElseThrow().radians()).isZero();
-      assertThat(doubt.points().orElseThrow().radians()).isPositive();
+      DrilledAngles.Uncertainty uncertainty = f.orElseThrow().uncertainty().orElseThrow();
+      assertThat(uncertainty.holes().radians()).isZero();
+      assertThat(uncertainty.pointsOfChange().orElseThrow().radians()).isZero();
+      assertThat(uncertainty.points().orElseThrow().radians()).isPositive();
     }
     NearestSetting nearest = found.nearest().orElseThrow();
     assertThat(nearest.anywhere().settingMm()).isEqualTo(4);
@@ -153,8 +153,8 @@ class DrilledAnglesTest {
               - angle.applyAsDouble(mount(turn.radians(), at.rearwardMm(), at.inboardMm() - h, at)))
           / (2 * h)
     };
-    DrilledAngles.Uncertainty doubt = found.orElseThrow().uncertainty().orElseThrow();
-    DrilledAngles.Slope slope = doubt.byMount();
+    DrilledAngles.Uncertainty uncertainty = found.orElseThrow().uncertainty().orElseThrow();
+    DrilledAngles.Slope slope = uncertainty.byMount();
     double size = Math.abs(d[1]) + Math.abs(d[2]);
     assertThat(slope.perRadian()).isCloseTo(d[0], within(100 * DIFFERENCES * size));
     assertThat(slope.perRearwardMm()).isCloseTo(d[1], within(DIFFERENCES * size));
@@ -170,7 +170,7 @@ class DrilledAnglesTest {
         variance += d[i] * c[i][k] * d[k];
       }
     }
-    assertThat(doubt.holes().radians())
+    assertThat(uncertainty.holes().radians())
         .isCloseTo(Math.sqrt(variance), within(1e-4 * Math.sqrt(variance)));
   }
 
@@ -227,7 +227,7 @@ class DrilledAnglesTest {
     PlusMinus sure = new PlusMinus(p, p, p, p, p, p, p, p, new Angle(camber));
     SideJob scattered = with(job, Optional.of(changed(s, sure, null)), Optional.empty());
     Mount drilled = astray(job);
-    DrilledAngles.Uncertainty doubt =
+    DrilledAngles.Uncertainty uncertainty =
         DrilledAngles.of(scattered, drilled, SURE).toe().orElseThrow().uncertainty().orElseThrow();
     Random random = new Random(20260331);
     int n = 4000;
@@ -244,9 +244,9 @@ class DrilledAnglesTest {
     double deviation = Math.sqrt(sums[1] / n - sums[0] / n * sums[0] / n);
     double ofChange = Math.sqrt(sums[3] / n - sums[2] / n * sums[2] / n);
     // A deviation from 4000 is itself sure to 1 / sqrt(8000), 1.1 %: four of these.
-    assertThat(doubt.points().orElseThrow().radians())
+    assertThat(uncertainty.points().orElseThrow().radians())
         .isCloseTo(deviation, within(0.045 * deviation));
-    assertThat(doubt.pointsOfChange().orElseThrow().radians())
+    assertThat(uncertainty.pointsOfChange().orElseThrow().radians())
         .isCloseTo(ofChange, within(0.045 * ofChange));
     assertThat(ofChange).isLessThan(deviation / 3);
   }

@@ -58,7 +58,8 @@ class DrilledTest {
   private static DrilledSide side(JobLayout layout, Side side, SideReadings readings)
       throws JobRejected {
     Readings all =
-        new Readings("test", Optional.empty(), LengthUnit.MM, Drills.DOUBT, Map.of(side, readings));
+        new Readings(
+            "test", Optional.empty(), LengthUnit.MM, Drills.UNCERTAINTY, Map.of(side, readings));
     return Drilled.of(layout, all, Layout::of).sides().get(side);
   }
 
@@ -154,7 +155,7 @@ class DrilledTest {
   }
 
   @Test
-  void withinTheDoubtItIsTooCloseToTell() throws Exception {
+  void withinTheUncertaintyItIsTooCloseToTell() throws Exception {
     Drills drills = drills(Side.LEFT);
     Vec2 way = drills.at.get("A").minus(drills.at.get("B")).unit();
     // 1.95 of 2 mm of play used up; the centres are known to some 0.03.
@@ -250,7 +251,7 @@ class DrilledTest {
    * Independent, by hand: the final cut is a circle of 49; metal is the hole's distance from it.
    */
   @Test
-  void metalToThePlannedCutIsReckonedFromWhereTheHoleIs() throws Exception {
+  void metalToThePlannedCutIsCalculatedFromWhereTheHoleIs() throws Exception {
     Drills drills = drills(Side.LEFT);
     Vec2 out = drills.at.get("B").unit();
     drills.at.put("B", out.times(64.8));

@@ -27,7 +27,7 @@ import java.util.function.UnaryOperator;
 /** A tower with holes somewhere, and what calipers would read there. */
 final class Drills {
   static final double CALIPER = 0.05;
-  static final Uncertainty DOUBT = doubt(CALIPER, 0.3);
+  static final Uncertainty UNCERTAINTY = uncertainty(CALIPER, 0.3);
 
   final SideLayout layout;
 
@@ -75,11 +75,11 @@ final class Drills {
     return t.withLandmarks(landmarks, t.straightedges());
   }
 
-  static Uncertainty doubt(double caliper, double landmark) {
-    return doubt(caliper, landmark, Angle.ZERO, 0);
+  static Uncertainty uncertainty(double caliper, double landmark) {
+    return uncertainty(caliper, landmark, Angle.ZERO, 0);
   }
 
-  static Uncertainty doubt(double caliper, double landmark, Angle line, double centre) {
+  static Uncertainty uncertainty(double caliper, double landmark, Angle line, double centre) {
     return new Uncertainty(
         Stated.given(caliper),
         Stated.given(landmark),
@@ -153,6 +153,6 @@ final class Drills {
   }
 
   HoleNetwork network() {
-    return HoleSolver.of(layout, readings(), DOUBT);
+    return HoleSolver.of(layout, readings(), UNCERTAINTY);
   }
 }

@@ -71,7 +71,7 @@ class NetworkTest {
    * taken as certain, so its +/- is that of each distance along its own direction.
    */
   @Test
-  void twoDistancesAtRightAnglesGiveTheirOwnDoubt() {
+  void twoDistancesAtRightAnglesGiveTheirOwnUncertainty() {
     Drills drills = Drills.plain(Side.LEFT);
     // On the circle over the landmarks' distance: the angle in it is a right one (Thales).
     Vec2 l1 = drills.at.get("drain hole");
@@ -83,7 +83,7 @@ class NetworkTest {
     drills.at.put("A", a);
     drills.span("A", "drain hole", Edges.CENTRES).span("A", "tooling hole", Edges.CENTRES);
     HoleNetwork network =
-        HoleSolver.of(drills.layout, drills.readings(), Drills.doubt(Drills.CALIPER, 0.001));
+        HoleSolver.of(drills.layout, drills.readings(), Drills.uncertainty(Drills.CALIPER, 0.001));
     Found found = hole(network, "A");
     assertThat(found.at().distanceTo(a)).isLessThan(EXACT);
     // 0.001 of the landmarks adds 1e-6 / 0.05 / 2 = 1e-5.
@@ -274,7 +274,7 @@ class NetworkTest {
   }
 
   @Test
-  void understatedDoubtsWidenEveryPlusMinus() {
+  void understatedUncertaintiesWidenEveryPlusMinus() {
     // Ten times the stated uncertainty: no single reading is to blame.
     Drills drills = Drills.plain(Side.LEFT).noisy(new Random(11), 10);
     HoleNetwork network = drills.allPairs().allPairs().allTies().network();
@@ -378,7 +378,7 @@ class NetworkTest {
   }
 
   @Test
-  void aDoubtOfItsOwnWeighsItsReading() {
+  void anUncertaintyOfItsOwnWeighsItsReading() {
     // Independent, by hand: 100 and 101 with uncertainties of 0.1 and 0.2 weigh 4 to 1: 100.2, sure
     // to 0.2 / root 5.
     Drills drills = Drills.plain(Side.LEFT);
@@ -390,12 +390,14 @@ class NetworkTest {
     List<HoleSize> sizes = drills.readings().holes();
     HoleNetwork network =
         HoleSolver.of(
-            drills.layout, new SideReadings(Side.LEFT, sizes, spans, List.of()), Drills.DOUBT);
+            drills.layout,
+            new SideReadings(Side.LEFT, sizes, spans, List.of()),
+            Drills.UNCERTAINTY);
     assertThat(hole(network, "A").at().distanceTo(hole(network, "B").at()))
         .isCloseTo(100.2, within(EXACT));
   }
 
-  private static SpanReading centres(String from, String to, double mm, double doubt) {
-    return new SpanReading(from, to, Edges.CENTRES, new Repeated(List.of(mm), doubt));
+  private static SpanReading centres(String from, String to, double mm, double uncertainty) {
+    return new SpanReading(from, to, Edges.CENTRES, new Repeated(List.of(mm), uncertainty));
   }
 }

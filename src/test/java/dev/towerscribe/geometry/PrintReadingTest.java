@@ -37,7 +37,7 @@ class PrintReadingTest {
   }
 
   @Test
-  void doubtsAreThoseOfManyReadings() {
+  void uncertaintiesAreThoseOfManyReadings() {
     // Independent: the spread over 200 000 readings with normal errors of 0.05 mm.
     Random random = new Random(7);
     double far = Math.sqrt(2 * 170 * 170 - 2 * 170 * 170 * Math.cos(Math.toRadians(89)));
@@ -62,10 +62,10 @@ class PrintReadingTest {
     }
     double spread = Math.sqrt(squares / n - sum / n * sum / n);
     // Of so many readings the spread itself is known to 1 / sqrt(2 n), 0.16 per cent.
-    assertThat(r.skewDoubt().orElseThrow().radians() / spread).isCloseTo(1, within(0.01));
-    assertThat(r.acrossDoubt()).isCloseTo(0.05 / 170, within(ROUNDING));
+    assertThat(r.skewUncertainty().orElseThrow().radians() / spread).isCloseTo(1, within(0.01));
+    assertThat(r.acrossUncertainty()).isCloseTo(0.05 / 170, within(ROUNDING));
     // Independent: about a square print of equal bars, 2 uncertainty / bar.
-    assertThat(hundred(100, 100, 100 * Math.sqrt(2)).skewDoubt().orElseThrow().radians())
+    assertThat(hundred(100, 100, 100 * Math.sqrt(2)).skewUncertainty().orElseThrow().radians())
         .isCloseTo(0.001, within(1e-9));
   }
 

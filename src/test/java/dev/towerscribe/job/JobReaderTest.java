@@ -73,7 +73,7 @@ class JobReaderTest {
     assertThat(left.tower().lean()).isEqualTo(Lean.LEVEL);
     assertThat(left.tower().crown()).isEmpty();
     assertThat(left.tower().pivotHeightMm()).isZero();
-    assertThat(left.tower().land()).isEmpty();
+    assertThat(left.tower().boltingFace()).isEmpty();
     assertThat(left.tower().wall()).isEmpty();
     assertThat(left.tower().straightedges()).isEmpty();
     assertThat(left.plate().slot().indexMm()).isEmpty();

@@ -90,7 +90,7 @@ class RespellingTest {
   void theBoltingFaceIsReadUnderEitherName() throws JobRejected {
     Job now = job(JOB);
     assertThat(notes).isEmpty();
-    assertThat(now.sides().get(Side.LEFT).tower().land()).isPresent();
+    assertThat(now.sides().get(Side.LEFT).tower().boltingFace()).isPresent();
     assertThat(job(JOB.replace("bolting_face", "land"))).isEqualTo(now);
     assertThat(notes)
         .containsExactly(
@@ -103,8 +103,8 @@ class RespellingTest {
     String ring = "{ points = [[90, -90], [90, 90], [-90, 90], [-90, -90]] }";
     Job job = job(JOB + "[left.tower]\nland = " + ring + "\n");
     assertThat(notes).singleElement().asString().startsWith("left.tower.land: ");
-    assertThat(job.sides().get(Side.LEFT).tower().land().orElseThrow().edges()).hasSize(4);
-    assertThat(job.sides().get(Side.RIGHT).tower().land().orElseThrow().edges()).hasSize(1);
+    assertThat(job.sides().get(Side.LEFT).tower().boltingFace().orElseThrow().edges()).hasSize(4);
+    assertThat(job.sides().get(Side.RIGHT).tower().boltingFace().orElseThrow().edges()).hasSize(1);
     assertThat(job(JOB.replace("bolting_face", "land") + "[left.tower]\nbolting_face = " + ring))
         .isEqualTo(job);
   }

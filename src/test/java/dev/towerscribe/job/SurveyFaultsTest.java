@@ -216,7 +216,7 @@ class SurveyFaultsTest {
   }
 
   @Test
-  void readingsArriveWithTheirDoubts() throws JobRejected {
+  void readingsArriveWithTheirUncertainties() throws JobRejected {
     // Independent: as the text has it; what it leaves out has its default (frozen).
     Survey s = READER.parse(GOOD);
     SurveySide left = s.sides().get(Side.LEFT);

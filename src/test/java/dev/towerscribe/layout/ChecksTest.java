@@ -67,14 +67,14 @@ class ChecksTest {
   /** A tower with some of its parts changed. */
   private static Tower tower(
       double markRadius,
-      Contour land,
+      Contour boltingFace,
       Contour wall,
       List<Landmark> landmarks,
       List<Straightedge> lines,
       List<KeepOut> keepOuts) {
     Tower t = SampleJobs.plainTower();
     return t.withOpening(t.opening(), Contour.circle(Vec2.ZERO, markRadius))
-        .withBounds(Optional.ofNullable(land), Optional.ofNullable(wall))
+        .withBounds(Optional.ofNullable(boltingFace), Optional.ofNullable(wall))
         .withLandmarks(landmarks, lines)
         .withObstacles(keepOuts, t.brackets());
   }

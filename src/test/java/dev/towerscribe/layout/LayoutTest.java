@@ -145,7 +145,7 @@ class LayoutTest {
   }
 
   @Test
-  void theShaftLeansTowardTheStrutsLowerEnd() throws JobRejected {
+  void theStrutRodLeansTowardTheStrutsLowerEnd() throws JobRejected {
     SideLayout side = Layout.of(asymmetric(true)).sides().get(Side.LEFT);
     // Independent: vector arithmetic in a separate script, line from the bearing to the strut's
     // lower point cut with the tower plane.

@@ -196,7 +196,7 @@ class PartsTest {
   }
 
   @Test
-  void whatIsDoubtfulIsSaid() throws Exception {
+  void whatIsUncertainIsSaid() throws Exception {
     assertThat(PartJobs.parts(PartJobs.PLAIN).findings()).isEmpty();
     // Independent: a hole edge at 84 + 4.5 = 88.5, 4.5 mm from the edge of 93, thinner than 6.
     String thin = PartJobs.PLAIN.replace("at = [76.0, 0.0]", "at = [84.0, 0.0]");

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.towerscribe.SampleJobs;
-import dev.towerscribe.alignment.ShaftPoses;
+import dev.towerscribe.alignment.StrutRodPoses;
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.finding.Severity;
 import dev.towerscribe.geometry.Vec2;
@@ -12,10 +12,10 @@ import dev.towerscribe.layout.Layout;
 import dev.towerscribe.layout.SideLayout;
 import dev.towerscribe.layout.Sweep;
 import dev.towerscribe.model.Job;
-import dev.towerscribe.model.ShaftReach;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
 import dev.towerscribe.model.StrutPoints;
+import dev.towerscribe.model.StrutRodReach;
 import dev.towerscribe.quantity.Angle;
 import java.util.List;
 import java.util.Optional;
@@ -47,7 +47,7 @@ class LayoutsTest {
     // Independent: the strut rod's disc at any of its poses lies in the region, the disc calculated
     // from that pose's own slant.
     SideJob job = DEMO.sides().get(Side.LEFT);
-    for (ShaftReach.Ray ray : ShaftPoses.of(job).orElseThrow().rays()) {
+    for (StrutRodReach.Ray ray : StrutRodPoses.of(job).orElseThrow().rays()) {
       Vec2 centre = job.bearing(ray.settingMm()).plus(ray.perMm().times(18));
       double tan = ray.perMm().norm();
       double radius = 11 * Math.sqrt(1 + tan * tan) + 1.4 * tan + 2;
@@ -67,7 +67,7 @@ class LayoutsTest {
               all.bumpMm() * random.nextDouble(),
               all.droopMm() * random.nextDouble(),
               new Angle(all.steer().radians() * random.nextDouble()));
-      for (ShaftReach.Ray ray : ShaftPoses.of(with(job, some)).orElseThrow().rays()) {
+      for (StrutRodReach.Ray ray : StrutRodPoses.of(with(job, some)).orElseThrow().rays()) {
         Vec2 centre = job.bearing(ray.settingMm()).plus(ray.perMm().times(18));
         double tan = ray.perMm().norm();
         double radius = 11 * Math.sqrt(1 + tan * tan) + 1.4 * tan + 2;

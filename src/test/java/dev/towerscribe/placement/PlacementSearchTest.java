@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.towerscribe.alignment.NotReached;
-import dev.towerscribe.alignment.ShaftPoses;
+import dev.towerscribe.alignment.StrutRodPoses;
 import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.job.JobReader;
 import dev.towerscribe.job.Templates;
@@ -30,7 +30,7 @@ class PlacementSearchTest {
     job =
         new JobReader(Lettering::canWrite)
             .parse(Templates.text("wren.toml"), name -> Optional.empty());
-    check = MountCheck.of(job, ShaftPoses::of);
+    check = MountCheck.of(job, StrutRodPoses::of);
   }
 
   private static Lattice lattice(int perUnit) {

@@ -225,7 +225,7 @@ class EvaluateTest {
   }
 
   @Test
-  void aPlateFoundElsewhereMovesThePredictionAndItsDoubtWidensIt() {
+  void aPlateFoundElsewhereMovesThePredictionAndItsUncertaintyWidensIt() {
     Job job = Visits.sureJob();
     SideJob side = job.sides().get(Side.LEFT);
     Visit visit = Visits.visit(Map.of(Side.LEFT, asPredicted(job, Side.LEFT)));

@@ -150,11 +150,11 @@ class CoverageTest {
     return value + range * (2 * random.nextDouble() - 1);
   }
 
-  private Repeated read(double truth, double doubt) {
+  private Repeated read(double truth, double uncertainty) {
     List<Double> values = new ArrayList<>();
     for (int n = 1 + random.nextInt(3); n > 0; n--) {
-      values.add(truth + doubt * random.nextGaussian());
+      values.add(truth + uncertainty * random.nextGaussian());
     }
-    return new Repeated(values, doubt);
+    return new Repeated(values, uncertainty);
   }
 }

@@ -194,9 +194,9 @@ class DemoSurveyTest {
       PointResult found = point(RESULT, SurveyPoint.of(side, "ball_joint"));
       // Tenths are written; hundredths of the +/-.
       assertThat(ball.minus(found.at()).norm()).isLessThan(.05 * Math.sqrt(3) + 1e-9);
-      PlusMinus doubts = strut.plusMinus();
-      assertThat(doubts.ballJoint().minus(found.spread().sd()).norm()).isLessThan(.01);
-      assertThat(doubts.camber().degrees()).isCloseTo(.10, within(.005));
+      PlusMinus uncertainties = strut.plusMinus();
+      assertThat(uncertainties.ballJoint().minus(found.spread().sd()).norm()).isLessThan(.01);
+      assertThat(uncertainties.camber().degrees()).isCloseTo(.10, within(.005));
       assertThat(strut.limits().bumpMm()).isEqualTo(60);
       var tower = job.sides().get(side).tower();
       var surveyed = RESULT.sides().get(side).tower().orElseThrow();
@@ -213,13 +213,13 @@ class DemoSurveyTest {
   /** What a person does with an editor: out with the surveyed lines, in with the new tables. */
   static String pasted(String job, String tables) {
     StringBuilder rest = new StringBuilder();
-    StringBuilder land = new StringBuilder();
+    StringBuilder boltingFace = new StringBuilder();
     StringBuilder travel = new StringBuilder();
     String section = "";
     for (String line : job.lines().toList()) {
       section = line.startsWith("[") ? line.split("]")[0].replace("[", "") : section;
       switch (section) {
-        case "tower" -> land.append(line.startsWith("bolting_face =") ? line + "\n" : "");
+        case "tower" -> boltingFace.append(line.startsWith("bolting_face =") ? line + "\n" : "");
         case "strut" -> travel.append(line.matches("(bump|droop|steer) .*") ? line + "\n" : "");
         case "tower.landmark", "right.tower" -> {
           // Surveyed.
@@ -232,7 +232,7 @@ class DemoSurveyTest {
     int keepOuts = rest.indexOf("[[tower.keepout]]");
     return rest.substring(0, keepOuts)
         + tables.substring(0, tower)
-        + land
+        + boltingFace
         + tables.substring(tower, strut)
         + "[strut]\n"
         + travel

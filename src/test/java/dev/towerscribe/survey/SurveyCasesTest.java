@@ -224,7 +224,7 @@ class SurveyCasesTest {
   }
 
   @Test
-  void doubtsThatAreTooSmallAreWidenedAndSaidSo() {
+  void uncertaintiesThatAreTooSmallAreWidenedAndSaidSo() {
     // Independent: stated 0.4 in place of 1.0 of all, so 2.5 times too small or somewhat less.
     String demo = SurveyTexts.demo().replace("tape = 1.0", "tape = 0.4");
     String others =
@@ -287,7 +287,7 @@ class SurveyCasesTest {
   }
 
   @Test
-  void holesWithoutAPlaceByRuleMayTurnRoundTheShaft() {
+  void holesWithoutAPlaceByRuleMayTurnRoundTheStrutRod() {
     SurveyResult r =
         of(
             """

@@ -1,7 +1,7 @@
 package dev.towerscribe.placement;
 
 import dev.towerscribe.SampleJobs;
-import dev.towerscribe.alignment.ShaftPoses;
+import dev.towerscribe.alignment.StrutRodPoses;
 import dev.towerscribe.job.JobReader;
 import dev.towerscribe.layout.quick.Answer;
 import dev.towerscribe.layout.quick.MountCheck;
@@ -62,7 +62,7 @@ public final class ManyPlacements {
       workers[t].setDaemon(true);
       workers[t].start();
     }
-    check = MountCheck.of(job, ShaftPoses::of);
+    check = MountCheck.of(job, StrutRodPoses::of);
     prepared.countDown();
     new Worker().run();
     for (Thread worker : workers) {

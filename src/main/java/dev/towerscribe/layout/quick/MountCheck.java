@@ -6,10 +6,10 @@ import dev.towerscribe.geometry.Region;
 import dev.towerscribe.layout.Cuts;
 import dev.towerscribe.layout.Layout;
 import dev.towerscribe.model.Job;
-import dev.towerscribe.model.ShaftReach;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
 import dev.towerscribe.model.StrutPoints;
+import dev.towerscribe.model.StrutRodReach;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -46,7 +46,7 @@ public final class MountCheck {
    * @param rods which ways a side's strut rod points over travel and steer, where that is known
    * @return its check
    */
-  public static MountCheck of(Job job, Function<SideJob, Optional<ShaftReach>> rods) {
+  public static MountCheck of(Job job, Function<SideJob, Optional<StrutRodReach>> rods) {
     Map<Side, Cuts> allCuts = new EnumMap<>(Side.class);
     List<SideJob> sides = List.copyOf(job.sides().values());
     SideJob first = sides.get(0);

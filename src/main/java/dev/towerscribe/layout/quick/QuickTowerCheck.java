@@ -16,8 +16,8 @@ import dev.towerscribe.layout.Sweeps;
 import dev.towerscribe.model.Bolt;
 import dev.towerscribe.model.Mount;
 import dev.towerscribe.model.Plate;
-import dev.towerscribe.model.ShaftReach;
 import dev.towerscribe.model.SideJob;
+import dev.towerscribe.model.StrutRodReach;
 import dev.towerscribe.quantity.Angle;
 import java.util.ArrayList;
 import java.util.List;
@@ -36,7 +36,7 @@ final class QuickTowerCheck {
 
   private final SideJob job;
   private final Cuts cuts;
-  private final Function<SideJob, Optional<ShaftReach>> reach;
+  private final Function<SideJob, Optional<StrutRodReach>> reach;
   private final double hand;
   private final double[] boltX;
   private final double[] boltY;
@@ -51,7 +51,7 @@ final class QuickTowerCheck {
   QuickTowerCheck(
       SideJob job,
       Cuts cuts,
-      Function<SideJob, Optional<ShaftReach>> reach,
+      Function<SideJob, Optional<StrutRodReach>> reach,
       RodModel.Known moving) {
     this.job = job;
     this.cuts = cuts;
@@ -99,12 +99,12 @@ final class QuickTowerCheck {
    */
   Answer quick(Scratch s) {
     s.next();
-    if (s.stops(Barrier.SHAFT, rod.asMeasured(s))
+    if (s.stops(Barrier.STRUT_ROD, rod.asMeasured(s))
         || s.stops(Barrier.PLATE, plate.covers(s))
         || s.stops(Barrier.PLATE, plate.clearsWall(s))
         || s.stops(Barrier.BOLTS, holes(s) ? Answer.YES : Answer.NO)
         || s.stops(Barrier.PLATE, plate.withinDome(s))
-        || s.stops(Barrier.SHAFT, rod.moving(s))) {
+        || s.stops(Barrier.STRUT_ROD, rod.moving(s))) {
       return Answer.NO;
     }
     for (QuickNotchCheck notch : notches) {
@@ -124,7 +124,7 @@ final class QuickTowerCheck {
     SideJob placed = job.with(new Mount(new Angle(s.rotation), s.rearward, s.inboard, 0.0));
     return !(s.unsure(Barrier.PLATE) && s.stops(Barrier.PLATE, plateStands(placed))
         || s.unsure(Barrier.BRACKET) && s.stops(Barrier.BRACKET, notchesStand(placed))
-        || s.unsure(Barrier.SHAFT) && s.stops(Barrier.SHAFT, rodStands(placed)));
+        || s.unsure(Barrier.STRUT_ROD) && s.stops(Barrier.STRUT_ROD, rodStands(placed)));
   }
 
   private Answer plateStands(SideJob placed) {

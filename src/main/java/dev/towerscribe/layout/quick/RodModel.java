@@ -4,8 +4,8 @@ import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Mount;
 import dev.towerscribe.model.Plate;
-import dev.towerscribe.model.ShaftReach;
 import dev.towerscribe.model.SideJob;
+import dev.towerscribe.model.StrutRodReach;
 import dev.towerscribe.quantity.Angle;
 import java.util.ArrayList;
 import java.util.List;
@@ -87,7 +87,7 @@ final class RodModel {
    * @return whether it is known to move at all, and the model; without a model the ways must be
    *     asked for each time
    */
-  static Known fit(SideJob job, Function<SideJob, Optional<ShaftReach>> rods, Box bearings) {
+  static Known fit(SideJob job, Function<SideJob, Optional<StrutRodReach>> rods, Box bearings) {
     Plate plate = job.plate();
     double slotFrom = plate.bearingXMm() + plate.slot().fromMm();
     double slotTo = plate.bearingXMm() + plate.slot().toMm();
@@ -102,7 +102,7 @@ final class RodModel {
     }
     places.addAll(List.of(TRIED));
     // Each place takes hundreds of poses; the order of the list is that of the places.
-    List<Optional<ShaftReach>> asked =
+    List<Optional<StrutRodReach>> asked =
         places.parallelStream()
             .map(
                 place ->
@@ -114,7 +114,7 @@ final class RodModel {
                                 centre + place[1] * halfIn,
                                 plate.slot().fromMm()))))
             .toList();
-    List<ShaftReach> reaches = asked.stream().flatMap(Optional::stream).toList();
+    List<StrutRodReach> reaches = asked.stream().flatMap(Optional::stream).toList();
     int none = places.size() - reaches.size();
     if (none == places.size()) {
       return new Known(false, Optional.empty());
@@ -129,7 +129,7 @@ final class RodModel {
     double[] along = new double[rays];
     double[] terms = new double[TERMS];
     for (int ray = 0; ray < rays; ray++) {
-      ShaftReach.Ray first = reaches.get(0).rays().get(outer.get(ray));
+      StrutRodReach.Ray first = reaches.get(0).rays().get(outer.get(ray));
       along[ray] = plate.bearingXMm() + first.settingMm() - middle;
     }
     for (int k = 0; k < NODES * NODES; k++) {
@@ -167,12 +167,12 @@ final class RodModel {
    * The ways that count: those of both ends of the slot that stand out of their fellows', or nearly
    * so, at one of the places at least. What lies inside there lies inside nearby as well.
    */
-  private static List<Integer> outermost(List<ShaftReach> reaches, double heightMm) {
-    List<ShaftReach.Ray> some = reaches.get(0).rays();
+  private static List<Integer> outermost(List<StrutRodReach> reaches, double heightMm) {
+    List<StrutRodReach.Ray> some = reaches.get(0).rays();
     double first = some.get(0).settingMm();
     double last = some.get(some.size() - 1).settingMm();
     boolean[] out = new boolean[some.size()];
-    for (ShaftReach reach : reaches) {
+    for (StrutRodReach reach : reaches) {
       standingOut(reach.rays(), first, heightMm, out);
       standingOut(reach.rays(), last, heightMm, out);
     }
@@ -181,11 +181,11 @@ final class RodModel {
 
   /** Marks the ways of a setting that go as far as any other in one of many directions, nearly. */
   private static void standingOut(
-      List<ShaftReach.Ray> rays, double settingMm, double heightMm, boolean[] out) {
+      List<StrutRodReach.Ray> rays, double settingMm, double heightMm, boolean[] out) {
     for (int k = 0; k < DIRECTIONS; k++) {
       Vec2 direction = Vec2.polar(1.0, Angle.ofDegrees(360.0 * k / DIRECTIONS));
       double farthest = Double.NEGATIVE_INFINITY;
-      for (ShaftReach.Ray ray : rays) {
+      for (StrutRodReach.Ray ray : rays) {
         if (ray.settingMm() == settingMm) {
           farthest = Math.max(farthest, direction.dot(ray.perMm()));
         }
@@ -198,10 +198,10 @@ final class RodModel {
   }
 
   /** How far a way at a setting between lies off the line between those of the ends, at most. */
-  private static double bend(List<ShaftReach> reaches, double heightMm) {
+  private static double bend(List<StrutRodReach> reaches, double heightMm) {
     double most = 0.0;
-    for (ShaftReach reach : reaches) {
-      List<ShaftReach.Ray> rays = reach.rays();
+    for (StrutRodReach reach : reaches) {
+      List<StrutRodReach.Ray> rays = reach.rays();
       double from = rays.get(0).settingMm();
       double to = rays.get(rays.size() - 1).settingMm();
       int settings = (int) settings(reach).stream().distinct().count();
@@ -220,12 +220,12 @@ final class RodModel {
     return Math.cos(Math.PI * (2 * i + 1) / (2 * NODES));
   }
 
-  private static boolean alike(ShaftReach a, ShaftReach b) {
+  private static boolean alike(StrutRodReach a, StrutRodReach b) {
     return settings(a).equals(settings(b));
   }
 
-  private static List<Double> settings(ShaftReach reach) {
-    return reach.rays().stream().map(ShaftReach.Ray::settingMm).toList();
+  private static List<Double> settings(StrutRodReach reach) {
+    return reach.rays().stream().map(StrutRodReach.Ray::settingMm).toList();
   }
 
   /** The polynomials' products at a place, both coordinates from -1 to 1. */

@@ -24,7 +24,7 @@ public final class Scratch {
   /** Least slack of the holes, mm. */
   double slack;
 
-  private Barrier barrier = Barrier.SHAFT;
+  private Barrier barrier = Barrier.STRUT_ROD;
   private int unsure;
 
   /** Makes one. */

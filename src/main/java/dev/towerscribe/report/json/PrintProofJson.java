@@ -64,14 +64,18 @@ public final class PrintProofJson {
           json.put("across", r.acrossMm()).put("along", r.alongMm());
           r.farEndsMm().ifPresent(d -> json.put("far_ends", d));
         });
-    json.put("doubt", r.doubtMm());
+    json.put("doubt", r.uncertaintyMm());
   }
 
   private static void measured(Json json, PrintReading r) {
-    figure(json, "across", r.across(), r.acrossDoubt());
-    figure(json, "along", r.along(), r.alongDoubt());
+    figure(json, "across", r.across(), r.acrossUncertainty());
+    figure(json, "along", r.along(), r.alongUncertainty());
     if (r.farEndsMm().isPresent()) {
-      figure(json, "skew", r.skew().orElseThrow().degrees(), r.skewDoubt().orElseThrow().degrees());
+      figure(
+          json,
+          "skew",
+          r.skew().orElseThrow().degrees(),
+          r.skewUncertainty().orElseThrow().degrees());
       json.put("square", r.isSquare());
     }
   }

@@ -116,7 +116,7 @@ public final class PlacementMap {
     private static final Map<Barrier, Double> DIRECTIONS = new LinkedHashMap<>();
 
     static {
-      DIRECTIONS.put(Barrier.SHAFT, 45.0);
+      DIRECTIONS.put(Barrier.STRUT_ROD, 45.0);
       DIRECTIONS.put(Barrier.PLATE, 135.0);
       DIRECTIONS.put(Barrier.BOLTS, 0.0);
       DIRECTIONS.put(Barrier.BRACKET, 90.0);

@@ -160,10 +160,10 @@ public final class KeyDiagram implements Fragment {
         Pen.OUTLINE,
         out);
     List<Box> taken = new ArrayList<>();
-    Vec2 shaft = onPage(Vec2.ZERO, middle);
-    notes.line(shaft.x() - 3, shaft.y(), shaft.x() + 3, shaft.y(), Pen.FINE);
-    notes.line(shaft.x(), shaft.y() - 3, shaft.x(), shaft.y() + 3, Pen.FINE);
-    taken.add(Box.around(shaft, 3));
+    Vec2 strutRod = onPage(Vec2.ZERO, middle);
+    notes.line(strutRod.x() - 3, strutRod.y(), strutRod.x() + 3, strutRod.y(), Pen.FINE);
+    notes.line(strutRod.x(), strutRod.y() - 3, strutRod.x(), strutRod.y() + 3, Pen.FINE);
+    taken.add(Box.around(strutRod, 3));
     for (PlacedHole hole : layout.holes()) {
       Vec2 at = onPage(hole.at(), middle);
       double r = hole.diameterMm() / 2 * scale;
@@ -224,9 +224,9 @@ public final class KeyDiagram implements Fragment {
   private void name(String name, PlacedHole hole, Vec2 middle, Places places, List<Item> out) {
     LayerPen notes = LayerPen.notes(out);
     Vec2 at = onPage(hole.at(), middle);
-    Vec2 shaft = onPage(Vec2.ZERO, middle);
+    Vec2 strutRod = onPage(Vec2.ZERO, middle);
     double wide = Lettering.width(name, NAME);
-    double outward = at.distanceTo(shaft) == 0 ? 0 : at.minus(shaft).direction().degrees();
+    double outward = at.distanceTo(strutRod) == 0 ? 0 : at.minus(strutRod).direction().degrees();
     double reach = hole.diameterMm() / 2 * scale + AIR;
     List<Box> free = new ArrayList<>();
     for (int ring = 0; ring < RINGS; ring++) {

@@ -51,7 +51,7 @@ final class TowerDrawing {
     Tower tower = layout.job().tower();
     waste();
     outline(Layer.PLATE, layout.plateOutline(), Pen.HIDDEN, 0.3);
-    tower.land().ifPresent(c -> outline(Layer.LAND, Region.inside(c), Pen.THIN, 0.3));
+    tower.boltingFace().ifPresent(c -> outline(Layer.LAND, Region.inside(c), Pen.THIN, 0.3));
     tower.wall().ifPresent(c -> outline(Layer.LAND, Region.inside(c), Pen.OUTLINE, 0.3));
     outline(Layer.MARK, layout.mark(), Pen.THIN, 0.5);
     outline(Layer.OPENING, layout.opening(), Pen.THIN, 1.5);

@@ -100,7 +100,9 @@ final class TowerLabels {
     boundaryNote(layout.mark(), true, false, "old mark");
     bracketsAndRings();
     boundaryNote(layout.plateOutline(), false, false, "plate edge");
-    tower.land().ifPresent(c -> boundaryNote(Region.inside(c), false, true, "edge of sound metal"));
+    tower
+        .boltingFace()
+        .ifPresent(c -> boundaryNote(Region.inside(c), false, true, "edge of sound metal"));
     tower.wall().ifPresent(c -> boundaryNote(Region.inside(c), false, true, "tower wall"));
     if (window.contains(frame.origin())) {
       TextBlock old = TextBlock.of(LEAST_CAP_MM, "old strut rod centre");

@@ -35,7 +35,7 @@ record TowerFigure(Side side, double widthMm, double heightMm) implements Fragme
 
   private static final double MARK = 54;
   private static final double OPENING = 33;
-  private static final double SHAFT = 9;
+  private static final double STRUT_ROD = 9;
 
   private double planMm() {
     return widthMm * (1 - SECTION_SHARE) - GUTTER;
@@ -46,7 +46,7 @@ record TowerFigure(Side side, double widthMm, double heightMm) implements Fragme
   }
 
   /** Where the strut rod stands, page mm. */
-  private Vec2 shaft(double leftMm, double topMm) {
+  private Vec2 strutRod(double leftMm, double topMm) {
     int sign = MirrorPen.sign(side);
     double middle = leftMm + widthMm / 2;
     return new Vec2(middle - sign * (widthMm / 2 - planMm() / 2), topMm - HEAD - HALF * scale());
@@ -55,7 +55,7 @@ record TowerFigure(Side side, double widthMm, double heightMm) implements Fragme
   @Override
   public void draw(double leftMm, double topMm, List<Item> out) {
     LayerPen notes = LayerPen.notes(out);
-    MirrorPen pen = new MirrorPen(shaft(leftMm, topMm), scale(), MirrorPen.sign(side), out);
+    MirrorPen pen = new MirrorPen(strutRod(leftMm, topMm), scale(), MirrorPen.sign(side), out);
     plan(pen);
     double wide = widthMm * SECTION_SHARE;
     double middle = leftMm + widthMm / 2 + MirrorPen.sign(side) * (widthMm / 2 - wide / 2);
@@ -81,7 +81,7 @@ record TowerFigure(Side side, double widthMm, double heightMm) implements Fragme
     pen.rounded(-98, -98, 98, 98, 22, Pen.OUTLINE, Ink.NONE);
     pen.circle(0, 0, MARK, Pen.HIDDEN, Ink.NONE);
     pen.circle(0, 0, OPENING, Pen.FINAL_CUT, Ink.NONE);
-    pen.circle(0, 0, SHAFT, Pen.OUTLINE, Ink.PALE);
+    pen.circle(0, 0, STRUT_ROD, Pen.OUTLINE, Ink.PALE);
     pen.line(-18, 0, 18, 0, Pen.FINE);
     pen.line(0, -18, 0, 18, Pen.FINE);
     for (int i = 0; i < LANDMARKS.size(); i++) {

@@ -24,7 +24,7 @@ import java.util.List;
  */
 public final class WorksheetPlan {
   /** What the old strut rod centre is called in spans of a tower. */
-  public static final String SHAFT = "shaft";
+  public static final String STRUT_ROD = "shaft";
 
   /**
    * A distance to be taped.
@@ -46,7 +46,7 @@ public final class WorksheetPlan {
   /**
    * A distance on a tower's top.
    *
-   * @param from {@link #SHAFT} or a landmark's name
+   * @param from {@link #STRUT_ROD} or a landmark's name
    * @param to a landmark's name
    */
   public record Span(String from, String to) {}
@@ -143,7 +143,7 @@ public final class WorksheetPlan {
    */
   public static List<Span> spans() {
     List<String> ends = new ArrayList<>();
-    ends.add(SHAFT);
+    ends.add(STRUT_ROD);
     ends.addAll(landmarks());
     List<Span> spans = new ArrayList<>();
     for (int i = 0; i < ends.size(); i++) {

@@ -165,7 +165,7 @@ final class WorksheetStart {
     heading(page, "UNCERTAINTIES, " + head.units().symbol() + ": how far one reading may be off");
     page.lead(
         "Likely, 2 in 3: a reading is off by less than this. Empty: as printed.", FormPieces.WORDS);
-    page.add(doubts(wide, head.units()), 1.0, false);
+    page.add(uncertainties(wide, head.units()), 1.0, false);
     return page.pages("survey-setting-out", "Setting out", "S-floor", true);
   }
 
@@ -196,17 +196,17 @@ final class WorksheetStart {
   }
 
   /** An uncertainty in the unit of the sheet: an inch's to a hundredth, as tapes are read. */
-  static String usual(WorksheetDoubt doubt, LengthUnit units) {
-    if (doubt.isAngle()) {
-      return Numbers.plain(doubt.usual(), 2);
+  static String usual(WorksheetUncertainty uncertainty, LengthUnit units) {
+    if (uncertainty.isAngle()) {
+      return Numbers.plain(uncertainty.usual(), 2);
     }
     return units == LengthUnit.MM
-        ? Numbers.plain(doubt.usual(), 2)
-        : Numbers.plain(units.fromMm(doubt.usual()), 3);
+        ? Numbers.plain(uncertainty.usual(), 2)
+        : Numbers.plain(units.fromMm(uncertainty.usual()), 3);
   }
 
-  private static Fragment doubts(double wide, LengthUnit units) {
-    WorksheetDoubt[] all = WorksheetDoubt.values();
+  private static Fragment uncertainties(double wide, LengthUnit units) {
+    WorksheetUncertainty[] all = WorksheetUncertainty.values();
     List<Fragment> rows = new ArrayList<>();
     double half = (wide - GAP) / 2;
     double box = Blank.LEAST + 2;

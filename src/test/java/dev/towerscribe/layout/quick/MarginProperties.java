@@ -3,7 +3,7 @@ package dev.towerscribe.layout.quick;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import dev.towerscribe.alignment.ShaftPoses;
+import dev.towerscribe.alignment.StrutRodPoses;
 import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.finding.Findings;
@@ -135,13 +135,13 @@ class MarginProperties {
   }
 
   private static void around(Job job, long seed, double spread) {
-    MountCheck check = MountCheck.of(job, ShaftPoses::of);
+    MountCheck check = MountCheck.of(job, StrutRodPoses::of);
     Scratch scratch = new Scratch();
     Random random = new Random(seed);
     Map<Side, RodModel.Known> rods = new EnumMap<>(Side.class);
     for (SideJob side : job.sides().values()) {
       Box bearings = QuickTowerCheck.bearings(Cuts.of(side));
-      rods.put(side.side(), RodModel.fit(side, ShaftPoses::of, bearings));
+      rods.put(side.side(), RodModel.fit(side, StrutRodPoses::of, bearings));
     }
     Mount own = job.sides().values().iterator().next().mount();
     for (int i = 0; i < MOUNTS; i++) {
@@ -157,7 +157,7 @@ class MarginProperties {
       boolean allows = check.allows(scratch.at(rotation, mount.rearwardMm(), mount.inboardMm()));
       List<SideLayout> laidOut;
       try {
-        laidOut = List.copyOf(Layout.of(job.with(mount), ShaftPoses::of).sides().values());
+        laidOut = List.copyOf(Layout.of(job.with(mount), StrutRodPoses::of).sides().values());
       } catch (JobRejected e) {
         assertThat(allows).isFalse();
         continue;
@@ -186,7 +186,7 @@ class MarginProperties {
   /** The least of figure minus limit over the findings about holes. */
   private static double holeSlack(SideLayout side) {
     return side.findings().stream()
-        .filter(f -> HOLES.contains(check(f)) && side.job().tower().land().isPresent())
+        .filter(f -> HOLES.contains(check(f)) && side.job().tower().boltingFace().isPresent())
         .mapToDouble(f -> f.figure() - f.limit())
         .min()
         .orElseThrow();

@@ -13,8 +13,8 @@ import dev.towerscribe.model.Job;
 import dev.towerscribe.model.KeepOut;
 import dev.towerscribe.model.Mount;
 import dev.towerscribe.model.Plate;
-import dev.towerscribe.model.ShaftReach;
 import dev.towerscribe.model.SideJob;
+import dev.towerscribe.model.StrutRodReach;
 import dev.towerscribe.model.Tower;
 import dev.towerscribe.quantity.Angle;
 import java.util.ArrayList;
@@ -30,22 +30,22 @@ class MountCheckProperties {
   /** Least count of each answer, so that neither way goes untried. */
   private static final int EACH_WAY = 5;
 
-  private static final java.util.function.Function<SideJob, Optional<ShaftReach>> SHAFT =
-      dev.towerscribe.alignment.ShaftPoses::of;
+  private static final java.util.function.Function<SideJob, Optional<StrutRodReach>> STRUT_ROD =
+      dev.towerscribe.alignment.StrutRodPoses::of;
 
   private int yes;
   private int no;
 
   private static boolean byLayout(Job job, Mount mount) {
     try {
-      return Layout.of(job.with(mount), SHAFT).stops().isEmpty();
+      return Layout.of(job.with(mount), STRUT_ROD).stops().isEmpty();
     } catch (JobRejected e) {
       return false;
     }
   }
 
   private void agree(Job job, long seed, double spreadMm, double rotationFrom, double rotationTo) {
-    MountCheck check = MountCheck.of(job, SHAFT);
+    MountCheck check = MountCheck.of(job, STRUT_ROD);
     Scratch scratch = new Scratch();
     Random random = new Random(seed);
     for (int i = 0; i < PLACEMENTS; i++) {
@@ -72,7 +72,7 @@ class MountCheckProperties {
       Contour mark, Optional<Contour> wall, List<KeepOut> keepOuts, List<Bracket> brackets) {
     Tower full = SampleJobs.fullTower();
     return full.withOpening(full.opening(), mark)
-        .withBounds(full.land(), wall)
+        .withBounds(full.boltingFace(), wall)
         .withObstacles(keepOuts, brackets);
   }
 
@@ -136,7 +136,7 @@ class MountCheckProperties {
             SampleJobs.fullTower().lean(),
             Optional.empty(),
             12,
-            SampleJobs.fullTower().land(),
+            SampleJobs.fullTower().boltingFace(),
             Optional.empty(),
             SampleJobs.fullTower().landmarks(),
             List.of(),
@@ -195,7 +195,7 @@ class MountCheckProperties {
             SampleJobs.plainTower(),
             SampleJobs.plate(true),
             s -> s.with(new CutRules(50, 2.5, 8, 10)));
-    MountCheck check = MountCheck.of(job, SHAFT);
+    MountCheck check = MountCheck.of(job, STRUT_ROD);
     assertThat(check.always()).isNotEmpty();
     assertThat(check.allows(new Scratch().at(1.0, 0, 0))).isFalse();
   }
@@ -205,7 +205,7 @@ class MountCheckProperties {
     // Half a millionth of a millimetre either side of the limit: nearer than the quick figures are
     // trusted, so the checks are asked.
     Job job = SampleJobs.job(SampleJobs.plainTower(), SampleJobs.plate(true), s -> s);
-    MountCheck check = MountCheck.of(job, SHAFT);
+    MountCheck check = MountCheck.of(job, STRUT_ROD);
     Scratch scratch = new Scratch();
     double rotation = Math.toRadians(55);
     double low = 8;

@@ -60,7 +60,7 @@ class PlacementMapTest {
   }
 
   private static Barrier above(int x) {
-    return x < 30 ? Barrier.SHAFT : x < 60 ? Barrier.PLATE : Barrier.BOLTS;
+    return x < 30 ? Barrier.STRUT_ROD : x < 60 ? Barrier.PLATE : Barrier.BOLTS;
   }
 
   private static Offer offer(String name, double degrees, double rearward) {

@@ -135,7 +135,7 @@ class WorksheetPlanTest {
   }
 
   @Test
-  void sharesAsReckonedElsewhere() {
+  void sharesAsCalculatedElsewhere() {
     Map<String, Double> shares = shares();
     // Independent: the same network by numpy's linear algebra, rounded to two decimals.
     Map<String, Double> elsewhere =

@@ -353,7 +353,7 @@ class WorksheetTest {
   }
 
   @Test
-  void theUnitIsSaidAndTheDoubtsAreInIt() {
+  void theUnitIsSaidAndTheUncertaintiesAreInIt() {
     String mm = PageRules.words(pages(Paper.A4, LengthUnit.MM));
     String inch = PageRules.words(pages(Paper.A4, LengthUnit.INCH));
     assertThat(mm).contains("Lengths in mm.").doesNotContain("Lengths in inches.");

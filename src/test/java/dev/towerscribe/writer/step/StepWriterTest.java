@@ -47,7 +47,7 @@ class StepWriterTest {
   }
 
   @Test
-  void holdsTheVolumeReckonedByHand() throws StepUnreadable {
+  void holdsTheVolumeCalculatedByHand() throws StepUnreadable {
     // Independent, by hand, in mm3. Outline 10 (100 x 60 - 4 x 100 + 100 pi) = 56000 + 1000 pi;
     // slot 10 (16 x 10 + 25 pi) = 1600 + 250 pi; hole 9: 202.5 pi; hole 6.6: 108.9 pi and its
     // counterbore (30.25 - 10.89) x 6 = 116.16 pi; hole 5.5: 75.625 pi and its countersink, 2.75

@@ -10,7 +10,7 @@ import java.util.List;
  *
  * @param rays at least one
  */
-public record ShaftReach(List<Ray> rays) {
+public record StrutRodReach(List<Ray> rays) {
   /**
    * One place of the strut.
    *
@@ -26,7 +26,7 @@ public record ShaftReach(List<Ray> rays) {
   }
 
   /** Copies the list. */
-  public ShaftReach {
+  public StrutRodReach {
     rays = List.copyOf(rays);
     if (rays.isEmpty()) {
       throw new IllegalArgumentException("a strut rod points at least one way");

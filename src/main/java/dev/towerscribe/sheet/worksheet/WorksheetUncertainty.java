@@ -4,7 +4,7 @@ package dev.towerscribe.sheet.worksheet;
  * What a reading of each kind may be off, one standard deviation: what the survey file starts from.
  * From memory of common practice, no source.
  */
-public enum WorksheetDoubt {
+public enum WorksheetUncertainty {
   /** A tape held between two points. */
   TAPE("tape", "tape, point to point", 1.5),
   /** Each figure of a plumb-bob plot. */
@@ -22,7 +22,7 @@ public enum WorksheetDoubt {
   private final String words;
   private final double usual;
 
-  WorksheetDoubt(String key, String words, double usual) {
+  WorksheetUncertainty(String key, String words, double usual) {
     this.key = key;
     this.words = words;
     this.usual = usual;

@@ -4,10 +4,10 @@ import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.model.Lean;
 import dev.towerscribe.model.Plate;
-import dev.towerscribe.model.ShaftReach;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
 import dev.towerscribe.model.StrutPoints;
+import dev.towerscribe.model.StrutRodReach;
 import dev.towerscribe.quantity.Angle;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,14 +17,14 @@ import java.util.Optional;
  * Which ways the strut rod points: over the slot, from full droop to full bump, from lock to lock,
  * and over the range of the knuckle's camber bolt.
  */
-public final class ShaftPoses {
+public final class StrutRodPoses {
   /**
    * Places looked at from one end of each range to the other. Between two of five the strut rod's
    * way bends by far less than a tenth of a millimetre in the tower plane.
    */
   private static final double[] ALONG = {0.0, 0.25, 0.5, 0.75, 1.0};
 
-  private ShaftPoses() {}
+  private StrutRodPoses() {}
 
   /**
    * The ways of one side's strut rod.
@@ -33,14 +33,14 @@ public final class ShaftPoses {
    * @return the ways; empty without strut points, and where the points put the strut's lower end
    *     above the tower top or cannot close the linkage
    */
-  public static Optional<ShaftReach> of(SideJob job) {
+  public static Optional<StrutRodReach> of(SideJob job) {
     if (job.strut().isEmpty() || !PointFault.in(job).isEmpty()) {
       return Optional.empty();
     }
     StrutPoints.Limits limits = job.strut().get().limits();
     Bay bay = Bay.of(job);
     Plate.Slot slot = job.plate().slot();
-    List<ShaftReach.Ray> rays = new ArrayList<>();
+    List<StrutRodReach.Ray> rays = new ArrayList<>();
     for (double s : slot.fromMm() == slot.toMm() ? new double[] {0.0} : ALONG) {
       double setting = between(slot.fromMm(), slot.toMm(), s);
       Vec3 top = bay.top(job.bearing(setting));
@@ -51,12 +51,12 @@ public final class ShaftPoses {
             double lock = limits.steer().radians();
             Angle toe = new Angle(bay.toe().radians() + between(-lock, lock, steer));
             Optional<Vec2> perMm = perMm(job, mechanism, z, top, toe);
-            perMm.ifPresent(v -> rays.add(new ShaftReach.Ray(setting, v)));
+            perMm.ifPresent(v -> rays.add(new StrutRodReach.Ray(setting, v)));
           }
         }
       }
     }
-    return rays.isEmpty() ? Optional.empty() : Optional.of(new ShaftReach(rays));
+    return rays.isEmpty() ? Optional.empty() : Optional.of(new StrutRodReach(rays));
   }
 
   private static double between(double from, double to, double t) {
