@@ -37,7 +37,7 @@ final class AlignCommand implements Command {
   }
 
   @Override
-  public int run(Given given) throws IOException, JobRejected, Refusal {
+  public int run(ParsedCommand given) throws IOException, JobRejected, Refusal {
     LoadedJob job = given.job();
     JobAlignment alignment = job.alignment();
     if (alignment.sides().isEmpty()) {
@@ -46,7 +46,7 @@ final class AlignCommand implements Command {
               + " gives no [strut] points and no measured [axis], so there is nothing to work the"
               + " alignment out from");
     }
-    if (given.has(Given.OUTPUT)) {
+    if (given.has(ParsedCommand.OUTPUT)) {
       given.directory().write(FileSet.ALIGNMENT, job.packMark(), files(job));
     }
     given.print(

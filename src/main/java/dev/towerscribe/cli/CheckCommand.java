@@ -23,7 +23,7 @@ final class CheckCommand implements Command {
   }
 
   @Override
-  public int run(Given given) throws IOException, JobRejected, Refusal {
+  public int run(ParsedCommand given) throws IOException, JobRejected, Refusal {
     LoadedJob job = given.job();
     given.print(
         () -> LayoutJson.of(job.layout()),

@@ -22,5 +22,5 @@ interface Command {
    * @throws JobRejected if the job file has faults
    * @throws Refusal for everything else that ends it early
    */
-  int run(Given given) throws IOException, JobRejected, Refusal;
+  int run(ParsedCommand given) throws IOException, JobRejected, Refusal;
 }

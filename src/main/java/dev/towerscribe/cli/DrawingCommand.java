@@ -69,7 +69,7 @@ final class DrawingCommand implements Command {
   }
 
   @Override
-  public int run(Given given) throws IOException, JobRejected, Refusal {
+  public int run(ParsedCommand given) throws IOException, JobRejected, Refusal {
     PackDirectory directory = given.directory();
     LoadedJob loaded = given.job();
     Job job = loaded.job();
@@ -125,7 +125,7 @@ final class DrawingCommand implements Command {
     return version == DxfVersion.R12 ? "r12" : "2000";
   }
 
-  private static DrawingStyle style(Given given, LoadedJob loaded) throws Refusal {
+  private static DrawingStyle style(ParsedCommand given, LoadedJob loaded) throws Refusal {
     Job job = loaded.job();
     Paper printed = loaded.print().paper();
     Paper usual = printed == Paper.A4 || printed == Paper.A3 ? Paper.A3 : Paper.TABLOID;

@@ -53,8 +53,8 @@ final class DrilledCommand implements Command {
   }
 
   @Override
-  public int run(Given given) throws IOException, JobRejected, Refusal {
-    if (given.has(Given.PAPER) && !given.has(Given.OUTPUT)) {
+  public int run(ParsedCommand given) throws IOException, JobRejected, Refusal {
+    if (given.has(ParsedCommand.PAPER) && !given.has(ParsedCommand.OUTPUT)) {
       throw Refusal.wrongUse("--paper goes with -o only");
     }
     LoadedJob loaded = given.jobAlone();
@@ -63,7 +63,7 @@ final class DrilledCommand implements Command {
     Accepted accepted = Accepted.of(given.accepted(), drilled.stops(), "these readings");
     Map<Side, DrilledAngles> angles = angles(drilled);
     Optional<String> told = Optional.empty();
-    if (given.has(Given.OUTPUT)) {
+    if (given.has(ParsedCommand.OUTPUT)) {
       told = Optional.of(write(given, loaded, drilled, angles, accepted));
     }
     given.print(
@@ -71,7 +71,7 @@ final class DrilledCommand implements Command {
         () -> DrilledReport.of(drilled, angles, accepted.ids()));
     if (!accepted.open().isEmpty()) {
       told.ifPresent(given.console()::warn);
-    } else if (!given.has(Given.JSON)) {
+    } else if (!given.has(ParsedCommand.JSON)) {
       told.ifPresent(given.console()::say);
     }
     return accepted.exit();
@@ -92,13 +92,13 @@ final class DrilledCommand implements Command {
 
   /** Writes the record; with a stop open, only says why not. */
   private static String write(
-      Given given,
+      ParsedCommand given,
       LoadedJob loaded,
       Drilled drilled,
       Map<Side, DrilledAngles> angles,
       Accepted accepted)
       throws IOException, Refusal {
-    String file = given.text(Given.OUTPUT).orElseThrow();
+    String file = given.text(ParsedCommand.OUTPUT).orElseThrow();
     Optional<Paper> paper = given.paper();
     OutputFile output = given.output(file);
     if (!accepted.open().isEmpty()) {
@@ -126,7 +126,8 @@ final class DrilledCommand implements Command {
     return "wrote " + file;
   }
 
-  private static Readings readings(Given given, LoadedJob loaded) throws IOException, Refusal {
+  private static Readings readings(ParsedCommand given, LoadedJob loaded)
+      throws IOException, Refusal {
     String name = given.word(1).orElseThrow();
     try {
       return new ReadingsReader(Lettering::canWrite, given.notes(), loaded.job())

@@ -165,7 +165,7 @@ public final class Main {
       context.console().print(usage(spec));
       return Exit.DONE;
     }
-    return command.run(new Given(given, context));
+    return command.run(new ParsedCommand(given, context));
   }
 
   /** No known command first: help, version, or a mistake. */

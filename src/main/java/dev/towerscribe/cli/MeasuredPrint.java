@@ -51,10 +51,11 @@ final class MeasuredPrint {
 
   /** Options that are of use with readings only. */
   private static final List<String> ONLY_HERE =
-      List.of(BARS, UNCERTAINTY, UNITS, WRITE, Given.JSON);
+      List.of(BARS, UNCERTAINTY, UNITS, WRITE, ParsedCommand.JSON);
 
   /** Options of the page, which is not written here. */
-  private static final List<String> NOT_HERE = List.of(Given.OUTPUT, Given.PAPER, Given.FORCE);
+  private static final List<String> NOT_HERE =
+      List.of(ParsedCommand.OUTPUT, ParsedCommand.PAPER, ParsedCommand.FORCE);
 
   private record JobFile(String given, Path path, byte[] bytes, Job job) {
     String text() {
@@ -62,14 +63,14 @@ final class MeasuredPrint {
     }
   }
 
-  private final Given given;
+  private final ParsedCommand given;
 
-  private MeasuredPrint(Given given) {
+  private MeasuredPrint(ParsedCommand given) {
     this.given = given;
   }
 
   /** Refuses options that only readings give a meaning. */
-  static void refuseWithout(Given given) throws Refusal {
+  static void refuseWithout(ParsedCommand given) throws Refusal {
     Refusal.ifAny(
         ONLY_HERE.stream()
             .filter(given::has)
@@ -86,7 +87,7 @@ final class MeasuredPrint {
    * @throws JobRejected if it has faults
    * @throws Refusal if the readings are wrong or the printer is of no use
    */
-  static int run(Given given) throws IOException, JobRejected, Refusal {
+  static int run(ParsedCommand given) throws IOException, JobRejected, Refusal {
     return new MeasuredPrint(given).run();
   }
 
@@ -142,7 +143,7 @@ final class MeasuredPrint {
   }
 
   private void tell(PrintProof proof, Optional<JobFile> file, boolean written) {
-    if (given.has(Given.JSON)) {
+    if (given.has(ParsedCommand.JSON)) {
       given.console().print(PrintProofJson.of(proof, written));
       return;
     }
@@ -237,7 +238,7 @@ final class MeasuredPrint {
     if (reasons.isEmpty()) {
       return;
     }
-    if (given.has(Given.JSON)) {
+    if (given.has(ParsedCommand.JSON)) {
       given.console().print(PrintProofJson.refused(reading, reasons));
     }
     List<String> lines = new ArrayList<>(reasons);

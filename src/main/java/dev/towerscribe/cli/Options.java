@@ -50,11 +50,11 @@ final class Options {
   }
 
   static OptionSpec json(String description) {
-    return flag(Given.JSON, description);
+    return flag(ParsedCommand.JSON, description);
   }
 
   static OptionSpec force(String description) {
-    return flag(Given.FORCE, description);
+    return flag(ParsedCommand.FORCE, description);
   }
 
   static OptionSpec text(String label, String description, String... names) {
@@ -73,18 +73,20 @@ final class Options {
 
   /** Where one file goes. */
   static OptionSpec output(String description) {
-    return text("FILE", description, Given.OUTPUT, "--output");
+    return text("FILE", description, ParsedCommand.OUTPUT, "--output");
   }
 
   /** Where files go that are replaced as one. */
   static OptionSpec directory(boolean needed, String description) {
-    return text(needed, "DIR", description, Given.OUTPUT, "--output");
+    return text(needed, "DIR", description, ParsedCommand.OUTPUT, "--output");
   }
 
   static OptionSpec paper(String whose, String otherwise) {
     String words = String.join(", ", Arrays.stream(Paper.values()).map(Paper::word).toList());
     return text(
-        "PAPER", "%s: %s. %s if not given.".formatted(whose, words, otherwise), Given.PAPER);
+        "PAPER",
+        "%s: %s. %s if not given.".formatted(whose, words, otherwise),
+        ParsedCommand.PAPER);
   }
 
   static OptionSpec accept() {
@@ -92,7 +94,7 @@ final class Options {
   }
 
   static OptionSpec accept(String description) {
-    return OptionSpec.builder(Given.ACCEPT)
+    return OptionSpec.builder(ParsedCommand.ACCEPT)
         .type(List.class)
         .auxiliaryTypes(String.class)
         .arity("1")

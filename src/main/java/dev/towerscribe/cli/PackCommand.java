@@ -45,7 +45,7 @@ final class PackCommand implements Command {
   }
 
   @Override
-  public int run(Given given) throws IOException, JobRejected, Refusal {
+  public int run(ParsedCommand given) throws IOException, JobRejected, Refusal {
     // Opening the font takes as long as reading a job.
     BackgroundTask<PdfWriter> pdf = BackgroundTask.begin("pdf", PdfWriter::new);
     PackDirectory directory = given.directory();
@@ -56,7 +56,7 @@ final class PackCommand implements Command {
   }
 
   private static int writePack(
-      LoadedJob job, BackgroundTask<PdfWriter> writer, PackDirectory directory, Given given)
+      LoadedJob job, BackgroundTask<PdfWriter> writer, PackDirectory directory, ParsedCommand given)
       throws IOException, Refusal {
     List<Page> pages = pages(job);
     BackgroundTask<MadeFile> pdf =
@@ -98,7 +98,7 @@ final class PackCommand implements Command {
     return PlainText.of(LayoutReport.of(job.layout(), job.accepted().ids(), mark, notice));
   }
 
-  private static int writeReport(LoadedJob job, PackDirectory directory, Given given)
+  private static int writeReport(LoadedJob job, PackDirectory directory, ParsedCommand given)
       throws IOException, Refusal {
     Optional<String> older =
         directory.writeReportOnly(

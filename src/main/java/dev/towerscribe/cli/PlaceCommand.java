@@ -65,7 +65,7 @@ final class PlaceCommand implements Command {
   private record Rewritten(String name, Path path, OutputFile file, String before) {}
 
   @Override
-  public int run(Given given) throws IOException, JobRejected, Refusal {
+  public int run(ParsedCommand given) throws IOException, JobRejected, Refusal {
     if (given.has(OFFER) && !given.has(WRITE)) {
       throw Refusal.wrongUse("--offer says which offer --write is to write: give both");
     }
@@ -84,17 +84,17 @@ final class PlaceCommand implements Command {
       map(given, loaded, found);
     }
     given.print(() -> PlacementJson.of(job, found.offers()), () -> PlacementReport.of(job, found));
-    if (write.isPresent() && !given.has(Given.JSON)) {
+    if (write.isPresent() && !given.has(ParsedCommand.JSON)) {
       String letter = given.text(OFFER).orElse(FIRST).toUpperCase(Locale.ROOT);
       given.console().say("wrote %s with offer %s", write.get().name(), letter);
     }
     return Exit.DONE;
   }
 
-  private static Placements.Found find(Given given, Job job) throws Refusal {
+  private static Placements.Found find(ParsedCommand given, Job job) throws Refusal {
     int threads = Runtime.getRuntime().availableProcessors();
     Placements.Settings settings =
-        new Placements.Settings(SearchRange.USUAL, threads, given.has(Given.OUTPUT));
+        new Placements.Settings(SearchRange.USUAL, threads, given.has(ParsedCommand.OUTPUT));
     try (ProgressBar bar = ProgressBar.ofTerminal(given.console())) {
       Placements.Found found = Placements.find(job, settings, bar::at);
       if (!found.offers().isEmpty()) {
@@ -108,8 +108,8 @@ final class PlaceCommand implements Command {
   }
 
   /** No placement stands: a program gets an empty list, a person what is in the way. */
-  private static Refusal stopped(Given given, Job job, List<String> lines) {
-    if (given.has(Given.JSON)) {
+  private static Refusal stopped(ParsedCommand given, Job job, List<String> lines) {
+    if (given.has(ParsedCommand.JSON)) {
       given.console().print(PlacementJson.of(job, List.of()));
     }
     return new Refusal(Exit.STOPPED, lines);
@@ -139,7 +139,8 @@ final class PlaceCommand implements Command {
   }
 
   /** What {@code --write} asks for, refused where no offer could be written. */
-  private static Optional<Rewritten> rewritten(Given given, Job job) throws IOException, Refusal {
+  private static Optional<Rewritten> rewritten(ParsedCommand given, Job job)
+      throws IOException, Refusal {
     Optional<String> name = given.text(WRITE);
     if (name.isEmpty()) {
       return Optional.empty();
@@ -200,7 +201,7 @@ final class PlaceCommand implements Command {
         "nothing was written: the job did not read back as the offer that was chosen");
   }
 
-  private static void map(Given given, LoadedJob loaded, Placements.Found found)
+  private static void map(ParsedCommand given, LoadedJob loaded, Placements.Found found)
       throws IOException, Refusal {
     if (found.map().isPresent()) {
       List<Page> pages =

@@ -9,11 +9,11 @@ import dev.towerscribe.model.Paper;
 import dev.towerscribe.quantity.Version;
 import dev.towerscribe.record.Entry;
 import dev.towerscribe.record.EntryText;
-import dev.towerscribe.record.Evaluate;
 import dev.towerscribe.record.Evaluation;
+import dev.towerscribe.record.PredictionChange;
 import dev.towerscribe.record.RecordText;
-import dev.towerscribe.record.Since;
 import dev.towerscribe.record.Visit;
+import dev.towerscribe.record.VisitEvaluator;
 import dev.towerscribe.report.PlainText;
 import dev.towerscribe.report.RecordReport;
 import dev.towerscribe.report.RecordsReport;
@@ -59,21 +59,23 @@ final class RecordCommand implements Command {
         .addOption(Options.json("Show the record as one JSON object, degrees and mm."))
         .addOption(Options.text("N", "The visit by its number; the last if not given.", VISIT))
         .addOption(Options.output("Write the visit's page (PDF) there, or with --list the list."))
-        .addOption(Options.text("PAPER", "Paper of the page; the job's if not given.", Given.PAPER))
+        .addOption(
+            Options.text(
+                "PAPER", "Paper of the page; the job's if not given.", ParsedCommand.PAPER))
         .addOption(Options.force("Let -o replace a file that is there already."))
         .addOption(Options.text("FOLDER", "List every visit of every job in this folder.", LIST))
         .addOption(Options.flag(CSV, "List as comma separated values (RFC 4180)."));
   }
 
   @Override
-  public int run(Given given) throws IOException, JobRejected, Refusal {
-    RecordUse use = RecordUse.of(given);
-    if (use == RecordUse.LIST) {
+  public int run(ParsedCommand given) throws IOException, JobRejected, Refusal {
+    RecordOptions use = RecordOptions.of(given);
+    if (use == RecordOptions.LIST) {
       return list(given);
     }
     LoadedJob job = given.job();
     RecordFile record = new RecordFile(given.ops(), given.path(0));
-    if (use == RecordUse.ADD) {
+    if (use == RecordOptions.ADD) {
       return add(given, job, record);
     }
     RecordText text =
@@ -84,15 +86,15 @@ final class RecordCommand implements Command {
                     new Refusal(
                         Exit.FILES,
                         record.path() + ": no such file: no visit has been recorded yet"));
-    return use == RecordUse.PAGE ? page(given, job, text) : show(given, job.job(), text);
+    return use == RecordOptions.PAGE ? page(given, job, text) : show(given, job.job(), text);
   }
 
   // Adding.
 
-  private static int add(Given given, LoadedJob job, RecordFile record)
+  private static int add(ParsedCommand given, LoadedJob job, RecordFile record)
       throws IOException, Refusal {
     Visit visit = visit(given, job.job());
-    Evaluation evaluation = Evaluate.of(job.job(), visit);
+    Evaluation evaluation = VisitEvaluator.of(job.job(), visit);
     EntryText.About about =
         new EntryText.About(
             job.job().title(),
@@ -130,7 +132,7 @@ final class RecordCommand implements Command {
     return entry.number().orElse(0);
   }
 
-  private static Visit visit(Given given, Job job) throws IOException, Refusal {
+  private static Visit visit(ParsedCommand given, Job job) throws IOException, Refusal {
     try {
       return new VisitReader(Lettering::canWrite, given.notes()).read(given.path(1), job);
     } catch (JobRejected e) {
@@ -140,24 +142,24 @@ final class RecordCommand implements Command {
 
   // Showing.
 
-  private static int show(Given given, Job job, RecordText text) throws Refusal {
+  private static int show(ParsedCommand given, Job job, RecordText text) throws Refusal {
     List<Entry> some = given.has(VISIT) ? List.of(chosen(given, text)) : text.entries();
     Console console = given.console();
-    if (given.has(Given.JSON)) {
+    if (given.has(ParsedCommand.JSON)) {
       console.print(RecordJson.of(job, some, text.remarks()));
       return Exit.DONE;
     }
     for (Entry entry : some) {
       entry.lines().forEach(console::say);
       console.say("");
-      Since.of(job, entry).forEach(s -> console.say("since then: " + s));
+      PredictionChange.of(job, entry).forEach(s -> console.say("since then: " + s));
     }
     text.remarks().forEach(r -> console.say("remark: " + r));
     return Exit.DONE;
   }
 
   /** The visit that was asked for; without a number the last that is whole, or else the last. */
-  private static Entry chosen(Given given, RecordText text) throws Refusal {
+  private static Entry chosen(ParsedCommand given, RecordText text) throws Refusal {
     List<Entry> all = text.entries();
     if (all.isEmpty()) {
       throw Refusal.wrongUse("the record holds no visit that can be read");
@@ -181,8 +183,9 @@ final class RecordCommand implements Command {
 
   // The page.
 
-  private static int page(Given given, LoadedJob job, RecordText text) throws IOException, Refusal {
-    String name = given.text(Given.OUTPUT).orElseThrow();
+  private static int page(ParsedCommand given, LoadedJob job, RecordText text)
+      throws IOException, Refusal {
+    String name = given.text(ParsedCommand.OUTPUT).orElseThrow();
     OutputFile output = given.output(name);
     Entry entry = chosen(given, text);
     Visit visit = entry.visit().map(RecordCommand::printable).orElseThrow(() -> unusable(entry));
@@ -197,7 +200,7 @@ final class RecordCommand implements Command {
             job.accepted().carried());
     List<Page> pages =
         RecordPage.pages(
-            Evaluate.of(plan, visit),
+            VisitEvaluator.of(plan, visit),
             new RecordPage.Source(number(entry), remarks(job, entry)),
             paper.map(job.print()::on).orElse(job.print()),
             info);
@@ -211,7 +214,7 @@ final class RecordCommand implements Command {
     if (entry.state() == Entry.State.EDITED) {
       remarks.add("this entry was edited after it was written: its checksum does not match");
     }
-    remarks.addAll(Since.of(job.job(), entry));
+    remarks.addAll(PredictionChange.of(job.job(), entry));
     List<String> gone =
         entry.acceptedStops().stream().filter(id -> !job.accepted().ids().contains(id)).toList();
     if (!gone.isEmpty()) {
@@ -247,7 +250,7 @@ final class RecordCommand implements Command {
 
   // The list.
 
-  private static int list(Given given) throws IOException, Refusal {
+  private static int list(ParsedCommand given) throws IOException, Refusal {
     String name = given.text(LIST).orElseThrow();
     Path folder = given.path(name);
     if (!Files.isDirectory(folder)) {
@@ -256,7 +259,7 @@ final class RecordCommand implements Command {
     RecordList list = RecordList.of(given.ops(), folder);
     String text =
         given.has(CSV) ? RecordsCsv.of(list.lines()) : PlainText.of(RecordsReport.of(list.lines()));
-    Optional<String> file = given.text(Given.OUTPUT);
+    Optional<String> file = given.text(ParsedCommand.OUTPUT);
     Console console = given.console();
     if (file.isPresent()) {
       given.output(file.get()).write(MadeFile.text(text), given.force());

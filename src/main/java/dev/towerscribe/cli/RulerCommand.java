@@ -72,7 +72,7 @@ final class RulerCommand implements Command {
   }
 
   @Override
-  public int run(Given given) throws IOException, JobRejected, Refusal {
+  public int run(ParsedCommand given) throws IOException, JobRejected, Refusal {
     if (given.has(MeasuredPrint.MEASURED)) {
       return MeasuredPrint.run(given);
     }
@@ -89,7 +89,7 @@ final class RulerCommand implements Command {
     if (paper.isPresent()) {
       print = print.on(paper.get());
     }
-    String file = given.text(Given.OUTPUT).orElse(DEFAULT_FILE);
+    String file = given.text(ParsedCommand.OUTPUT).orElse(DEFAULT_FILE);
     OutputFile output = given.output(file);
     String title = info.map(JobInfo::title).orElse(TITLE);
     output.write(MadeFile.pdf(title, List.of(RulerPage.page(print, info))), given.force());

@@ -33,7 +33,7 @@ final class StartCommand implements Command {
   }
 
   @Override
-  public int run(Given given) throws IOException, Refusal {
+  public int run(ParsedCommand given) throws IOException, Refusal {
     List<String> jobs =
         Stream.concat(Templates.names().stream(), Templates.readings().stream())
             .filter(n -> !isPlate(n))
@@ -53,7 +53,7 @@ final class StartCommand implements Command {
                     Refusal.wrongUse(
                         "no template called %s; there are: %s",
                         asked, String.join(", ", jobs.stream().map(StartCommand::bare).toList())));
-    String file = given.text(Given.OUTPUT).orElse(DEFAULT_FILE);
+    String file = given.text(ParsedCommand.OUTPUT).orElse(DEFAULT_FILE);
     Path path = given.path(file);
     String text = Templates.text(name);
     new OutputFile(given.ops(), path).write(MadeFile.text(text), given.force());
@@ -78,7 +78,8 @@ final class StartCommand implements Command {
   }
 
   /** A plate file of that name may serve other jobs already, so it is never replaced. */
-  private static void writePlate(Given given, Path path, String plate) throws IOException, Refusal {
+  private static void writePlate(ParsedCommand given, Path path, String plate)
+      throws IOException, Refusal {
     if (given.ops().exists(path)) {
       given.console().say("left " + plate + " beside it as it is");
       return;

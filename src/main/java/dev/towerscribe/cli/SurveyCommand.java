@@ -67,7 +67,7 @@ final class SurveyCommand implements Command {
   }
 
   @Override
-  public int run(Given given) throws IOException, Refusal {
+  public int run(ParsedCommand given) throws IOException, Refusal {
     refuseMixed(given);
     if (given.has(WORKSHEET)) {
       return SurveyWorksheet.run(given);
@@ -76,20 +76,20 @@ final class SurveyCommand implements Command {
   }
 
   /** One of three things at a time, and no option that says nothing to it. */
-  private static void refuseMixed(Given given) throws Refusal {
+  private static void refuseMixed(ParsedCommand given) throws Refusal {
     boolean file = given.word(0).isPresent();
     List<String> lines = new ArrayList<>();
     if (Stream.of(file, given.has(WORKSHEET), given.has(START)).filter(b -> b).count() != 1) {
       lines.add("give one of a survey file, --worksheet and --start");
     }
-    if (!given.has(WORKSHEET) && given.has(Given.PAPER)) {
+    if (!given.has(WORKSHEET) && given.has(ParsedCommand.PAPER)) {
       lines.add("--paper goes with --worksheet only");
     }
     if (file && given.has(SurveyStart.UNITS)) {
       lines.add("--units goes with --worksheet and --start; a survey file says its own");
     }
     if (!file) {
-      Stream.of(Given.JSON, Given.ACCEPT)
+      Stream.of(ParsedCommand.JSON, ParsedCommand.ACCEPT)
           .filter(given::has)
           .forEach(option -> lines.add(option + " goes with a survey file only"));
     }
@@ -99,11 +99,11 @@ final class SurveyCommand implements Command {
     Refusal.ifAny(lines);
   }
 
-  private static int survey(Given given) throws IOException, Refusal {
+  private static int survey(ParsedCommand given) throws IOException, Refusal {
     Path path = given.path(0);
     SurveyResult result = Surveys.of(read(path, given.notes()));
     Accepted accepted = Accepted.of(given.accepted(), result.stops(), "this survey");
-    Optional<String> name = given.text(Given.OUTPUT);
+    Optional<String> name = given.text(ParsedCommand.OUTPUT);
     if (name.isPresent()) {
       Path target = given.path(name.get());
       if (Files.exists(target) && Files.isSameFile(path, target)) {
@@ -118,7 +118,7 @@ final class SurveyCommand implements Command {
         () -> SurveyJson.of(result, accepted.ids()), () -> SurveyReport.of(result, accepted.ids()));
     if (name.isPresent() && !accepted.open().isEmpty()) {
       given.console().warn(name.get() + " was not written: a stop finding stands");
-    } else if (name.isPresent() && !given.has(Given.JSON)) {
+    } else if (name.isPresent() && !given.has(ParsedCommand.JSON)) {
       given.console().say("");
       given.console().say("wrote %s: paste its tables into the job file", name.get());
     }

@@ -20,9 +20,9 @@ final class SurveyStart {
    * @throws IOException if the file cannot be written, or one is in the way
    * @throws Refusal for a word that is none of those allowed
    */
-  static int run(Given given) throws IOException, Refusal {
+  static int run(ParsedCommand given) throws IOException, Refusal {
     LengthUnit units = units(given);
-    String file = given.text(Given.OUTPUT).orElse(DEFAULT_FILE);
+    String file = given.text(ParsedCommand.OUTPUT).orElse(DEFAULT_FILE);
     given.output(file).write(MadeFile.text(SurveyStartText.of(units)), given.force());
     given.console().say("wrote " + file);
     given
@@ -34,7 +34,7 @@ final class SurveyStart {
   }
 
   /** The unit asked for; millimetres if none was. */
-  static LengthUnit units(Given given) throws Refusal {
+  static LengthUnit units(ParsedCommand given) throws Refusal {
     return given.oneOf(UNITS, LengthUnit.values(), LengthUnit::symbol).orElse(LengthUnit.MM);
   }
 }

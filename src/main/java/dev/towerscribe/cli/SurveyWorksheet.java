@@ -26,10 +26,10 @@ final class SurveyWorksheet {
    * @throws IOException if the file cannot be written, or one is in the way
    * @throws Refusal for a word that is none of those allowed
    */
-  static int run(Given given) throws IOException, Refusal {
+  static int run(ParsedCommand given) throws IOException, Refusal {
     Print print = new Print(given.paper().orElse(Paper.A4), MARGIN_MM, 1.0, 1.0);
     List<Page> pages = Worksheet.pages(print, SurveyStart.units(given));
-    String file = given.text(Given.OUTPUT).orElse(DEFAULT_FILE);
+    String file = given.text(ParsedCommand.OUTPUT).orElse(DEFAULT_FILE);
     OutputFile output = given.output(file);
     output.write(MadeFile.pdf("Survey worksheet", pages), given.force());
     given

@@ -49,7 +49,7 @@ public final class Lettering {
    * @return false for controls, combining marks, right-to-left scripts and whatever the font lacks
    */
   public static boolean canWrite(int codePoint) {
-    return Advances.of(codePoint) > 0;
+    return GlyphWidths.of(codePoint) > 0;
   }
 
   /**
@@ -68,7 +68,7 @@ public final class Lettering {
     int sum = 0;
     for (int i = from; i < to; ) {
       int codePoint = text.codePointAt(i);
-      int advance = Advances.of(codePoint);
+      int advance = GlyphWidths.of(codePoint);
       if (advance == 0) {
         throw new IllegalArgumentException(
             "the sheet font cannot write " + name(codePoint) + " in \"" + text + "\"");
@@ -225,7 +225,7 @@ public final class Lettering {
   }
 
   private static void wrapParagraph(String paragraph, double room, List<String> lines) {
-    int space = Advances.of(' ');
+    int space = GlyphWidths.of(' ');
     StringBuilder line = new StringBuilder();
     double used = 0;
     int from = 0;
@@ -267,7 +267,7 @@ public final class Lettering {
     double used = 0;
     while (true) {
       int codePoint = word.codePointAt(at);
-      used += Advances.of(codePoint);
+      used += GlyphWidths.of(codePoint);
       if (used > room) {
         break;
       }

@@ -9,9 +9,9 @@ import java.util.PriorityQueue;
 
 /**
  * The turn at which a plate sits deepest in all its holes' discs, searched over the full circle
- * with a proof. Each angle looked at gives the depth there and a {@link Certificate} that bounds
- * the depth everywhere. Between two angles looked at, the lower of both certificates is the bound;
- * the range with the highest bound is split where it is highest, until no range can hold more than
+ * with a proof. Each angle looked at gives the depth there and a {@link DepthBound} that bounds the
+ * depth everywhere. Between two angles looked at, the lower of both certificates is the bound; the
+ * range with the highest bound is split where it is highest, until no range can hold more than
  * {@link #PROVED_MM} beyond the best depth found. Branch and bound: nothing is taken for granted of
  * the depth's shape, which has several peaks in general.
  *
@@ -44,7 +44,7 @@ final class AngleSearch {
   private final double[] radius;
   private final Vec2 pivot;
   private final Vec2 middle;
-  private final Deepest deepest;
+  private final DeepestPoint deepest;
 
   private double bestTurn;
   private double best = Double.NEGATIVE_INFINITY;
@@ -52,10 +52,10 @@ final class AngleSearch {
   private int looks;
 
   private record Range(
-      double from, Certificate left, double to, Certificate right, double upper, double split) {}
+      double from, DepthBound left, double to, DepthBound right, double upper, double split) {}
 
   /** Of bolts, with radii of their own: one for each. */
-  AngleSearch(List<Peg> pegs, double[] radii) {
+  AngleSearch(List<BoltPlay> pegs, double[] radii) {
     n = pegs.size();
     hx = new double[n];
     hy = new double[n];
@@ -63,19 +63,19 @@ final class AngleSearch {
     py = new double[n];
     radius = radii.clone();
     // Both patterns from their middles: small figures round less.
-    pivot = mean(pegs.stream().map(Peg::place).toList());
-    middle = mean(pegs.stream().map(Peg::hole).toList());
+    pivot = mean(pegs.stream().map(BoltPlay::place).toList());
+    middle = mean(pegs.stream().map(BoltPlay::hole).toList());
     for (int i = 0; i < n; i++) {
       hx[i] = pegs.get(i).hole().x() - middle.x();
       hy[i] = pegs.get(i).hole().y() - middle.y();
       px[i] = pegs.get(i).place().x() - pivot.x();
       py[i] = pegs.get(i).place().y() - pivot.y();
     }
-    deepest = new Deepest(radius);
+    deepest = new DeepestPoint(radius);
   }
 
-  static double[] plays(List<Peg> pegs) {
-    return pegs.stream().mapToDouble(Peg::playMm).toArray();
+  static double[] plays(List<BoltPlay> pegs) {
+    return pegs.stream().mapToDouble(BoltPlay::playMm).toArray();
   }
 
   private static Vec2 mean(List<Vec2> points) {
@@ -98,7 +98,7 @@ final class AngleSearch {
   }
 
   /** Works out the depth at a turn; the rest is read from {@link #deepest}. */
-  Deepest look(double turn) {
+  DeepestPoint look(double turn) {
     double c = Math.cos(turn);
     double s = Math.sin(turn);
     for (int i = 0; i < n; i++) {
@@ -109,8 +109,8 @@ final class AngleSearch {
     return deepest;
   }
 
-  private Certificate certified(double turn) {
-    Deepest d = look(turn);
+  private DepthBound certified(double turn) {
+    DeepestPoint d = look(turn);
     if (d.depth > best) {
       best = d.depth;
       bestTurn = turn;
@@ -124,7 +124,7 @@ final class AngleSearch {
       a += w * (d.ux[i] * px[i] + d.uy[i] * py[i]);
       b += w * (px[i] * d.uy[i] - py[i] * d.ux[i]);
     }
-    return new Certificate(k, a, b);
+    return new DepthBound(k, a, b);
   }
 
   /**
@@ -140,7 +140,7 @@ final class AngleSearch {
     double start = meanTurn() - Math.PI;
     // From the mean turn outward, so that of equal depths the one next to it is kept.
     certified(meanTurn());
-    Certificate[] ends = new Certificate[RANGES + 1];
+    DepthBound[] ends = new DepthBound[RANGES + 1];
     for (int i = 0; i <= RANGES; i++) {
       ends[i] = certified(start + 2 * Math.PI * i / RANGES);
     }
@@ -159,14 +159,14 @@ final class AngleSearch {
       if (bound <= best + PROVED_MM || splits == SPLITS || signOnly && signKnown) {
         return this;
       }
-      Certificate middle = certified(widest.split());
+      DepthBound middle = certified(widest.split());
       open.add(range(widest.from(), widest.left(), widest.split(), middle));
       open.add(range(widest.split(), middle, widest.to(), widest.right()));
     }
   }
 
   /** A range with its bound: the left certificate up to where both cross, the right one after. */
-  private static Range range(double from, Certificate left, double to, Certificate right) {
+  private static Range range(double from, DepthBound left, double to, DepthBound right) {
     double low = from;
     double high = to;
     for (int step = 0; step < CROSSING_STEPS && low < high; step++) {
@@ -257,7 +257,7 @@ final class AngleSearch {
   Sway sway() {
     // A ridge's two sides are told apart at this distance, radians: a micrometre at a metre.
     double aside = 1e-6;
-    Certificate here = certified(bestTurn);
+    DepthBound here = certified(bestTurn);
     Sway one = read();
     double slope = here.slope(bestTurn);
     if (slope == 0) {
@@ -265,7 +265,7 @@ final class AngleSearch {
     }
     double there = bestTurn + Math.copySign(aside, slope);
     double kept = bestTurn;
-    Certificate other = certified(there);
+    DepthBound other = certified(there);
     Sway two = read();
     bestTurn = kept;
     double back = other.slope(there);

@@ -173,8 +173,8 @@ public record DrilledAngles(
 
   /** Before anybody touches the tie rod; empty where the linkage does not get there. */
   private static Optional<Figure> toe(SideJob planned, SideJob now, MountCovariance sure) {
-    double then = ToeLeft.at(planned);
-    double drilled = ToeLeft.at(now);
+    double then = ToeBeforeReset.at(planned);
+    double drilled = ToeBeforeReset.at(now);
     return Double.isNaN(then + drilled)
         ? Optional.empty()
         : Optional.of(
@@ -183,11 +183,11 @@ public record DrilledAngles(
 
   private static Optional<Uncertainty> toeUncertainty(
       SideJob planned, SideJob now, MountCovariance sure) {
-    Slope slope = slope(now.mount(), mount -> ToeLeft.at(now.with(mount)));
+    Slope slope = slope(now.mount(), mount -> ToeBeforeReset.at(now.with(mount)));
     PlusMinus points = now.strut().orElseThrow().plusMinus();
-    double[] effects = ToeLeft.effects(now, points);
+    double[] effects = ToeBeforeReset.effects(now, points);
     double ofDrilled = length(effects);
-    double ofChange = length(minus(effects, ToeLeft.effects(planned, points)));
+    double ofChange = length(minus(effects, ToeBeforeReset.effects(planned, points)));
     boolean known =
         Double.isFinite(slope.perRadian() + slope.perRearwardMm() + slope.perInboardMm())
             && Double.isFinite(ofDrilled + ofChange);

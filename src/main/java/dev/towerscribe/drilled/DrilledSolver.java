@@ -126,16 +126,17 @@ final class DrilledSolver {
   }
 
   /** The bolts between the holes as drilled and the plate as planned. */
-  private List<Peg> pegs() {
+  private List<BoltPlay> pegs() {
     SideJob side = planned.job();
     boolean fixed = side.plate().make().fastening().value() == Fastening.FIXED;
-    List<Peg> pegs = new ArrayList<>();
+    List<BoltPlay> pegs = new ArrayList<>();
     for (Found f : network.holes()) {
       Bolt bolt = f.planned().bolt();
       double nominal = bolt.thread().nominalMm();
       // A stud, or a bolt in a tapped hole, has no play in the plate.
       double inPlate = fixed ? nominal : bolt.plateHoleMm(side.holes().fit()).value();
-      pegs.add(new Peg(bolt.name(), f.at(), f.planned().at(), f.diameterMm(), inPlate, nominal));
+      pegs.add(
+          new BoltPlay(bolt.name(), f.at(), f.planned().at(), f.diameterMm(), inPlate, nominal));
     }
     return pegs;
   }

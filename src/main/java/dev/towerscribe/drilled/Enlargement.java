@@ -49,43 +49,43 @@ public record Enlargement(List<One> each, Optional<Double> allByMm) {
    * @param mating a plate that was tried
    * @return what lets it on
    */
-  public static Enlargement of(Mating mating) {
-    List<Peg> pegs = mating.pegs();
+  public static Enlargement of(PlateFitSolver mating) {
+    List<BoltPlay> pegs = mating.pegs();
     List<One> each = new ArrayList<>();
-    boolean plate = pegs.stream().allMatch(Peg::entersPlate);
+    boolean plate = pegs.stream().allMatch(BoltPlay::entersPlate);
     for (int i = 0; i < pegs.size(); i++) {
-      Peg peg = pegs.get(i);
+      BoltPlay peg = pegs.get(i);
       Optional<Double> by = plate ? alone(mating, i) : Optional.empty();
       each.add(new One(peg.name(), by.map(b -> peg.towerHoleMm() + b), by));
     }
     // A diameter more by e gives a play more by e / 2, and as much slack.
     double all = mating.placesAllow() ? 0.0 : -2 * mating.slackMm();
-    for (Peg peg : pegs) {
+    for (BoltPlay peg : pegs) {
       all = Math.max(all, peg.boltMm() - peg.towerHoleMm());
     }
     return new Enlargement(each, plate ? Optional.of(all) : Optional.empty());
   }
 
-  private static Optional<Double> alone(Mating mating, int hole) {
-    List<Peg> pegs = mating.pegs();
+  private static Optional<Double> alone(PlateFitSolver mating, int hole) {
+    List<BoltPlay> pegs = mating.pegs();
     for (int i = 0; i < pegs.size(); i++) {
       if (i != hole && !pegs.get(i).entersTower()) {
         return Optional.empty();
       }
     }
-    Peg peg = pegs.get(hole);
+    BoltPlay peg = pegs.get(hole);
     double toEnter = Math.max(0.0, peg.boltMm() - peg.towerHoleMm());
     return placing(mating, hole).map(by -> Math.max(by, toEnter));
   }
 
   /** The least growth that brings the hole to where the others leave the plate. */
-  private static Optional<Double> placing(Mating mating, int hole) {
+  private static Optional<Double> placing(PlateFitSolver mating, int hole) {
     if (mating.placesAllow()) {
       return Optional.of(0.0);
     }
-    List<Peg> pegs = mating.pegs();
-    List<Peg> others = new ArrayList<>(pegs);
-    Peg peg = others.remove(hole);
+    List<BoltPlay> pegs = mating.pegs();
+    List<BoltPlay> others = new ArrayList<>(pegs);
+    BoltPlay peg = others.remove(hole);
     // With one slack of growth in radius at least; at most what the others' best pose asks for.
     double low = -2 * mating.slackMm();
     double high = low;
@@ -110,7 +110,7 @@ public record Enlargement(List<One> each, Optional<Double> allByMm) {
     return Optional.of(high);
   }
 
-  private static boolean goesOn(List<Peg> pegs, int hole, double by) {
+  private static boolean goesOn(List<BoltPlay> pegs, int hole, double by) {
     double[] plays = AngleSearch.plays(pegs);
     plays[hole] += by / 2;
     return new AngleSearch(pegs, plays).run(true).best() >= -AngleSearch.PROVED_MM;

@@ -13,7 +13,10 @@ import java.util.Optional;
  * @param play how far it can still be moved; empty where it does not go on
  */
 public record PlateFit(
-    Mating mating, double slackSdMm, Optional<Enlargement> enlargement, Optional<Play> play) {
+    PlateFitSolver mating,
+    double slackSdMm,
+    Optional<Enlargement> enlargement,
+    Optional<Play> play) {
   /** The answer. */
   public enum Verdict {
     /** By more than two standard deviations. */
@@ -46,8 +49,8 @@ public record PlateFit(
    * @param covariance of the holes' places x1, y1, x2 ... and then of their diameters, mm2
    * @return how it goes on
    */
-  static PlateFit of(List<Peg> pegs, double[][] covariance) {
-    Mating mating = Mating.of(pegs);
+  static PlateFit of(List<BoltPlay> pegs, double[][] covariance) {
+    PlateFitSolver mating = PlateFitSolver.of(pegs);
     int n = pegs.size();
     double[] by = new double[3 * n];
     for (int i = 0; i < n; i++) {

@@ -31,7 +31,7 @@ public final class Play {
   private final double back;
   private final double on;
 
-  private Play(Mating mating) {
+  private Play(PlateFitSolver mating) {
     search = new AngleSearch(mating.pegs(), AngleSearch.plays(mating.pegs()));
     turn = mating.move().turn().radians();
     on = march(1);
@@ -44,7 +44,7 @@ public final class Play {
    * @param mating a plate that was tried
    * @return its play; empty where it does not go on
    */
-  public static Optional<Play> of(Mating mating) {
+  public static Optional<Play> of(PlateFitSolver mating) {
     return mating.goesOn() ? Optional.of(new Play(mating)) : Optional.empty();
   }
 

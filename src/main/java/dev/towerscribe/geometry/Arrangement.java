@@ -15,17 +15,17 @@ import java.util.stream.IntStream;
  *
  * <p>Contract: each raw edge is covered by its pieces, in their order and way of travel; two pieces
  * share points only at vertices of the same number, unless they lie on one another, and then they
- * have the same two vertices. Points nearer than {@link Room#snapMm} are one vertex; a point within
- * {@link Room#touchMm} of an edge cuts it. Stretches shorter than the snap vanish, so that a
- * boundary may be off by that much: 2e-9 mm in the usual room.
+ * have the same two vertices. Points nearer than {@link SnapDistance#snapMm} are one vertex; a
+ * point within {@link SnapDistance#touchMm} of an edge cuts it. Stretches shorter than the snap
+ * vanish, so that a boundary may be off by that much: 2e-9 mm in the usual room.
  *
  * <p>Example: the segments (0,0)-(4,0) and (2,-1)-(2,3) cross at (2,0). Vertices are numbered as
  * they are met, 0 to 3 for the four ends and 4 for the crossing; the pieces are 0-4, 4-1, 2-4 and
  * 4-3. A whole circle that nothing cuts stays one piece with no vertex.
  */
 final class Arrangement {
-  private final Vertices vertices;
-  private final List<Piece> pieces = new ArrayList<>();
+  private final VertexNumbers vertices;
+  private final List<EdgePiece> pieces = new ArrayList<>();
 
   private record Cut(double t, int vertex) {}
 
@@ -36,8 +36,8 @@ final class Arrangement {
    * @param raw edges
    * @param room the closeness that counts as touching
    */
-  Arrangement(List<Edge> raw, Room room) {
-    vertices = new Vertices(room.snapMm());
+  Arrangement(List<Edge> raw, SnapDistance room) {
+    vertices = new VertexNumbers(room.snapMm());
     int n = raw.size();
     List<List<Cut>> cuts = new ArrayList<>(n);
     Box[] boxes = new Box[n];
@@ -45,7 +45,7 @@ final class Arrangement {
       Edge edge = raw.get(i);
       boxes[i] = edge.bounds().grown(room.touchMm());
       List<Cut> ends = new ArrayList<>(4);
-      if (!Curves.isFullCircle(edge)) {
+      if (!EdgeGeometry.isFullCircle(edge)) {
         ends.add(new Cut(0.0, vertices.number(edge.start())));
         ends.add(new Cut(1.0, vertices.number(edge.end())));
       }
@@ -65,8 +65,8 @@ final class Arrangement {
         if (boxes[i].meets(boxes[j])) {
           for (Vec2 p : Crossings.of(raw.get(i), raw.get(j), room.touchMm())) {
             int vertex = vertices.number(p);
-            cuts.get(i).add(new Cut(Curves.parameter(raw.get(i), p), vertex));
-            cuts.get(j).add(new Cut(Curves.parameter(raw.get(j), p), vertex));
+            cuts.get(i).add(new Cut(EdgeGeometry.parameter(raw.get(i), p), vertex));
+            cuts.get(j).add(new Cut(EdgeGeometry.parameter(raw.get(j), p), vertex));
           }
         }
       }
@@ -76,7 +76,7 @@ final class Arrangement {
     }
   }
 
-  List<Piece> pieces() {
+  List<EdgePiece> pieces() {
     return pieces;
   }
 
@@ -84,9 +84,9 @@ final class Arrangement {
     return vertices.count();
   }
 
-  private void cut(Edge edge, int source, List<Cut> cuts, Room room) {
+  private void cut(Edge edge, int source, List<Cut> cuts, SnapDistance room) {
     if (cuts.isEmpty()) {
-      pieces.add(new Piece(edge, -1, -1, source));
+      pieces.add(new EdgePiece(edge, -1, -1, source));
       return;
     }
     cuts.sort(Comparator.comparingDouble(Cut::t).thenComparingInt(Cut::vertex));
@@ -100,7 +100,7 @@ final class Arrangement {
       Cut next = cuts.get(k);
       boolean longWay = (next.t() - last.t()) * edge.length() > 4 * room.snapMm();
       if (next.vertex() != last.vertex() || longWay) {
-        pieces.add(new Piece(stretch(edge, last, next), last.vertex(), next.vertex(), source));
+        pieces.add(new EdgePiece(stretch(edge, last, next), last.vertex(), next.vertex(), source));
         last = next;
       }
     }
@@ -136,12 +136,12 @@ final class Arrangement {
    * Of pieces that lie on one another, keeps one where all run the same way, and none where they
    * run against each other: between them there is nothing.
    */
-  static List<Piece> withoutDoubles(List<Piece> pieces, Room room) {
+  static List<EdgePiece> withoutDoubles(List<EdgePiece> pieces, SnapDistance room) {
     Map<Long, List<Integer>> byEnds = new HashMap<>();
     int[] forward = new int[pieces.size()];
     boolean[] gone = new boolean[pieces.size()];
     for (int i = 0; i < pieces.size(); i++) {
-      Piece p = pieces.get(i);
+      EdgePiece p = pieces.get(i);
       List<Integer> alike = byEnds.computeIfAbsent(ends(p), e -> new ArrayList<>(1));
       int found = -1;
       for (int j : alike) {
@@ -158,7 +158,7 @@ final class Arrangement {
         forward[found] += sameWay(pieces.get(found), p) ? 1 : -1;
       }
     }
-    List<Piece> kept = new ArrayList<>();
+    List<EdgePiece> kept = new ArrayList<>();
     for (int i = 0; i < pieces.size(); i++) {
       if (!gone[i] && forward[i] != 0) {
         kept.add(forward[i] > 0 ? pieces.get(i) : pieces.get(i).reversed());
@@ -168,12 +168,12 @@ final class Arrangement {
   }
 
   /** The two vertices of a piece, whichever way it runs, as one number. */
-  private static long ends(Piece p) {
+  private static long ends(EdgePiece p) {
     return (long) Math.min(p.from(), p.to()) << Integer.SIZE | Math.max(p.from(), p.to());
   }
 
   /** Whether two pieces with the same ends cover each other. */
-  static boolean onOneAnother(Piece a, Piece b, Room room) {
+  static boolean onOneAnother(EdgePiece a, EdgePiece b, SnapDistance room) {
     if (ends(a) != ends(b)) {
       return false;
     }
@@ -184,9 +184,9 @@ final class Arrangement {
   }
 
   /** Whether two pieces on one another run the same way. */
-  static boolean sameWay(Piece a, Piece b) {
+  static boolean sameWay(EdgePiece a, EdgePiece b) {
     if (a.isClosed()) {
-      return Curves.curvature(a.edge()) * Curves.curvature(b.edge()) > 0;
+      return EdgeGeometry.curvature(a.edge()) * EdgeGeometry.curvature(b.edge()) > 0;
     }
     return a.from() == b.from();
   }

@@ -43,7 +43,7 @@ final class Crossings {
   }
 
   private static void endsOn(Edge ends, Edge on, double roomMm, List<Vec2> points) {
-    if (Curves.isFullCircle(ends)) {
+    if (EdgeGeometry.isFullCircle(ends)) {
       return;
     }
     for (Vec2 p : List.of(ends.start(), ends.end())) {
@@ -93,7 +93,7 @@ final class Crossings {
     for (double t : half == 0.0 ? new double[] {foot} : new double[] {foot - half, foot + half}) {
       if (t >= -roomMm && t <= length + roomMm) {
         Vec2 p = s.start().plus(unit.times(t));
-        if (Curves.passes(arc, p, roomMm)) {
+        if (EdgeGeometry.passes(arc, p, roomMm)) {
           points.add(p);
         }
       }
@@ -131,7 +131,7 @@ final class Crossings {
   }
 
   private static void addIfOnBoth(Arc a, Arc b, Vec2 p, double roomMm, List<Vec2> points) {
-    if (Curves.passes(a, p, roomMm) && Curves.passes(b, p, roomMm)) {
+    if (EdgeGeometry.passes(a, p, roomMm) && EdgeGeometry.passes(b, p, roomMm)) {
       points.add(p);
     }
   }

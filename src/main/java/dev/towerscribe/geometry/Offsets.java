@@ -16,7 +16,7 @@ import java.util.Optional;
  * 0 gives the region back.
  *
  * <p>Tolerance: as for {@link Overlay}; a piece counts as keeping the distance if its middle falls
- * short by no more than {@link Room#shortMm}, 1e-10 mm as a rule.
+ * short by no more than {@link SnapDistance#shortMm}, 1e-10 mm as a rule.
  *
  * <p>Example: a square of side 10 grown by 2 has four sides of 10 and four quarter circles of
  * radius 2, area 100 + 80 + 4 pi. The same square inset by 2 is a square of side 6: the parallels
@@ -53,17 +53,17 @@ final class Offsets {
   }
 
   private static List<Contour> moved(Boundaries region, double leftMm) {
-    for (Room room : Room.TRIES) {
+    for (SnapDistance room : SnapDistance.TRIES) {
       Optional<List<Contour>> result = exact(region, leftMm, room);
       if (result.isPresent()) {
         return result.get();
       }
     }
-    return Flat.moved(region, leftMm);
+    return FlattenedOverlay.moved(region, leftMm);
   }
 
   /** One try; empty when the pieces do not close or the result cannot be true. */
-  static Optional<List<Contour>> exact(Boundaries region, double leftMm, Room room) {
+  static Optional<List<Contour>> exact(Boundaries region, double leftMm, SnapDistance room) {
     double least = Math.abs(leftMm) - room.shortMm();
     Clearance old = new Clearance(region);
     List<Edge> raw = new ArrayList<>();
@@ -74,8 +74,8 @@ final class Offsets {
       }
     }
     Arrangement cut = new Arrangement(raw, room);
-    List<Piece> kept = new ArrayList<>();
-    for (Piece piece : cut.pieces()) {
+    List<EdgePiece> kept = new ArrayList<>();
+    for (EdgePiece piece : cut.pieces()) {
       Vec2 middle = piece.middle();
       // The distance alone would do, but for boundaries that touch themselves: there a parallel may
       // come out on the other side.
@@ -83,8 +83,8 @@ final class Offsets {
         kept.add(piece);
       }
     }
-    List<Piece> single = Arrangement.withoutDoubles(kept, room);
-    return Loops.close(single, cut.vertexCount(), room)
+    List<EdgePiece> single = Arrangement.withoutDoubles(kept, room);
+    return LoopBuilder.close(single, cut.vertexCount(), room)
         .filter(
             r ->
                 leftMm > 0

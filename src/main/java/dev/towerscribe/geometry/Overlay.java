@@ -15,10 +15,10 @@ import java.util.Optional;
  * on one another a piece is kept once, or not at all if the regions lie on the two sides of it and
  * the operation is a union.
  *
- * <p>Tolerance: points within {@link Room#touchMm}, 1e-9 mm as a rule, count as touching. Where
- * chance makes pieces that do not close, the rooms of {@link Room#TRIES} are tried in turn; if none
- * does, {@link Flat} answers, right to a tenth of the flattening tolerance. No result is given
- * whose area no true result could have.
+ * <p>Tolerance: points within {@link SnapDistance#touchMm}, 1e-9 mm as a rule, count as touching.
+ * Where chance makes pieces that do not close, the rooms of {@link SnapDistance#TRIES} are tried in
+ * turn; if none does, {@link FlattenedOverlay} answers, right to a tenth of the flattening
+ * tolerance. No result is given whose area no true result could have.
  *
  * <p>Example: the squares from (0,0) to (2,2) and from (1,1) to (3,3) cut each other at (1,2) and
  * (2,1). Intersection: (1,1)-(2,1)-(2,2)-(1,2), area 1; union: eight corners, area 7; the first
@@ -49,28 +49,29 @@ final class Overlay {
   }
 
   private static List<Contour> of(Boundaries a, Boundaries b, OverlayKind kind) {
-    for (Room room : Room.TRIES) {
+    for (SnapDistance room : SnapDistance.TRIES) {
       Optional<List<Contour>> result = exact(a, b, kind, room);
       if (result.isPresent()) {
         return result.get();
       }
     }
-    return Flat.overlay(a, b, kind);
+    return FlattenedOverlay.overlay(a, b, kind);
   }
 
   /** One try; empty when the pieces do not close or the result cannot be true. */
-  static Optional<List<Contour>> exact(Boundaries a, Boundaries b, OverlayKind kind, Room room) {
+  static Optional<List<Contour>> exact(
+      Boundaries a, Boundaries b, OverlayKind kind, SnapDistance room) {
     List<Edge> raw = new ArrayList<>();
     a.contours().forEach(c -> raw.addAll(c.edges()));
     int firstOfB = raw.size();
     b.contours().forEach(c -> raw.addAll(c.edges()));
     Arrangement cut = new Arrangement(raw, room);
-    List<Piece> ofA = cut.pieces().stream().filter(p -> p.source() < firstOfB).toList();
-    List<Piece> ofB = cut.pieces().stream().filter(p -> p.source() >= firstOfB).toList();
+    List<EdgePiece> ofA = cut.pieces().stream().filter(p -> p.source() < firstOfB).toList();
+    List<EdgePiece> ofB = cut.pieces().stream().filter(p -> p.source() >= firstOfB).toList();
     Shared shared = new Shared(ofB, cut.vertexCount());
     boolean[] onA = new boolean[ofB.size()];
-    List<Piece> kept = new ArrayList<>();
-    for (Piece piece : ofA) {
+    List<EdgePiece> kept = new ArrayList<>();
+    for (EdgePiece piece : ofA) {
       int twin = shared.find(piece, room);
       if (twin >= 0) {
         onA[twin] = true;
@@ -83,13 +84,13 @@ final class Overlay {
       }
     }
     for (int i = 0; i < ofB.size(); i++) {
-      Piece piece = ofB.get(i);
+      EdgePiece piece = ofB.get(i);
       if (!onA[i] && a.contains(piece.middle()) == (kind != OverlayKind.UNION)) {
         kept.add(kind == OverlayKind.MINUS ? piece.reversed() : piece);
       }
     }
-    List<Piece> single = Arrangement.withoutDoubles(kept, room);
-    return Loops.close(single, cut.vertexCount(), room).filter(r -> possible(r, a, b, kind));
+    List<EdgePiece> single = Arrangement.withoutDoubles(kept, room);
+    return LoopBuilder.close(single, cut.vertexCount(), room).filter(r -> possible(r, a, b, kind));
   }
 
   /** Bounds that any true result keeps, with room for rounding along the boundaries. */
@@ -108,10 +109,10 @@ final class Overlay {
 
   /** Finds, among the pieces of one boundary, the one that a piece of the other lies on. */
   private static final class Shared {
-    private final List<Piece> pieces;
+    private final List<EdgePiece> pieces;
     private final List<List<Integer>> touching;
 
-    Shared(List<Piece> pieces, int vertexCount) {
+    Shared(List<EdgePiece> pieces, int vertexCount) {
       this.pieces = pieces;
       touching = new ArrayList<>(vertexCount + 1);
       for (int v = 0; v <= vertexCount; v++) {
@@ -123,11 +124,11 @@ final class Overlay {
     }
 
     /** Uncut circles share the first list. */
-    private static int key(Piece p) {
+    private static int key(EdgePiece p) {
       return 1 + Math.min(p.from(), p.to());
     }
 
-    int find(Piece piece, Room room) {
+    int find(EdgePiece piece, SnapDistance room) {
       for (int i : touching.get(key(piece))) {
         if (Arrangement.onOneAnother(pieces.get(i), piece, room)) {
           return i;

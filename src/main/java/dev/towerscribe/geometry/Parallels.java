@@ -23,10 +23,10 @@ final class Parallels {
   private static final double CUSP = 1e-6;
 
   private final double leftMm;
-  private final Room room;
+  private final SnapDistance room;
   private final List<Raw> raw = new ArrayList<>();
 
-  private Parallels(double leftMm, Room room) {
+  private Parallels(double leftMm, SnapDistance room) {
     this.leftMm = leftMm;
     this.room = room;
   }
@@ -39,7 +39,7 @@ final class Parallels {
    * @param room closeness
    * @return raw curves; stretches of them may be too near to other edges
    */
-  static List<Edge> of(Boundaries region, double leftMm, Room room) {
+  static List<Edge> of(Boundaries region, double leftMm, SnapDistance room) {
     List<Edge> all = new ArrayList<>();
     for (Contour contour : region.contours()) {
       Parallels parallels = new Parallels(leftMm, room);
@@ -53,19 +53,19 @@ final class Parallels {
   private void addAll(List<Edge> edges) {
     for (int i = 0; i < edges.size(); i++) {
       Edge edge = edges.get(i);
-      Edge parallel = Curves.moved(edge, leftMm, room.touchMm());
+      Edge parallel = EdgeGeometry.moved(edge, leftMm, room.touchMm());
       if (parallel != null) {
         raw.add(new Raw(parallel, edge));
       }
-      if (!Curves.isFullCircle(edge)) {
+      if (!EdgeGeometry.isFullCircle(edge)) {
         addCorner(edge, edges.get((i + 1) % edges.size()));
       }
     }
   }
 
   private void addCorner(Edge before, Edge after) {
-    Vec2 in = Curves.endDirection(before);
-    Vec2 out = Curves.startDirection(after);
+    Vec2 in = EdgeGeometry.endDirection(before);
+    Vec2 out = EdgeGeometry.startDirection(after);
     double turn = Math.atan2(in.cross(out), in.dot(out));
     Vec2 toward = in.quarterTurn().times(Math.signum(leftMm));
     double from = Math.atan2(toward.y(), toward.x());
@@ -148,7 +148,7 @@ final class Parallels {
     }
 
     private double along(Vec2 p) {
-      return p.minus(whole.start()).dot(Curves.startDirection(whole));
+      return p.minus(whole.start()).dot(EdgeGeometry.startDirection(whole));
     }
 
     void endBy(Vec2 x) {

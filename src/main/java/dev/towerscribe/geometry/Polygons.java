@@ -78,7 +78,7 @@ public final class Polygons {
 
   /** Whether a side lies on the one before it. */
   private static boolean turnsBack(Segment before, Segment after) {
-    boolean back = Curves.endDirection(before).dot(Curves.startDirection(after)) < 0;
+    boolean back = EdgeGeometry.endDirection(before).dot(EdgeGeometry.startDirection(after)) < 0;
     return back
         && (before.nearest(after.end()).distanceTo(after.end()) <= Tolerances.SAME_POINT_MM
             || after.nearest(before.start()).distanceTo(before.start())

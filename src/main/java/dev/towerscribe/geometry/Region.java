@@ -131,6 +131,6 @@ public record Region(List<Contour> contours) implements Boundaries {
    * @return parts
    */
   public List<Region> parts() {
-    return Parts.of(this).stream().map(Region::new).toList();
+    return RegionParts.of(this).stream().map(Region::new).toList();
   }
 }

@@ -69,7 +69,7 @@ abstract class KeyCursor {
   }
 
   /** Where this table is written. */
-  final Origin origin() {
+  final SourcePosition origin() {
     return table.origin();
   }
 
@@ -78,7 +78,7 @@ abstract class KeyCursor {
   }
 
   /** Where a key is written, or would be. */
-  final Origin origin(String key) {
+  final SourcePosition origin(String key) {
     TomlNode node = table.entries().get(key);
     return node == null ? table.origin().child(key) : node.origin();
   }
@@ -119,7 +119,8 @@ abstract class KeyCursor {
         continue;
       }
       List<String> free = known.stream().filter(k -> !table.entries().containsKey(k)).toList();
-      Optional<String> meant = Spelling.nearest(key, free).or(() -> Spelling.nearest(key, known));
+      Optional<String> meant =
+          SpellingHint.nearest(key, free).or(() -> SpellingHint.nearest(key, known));
       meant.ifPresent(missing::remove);
       report(
           new Fault(
@@ -146,12 +147,12 @@ abstract class KeyCursor {
 
   /** A length of ours as a least one, in the table's unit, rounded so that it is itself allowed. */
   final String atLeast(double mm) {
-    return Range.atLeast(unit().fromMm(mm)) + " " + unit().symbol();
+    return AllowedRange.atLeast(unit().fromMm(mm)) + " " + unit().symbol();
   }
 
   /** A length of ours as a greatest one, in the table's unit. */
   final String atMost(double mm) {
-    return Range.atMost(unit().fromMm(mm)) + " " + unit().symbol();
+    return AllowedRange.atMost(unit().fromMm(mm)) + " " + unit().symbol();
   }
 
   /** Reports what is missing, where unknown keys are somebody else's business. */

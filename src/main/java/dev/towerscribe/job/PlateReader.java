@@ -129,7 +129,7 @@ final class PlateReader {
             "at most slot.to, " + s.atMost(to.get()),
             "Swap the two: the bearing moves from the lower setting to the higher.");
       } else if (index.isPresent()) {
-        Range range = Range.mm(from.get(), to.get());
+        AllowedRange range = AllowedRange.mm(from.get(), to.get());
         if (!index.get().stream().allMatch(range::holds)) {
           s.fault(
               "index",

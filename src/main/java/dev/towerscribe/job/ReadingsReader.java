@@ -227,7 +227,7 @@ public final class ReadingsReader {
         t.fault(
             key,
             limit,
-            Spelling.nearest(name.get(), all)
+            SpellingHint.nearest(name.get(), all)
                 .map(word -> "Did you mean \"" + word + "\"?")
                 .orElse("Use a name of the job."));
         return Optional.empty();
@@ -236,7 +236,7 @@ public final class ReadingsReader {
     }
 
     private static Optional<Repeated> repeated(
-        TableReader t, String key, Range range, Range sds, double otherwiseMm) {
+        TableReader t, String key, AllowedRange range, AllowedRange sds, double otherwiseMm) {
       Optional<List<Double>> figures = t.oneOrMore(key, range);
       Optional<Double> sd = sdOf(t, sds, otherwiseMm);
       return figures.isPresent() && sd.isPresent()
@@ -244,7 +244,7 @@ public final class ReadingsReader {
           : Optional.empty();
     }
 
-    private static Optional<Double> sdOf(TableReader t, Range range, double otherwiseMm) {
+    private static Optional<Double> sdOf(TableReader t, AllowedRange range, double otherwiseMm) {
       return t.length(Respelling.UNCERTAINTY, range, otherwiseMm);
     }
   }

@@ -35,7 +35,7 @@ record Respelling(String table, String old, String now) {
    * @return the table, the same keys in the same order
    */
   TomlNode.Table renewed(TomlNode.Table top, Faults faults, Consumer<String> notes) {
-    List<Origin> olds = new ArrayList<>();
+    List<SourcePosition> olds = new ArrayList<>();
     TomlNode.Table renewed = renewed(top, table.isEmpty(), faults, olds);
     if (!olds.isEmpty()) {
       notes.accept(
@@ -46,7 +46,7 @@ record Respelling(String table, String old, String now) {
   }
 
   private TomlNode.Table renewed(
-      TomlNode.Table in, boolean here, Faults faults, List<Origin> olds) {
+      TomlNode.Table in, boolean here, Faults faults, List<SourcePosition> olds) {
     Map<String, TomlNode> entries = new LinkedHashMap<>();
     in.entries()
         .forEach(
@@ -66,7 +66,7 @@ record Respelling(String table, String old, String now) {
     return new TomlNode.Table(in.origin(), entries);
   }
 
-  private TomlNode renewed(TomlNode node, boolean here, Faults faults, List<Origin> olds) {
+  private TomlNode renewed(TomlNode node, boolean here, Faults faults, List<SourcePosition> olds) {
     if (node instanceof TomlNode.Table inner) {
       return renewed(inner, here, faults, olds);
     }

@@ -33,7 +33,11 @@ final class ShapeReader {
    * @return its edge
    */
   static Optional<Contour> read(
-      TableReader t, List<String> kinds, Range size, Range reach, Optional<Vec2> centre) {
+      TableReader t,
+      List<String> kinds,
+      AllowedRange size,
+      AllowedRange reach,
+      Optional<Vec2> centre) {
     List<String> given = kinds.stream().filter(t::has).toList();
     if (given.isEmpty()) {
       t.missing(
@@ -57,7 +61,7 @@ final class ShapeReader {
     Optional<Vec2> at =
         centre.isPresent() ? t.point("at", reach, centre.get()) : t.point("at", reach);
     if (given.get(0).equals("radii")) {
-      Range radius = Range.mm(size.least() / 2, size.most() / 2);
+      AllowedRange radius = AllowedRange.mm(size.least() / 2, size.most() / 2);
       Optional<List<Double>> radii = t.lengths("radii", LEAST_RADII, MOST_RADII, radius);
       return at.isEmpty() || radii.isEmpty()
           ? Optional.empty()
@@ -75,7 +79,7 @@ final class ShapeReader {
   }
 
   /** A ring of points given as a key's own list. */
-  static Optional<Contour> ring(TableReader t, String key, Range size, Range reach) {
+  static Optional<Contour> ring(TableReader t, String key, AllowedRange size, AllowedRange reach) {
     Optional<List<Vec2>> points = t.points(key, reach);
     if (points.isEmpty()) {
       return Optional.empty();
@@ -101,7 +105,7 @@ final class ShapeReader {
     return Optional.of(contour);
   }
 
-  private static Optional<Contour> traced(TableReader t, Range size, Range reach) {
+  private static Optional<Contour> traced(TableReader t, AllowedRange size, AllowedRange reach) {
     if (t.has("at")) {
       t.fault("at", "", "Points carry their own place: drop this key.");
     }

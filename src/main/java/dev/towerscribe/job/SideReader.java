@@ -82,7 +82,7 @@ final class SideReader {
     Optional<Double> setting = m.length("setting", Limits.SLOT);
     if (setting.isPresent() && plate.isPresent()) {
       Plate.Slot slot = plate.get().slot();
-      Range range = Range.mm(slot.fromMm(), slot.toMm());
+      AllowedRange range = AllowedRange.mm(slot.fromMm(), slot.toMm());
       if (!range.holds(setting.get())) {
         m.fault(
             "setting",
@@ -146,7 +146,8 @@ final class SideReader {
     Optional<Double> margin =
         p.length(
             "margin",
-            Range.mm(Limits.LEAST_PAPER_MARGIN_MM, (width - Limits.LEAST_PRINTED_WIDTH_MM) / 2),
+            AllowedRange.mm(
+                Limits.LEAST_PAPER_MARGIN_MM, (width - Limits.LEAST_PRINTED_WIDTH_MM) / 2),
             DEFAULT_PAPER_MARGIN_MM);
     Optional<TableReader> scale = p.tableOrEmpty("scale");
     Optional<Double> across = scale.flatMap(s -> scale(s, "across"));

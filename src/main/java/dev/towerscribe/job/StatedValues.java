@@ -12,11 +12,12 @@ final class StatedValues {
   private StatedValues() {}
 
   /** A length that may be left out, mm. */
-  static Optional<Double> length(TableReader t, String key, Range mm) {
+  static Optional<Double> length(TableReader t, String key, AllowedRange mm) {
     return t.has(key) ? t.length(key, mm) : Optional.empty();
   }
 
-  static Stated<Double> length(TableReader t, String key, Range mm, Stated<Double> otherwise) {
+  static Stated<Double> length(
+      TableReader t, String key, AllowedRange mm, Stated<Double> otherwise) {
     return Stated.or(length(t, key, mm), otherwise.value());
   }
 
@@ -36,14 +37,14 @@ final class StatedValues {
   }
 
   /** A figure that is no length and has a default. */
-  static Stated<Double> figure(TableReader t, String key, Range range, double otherwise) {
+  static Stated<Double> figure(TableReader t, String key, AllowedRange range, double otherwise) {
     return Stated.or(
         t.has(key) ? t.ratio(key, range, otherwise, advice(t, range)) : Optional.empty(),
         otherwise);
   }
 
   /** A figure that is no length and must be there. */
-  static Optional<Double> figure(TableReader t, String key, Range range) {
+  static Optional<Double> figure(TableReader t, String key, AllowedRange range) {
     if (!t.has(key)) {
       t.missing(key, range.words(t.unit()), "Find out and write it down.");
       return Optional.empty();
@@ -51,7 +52,7 @@ final class StatedValues {
     return t.ratio(key, range, range.least(), advice(t, range));
   }
 
-  private static String advice(TableReader t, Range range) {
+  private static String advice(TableReader t, AllowedRange range) {
     return "Check the figure and its unit: " + range.words(t.unit()) + " is believable.";
   }
 }

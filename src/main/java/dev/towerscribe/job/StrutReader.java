@@ -99,7 +99,9 @@ final class StrutReader {
       TableReader t, String key, Optional<Angle> least, String otherKey, Optional<Angle> most) {
     if (least.isPresent() && most.isPresent() && least.get().compareTo(most.get()) > 0) {
       t.fault(
-          key, "at most " + otherKey + ", " + Range.atMost(most.get().degrees()) + " deg", "Swap.");
+          key,
+          "at most " + otherKey + ", " + AllowedRange.atMost(most.get().degrees()) + " deg",
+          "Swap.");
     }
   }
 
@@ -127,7 +129,7 @@ final class StrutReader {
     if (camber.isPresent() && limit.isPresent() && limit.get().compareTo(camber.get()) > 0) {
       t.fault(
           "camber_limit",
-          "at most camber, " + Range.atMost(camber.get().degrees()) + " deg",
+          "at most camber, " + AllowedRange.atMost(camber.get().degrees()) + " deg",
           "The limit is the most negative camber allowed: it lies at the aim or below.");
     }
     return t.closed(() -> new Aims(use.get(), casterFrom, casterTo, camber, limit));

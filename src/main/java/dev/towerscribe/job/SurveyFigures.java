@@ -26,17 +26,17 @@ final class SurveyFigures {
    * @param range of each, mm
    * @param sd of each, mm
    */
-  static Optional<Repeated> lengths(TableReader t, String key, Range range, double sd) {
+  static Optional<Repeated> lengths(TableReader t, String key, AllowedRange range, double sd) {
     return needed(t, key, range) ? of(t, key, range, sd) : Optional.empty();
   }
 
   /** Lengths that may be left out. */
-  static Optional<Repeated> optional(TableReader t, String key, Range range, double sd) {
+  static Optional<Repeated> optional(TableReader t, String key, AllowedRange range, double sd) {
     return t.has(key) ? of(t, key, range, sd) : Optional.empty();
   }
 
   /** Angles that may be left out; a range in degrees, an uncertainty and a result in radians. */
-  static Optional<Repeated> angles(TableReader t, String key, Range range, double sd) {
+  static Optional<Repeated> angles(TableReader t, String key, AllowedRange range, double sd) {
     return t.has(key)
         ? of(t, key, range, Math.toDegrees(sd)).map(SurveyFigures::inRadians)
         : Optional.empty();
@@ -47,7 +47,7 @@ final class SurveyFigures {
         degrees.values().stream().map(Math::toRadians).toList(), Math.toRadians(degrees.sd()));
   }
 
-  private static boolean needed(TableReader t, String key, Range range) {
+  private static boolean needed(TableReader t, String key, AllowedRange range) {
     if (!t.has(key)) {
       t.missing(key, range.words(t.unit()), "Measure it and write it down.");
       return false;
@@ -55,7 +55,8 @@ final class SurveyFigures {
     return true;
   }
 
-  private static Optional<Repeated> of(TableReader t, String key, Range range, double otherwise) {
+  private static Optional<Repeated> of(
+      TableReader t, String key, AllowedRange range, double otherwise) {
     if (!(t.node(key) instanceof TomlNode.Table)) {
       return values(t, t.node(key), range).map(v -> new Repeated(v, otherwise));
     }
@@ -66,7 +67,7 @@ final class SurveyFigures {
                   needed(inner, READINGS, range)
                       ? values(inner, inner.node(READINGS), range)
                       : Optional.empty();
-              boolean angle = range.kind() == Range.Kind.ANGLE;
+              boolean angle = range.kind() == AllowedRange.Kind.ANGLE;
               double sd =
                   angle
                       ? inner
@@ -81,7 +82,7 @@ final class SurveyFigures {
             });
   }
 
-  private static Optional<List<Double>> values(TableReader t, TomlNode node, Range range) {
+  private static Optional<List<Double>> values(TableReader t, TomlNode node, AllowedRange range) {
     if (!(node instanceof TomlNode.Items list)) {
       return t.figure(node, range).map(List::of);
     }
@@ -95,7 +96,7 @@ final class SurveyFigures {
     return values.size() == list.items().size() ? Optional.of(values) : Optional.empty();
   }
 
-  private static boolean counted(TableReader t, TomlNode.Items list, Range range) {
+  private static boolean counted(TableReader t, TomlNode.Items list, AllowedRange range) {
     int count = list.items().size();
     if (count >= 1 && count <= SurveyLimits.MOST_READINGS) {
       return true;
@@ -118,7 +119,7 @@ final class SurveyFigures {
    * @return both, or nothing after a fault
    */
   static Optional<List<Repeated>> pairs(
-      TableReader t, String key, Range first, Range second, double sd) {
+      TableReader t, String key, AllowedRange first, AllowedRange second, double sd) {
     String limit =
         "two numbers, %s and %s, or a list of such pairs"
             .formatted(first.words(t.unit()), second.words(t.unit()));

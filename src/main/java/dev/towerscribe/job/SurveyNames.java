@@ -90,7 +90,7 @@ record SurveyNames(Set<String> stations, List<Side> sides) {
             STANDARD.stream()
                 .filter(
                     s ->
-                        Spelling.distance(s, name.replace('-', '_').replace(' ', '_'))
+                        SpellingHint.distance(s, name.replace('-', '_').replace(' ', '_'))
                             <= (s.length() < LONG_WORD ? 1 : 2)))
         .findFirst();
   }

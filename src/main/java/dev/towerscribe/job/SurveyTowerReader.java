@@ -131,7 +131,7 @@ final class SurveyTowerReader {
     s.fault(
         key,
         "shaft or a landmark of this tower",
-        Spelling.nearest(name.get(), known)
+        SpellingHint.nearest(name.get(), known)
             .map(word -> "Did you mean \"" + word + "\"?")
             .orElse("Known here: " + String.join(", ", known) + "."));
     return Optional.empty();

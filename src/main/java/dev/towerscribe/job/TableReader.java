@@ -132,43 +132,43 @@ final class TableReader extends KeyCursor {
   // Numbers.
 
   /** A length that must be there, mm. */
-  Optional<Double> length(String key, Range mm) {
+  Optional<Double> length(String key, AllowedRange mm) {
     return figure(key, mm);
   }
 
   /** A length with a default, mm. */
-  Optional<Double> length(String key, Range mm, double otherwiseMm) {
+  Optional<Double> length(String key, AllowedRange mm, double otherwiseMm) {
     return has(key) ? figure(key, mm) : Optional.of(otherwiseMm);
   }
 
   /** An angle that must be there. */
-  Optional<Angle> angle(String key, Range degrees) {
+  Optional<Angle> angle(String key, AllowedRange degrees) {
     return figure(key, degrees).map(Angle::ofDegrees);
   }
 
   /** An angle with a default. */
-  Optional<Angle> angle(String key, Range degrees, Angle otherwise) {
+  Optional<Angle> angle(String key, AllowedRange degrees, Angle otherwise) {
     return has(key) ? angle(key, degrees) : Optional.of(otherwise);
   }
 
   /** An angle with a default, and what to do if it is out of its range. */
-  Optional<Angle> angle(String key, Range degrees, Angle otherwise, String todo) {
+  Optional<Angle> angle(String key, AllowedRange degrees, Angle otherwise, String todo) {
     return has(key)
         ? figure(node(key), degrees, Optional.of(todo)).map(Angle::ofDegrees)
         : Optional.of(otherwise);
   }
 
   /** An angle that may be left out. */
-  Optional<Angle> optionalAngle(String key, Range degrees) {
+  Optional<Angle> optionalAngle(String key, AllowedRange degrees) {
     return has(key) ? angle(key, degrees) : Optional.empty();
   }
 
   /** A plain number with a default, and what to do if it is out of its range. */
-  Optional<Double> ratio(String key, Range range, double otherwise, String todo) {
+  Optional<Double> ratio(String key, AllowedRange range, double otherwise, String todo) {
     return has(key) ? figure(node(key), range, Optional.of(todo)) : Optional.of(otherwise);
   }
 
-  private Optional<Double> figure(String key, Range range) {
+  private Optional<Double> figure(String key, AllowedRange range) {
     if (!has(key)) {
       missing(key, range.words(unit()), "Measure it and write it down.");
       return Optional.empty();
@@ -176,15 +176,15 @@ final class TableReader extends KeyCursor {
     return figure(node(key), range);
   }
 
-  Optional<Double> figure(TomlNode node, Range range) {
+  Optional<Double> figure(TomlNode node, AllowedRange range) {
     return figure(node, range, Optional.empty());
   }
 
   /** A number in its own unit: mm for lengths. */
-  private Optional<Double> figure(TomlNode node, Range range, Optional<String> advice) {
-    Origin origin = node.origin();
+  private Optional<Double> figure(TomlNode node, AllowedRange range, Optional<String> advice) {
+    SourcePosition origin = node.origin();
     String limit = range.words(origin.unitOrMm());
-    boolean length = range.kind() == Range.Kind.LENGTH;
+    boolean length = range.kind() == AllowedRange.Kind.LENGTH;
     if (!(node instanceof TomlNode.Number number)) {
       String todo =
           node instanceof TomlNode.Text
@@ -221,7 +221,7 @@ final class TableReader extends KeyCursor {
     return Optional.empty();
   }
 
-  private static String advice(double value, Range range) {
+  private static String advice(double value, AllowedRange range) {
     if (value < 0 && range.least() >= 0) {
       return "It cannot be negative.";
     }
@@ -233,37 +233,39 @@ final class TableReader extends KeyCursor {
             ? "Too large: "
             : "Out of range: ";
     return size
-        + (range.kind() == Range.Kind.LENGTH ? "check the figure and the unit." : "check it.");
+        + (range.kind() == AllowedRange.Kind.LENGTH
+            ? "check the figure and the unit."
+            : "check it.");
   }
 
   // Points.
 
   /** A plane point that must be there, mm. */
-  Optional<Vec2> point(String key, Range mm) {
+  Optional<Vec2> point(String key, AllowedRange mm) {
     return figures(key, 2, "two numbers, each " + mm.words(unit()), mm)
         .map(v -> new Vec2(v.get(0), v.get(1)));
   }
 
   /** A plane point with a default, mm. */
-  Optional<Vec2> point(String key, Range mm, Vec2 otherwise) {
+  Optional<Vec2> point(String key, AllowedRange mm, Vec2 otherwise) {
     return has(key) ? point(key, mm) : Optional.of(otherwise);
   }
 
   /** A point of space that must be there, mm. */
-  Optional<Vec3> point3(String key, Range mm) {
+  Optional<Vec3> point3(String key, AllowedRange mm) {
     return figures(key, 3, "three numbers, each " + mm.words(unit()), mm)
         .map(v -> new Vec3(v.get(0), v.get(1), v.get(2)));
   }
 
   /** Two angles that may be left out. */
-  Optional<List<Angle>> optionalAngles(String key, Range degrees) {
+  Optional<List<Angle>> optionalAngles(String key, AllowedRange degrees) {
     return has(key)
         ? figures(key, 2, "two numbers, each " + degrees.words(unit()), degrees)
             .map(v -> v.stream().map(Angle::ofDegrees).toList())
         : Optional.empty();
   }
 
-  private Optional<List<Double>> figures(String key, int count, String limit, Range range) {
+  private Optional<List<Double>> figures(String key, int count, String limit, AllowedRange range) {
     if (!has(key)) {
       missing(key, limit, "Measure it and write it down.");
       return Optional.empty();
@@ -271,7 +273,8 @@ final class TableReader extends KeyCursor {
     return figures(node(key), count, limit, range);
   }
 
-  private Optional<List<Double>> figures(TomlNode node, int count, String limit, Range range) {
+  private Optional<List<Double>> figures(
+      TomlNode node, int count, String limit, AllowedRange range) {
     if (!(node instanceof TomlNode.Items list) || list.items().size() != count) {
       fault(node, limit, "Write " + count + " numbers in square brackets.");
       return Optional.empty();
@@ -284,7 +287,7 @@ final class TableReader extends KeyCursor {
   }
 
   /** Lengths in a list, mm; empty when the key is missing and none are needed. */
-  Optional<List<Double>> lengths(String key, int least, int most, Range mm) {
+  Optional<List<Double>> lengths(String key, int least, int most, AllowedRange mm) {
     List<TomlNode> items = items(key, least, most, "figures, each " + mm.words(unit()));
     List<Double> values = new ArrayList<>();
     for (TomlNode item : items) {
@@ -295,14 +298,14 @@ final class TableReader extends KeyCursor {
   }
 
   /** One length or a list of readings of it, which must be there, mm. */
-  Optional<List<Double>> oneOrMore(String key, Range mm) {
+  Optional<List<Double>> oneOrMore(String key, AllowedRange mm) {
     return node(key) instanceof TomlNode.Items && has(key)
         ? lengths(key, 1, MOST_READINGS, mm)
         : length(key, mm).map(List::of);
   }
 
   /** A ring of points, mm. */
-  Optional<List<Vec2>> points(String key, Range mm) {
+  Optional<List<Vec2>> points(String key, AllowedRange mm) {
     List<TomlNode> items = items(key, 3, MOST_POINTS, "points");
     List<Vec2> points = new ArrayList<>();
     for (TomlNode item : items) {
@@ -346,7 +349,7 @@ final class TableReader extends KeyCursor {
       fault(
           key,
           limit,
-          Spelling.nearest(text.get(), words)
+          SpellingHint.nearest(text.get(), words)
               .map(word -> "Did you mean \"" + word + "\"?")
               .orElse("Choose one of these."));
     }
@@ -378,7 +381,7 @@ final class TableReader extends KeyCursor {
         fault(
             item,
             limit,
-            Spelling.nearest(written, words)
+            SpellingHint.nearest(written, words)
                 .map(word -> "Did you mean \"" + word + "\"?")
                 .orElse("Choose from these."));
       } else if (found.contains(all.get(index))) {

@@ -10,18 +10,18 @@ import java.util.stream.Collectors;
 /** A value of a job file together with where it was written. */
 sealed interface TomlNode {
   /** Where it was written. */
-  Origin origin();
+  SourcePosition origin();
 
   /** The value in a message: as written, strings quoted, tables and lists by their kind. */
   String given();
 
   /** A table, its keys in the file's order. */
-  record Table(Origin origin, Map<String, TomlNode> entries) implements TomlNode {
+  record Table(SourcePosition origin, Map<String, TomlNode> entries) implements TomlNode {
     public Table {
       entries = Collections.unmodifiableMap(new LinkedHashMap<>(entries));
     }
 
-    static Table empty(Origin origin) {
+    static Table empty(SourcePosition origin) {
       return new Table(origin, Map.of());
     }
 
@@ -54,7 +54,7 @@ sealed interface TomlNode {
   }
 
   /** A list. */
-  record Items(Origin origin, List<TomlNode> items) implements TomlNode {
+  record Items(SourcePosition origin, List<TomlNode> items) implements TomlNode {
     public Items {
       items = List.copyOf(items);
     }
@@ -72,7 +72,7 @@ sealed interface TomlNode {
   }
 
   /** A string, dates among them: the file writes both alike once quotes are gone. */
-  record Text(Origin origin, String value) implements TomlNode {
+  record Text(SourcePosition origin, String value) implements TomlNode {
     @Override
     public String given() {
       return MessageText.quoted(value);
@@ -80,7 +80,7 @@ sealed interface TomlNode {
   }
 
   /** A finite number. */
-  record Number(Origin origin, BigDecimal value) implements TomlNode {
+  record Number(SourcePosition origin, BigDecimal value) implements TomlNode {
     @Override
     public String given() {
       return MessageText.number(value);
@@ -88,7 +88,7 @@ sealed interface TomlNode {
   }
 
   /** TOML's nan and inf. */
-  record NotFinite(Origin origin, double value) implements TomlNode {
+  record NotFinite(SourcePosition origin, double value) implements TomlNode {
     @Override
     public String given() {
       return Double.isNaN(value) ? "nan" : value > 0 ? "inf" : "-inf";
@@ -96,7 +96,7 @@ sealed interface TomlNode {
   }
 
   /** A truth value. */
-  record Flag(Origin origin, boolean value) implements TomlNode {
+  record Flag(SourcePosition origin, boolean value) implements TomlNode {
     @Override
     public String given() {
       return value ? "true" : "false";
@@ -104,7 +104,7 @@ sealed interface TomlNode {
   }
 
   /** What lies deeper than any key of a job file; never looked into. */
-  record TooDeep(Origin origin) implements TomlNode {
+  record TooDeep(SourcePosition origin) implements TomlNode {
     @Override
     public String given() {
       return "tables in tables in tables";

@@ -117,21 +117,22 @@ final class TomlText {
    * @return the top table
    */
   TomlNode.Table table(String path, Optional<LengthUnit> unit, Faults faults) {
-    Origin origin = new Origin(path, unit);
+    SourcePosition origin = new SourcePosition(path, unit);
     faults.place(origin.key());
     return table(root, origin, faults, 0);
   }
 
-  private static TomlNode.Table table(JsonNode json, Origin origin, Faults faults, int depth) {
+  private static TomlNode.Table table(
+      JsonNode json, SourcePosition origin, Faults faults, int depth) {
     Map<String, TomlNode> entries = new LinkedHashMap<>();
     for (Map.Entry<String, JsonNode> entry : json.properties()) {
-      Origin at = origin.child(entry.getKey());
+      SourcePosition at = origin.child(entry.getKey());
       entries.put(entry.getKey(), node(entry.getValue(), at, faults, depth + 1));
     }
     return new TomlNode.Table(origin, entries);
   }
 
-  private static TomlNode node(JsonNode json, Origin origin, Faults faults, int depth) {
+  private static TomlNode node(JsonNode json, SourcePosition origin, Faults faults, int depth) {
     faults.place(origin.path());
     if (depth > DEEPEST) {
       return new TomlNode.TooDeep(origin);

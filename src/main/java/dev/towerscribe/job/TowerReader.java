@@ -62,7 +62,7 @@ final class TowerReader {
                 brackets));
   }
 
-  private static Optional<Contour> closed(TableReader s, Range size) {
+  private static Optional<Contour> closed(TableReader s, AllowedRange size) {
     Optional<Contour> shape = ShapeReader.read(s, ShapeReader.KINDS, size, Limits.PLAN, ORIGIN);
     s.close();
     return shape;

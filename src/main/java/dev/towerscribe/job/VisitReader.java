@@ -157,7 +157,7 @@ public final class VisitReader {
     return t.closed(() -> new BayReading(figures, ride));
   }
 
-  private static Range range(BayFigure figure) {
+  private static AllowedRange range(BayFigure figure) {
     return switch (figure) {
       case CASTER -> Limits.CASTER;
       case CAMBER, TOE -> Limits.WHEEL_ANGLE;
@@ -167,7 +167,7 @@ public final class VisitReader {
 
   private static Optional<Double> setting(TableReader a, SideJob job) {
     Optional<Double> setting = a.length(SETTING, Limits.SLOT, job.mount().settingMm());
-    Range slot = Range.mm(job.plate().slot().fromMm(), job.plate().slot().toMm());
+    AllowedRange slot = AllowedRange.mm(job.plate().slot().fromMm(), job.plate().slot().toMm());
     if (setting.isPresent() && !slot.holds(setting.get())) {
       a.lengthFault(
           SETTING,
@@ -189,7 +189,8 @@ public final class VisitReader {
           "0: the job has no strut.knuckle_bolt",
           "Give the bolt's pivot and range in the job, or leave this out.");
     } else {
-      Range range = Range.degrees(bolt.get().from().degrees(), bolt.get().to().degrees());
+      AllowedRange range =
+          AllowedRange.degrees(bolt.get().from().degrees(), bolt.get().to().degrees());
       if (!range.holds(turn.get().degrees())) {
         a.fault(
             KNUCKLE,

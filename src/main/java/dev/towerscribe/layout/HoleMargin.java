@@ -2,8 +2,8 @@ package dev.towerscribe.layout;
 
 import dev.towerscribe.finding.Findings;
 import dev.towerscribe.geometry.Contour;
-import dev.towerscribe.geometry.Depths;
 import dev.towerscribe.geometry.Region;
+import dev.towerscribe.geometry.RegionDepths;
 import dev.towerscribe.model.HoleRules;
 import dev.towerscribe.model.Landmark;
 import dev.towerscribe.model.Tower;
@@ -26,7 +26,13 @@ import java.util.List;
  * @param limitMm least figure that passes
  */
 public record HoleMargin(
-    Kind kind, int hole, int thing, Depths region, boolean inside, double lessMm, double limitMm) {
+    Kind kind,
+    int hole,
+    int thing,
+    RegionDepths region,
+    boolean inside,
+    double lessMm,
+    double limitMm) {
   /** The checks of a hole that depend on where it lies on the tower. */
   public enum Kind {
     /** Hole centre to the finished opening. */
@@ -102,13 +108,13 @@ public record HoleMargin(
    */
   public static List<HoleMargin> of(
       Tower tower, Region finished, HoleRules rules, List<PlacedHole> holes) {
-    Depths cut = new Depths(finished);
-    List<Depths> face = tower.boltingFace().map(HoleMargin::inside).stream().toList();
-    List<Depths> landmarks = new ArrayList<>();
+    RegionDepths cut = new RegionDepths(finished);
+    List<RegionDepths> face = tower.boltingFace().map(HoleMargin::inside).stream().toList();
+    List<RegionDepths> landmarks = new ArrayList<>();
     for (Landmark l : tower.landmarks()) {
       landmarks.add(inside(Contour.circle(l.at(), l.diameterMm() / 2)));
     }
-    List<Depths> keepOuts = tower.keepOuts().stream().map(k -> inside(k.outline())).toList();
+    List<RegionDepths> keepOuts = tower.keepOuts().stream().map(k -> inside(k.outline())).toList();
     List<HoleMargin> all = new ArrayList<>();
     for (int i = 0; i < holes.size(); i++) {
       double edge =
@@ -117,13 +123,13 @@ public record HoleMargin(
               .edgeMm(holes.get(i).bolt().thread().nominalMm(), holes.get(i).diameterMm());
       double seat = holes.get(i).bolt().seatRadiusMm();
       all.add(new HoleMargin(Kind.EDGE_CUT, i, 0, cut, false, 0.0, edge));
-      for (Depths f : face) {
+      for (RegionDepths f : face) {
         all.add(new HoleMargin(Kind.EDGE_FACE, i, 0, f, true, 0.0, edge));
       }
       for (int k = 0; k < landmarks.size(); k++) {
         all.add(new HoleMargin(Kind.EDGE_LANDMARK, i, k, landmarks.get(k), false, 0.0, edge));
       }
-      for (Depths f : face) {
+      for (RegionDepths f : face) {
         all.add(new HoleMargin(Kind.SEAT_FACE, i, 0, f, true, 0.0, seat));
       }
       all.add(new HoleMargin(Kind.SEAT_CUT, i, 0, cut, false, 0.0, seat));
@@ -135,7 +141,7 @@ public record HoleMargin(
     return all;
   }
 
-  private static Depths inside(Contour outline) {
-    return new Depths(Region.inside(outline));
+  private static RegionDepths inside(Contour outline) {
+    return new RegionDepths(Region.inside(outline));
   }
 }

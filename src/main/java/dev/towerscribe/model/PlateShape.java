@@ -4,7 +4,7 @@ import dev.towerscribe.geometry.Bore;
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.FlatSolid;
-import dev.towerscribe.geometry.Rounded;
+import dev.towerscribe.geometry.RoundedRectangle;
 import dev.towerscribe.geometry.Vec2;
 import java.util.ArrayList;
 import java.util.List;
@@ -113,7 +113,7 @@ public record PlateShape(FlatSolid solid, List<Cavity> cavities) {
     slider.indexHoles().ifPresent(h -> pair(0, h, 0, "index hole ", bores, cavities));
     return new PlateShape(
         new FlatSolid(
-            Rounded.rectangle(new Box(-x, -y, x, y), slider.cornerMm().value()),
+            RoundedRectangle.rectangle(new Box(-x, -y, x, y), slider.cornerMm().value()),
             slider.thicknessMm().value(),
             List.of(),
             bores),
@@ -141,7 +141,7 @@ public record PlateShape(FlatSolid solid, List<Cavity> cavities) {
     if (plate.make().slotEnds().value() == SlotEnds.ROUND) {
       return Contour.sweptDisc(new Vec2(from, 0), new Vec2(to, 0), half);
     }
-    return Rounded.rectangle(
+    return RoundedRectangle.rectangle(
         new Box(from - half, -half, to + half, half), plate.make().slotCornerMm().value());
   }
 }

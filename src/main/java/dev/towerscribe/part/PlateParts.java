@@ -9,7 +9,7 @@ import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.Recess;
 import dev.towerscribe.geometry.Region;
-import dev.towerscribe.geometry.Rounded;
+import dev.towerscribe.geometry.RoundedRectangle;
 import dev.towerscribe.model.Bolt;
 import dev.towerscribe.model.Fastening;
 import dev.towerscribe.model.Fit;
@@ -231,7 +231,7 @@ final class PlateParts {
     double half = slider.lengthMm().value() / 2;
     double y = slider.widthMm().value() / 2;
     Contour reach =
-        Rounded.rectangle(
+        RoundedRectangle.rectangle(
             new Box(
                 plate.bearingXMm() + plate.slot().fromMm() - half,
                 -y,

@@ -8,39 +8,51 @@ import java.util.List;
  */
 public enum Cause {
   /** The car stood otherwise on the bay when it came. */
-  RIDE_BEFORE(Knob.RIDE, Kind.LENGTH, 25, "measure the ride height on the bay"),
+  RIDE_BEFORE(CauseParameter.RIDE, Kind.LENGTH, 25, "measure the ride height on the bay"),
   /** The car stood otherwise on the bay when it left. */
-  RIDE_AFTER(Knob.RIDE, Kind.LENGTH, 25, "measure the ride height on the bay"),
+  RIDE_AFTER(CauseParameter.RIDE, Kind.LENGTH, 25, "measure the ride height on the bay"),
   /** The car stood otherwise both times. */
-  RIDE(Knob.RIDE, Kind.LENGTH, 25, "measure the ride height on the bay"),
+  RIDE(CauseParameter.RIDE, Kind.LENGTH, 25, "measure the ride height on the bay"),
   /** The bearing is not where the visit says; as far as the slot goes. */
-  SETTING(Knob.SETTING, Kind.LENGTH, Double.NaN, "look at which mark the bearing is pinned"),
+  SETTING(
+      CauseParameter.SETTING, Kind.LENGTH, Double.NaN, "look at which mark the bearing is pinned"),
   /** The tie rods were not set after the work. */
-  TIE_RODS(Knob.TIE_ROD, Kind.LENGTH, 10, "read the toe again and set it by the tie rods"),
+  TIE_RODS(
+      CauseParameter.TIE_ROD, Kind.LENGTH, 10, "read the toe again and set it by the tie rods"),
   /** The plate is turned. */
-  ROTATION(Knob.ROTATION, Kind.ANGLE, Math.toRadians(5), "measure the drilled holes"),
+  ROTATION(CauseParameter.ROTATION, Kind.ANGLE, Math.toRadians(5), "measure the drilled holes"),
   /** The plate is shifted along the car. */
-  REARWARD(Knob.REARWARD, Kind.LENGTH, 10, "measure the drilled holes"),
+  REARWARD(CauseParameter.REARWARD, Kind.LENGTH, 10, "measure the drilled holes"),
   /** The plate is shifted across the car. */
-  INBOARD(Knob.INBOARD, Kind.LENGTH, 10, "measure the drilled holes"),
+  INBOARD(CauseParameter.INBOARD, Kind.LENGTH, 10, "measure the drilled holes"),
   /** The axis was measured off along the car. */
   POINTS_ALONG(
-      Knob.TOP_FORWARD, Kind.LENGTH, 15, "measure the top pivot and the ball joint along the car"),
+      CauseParameter.TOP_FORWARD,
+      Kind.LENGTH,
+      15,
+      "measure the top pivot and the ball joint along the car"),
   /** The axis was measured off across the car. */
   POINTS_ACROSS(
-      Knob.TOP_INBOARD, Kind.LENGTH, 15, "measure the top pivot and the ball joint across the car"),
+      CauseParameter.TOP_INBOARD,
+      Kind.LENGTH,
+      15,
+      "measure the top pivot and the ball joint across the car"),
   /** The camber that the job gives is not the one the car had. */
-  CAMBER_FOUND(Knob.CAMBER_FOUND, Kind.ANGLE, Math.toRadians(1), "look at the job's camber"),
+  CAMBER_FOUND(
+      CauseParameter.CAMBER_FOUND, Kind.ANGLE, Math.toRadians(1), "look at the job's camber"),
   /**
    * Caster read by a swing of other size or rule than the bay takes it for. Taken from 15 degrees
    * each way read as 20, sin 15 / sin 20 - 1 = -24 %, to 20 read as 15, +32 %; the usual rule
    * "times 1.5" reads 2.6 % high: 3 sin 20 - 1 (computed).
    */
-  CASTER_SWING(Knob.CASTER_SCALE, Kind.RATIO, Double.NaN, "ask the bay how it reads caster"),
+  CASTER_SWING(
+      CauseParameter.CASTER_SCALE, Kind.RATIO, Double.NaN, "ask the bay how it reads caster"),
   /** Subframe not central, before the work and after it; both sides together only. */
-  SUBFRAME(Knob.SUBFRAME, Kind.LENGTH, 15, "measure the subframe to the body on both sides"),
+  SUBFRAME(
+      CauseParameter.SUBFRAME, Kind.LENGTH, 15, "measure the subframe to the body on both sides"),
   /** Subframe moved since the car came; both sides together only. */
-  SUBFRAME_SINCE(Knob.SUBFRAME, Kind.LENGTH, 15, "measure the subframe to the body on both sides");
+  SUBFRAME_SINCE(
+      CauseParameter.SUBFRAME, Kind.LENGTH, 15, "measure the subframe to the body on both sides");
 
   /** What its figure is. */
   public enum Kind {
@@ -57,19 +69,19 @@ public enum Cause {
   private static final double LONG_SWING =
       Math.sin(Math.toRadians(20)) / Math.sin(Math.toRadians(15)) - 1;
 
-  private final Knob knob;
+  private final CauseParameter knob;
   private final Kind kind;
   private final double most;
   private final String check;
 
-  Cause(Knob knob, Kind kind, double most, String check) {
+  Cause(CauseParameter knob, Kind kind, double most, String check) {
     this.knob = knob;
     this.kind = kind;
     this.most = most;
     this.check = check;
   }
 
-  Knob knob() {
+  CauseParameter knob() {
     return knob;
   }
 
@@ -101,19 +113,19 @@ public enum Cause {
   }
 
   /** When it is at work. */
-  List<Stage> stages() {
+  List<ReadingStage> stages() {
     return switch (this) {
-      case RIDE_BEFORE -> List.of(Stage.BEFORE);
+      case RIDE_BEFORE -> List.of(ReadingStage.BEFORE);
       case RIDE_AFTER, SETTING, TIE_RODS, ROTATION, REARWARD, INBOARD, SUBFRAME_SINCE ->
-          List.of(Stage.AFTER);
+          List.of(ReadingStage.AFTER);
       case RIDE, POINTS_ALONG, POINTS_ACROSS, CAMBER_FOUND, CASTER_SWING, SUBFRAME ->
-          List.of(Stage.BEFORE, Stage.AFTER);
+          List.of(ReadingStage.BEFORE, ReadingStage.AFTER);
     };
   }
 
   /** Whether it acts on both sides at once and oppositely. */
   boolean isAcross() {
-    return knob == Knob.SUBFRAME;
+    return knob == CauseParameter.SUBFRAME;
   }
 
   /** Whether it belongs to the work rather than to the model or the reading. */

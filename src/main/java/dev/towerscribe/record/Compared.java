@@ -19,7 +19,7 @@ import java.util.Optional;
  */
 public record Compared(
     Optional<Side> side,
-    Stage stage,
+    ReadingStage stage,
     BayFigure figure,
     Angle predicted,
     Optional<Angle> plusMinus,

@@ -27,14 +27,14 @@ final class Comparison {
    * @param side which wheel; empty for left minus right
    * @param stage when
    */
-  record Judged(int of, int less, Optional<Side> side, Stage stage) {}
+  record Judged(int of, int less, Optional<Side> side, ReadingStage stage) {}
 
   private final Job job;
-  private final Map<Side, AsMade> made;
-  private final List<Row> rows;
+  private final Map<Side, MountAsMade> made;
+  private final List<FigureRow> rows;
   private final double[][] covariance;
 
-  Comparison(Job job, Map<Side, AsMade> made, List<Row> rows) {
+  Comparison(Job job, Map<Side, MountAsMade> made, List<FigureRow> rows) {
     this.job = job;
     this.made = made;
     this.rows = List.copyOf(rows);
@@ -50,7 +50,7 @@ final class Comparison {
     }
   }
 
-  List<Row> rows() {
+  List<FigureRow> rows() {
     return rows;
   }
 
@@ -60,7 +60,7 @@ final class Comparison {
   }
 
   double[] differences() {
-    return rows.stream().mapToDouble(Row::difference).toArray();
+    return rows.stream().mapToDouble(FigureRow::difference).toArray();
   }
 
   double[][] covariance() {
@@ -68,7 +68,7 @@ final class Comparison {
   }
 
   /** Covariance of two predictions, radians squared. */
-  private double predicted(Row a, Row b) {
+  private double predicted(FigureRow a, FigureRow b) {
     double sum = 0.0;
     if (a.side() == b.side() && a.stage() == b.stage()) {
       sum += a.byRide() * b.byRide();
@@ -120,14 +120,14 @@ final class Comparison {
       all.add(new Judged(i, -1, Optional.of(rows.get(i).side()), rows.get(i).stage()));
     }
     for (int i = 0; i < rows.size(); i++) {
-      Row after = rows.get(i);
-      int before = index(after.side(), Stage.BEFORE, after.figure());
-      if (after.stage() == Stage.AFTER && before >= 0 && after.figure().changesByTheWork()) {
-        all.add(new Judged(i, before, Optional.of(after.side()), Stage.CHANGE));
+      FigureRow after = rows.get(i);
+      int before = index(after.side(), ReadingStage.BEFORE, after.figure());
+      if (after.stage() == ReadingStage.AFTER && before >= 0 && after.figure().changesByTheWork()) {
+        all.add(new Judged(i, before, Optional.of(after.side()), ReadingStage.CHANGE));
       }
     }
     for (int i = 0; i < rows.size(); i++) {
-      Row left = rows.get(i);
+      FigureRow left = rows.get(i);
       int right = index(Side.RIGHT, left.stage(), left.figure());
       if (left.side() == Side.LEFT && right >= 0 && left.figure().changesByTheWork()) {
         all.add(new Judged(i, right, Optional.empty(), left.stage()));
@@ -136,9 +136,9 @@ final class Comparison {
     return all;
   }
 
-  private int index(Side side, Stage stage, BayFigure figure) {
+  private int index(Side side, ReadingStage stage, BayFigure figure) {
     for (int i = 0; i < rows.size(); i++) {
-      Row r = rows.get(i);
+      FigureRow r = rows.get(i);
       if (r.side() == side && r.stage() == stage && r.figure() == figure) {
         return i;
       }
@@ -163,10 +163,11 @@ final class Comparison {
 
   /** As said to people. */
   Compared compared(Judged judged) {
-    Row row = rows.get(judged.of());
-    Optional<Row> less =
+    FigureRow row = rows.get(judged.of());
+    Optional<FigureRow> less =
         judged.less() < 0 ? Optional.empty() : Optional.of(rows.get(judged.less()));
-    double uncertainty = Math.hypot(row.uncertainty(), less.map(Row::uncertainty).orElse(0.0));
+    double uncertainty =
+        Math.hypot(row.uncertainty(), less.map(FigureRow::uncertainty).orElse(0.0));
     double sd = sd(judged);
     boolean known = row.sure().isPresent() || row.figure() == BayFigure.TOE;
     // What is not the readings' is the prediction's; rounding may take it a shade below nothing.
@@ -175,9 +176,9 @@ final class Comparison {
         judged.side(),
         judged.stage(),
         row.figure(),
-        new Angle(row.predicted() - less.map(Row::predicted).orElse(0.0)),
+        new Angle(row.predicted() - less.map(FigureRow::predicted).orElse(0.0)),
         known ? Optional.of(new Angle(plusMinus)) : Optional.empty(),
-        new Angle(row.measured() - less.map(Row::measured).orElse(0.0)),
+        new Angle(row.measured() - less.map(FigureRow::measured).orElse(0.0)),
         new Angle(uncertainty),
         new Angle(sd));
   }

@@ -71,7 +71,7 @@ public record Entry(
    */
   public record Figure(
       Optional<Side> side,
-      Stage stage,
+      ReadingStage stage,
       BayFigure figure,
       Angle measured,
       Optional<Angle> predicted,
@@ -103,7 +103,7 @@ public record Entry(
    * @param figure which
    * @return it, if the entry has it
    */
-  public Optional<Figure> of(Optional<Side> side, Stage stage, BayFigure figure) {
+  public Optional<Figure> of(Optional<Side> side, ReadingStage stage, BayFigure figure) {
     return figures.stream()
         .filter(f -> f.side().equals(side) && f.stage() == stage && f.figure() == figure)
         .findFirst();

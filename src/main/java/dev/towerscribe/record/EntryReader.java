@@ -27,7 +27,7 @@ final class EntryReader {
   private double rideUncertaintyMm = BayUncertainty.USUAL.rideMm();
   private final Map<Side, Double> settings = new EnumMap<>(Side.class);
   private final Map<Side, Angle> knuckles = new EnumMap<>(Side.class);
-  private final Map<Side, Map<Stage, Double>> rides = new EnumMap<>(Side.class);
+  private final Map<Side, Map<ReadingStage, Double>> rides = new EnumMap<>(Side.class);
 
   private EntryReader(int firstLine, List<String> lines) {
     this.firstLine = firstLine;
@@ -106,7 +106,7 @@ final class EntryReader {
     figures.add(
         new Entry.Figure(
             Stream.of(Side.values()).filter(s -> s.word().equals(m.group(1))).findFirst(),
-            Stream.of(Stage.values())
+            Stream.of(ReadingStage.values())
                 .filter(s -> s.word().equals(m.group(2)))
                 .findFirst()
                 .orElseThrow(),
@@ -144,9 +144,10 @@ final class EntryReader {
     }
     m = RecordLines.RIDE.matcher(line);
     if (m.matches()) {
-      Stage stage = m.group(2).equals(Stage.BEFORE.word()) ? Stage.BEFORE : Stage.AFTER;
+      ReadingStage stage =
+          m.group(2).equals(ReadingStage.BEFORE.word()) ? ReadingStage.BEFORE : ReadingStage.AFTER;
       rides
-          .computeIfAbsent(side(m.group(1)), s -> new EnumMap<>(Stage.class))
+          .computeIfAbsent(side(m.group(1)), s -> new EnumMap<>(ReadingStage.class))
           .put(stage, mm(m.group(3), m.group(4)));
       return true;
     }
@@ -194,8 +195,8 @@ final class EntryReader {
   private Optional<Visit> visit(LocalDate date) {
     Map<Side, WheelVisit> wheels = new EnumMap<>(Side.class);
     for (Side side : Side.values()) {
-      BayReading before = reading(side, Stage.BEFORE);
-      BayReading after = reading(side, Stage.AFTER);
+      BayReading before = reading(side, ReadingStage.BEFORE);
+      BayReading after = reading(side, ReadingStage.AFTER);
       if (before.figures().isEmpty() && after.figures().isEmpty()) {
         continue;
       }
@@ -221,7 +222,7 @@ final class EntryReader {
                 wheels));
   }
 
-  private BayReading reading(Side side, Stage stage) {
+  private BayReading reading(Side side, ReadingStage stage) {
     Map<BayFigure, Angle> read = new EnumMap<>(BayFigure.class);
     for (Entry.Figure f : figures) {
       if (f.side().equals(Optional.of(side)) && f.stage() == stage) {
@@ -235,7 +236,7 @@ final class EntryReader {
   static String readings(Entry entry) {
     List<String> all = new ArrayList<>();
     entry.figures().stream()
-        .filter(f -> f.side().isPresent() && f.stage() != Stage.CHANGE)
+        .filter(f -> f.side().isPresent() && f.stage() != ReadingStage.CHANGE)
         .forEach(f -> all.add(f.name() + " " + Numbers.plain(f.measured().degrees(), 6) + " deg"));
     return all.isEmpty() ? "none" : String.join(", ", all);
   }

@@ -57,7 +57,7 @@ public final class EntryText {
     text.about(about);
     text.given(evaluation);
     evaluation.compared().stream()
-        .filter(c -> c.stage() == Stage.CHANGE || c.side().isEmpty())
+        .filter(c -> c.stage() == ReadingStage.CHANGE || c.side().isEmpty())
         .forEach(c -> text.lines.add(c.name() + ": " + derived(c)));
     evaluation.explanations().forEach(x -> x.say().forEach(s -> text.lines.add("says: " + s)));
     evaluation.beyondFigures().stream()
@@ -97,7 +97,7 @@ public final class EntryText {
             });
   }
 
-  private void plate(Side side, AsMade made) {
+  private void plate(Side side, MountAsMade made) {
     Mount mount = made.mount();
     lines.add(
         "%s plate: rotation %s deg, rearward %s, inboard %s, %s"
@@ -114,12 +114,13 @@ public final class EntryText {
     String word = side.word();
     all.add(word + " setting: " + length(wheel.settingMm()));
     all.add(word + " knuckle: " + degrees(wheel.knuckle()) + " deg");
-    all.addAll(reading(side, Stage.BEFORE, wheel.before(), e));
-    all.addAll(reading(side, Stage.AFTER, wheel.after(), e));
+    all.addAll(reading(side, ReadingStage.BEFORE, wheel.before(), e));
+    all.addAll(reading(side, ReadingStage.AFTER, wheel.after(), e));
     return all;
   }
 
-  private List<String> reading(Side side, Stage stage, BayReading r, Optional<Evaluation> e) {
+  private List<String> reading(
+      Side side, ReadingStage stage, BayReading r, Optional<Evaluation> e) {
     List<String> all = new ArrayList<>();
     String head = side.word() + " " + stage.word() + " ";
     r.rideMm().ifPresent(mm -> all.add(head + "ride: " + length(mm)));
@@ -130,7 +131,7 @@ public final class EntryText {
     return all;
   }
 
-  private static String beside(Evaluation e, Side side, Stage stage, BayFigure figure) {
+  private static String beside(Evaluation e, Side side, ReadingStage stage, BayFigure figure) {
     return " +/- %s; %s"
         .formatted(
             degrees(e.visit().uncertainty().of(figure)),

@@ -23,13 +23,13 @@ import java.util.Optional;
 public record Evaluation(
     Job job,
     Visit visit,
-    Map<Side, AsMade> made,
+    Map<Side, MountAsMade> made,
     List<Compared> compared,
     List<Explanation> explanations,
     List<Finding> findings) {
   /** Copies. */
   public Evaluation {
-    Map<Side, AsMade> inOrder = new EnumMap<>(Side.class);
+    Map<Side, MountAsMade> inOrder = new EnumMap<>(Side.class);
     inOrder.putAll(made);
     made = Collections.unmodifiableMap(inOrder);
     compared = List.copyOf(compared);
@@ -45,7 +45,7 @@ public record Evaluation(
    * @param figure which
    * @return it, if it was both predicted and measured
    */
-  public Optional<Compared> of(Optional<Side> side, Stage stage, BayFigure figure) {
+  public Optional<Compared> of(Optional<Side> side, ReadingStage stage, BayFigure figure) {
     return compared.stream()
         .filter(c -> c.side().equals(side) && c.stage() == stage && c.figure() == figure)
         .findFirst();

@@ -23,7 +23,7 @@ public record Explanation(
     double chiSquare,
     List<Compared> outside,
     List<Compared> alreadyBefore,
-    List<Fit> fits,
+    List<CauseFit> fits,
     Answer answer,
     List<String> say) {
   /** What the figures allow to be said. */
@@ -68,7 +68,7 @@ public record Explanation(
    *
    * @return perhaps none
    */
-  public List<Fit> explaining() {
-    return fits.stream().filter(Fit::explains).toList();
+  public List<CauseFit> explaining() {
+    return fits.stream().filter(CauseFit::explains).toList();
   }
 }

@@ -28,9 +28,9 @@ import java.util.Optional;
 final class Predictor {
   private final SideJob job;
   private final WheelVisit wheel;
-  private final AsMade made;
+  private final MountAsMade made;
 
-  Predictor(SideJob job, WheelVisit wheel, AsMade made) {
+  Predictor(SideJob job, WheelVisit wheel, MountAsMade made) {
     this.job = job;
     this.wheel = wheel;
     this.made = made;
@@ -47,8 +47,11 @@ final class Predictor {
   }
 
   /** Whether a thing has a part in what is predicted at all. */
-  boolean knows(Knob knob) {
-    return !estimate() || knob != Knob.RIDE && knob != Knob.TIE_ROD && knob != Knob.SUBFRAME;
+  boolean knows(CauseParameter knob) {
+    return !estimate()
+        || knob != CauseParameter.RIDE
+            && knob != CauseParameter.TIE_ROD
+            && knob != CauseParameter.SUBFRAME;
   }
 
   /** Where the visit says the bearing was left. */
@@ -71,13 +74,13 @@ final class Predictor {
     return job.plate().slot().toMm() - wheel.settingMm();
   }
 
-  private BayReading reading(Stage stage) {
-    return stage == Stage.BEFORE ? wheel.before() : wheel.after();
+  private BayReading reading(ReadingStage stage) {
+    return stage == ReadingStage.BEFORE ? wheel.before() : wheel.after();
   }
 
   /** Figures as stated; empty where the linkage cannot get there. */
-  Optional<Map<BayFigure, Double>> at(Stage stage) {
-    return at(stage, Knob.RIDE, 0.0);
+  Optional<Map<BayFigure, Double>> at(ReadingStage stage) {
+    return at(stage, CauseParameter.RIDE, 0.0);
   }
 
   /**
@@ -89,11 +92,11 @@ final class Predictor {
    * @return radians by figure, without toe for an estimate; empty where the linkage cannot get
    *     there
    */
-  Optional<Map<BayFigure, Double>> at(Stage stage, Knob knob, double by) {
+  Optional<Map<BayFigure, Double>> at(ReadingStage stage, CauseParameter knob, double by) {
     try {
       Map<BayFigure, Double> figures =
           estimate() ? estimated(stage, knob, by) : posed(stage, knob, by);
-      if (knob == Knob.CASTER_SCALE) {
+      if (knob == CauseParameter.CASTER_SCALE) {
         figures.merge(BayFigure.CASTER, 1.0 + by, (a, b) -> a * b);
       }
       return Optional.of(figures);
@@ -102,7 +105,8 @@ final class Predictor {
     }
   }
 
-  private Map<BayFigure, Double> posed(Stage stage, Knob knob, double by) throws NotReached {
+  private Map<BayFigure, Double> posed(ReadingStage stage, CauseParameter knob, double by)
+      throws NotReached {
     Pose pose = pose(stage, knob, by);
     Map<BayFigure, Double> figures = new EnumMap<>(BayFigure.class);
     figures.put(BayFigure.CASTER, pose.caster());
@@ -112,23 +116,23 @@ final class Predictor {
     return figures;
   }
 
-  private Pose pose(Stage stage, Knob knob, double by) throws NotReached {
+  private Pose pose(ReadingStage stage, CauseParameter knob, double by) throws NotReached {
     SideJob side = changed(stage, knob, by);
     StrutPoints strut = side.strut().orElseThrow();
     Mechanism linkage = new Mechanism(Hardpoints.of(strut, side.side()));
     Vec3 top = linkage.points().top();
-    if (stage == Stage.AFTER) {
+    if (stage == ReadingStage.AFTER) {
       linkage = turned(linkage, strut);
       top = TopPivot.moved(top, side, side.bearing(side.mount().settingMm()));
     }
-    if (knob == Knob.SUBFRAME) {
+    if (knob == CauseParameter.SUBFRAME) {
       // Arms and rack to the left are, seen from them, the body's pivot to the right. The right
       // wheel is calculated as its mirror image.
       top = top.plus(new Vec3(0, side.side() == Side.LEFT ? -by : by, 0));
     }
     double height = strut.wheelCentre().z() + strut.rideMm();
     Pose set = linkage.headedAtHeight(height, top, strut.toe());
-    return knob == Knob.TIE_ROD
+    return knob == CauseParameter.TIE_ROD
         ? linkage.tiedAtHeight(height, top, set.tieInner(), tieMm(set) + by)
         : set;
   }
@@ -158,7 +162,8 @@ final class Predictor {
     }
     try {
       return Optional.of(
-          tieMm(pose(Stage.BEFORE, Knob.RIDE, 0.0)) - tieMm(pose(Stage.AFTER, Knob.RIDE, 0.0)));
+          tieMm(pose(ReadingStage.BEFORE, CauseParameter.RIDE, 0.0))
+              - tieMm(pose(ReadingStage.AFTER, CauseParameter.RIDE, 0.0)));
     } catch (NotReached e) {
       return Optional.empty();
     }
@@ -171,14 +176,14 @@ final class Predictor {
    * @param stage before or after
    * @return empty for an estimate, and where the linkage cannot get there
    */
-  Optional<Sensitivity.Figures> sure(Stage stage) {
+  Optional<Sensitivity.Figures> sure(ReadingStage stage) {
     if (estimate()) {
       return Optional.empty();
     }
-    SideJob side = changed(stage, Knob.RIDE, 0.0);
+    SideJob side = changed(stage, CauseParameter.RIDE, 0.0);
     try {
       Sensitivity.Figures figures =
-          stage == Stage.BEFORE
+          stage == ReadingStage.BEFORE
               ? Sensitivity.before(side)
               : Sensitivity.at(side, side.mount().settingMm());
       return Optional.of(figures);
@@ -188,46 +193,51 @@ final class Predictor {
   }
 
   /** The side as the visit has it, one thing changed. */
-  private SideJob changed(Stage stage, Knob knob, double by) {
+  private SideJob changed(ReadingStage stage, CauseParameter knob, double by) {
     Mount at =
         made.mount()
             .moved(
-                on(knob, Knob.ROTATION, by),
-                on(knob, Knob.REARWARD, by),
-                on(knob, Knob.INBOARD, by))
-            .withSetting(wheel.settingMm() + on(knob, Knob.SETTING, by));
+                on(knob, CauseParameter.ROTATION, by),
+                on(knob, CauseParameter.REARWARD, by),
+                on(knob, CauseParameter.INBOARD, by))
+            .withSetting(wheel.settingMm() + on(knob, CauseParameter.SETTING, by));
     return job.with(at).withStrut(job.strut().map(s -> strut(s, stage, knob, by)));
   }
 
-  private StrutPoints strut(StrutPoints s, Stage stage, Knob knob, double by) {
-    double inboard = job.side().inboardSign() * on(knob, Knob.TOP_INBOARD, by);
+  private StrutPoints strut(StrutPoints s, ReadingStage stage, CauseParameter knob, double by) {
+    double inboard = job.side().inboardSign() * on(knob, CauseParameter.TOP_INBOARD, by);
     double ride = reading(stage).rideMm().orElse(s.rideMm());
     return s.with(
-            StrutPoint.TOP, s.top().plus(new Vec3(on(knob, Knob.TOP_FORWARD, by), inboard, 0)))
-        .withCamber(new Angle(s.camber().radians() + on(knob, Knob.CAMBER_FOUND, by)))
-        .withRide(ride + on(knob, Knob.RIDE, by));
+            StrutPoint.TOP,
+            s.top().plus(new Vec3(on(knob, CauseParameter.TOP_FORWARD, by), inboard, 0)))
+        .withCamber(new Angle(s.camber().radians() + on(knob, CauseParameter.CAMBER_FOUND, by)))
+        .withRide(ride + on(knob, CauseParameter.RIDE, by));
   }
 
-  private static double on(Knob turned, Knob wanted, double by) {
+  private static double on(CauseParameter turned, CauseParameter wanted, double by) {
     return turned == wanted ? by : 0.0;
   }
 
-  private Map<BayFigure, Double> estimated(Stage stage, Knob knob, double by) {
+  private Map<BayFigure, Double> estimated(ReadingStage stage, CauseParameter knob, double by) {
     MeasuredAxis a = job.axis().orElseThrow();
     Vec3 up =
         new Vec3(-a.caster().tan(), -a.inclination().tan(), 1.0)
             .unit()
             .times(a.lengthMm())
-            .plus(new Vec3(on(knob, Knob.TOP_FORWARD, by), -on(knob, Knob.TOP_INBOARD, by), 0));
+            .plus(
+                new Vec3(
+                    on(knob, CauseParameter.TOP_FORWARD, by),
+                    -on(knob, CauseParameter.TOP_INBOARD, by),
+                    0));
     MeasuredAxis axis =
         new MeasuredAxis(
             new Angle(Math.atan2(-up.x(), up.z())),
             new Angle(Math.atan2(-up.y(), up.z())),
             up.norm(),
-            new Angle(a.camber().radians() + on(knob, Knob.CAMBER_FOUND, by)));
+            new Angle(a.camber().radians() + on(knob, CauseParameter.CAMBER_FOUND, by)));
     SideJob side = changed(stage, knob, by);
     AxisEstimate at =
-        stage == Stage.BEFORE
+        stage == ReadingStage.BEFORE
             ? AxisEstimate.before(axis)
             : AxisEstimate.at(axis, side, side.bearing(side.mount().settingMm()));
     Map<BayFigure, Double> figures = new EnumMap<>(BayFigure.class);

@@ -43,7 +43,7 @@ final class RecordFindings {
             + " axis, and the knuckle bolt if it was turned.");
   }
 
-  void notReached(Side side, Stage stage) {
+  void notReached(Side side, ReadingStage stage) {
     words(
         side,
         "not-reached." + stage.word(),

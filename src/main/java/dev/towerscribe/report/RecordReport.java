@@ -10,13 +10,13 @@ import dev.towerscribe.finding.Severity;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.Lengths;
-import dev.towerscribe.record.AsMade;
 import dev.towerscribe.record.BayFigure;
 import dev.towerscribe.record.BayReading;
 import dev.towerscribe.record.Compared;
 import dev.towerscribe.record.Evaluation;
 import dev.towerscribe.record.Explanation;
-import dev.towerscribe.record.Stage;
+import dev.towerscribe.record.MountAsMade;
+import dev.towerscribe.record.ReadingStage;
 import dev.towerscribe.record.Visit;
 import dev.towerscribe.record.WheelVisit;
 import java.util.ArrayList;
@@ -101,7 +101,7 @@ public final class RecordReport {
   }
 
   private Block tableOrNothing(List<Optional<Side>> sides) {
-    Block.Table table = figures(sides, List.of(Stage.values()));
+    Block.Table table = figures(sides, List.of(ReadingStage.values()));
     return table.rows().isEmpty()
         ? Phrases.say("No figure was both predicted and measured.")
         : table;
@@ -114,7 +114,7 @@ public final class RecordReport {
    * @param stages which of them
    * @return a table, perhaps without rows
    */
-  public Block.Table figures(List<Optional<Side>> sides, List<Stage> stages) {
+  public Block.Table figures(List<Optional<Side>> sides, List<ReadingStage> stages) {
     List<String> heads = new ArrayList<>(List.of(""));
     for (Optional<Side> side : sides) {
       String wheel =
@@ -122,7 +122,7 @@ public final class RecordReport {
       heads.addAll(List.of(wheel + "predicted", "2 in 3", wheel + "read", "2 in 3", "off", "sd"));
     }
     Block.Table table = new Block.Table(heads, List.of());
-    for (Stage stage : stages) {
+    for (ReadingStage stage : stages) {
       Block.Table whole = table.plus(List.of(words(stage.word().toUpperCase(Locale.ROOT))));
       for (BayFigure figure : BayFigure.values()) {
         List<Cell> row = row(sides, stage, figure);
@@ -135,7 +135,7 @@ public final class RecordReport {
     return table;
   }
 
-  private List<Cell> row(List<Optional<Side>> sides, Stage stage, BayFigure figure) {
+  private List<Cell> row(List<Optional<Side>> sides, ReadingStage stage, BayFigure figure) {
     List<Cell> row = new ArrayList<>(List.of(words(figure.word())));
     for (Optional<Side> side : sides) {
       Optional<Compared> compared = record.of(side, stage, figure);
@@ -163,7 +163,7 @@ public final class RecordReport {
         figure(Amount.Kind.NUMBER, c.sds()).marked(OUT, !c.within()));
   }
 
-  private Optional<Angle> read(Optional<Side> side, Stage stage, BayFigure figure) {
+  private Optional<Angle> read(Optional<Side> side, ReadingStage stage, BayFigure figure) {
     return side.map(s -> record.visit().wheels().get(s))
         .flatMap(
             wheel ->
@@ -182,7 +182,7 @@ public final class RecordReport {
    */
   public String place(Side side) {
     WheelVisit wheel = record.visit().wheels().get(side);
-    AsMade made = record.made().get(side);
+    MountAsMade made = record.made().get(side);
     return "setting %s%s%s; ride %s before, %s after."
         .formatted(
             lengths.size(wheel.settingMm()),

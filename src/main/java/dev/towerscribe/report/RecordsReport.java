@@ -4,7 +4,7 @@ import dev.towerscribe.model.Side;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Lengths;
 import dev.towerscribe.record.BayFigure;
-import dev.towerscribe.record.Stage;
+import dev.towerscribe.record.ReadingStage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -49,7 +49,7 @@ public final class RecordsReport {
   private static Cell measured(RecordedVisit visit, Side side, BayFigure figure) {
     return visit
         .entry()
-        .flatMap(e -> e.of(Optional.of(side), Stage.AFTER, figure))
+        .flatMap(e -> e.of(Optional.of(side), ReadingStage.AFTER, figure))
         .<Cell>map(f -> Cell.angle(f.measured()))
         .orElse(Cell.EMPTY);
   }

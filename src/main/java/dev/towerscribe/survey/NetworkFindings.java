@@ -54,9 +54,9 @@ final class NetworkFindings {
     solved.scattered().forEach(this::contradiction);
     solved.placed().twins().stream()
         // A point that is open has more than two places.
-        .filter(t -> OpenPoints.isFound(solved.adjustment(), t.node(), fit.widened()))
+        .filter(t -> UnfixedPoints.isFound(solved.adjustment(), t.node(), fit.widened()))
         .forEach(this::twin);
-    new OpenPoints(net, solved.adjustment(), fit.widened(), findings).report();
+    new UnfixedPoints(net, solved.adjustment(), fit.widened(), findings).report();
     fit(side);
   }
 
@@ -110,7 +110,7 @@ final class NetworkFindings {
                 length(e, s.widenedSd())));
   }
 
-  private void twin(Placing.Twin twin) {
+  private void twin(PointPlacer.Twin twin) {
     NamedNetwork.Label label = net.labels().get(twin.node());
     Adjustment a = solved.adjustment();
     double apart = Measure.distance(twin.at(), a.net().place(a.x(), twin.node()));

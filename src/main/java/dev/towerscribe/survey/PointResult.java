@@ -12,4 +12,4 @@ import dev.towerscribe.geometry.Vec3;
  * @param given whether its place was given and not looked for
  */
 public record PointResult(
-    SurveyPoint point, Vec3 at, Spread spread, boolean found, boolean given) {}
+    SurveyPoint point, Vec3 at, PointCovariance spread, boolean found, boolean given) {}

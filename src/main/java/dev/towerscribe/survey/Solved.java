@@ -13,7 +13,7 @@ import java.util.List;
  * @param limit in standard deviations, past which readings were taken out
  */
 record Solved(
-    Placing.Placed placed,
+    PointPlacer.Placed placed,
     List<DataSnooping.SetAside> setAside,
     List<DataSnooping.Scattered> scattered,
     double limit) {
@@ -28,13 +28,13 @@ record Solved(
     DataSnooping snooping =
         new DataSnooping(
             net.observations(),
-            (left, before) -> Placing.quick(net, left, before),
+            (left, before) -> PointPlacer.quick(net, left, before),
             MOST_OUT,
             DataSnooping.Undecided.LEFT_OUT);
-    Placing.Placed placed = Placing.solve(net);
+    PointPlacer.Placed placed = PointPlacer.solve(net);
     Adjustment last = snooping.run(placed.adjustment());
     while (last != placed.adjustment()) {
-      placed = Placing.again(net, last.observations(), last.x());
+      placed = PointPlacer.again(net, last.observations(), last.x());
       last = snooping.run(placed.adjustment());
     }
     return new Solved(placed, snooping.setAside(last), snooping.scattered(), snooping.limit());

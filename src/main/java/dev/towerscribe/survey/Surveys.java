@@ -59,7 +59,7 @@ public final class Surveys {
   }
 
   private Fit review(NamedNetwork net, Solved solved, String what, String side) {
-    Review review = new Review(net, solved.adjustment(), solved.limit());
+    NetworkReview review = new NetworkReview(net, solved.adjustment(), solved.limit());
     Fit fit = review.fit();
     new NetworkFindings(net, solved, fit, what, findings).report(side);
     readings.addAll(review.readings());
@@ -68,27 +68,27 @@ public final class Surveys {
 
   private static PointResult point(SurveyPoint point, int node, Adjustment a, Fit fit) {
     double[] at = a.net().place(a.x(), node);
-    Spread spread = spread(a, node).times(fit.widened() * fit.widened());
+    PointCovariance spread = spread(a, node).times(fit.widened() * fit.widened());
     Vec3 place = new Vec3(at[0], at[1], at[2]);
     boolean mirrored = point.side().equals(Optional.of(Side.RIGHT));
     return new PointResult(
         point,
         mirrored ? place.mirroredAcross() : place,
         mirrored ? spread.mirrored() : spread,
-        OpenPoints.isFound(a, node, fit.widened()),
+        UnfixedPoints.isFound(a, node, fit.widened()),
         a.net().nodes().get(node).isGiven());
   }
 
-  private static Spread spread(Adjustment a, int node) {
+  private static PointCovariance spread(Adjustment a, int node) {
     if (a.net().nodes().get(node).isGiven()) {
-      return Spread.NONE;
+      return PointCovariance.NONE;
     }
     double[][] c = a.covariance().of(a.net().unknownsOf(node));
-    return new Spread(c[0][0], c[1][1], c[2][2], c[0][1], c[1][2], c[2][0]);
+    return new PointCovariance(c[0][0], c[1][1], c[2][2], c[0][1], c[1][2], c[2][0]);
   }
 
   private SideResult side(Side side, SurveySide s) {
-    Scalars scalars = new Scalars(side, findings);
+    SingleFigures scalars = new SingleFigures(side, findings);
     return new SideResult(
         scalars.length(s.tyreRadius(), "tyre radius", ""),
         scalars.angle(s.camber(), "camber"),
@@ -96,7 +96,7 @@ public final class Surveys {
         s.tower().map(t -> tower(side, t, scalars)));
   }
 
-  private TowerResult tower(Side side, SurveyTower t, Scalars scalars) {
+  private TowerResult tower(Side side, SurveyTower t, SingleFigures scalars) {
     TowerNetwork network = TowerNetwork.of(side, t, ids);
     Solved solved = Solved.of(network.network());
     Adjustment a = solved.adjustment();
@@ -114,7 +114,8 @@ public final class Surveys {
         scalars.length(t.pivotHeight(), "pivot height", ""),
         holes,
         t.lines().stream().map(l -> line(l, scalars)).toList(),
-        Datums.of(holes, h -> a.net().unknownsOf(network.node(h)), a.covariance(), fit.widened()),
+        SharedLandmarkErrors.of(
+            holes, h -> a.net().unknownsOf(network.node(h)), a.covariance(), fit.widened()),
         fit);
   }
 
@@ -130,10 +131,10 @@ public final class Surveys {
         new Vec2(at[0], at[1]),
         new Vec2(widened * sure.sd(u[0]), widened * sure.sd(u[1])),
         new Figure(a.x()[size], widened * sure.sd(size)),
-        OpenPoints.isFound(a, node, widened));
+        UnfixedPoints.isFound(a, node, widened));
   }
 
-  private static TowerResult.Line line(SurveyTower.Line l, Scalars scalars) {
+  private static TowerResult.Line line(SurveyTower.Line l, SingleFigures scalars) {
     Figure fromFore = scalars.length(l.from().fore(), l.name() + " from fore");
     Figure fromIn = scalars.length(l.from().in(), l.name() + " from in");
     Figure toFore = scalars.length(l.to().fore(), l.name() + " to fore");

@@ -34,7 +34,7 @@ class LetteringTest {
         if (Lettering.canWrite(codePoint)) {
           int glyph = glyphs.getGlyphId(codePoint);
           assertThat(glyph).as("glyph of U+%04X", codePoint).isPositive();
-          assertThat(Advances.of(codePoint))
+          assertThat(GlyphWidths.of(codePoint))
               .as("advance of U+%04X", codePoint)
               .isEqualTo(font.getAdvanceWidth(glyph));
           written++;

@@ -38,7 +38,7 @@ final class Brute {
     return 2 * (radiusMm * turnStep + 2 * shiftStep);
   }
 
-  static double slack(List<Peg> pegs) {
+  static double slack(List<BoltPlay> pegs) {
     record Peak(double turn, double depth) {}
     double step = 2 * Math.PI / ANGLES;
     double[] coarse = new double[ANGLES];
@@ -61,7 +61,7 @@ final class Brute {
     return best;
   }
 
-  private static double climbed(List<Peg> pegs, double from, double reach) {
+  private static double climbed(List<BoltPlay> pegs, double from, double reach) {
     double turn = from;
     double half = reach;
     double best = depth(pegs, turn, SECTIONS);
@@ -80,7 +80,7 @@ final class Brute {
   }
 
   /** The best least margin over all shifts at a turn. */
-  static double depth(List<Peg> pegs, double turn, int levels) {
+  static double depth(List<BoltPlay> pegs, double turn, int levels) {
     int n = pegs.size();
     double[] x = new double[n];
     double[] y = new double[n];
@@ -154,9 +154,9 @@ final class Brute {
   }
 
   /** The least margin of a pose. */
-  static double margin(List<Peg> pegs, RigidMove move) {
+  static double margin(List<BoltPlay> pegs, RigidMove move) {
     double least = Double.POSITIVE_INFINITY;
-    for (Peg peg : pegs) {
+    for (BoltPlay peg : pegs) {
       double c = Math.cos(move.turn().radians());
       double s = Math.sin(move.turn().radians());
       double x = c * peg.place().x() - s * peg.place().y() + move.shift().x();

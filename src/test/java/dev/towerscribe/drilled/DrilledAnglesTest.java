@@ -234,8 +234,8 @@ class DrilledAnglesTest {
     double[] sums = new double[4];
     for (int i = 0; i < n; i++) {
       SideJob one = with(job, Optional.of(changed(s, sure, random)), Optional.empty());
-      double toe = ToeLeft.at(one.with(drilled));
-      double change = toe - ToeLeft.at(one);
+      double toe = ToeBeforeReset.at(one.with(drilled));
+      double change = toe - ToeBeforeReset.at(one);
       sums[0] += toe;
       sums[1] += toe * toe;
       sums[2] += change;

@@ -12,13 +12,13 @@ final class Patterns {
 
   private Patterns() {}
 
-  static Peg peg(int i, Vec2 hole, Vec2 place, double play) {
-    return new Peg("H" + (i + 1), hole, place, BOLT + play, BOLT + play, BOLT);
+  static BoltPlay peg(int i, Vec2 hole, Vec2 place, double play) {
+    return new BoltPlay("H" + (i + 1), hole, place, BOLT + play, BOLT + play, BOLT);
   }
 
   /** Evenly on a circle, drilled where planned. */
-  static List<Peg> ring(int n, double radius, double play) {
-    List<Peg> pegs = new ArrayList<>();
+  static List<BoltPlay> ring(int n, double radius, double play) {
+    List<BoltPlay> pegs = new ArrayList<>();
     for (int i = 0; i < n; i++) {
       Vec2 p = Vec2.polar(radius, new Angle(2 * Math.PI * i / n));
       pegs.add(peg(i, p, p, play));
@@ -27,10 +27,10 @@ final class Patterns {
   }
 
   /** Anywhere within 100 mm, drilled with an error of about that size, plays up to 1 mm. */
-  static List<Peg> random(SplittableRandom random, int n, double errorMm, double mostTurn) {
+  static List<BoltPlay> random(SplittableRandom random, int n, double errorMm, double mostTurn) {
     double turn = mostTurn * (2 * random.nextDouble() - 1);
     Vec2 shift = new Vec2(random.nextDouble(-5, 5), random.nextDouble(-5, 5));
-    List<Peg> pegs = new ArrayList<>();
+    List<BoltPlay> pegs = new ArrayList<>();
     for (int i = 0; i < n; i++) {
       Vec2 place =
           Vec2.polar(100 * Math.sqrt(random.nextDouble()), new Angle(random.nextDouble(0, 6.28)));
@@ -41,11 +41,11 @@ final class Patterns {
     return pegs;
   }
 
-  static List<Peg> moved(List<Peg> pegs, Angle turn, Vec2 shift) {
+  static List<BoltPlay> moved(List<BoltPlay> pegs, Angle turn, Vec2 shift) {
     return pegs.stream()
         .map(
             p ->
-                new Peg(
+                new BoltPlay(
                     p.name(),
                     p.hole().rotated(turn).plus(shift),
                     p.place(),
@@ -55,11 +55,11 @@ final class Patterns {
         .toList();
   }
 
-  static List<Peg> mirrored(List<Peg> pegs) {
+  static List<BoltPlay> mirrored(List<BoltPlay> pegs) {
     return pegs.stream()
         .map(
             p ->
-                new Peg(
+                new BoltPlay(
                     p.name(),
                     new Vec2(p.hole().x(), -p.hole().y()),
                     new Vec2(p.place().x(), -p.place().y()),
@@ -70,9 +70,9 @@ final class Patterns {
   }
 
   /** Greatest distance of the pattern's places from their middle. */
-  static double radius(List<Peg> pegs) {
+  static double radius(List<BoltPlay> pegs) {
     Vec2 sum = Vec2.ZERO;
-    for (Peg p : pegs) {
+    for (BoltPlay p : pegs) {
       sum = sum.plus(p.place());
     }
     Vec2 middle = sum.times(1.0 / pegs.size());

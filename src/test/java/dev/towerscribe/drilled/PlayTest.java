@@ -11,13 +11,13 @@ import org.junit.jupiter.api.Test;
 
 /** How far a plate that goes on can still be moved. */
 class PlayTest {
-  private static Play play(List<Peg> pegs) {
-    return Play.of(Mating.of(pegs)).orElseThrow();
+  private static Play play(List<BoltPlay> pegs) {
+    return Play.of(PlateFitSolver.of(pegs)).orElseThrow();
   }
 
   @Test
   void twoBoltsTurnUntilBothBind() {
-    List<Peg> pegs =
+    List<BoltPlay> pegs =
         List.of(
             Patterns.peg(0, new Vec2(0, 0), new Vec2(0, 0), 0.5),
             Patterns.peg(1, new Vec2(100, 0), new Vec2(100, 0), 0.3));
@@ -43,11 +43,11 @@ class PlayTest {
   @Test
   void aFittedStudIsAPivot() {
     Vec2 stud = new Vec2(30, 10);
-    List<Peg> pegs =
+    List<BoltPlay> pegs =
         List.of(
-            new Peg("S", stud, stud, 8, 8, 8),
+            new BoltPlay("S", stud, stud, 8, 8, 8),
             Patterns.peg(1, stud.plus(new Vec2(0, 80)), stud.plus(new Vec2(0, 80)), 0.4));
-    Mating mating = Mating.of(pegs);
+    PlateFitSolver mating = PlateFitSolver.of(pegs);
     assertThat(mating.slackMm()).isCloseTo(0, within(1e-12));
     Play play = Play.of(mating).orElseThrow();
     // Independent, by hand: the other hole moves by the chord 160 sin(turn / 2), at most 0.4.
@@ -74,8 +74,8 @@ class PlayTest {
     SplittableRandom random = new SplittableRandom(95);
     int on = 0;
     for (int i = 0; i < 150; i++) {
-      List<Peg> pegs = Patterns.random(random, 2 + i % 5, 0.4, 0.3);
-      Mating mating = Mating.of(pegs);
+      List<BoltPlay> pegs = Patterns.random(random, 2 + i % 5, 0.4, 0.3);
+      PlateFitSolver mating = PlateFitSolver.of(pegs);
       if (!mating.goesOn()) {
         assertThat(Play.of(mating)).isEmpty();
         continue;
@@ -101,8 +101,8 @@ class PlayTest {
     SplittableRandom random = new SplittableRandom(96);
     int tried = 0;
     for (int i = 0; i < 40; i++) {
-      List<Peg> pegs = Patterns.random(random, 3 + i % 3, 0.2, 0.1);
-      Mating mating = Mating.of(pegs);
+      List<BoltPlay> pegs = Patterns.random(random, 3 + i % 3, 0.2, 0.1);
+      PlateFitSolver mating = PlateFitSolver.of(pegs);
       if (!mating.goesOn()) {
         continue;
       }

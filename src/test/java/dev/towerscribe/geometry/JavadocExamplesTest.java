@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
  * independent: school geometry.
  */
 class JavadocExamplesTest {
-  private static final Room ROOM = Room.TRIES.get(0);
+  private static final SnapDistance ROOM = SnapDistance.TRIES.get(0);
   private static final double MM = 1e-9;
 
   private static Segment line(double x0, double y0, double x1, double y1) {
@@ -52,13 +52,13 @@ class JavadocExamplesTest {
     List<Edge> edges =
         List.of(line(0, 0, 4, 0), line(4, 0, 0, 3), line(0, 3, 0, 0), line(0, 3, -2e-4, 3));
     Arrangement cut = new Arrangement(edges, ROOM);
-    assertThat(Loops.close(cut.pieces(), cut.vertexCount(), ROOM).orElseThrow())
+    assertThat(LoopBuilder.close(cut.pieces(), cut.vertexCount(), ROOM).orElseThrow())
         .singleElement()
         .satisfies(c -> assertThat(c.signedArea()).isCloseTo(6, within(MM)));
     List<Edge> lost =
         List.of(line(0, 0, 4, 0), line(4, 0, 0, 3), line(0, 3, 0, 0), line(0, 3, -2, 3));
     Arrangement more = new Arrangement(lost, ROOM);
-    assertThat(Loops.close(more.pieces(), more.vertexCount(), ROOM)).isEmpty();
+    assertThat(LoopBuilder.close(more.pieces(), more.vertexCount(), ROOM)).isEmpty();
   }
 
   @Test
@@ -89,10 +89,10 @@ class JavadocExamplesTest {
 
   @Test
   void depthsOfPoints() {
-    Depths disc = new Depths(Shapes.disc(0, 0, 31));
+    RegionDepths disc = new RegionDepths(Shapes.disc(0, 0, 31));
     assertThat(disc.at(3, 4)).isCloseTo(26, within(MM));
     assertThat(disc.at(40, 0)).isCloseTo(-9, within(MM));
-    Depths square = new Depths(box(0, 0, 10, 10));
+    RegionDepths square = new RegionDepths(box(0, 0, 10, 10));
     assertThat(square.at(4, 7)).isCloseTo(3, within(MM));
     assertThat(square.at(13, 14)).isCloseTo(-5, within(MM));
   }

@@ -38,7 +38,7 @@ class OffsetsProperties {
       @ForAll @IntRange(min = 3, max = 60) int corners,
       @ForAll @DoubleRange(min = 0.01, max = 25) double k) {
     Region star = Region.inside(Shapes.star(seed, corners));
-    Geometry flat = Flat.geometry(star, 1.0);
+    Geometry flat = FlattenedOverlay.geometry(star, 1.0);
     for (double mm : new double[] {-k, k}) {
       Region own = mm < 0 ? star.inset(k) : star.grown(k);
       // independent: JTS. Its arcs are chords through the arcs' points, so an arc's bow is missing
@@ -66,8 +66,8 @@ class OffsetsProperties {
     for (int i = 0; i < edges.size(); i++) {
       Edge before = edges.get(i);
       Edge after = edges.get((i + 1) % edges.size());
-      Vec2 in = Curves.endDirection(before);
-      Vec2 out = Curves.startDirection(after);
+      Vec2 in = EdgeGeometry.endDirection(before);
+      Vec2 out = EdgeGeometry.startDirection(after);
       double turn = Math.atan2(in.cross(out), in.dot(out));
       if (Math.abs(turn) < 0.051) {
         area += turn * turn * mm * (before.length() + after.length()) / 2;
@@ -85,9 +85,10 @@ class OffsetsProperties {
     Region star = Region.inside(Shapes.star(seed, corners));
     Region inset = star.inset(k);
     Region small = inset.inset(r);
-    assertThat(Offsets.exact(star, k, Room.TRIES.get(0))).contains(inset.contours());
-    assertThat(Offsets.exact(inset, r, Room.TRIES.get(0))).contains(small.contours());
-    assertThat(Offsets.exact(small, -r, Room.TRIES.get(0))).contains(small.grown(r).contours());
+    assertThat(Offsets.exact(star, k, SnapDistance.TRIES.get(0))).contains(inset.contours());
+    assertThat(Offsets.exact(inset, r, SnapDistance.TRIES.get(0))).contains(small.contours());
+    assertThat(Offsets.exact(small, -r, SnapDistance.TRIES.get(0)))
+        .contains(small.grown(r).contours());
     for (Region region : new Region[] {inset, small, small.grown(r)}) {
       assertThat(Shapes.worstJoint(region)).isLessThan(MM);
     }
@@ -166,13 +167,15 @@ class OffsetsProperties {
     Region disc = Shapes.disc(20, 5, 30);
     // Each boundary may lie a sag inside or outside along its whole length.
     double sag = 2 * Tolerances.FLATTEN_MM / 10 * (star.length() + disc.length() + 100);
-    assertThat(Boundaries.area(Flat.moved(withArcs, -k)))
+    assertThat(Boundaries.area(FlattenedOverlay.moved(withArcs, -k)))
         .isCloseTo(withArcs.grown(k).area(), within(sag));
-    assertThat(Boundaries.area(Flat.moved(star, k))).isCloseTo(withArcs.area(), within(sag));
+    assertThat(Boundaries.area(FlattenedOverlay.moved(star, k)))
+        .isCloseTo(withArcs.area(), within(sag));
     for (OverlayKind kind : OverlayKind.values()) {
-      assertThat(Boundaries.area(Flat.overlay(withArcs, disc, kind)))
+      assertThat(Boundaries.area(FlattenedOverlay.overlay(withArcs, disc, kind)))
           .isCloseTo(
-              Boundaries.area(Overlay.exact(withArcs, disc, kind, Room.TRIES.get(0)).orElseThrow()),
+              Boundaries.area(
+                  Overlay.exact(withArcs, disc, kind, SnapDistance.TRIES.get(0)).orElseThrow()),
               within(sag));
     }
   }

@@ -268,8 +268,8 @@ class OffsetsTest {
     }
     Region mark = Region.inside(Shapes.clock(radii));
     Region cut = mark.inset(3);
-    assertThat(Offsets.exact(mark, 3, Room.TRIES.get(0))).contains(cut.contours());
-    assertThat(Offsets.exact(cut, 8, Room.TRIES.get(0))).isPresent();
+    assertThat(Offsets.exact(mark, 3, SnapDistance.TRIES.get(0))).contains(cut.contours());
+    assertThat(Offsets.exact(cut, 8, SnapDistance.TRIES.get(0))).isPresent();
     assertThat(cut.opened(8).minus(cut).area()).isCloseTo(0, within(AREA));
   }
 }

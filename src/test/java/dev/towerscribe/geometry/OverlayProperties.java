@@ -38,7 +38,7 @@ class OverlayProperties {
     assertThat(b.minus(a).area()).isCloseTo(b.area() - both, within(AREA));
     assertThat(b.intersection(a).area()).isCloseTo(both, within(AREA));
     for (OverlayKind kind : OverlayKind.values()) {
-      assertThat(Overlay.exact(a, b, kind, Room.TRIES.get(0))).isPresent();
+      assertThat(Overlay.exact(a, b, kind, SnapDistance.TRIES.get(0))).isPresent();
     }
     for (Region part : a.union(b).parts()) {
       assertThat(part.contours().get(0).signedArea()).isPositive();
@@ -52,8 +52,8 @@ class OverlayProperties {
       @ForAll @DoubleRange(min = -80, max = 80) double dx) {
     Region a = shape(seed, corners, 0, 0);
     Region b = shape(seed + 1, corners + 3, 0, dx);
-    Geometry flatA = Flat.geometry(a, 1.0);
-    Geometry flatB = Flat.geometry(b, 1.0);
+    Geometry flatA = FlattenedOverlay.geometry(a, 1.0);
+    Geometry flatB = FlattenedOverlay.geometry(b, 1.0);
     // independent: JTS overlay, exact for straight sides.
     assertThat(a.intersection(b).area())
         .isCloseTo(flatA.intersection(flatB).getArea(), within(AREA));
@@ -82,7 +82,7 @@ class OverlayProperties {
       @ForAll @DoubleRange(min = 0, max = 12) double k) {
     double sag = 1e-4;
     Region region = shape(seed, corners, k, 0).minus(Shapes.disc(10, 5, 9));
-    Geometry flat = Flat.geometry(region, sag);
+    Geometry flat = FlattenedOverlay.geometry(region, sag);
     SplittableRandom random = new SplittableRandom(seed);
     for (int i = 0; i < 100; i++) {
       Vec2 p = new Vec2(130 * random.nextDouble() - 65, 130 * random.nextDouble() - 65);
@@ -114,7 +114,7 @@ class OverlayProperties {
     for (int i = 1; i < steps && !region.isEmpty(); i++) {
       Region next = onGrid(random);
       for (OverlayKind kind : OverlayKind.values()) {
-        assertThat(Overlay.exact(region, next, kind, Room.TRIES.get(0))).isPresent();
+        assertThat(Overlay.exact(region, next, kind, SnapDistance.TRIES.get(0))).isPresent();
       }
       double both = region.intersection(next).area();
       Region union = region.union(next);
@@ -122,7 +122,10 @@ class OverlayProperties {
       // independent: inclusion and exclusion; JTS on arcs flattened to a sag of 1e-4.
       assertThat(union.area()).isCloseTo(region.area() + next.area() - both, within(AREA));
       assertThat(rest.area()).isCloseTo(region.area() - both, within(AREA));
-      double theirs = Flat.geometry(region, 1e-4).intersection(Flat.geometry(next, 1e-4)).getArea();
+      double theirs =
+          FlattenedOverlay.geometry(region, 1e-4)
+              .intersection(FlattenedOverlay.geometry(next, 1e-4))
+              .getArea();
       assertThat(both).isCloseTo(theirs, within(1e-4 * (region.length() + next.length())));
       region = random.nextInt(3) < 2 ? union : rest;
     }
@@ -130,8 +133,9 @@ class OverlayProperties {
       if (!region.isEmpty()) {
         Region inset = region.inset(mm);
         Region grown = region.grown(mm);
-        assertThat(Offsets.exact(region, mm, Room.TRIES.get(0))).contains(inset.contours());
-        assertThat(Offsets.exact(region, -mm, Room.TRIES.get(0))).contains(grown.contours());
+        assertThat(Offsets.exact(region, mm, SnapDistance.TRIES.get(0))).contains(inset.contours());
+        assertThat(Offsets.exact(region, -mm, SnapDistance.TRIES.get(0)))
+            .contains(grown.contours());
         keepsDistance(region, inset, mm);
         keepsDistance(region, grown, -mm);
         assertThat(region.opened(mm).minus(region).area()).isCloseTo(0, within(AREA));

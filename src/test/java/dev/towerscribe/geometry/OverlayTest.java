@@ -109,7 +109,7 @@ class OverlayTest {
     Region touching = bar.union(Shapes.disc(10, -2, 2));
     Region other = Region.inside(Shapes.rectangle(5, 0, 25, 8));
     // independent: rectangles and a disc that the other shape only touches.
-    for (Room room : Room.TRIES) {
+    for (SnapDistance room : SnapDistance.TRIES) {
       assertThat(Overlay.exact(touching, other, OverlayKind.MINUS, room)).isPresent();
     }
     assertThat(touching.minus(other).area()).isCloseTo(25 + 4 * Math.PI, within(AREA));

@@ -29,7 +29,8 @@ class PolygonsProperties {
       twice |= ring.get(i).equals(ring.get((i + 1) % corners));
     }
     // independent: JTS; it lets repeated points pass.
-    IsValidOp valid = new IsValidOp(new GeometryFactory().createPolygon(Flat.ring(ring)));
+    IsValidOp valid =
+        new IsValidOp(new GeometryFactory().createPolygon(FlattenedOverlay.ring(ring)));
     assertThat(Polygons.fault(ring).isEmpty()).isEqualTo(!twice && valid.isValid());
   }
 }

@@ -65,27 +65,27 @@ class WebsTest {
 
   @Test
   void outlinesThatAreNoCircles() {
-    Contour a = Rounded.rectangle(new Box(-20, -5, -10, 5), 0);
-    Contour b = Rounded.rectangle(new Box(-4, -5, 6, 5), 2);
+    Contour a = RoundedRectangle.rectangle(new Box(-20, -5, -10, 5), 0);
+    Contour b = RoundedRectangle.rectangle(new Box(-4, -5, 6, 5), 2);
     assertThat(web(disc(List.of(a, b)), 0, 1)).isCloseTo(6, within(MM));
     // They share 4 by 9.
-    Contour c = Rounded.rectangle(new Box(-14, -4, 0, 10), 0);
+    Contour c = RoundedRectangle.rectangle(new Box(-14, -4, 0, 10), 0);
     assertThat(web(disc(List.of(a, c)), 0, 1)).isCloseTo(-6, within(MM));
-    Contour within = Rounded.rectangle(new Box(-18, -2, -12, 2), 1);
+    Contour within = RoundedRectangle.rectangle(new Box(-18, -2, -12, 2), 1);
     assertThat(web(disc(List.of(a, within)), 0, 1)).isCloseTo(-2, within(MM));
   }
 
   @Test
   void roundedRectangles() {
-    assertThat(Rounded.rectangle(new Box(0, 0, 40, 20), 3.5).signedArea())
+    assertThat(RoundedRectangle.rectangle(new Box(0, 0, 40, 20), 3.5).signedArea())
         .isCloseTo(800 - (4 - Math.PI) * 3.5 * 3.5, within(MM));
-    assertThat(Rounded.rectangle(new Box(0, 0, 40, 20), 0).signedArea()).isEqualTo(800);
+    assertThat(RoundedRectangle.rectangle(new Box(0, 0, 40, 20), 0).signedArea()).isEqualTo(800);
     // Both ends half circles; a square all corner is a circle.
-    Contour stadium = Rounded.rectangle(new Box(0, 0, 40, 20), 10);
+    Contour stadium = RoundedRectangle.rectangle(new Box(0, 0, 40, 20), 10);
     assertThat(stadium.signedArea()).isCloseTo(400 + Math.PI * 100, within(MM));
     assertThat(stadium.edges()).hasSize(6);
-    assertThat(Rounded.rectangle(new Box(0, 0, 20, 20), 10).asCircle()).isPresent();
-    assertThatThrownBy(() -> Rounded.rectangle(new Box(0, 0, 40, 20), 10.1))
+    assertThat(RoundedRectangle.rectangle(new Box(0, 0, 20, 20), 10).asCircle()).isPresent();
+    assertThatThrownBy(() -> RoundedRectangle.rectangle(new Box(0, 0, 40, 20), 10.1))
         .isInstanceOf(IllegalArgumentException.class);
   }
 }

@@ -127,7 +127,7 @@ class JobFileDocsTest {
 
   @ParameterizedTest
   @MethodSource
-  void rangesInTheManual(String key, Range range) throws IOException {
+  void rangesInTheManual(String key, AllowedRange range) throws IOException {
     String words = range.words(LengthUnit.MM);
     assertThat(Files.readAllLines(MANUAL))
         .anySatisfy(line -> assertThat(line).startsWith("| " + key + " |").contains(words));

@@ -297,7 +297,7 @@ class ReadingsReaderTest {
             "`uncertainty.edge`",
             "`from` and `to`")
         .contains("`inside`", "`outside`", "`centres`", "gap", "diameter");
-    for (Range range :
+    for (AllowedRange range :
         List.of(
             Limits.CALIPER_SD,
             Limits.LANDMARK_SD,

@@ -33,7 +33,7 @@ class RecordTextProperties {
   }
 
   private static String entry(int number, Visit visit, LengthUnit unit) {
-    return EntryText.of(number, Evaluate.of(job(unit), visit), ABOUT);
+    return EntryText.of(number, VisitEvaluator.of(job(unit), visit), ABOUT);
   }
 
   @Provide

@@ -28,7 +28,7 @@ class RecordTextTest {
             .parse(Files.readAllBytes(Path.of("templates", "wren-visit.toml")), job);
     return EntryText.of(
         1,
-        Evaluate.of(job, visit),
+        VisitEvaluator.of(job, visit),
         new EntryText.About(job.title(), "MARK00", "Towerscribe", List.of("left.edge-cut.B")));
   }
 

@@ -46,12 +46,17 @@ final class Visits {
 
   static Predictor predictor(Job job, Side side) {
     SideJob s = job.sides().get(side);
-    return new Predictor(s, wheel(BayReading.NONE, BayReading.NONE), AsMade.planned(s));
+    return new Predictor(s, wheel(BayReading.NONE, BayReading.NONE), MountAsMade.planned(s));
   }
 
   /** What a bay without error would read if one thing were other than stated. */
   static BayReading reading(
-      Job job, Side side, Stage stage, Knob knob, double by, List<BayFigure> figures) {
+      Job job,
+      Side side,
+      ReadingStage stage,
+      CauseParameter knob,
+      double by,
+      List<BayFigure> figures) {
     Map<BayFigure, Double> read = predictor(job, side).at(stage, knob, by).orElseThrow();
     Map<BayFigure, Angle> angles = new EnumMap<>(BayFigure.class);
     figures.forEach(f -> angles.put(f, new Angle(read.get(f))));
@@ -61,11 +66,23 @@ final class Visits {
   /** Both readings of a wheel where a cause is at work. */
   static WheelVisit wheel(Job job, Side side, Cause cause, double by, List<BayFigure> figures) {
     return wheel(
-        reading(job, side, Stage.BEFORE, cause.knob(), at(cause, Stage.BEFORE, by), figures),
-        reading(job, side, Stage.AFTER, cause.knob(), at(cause, Stage.AFTER, by), figures));
+        reading(
+            job,
+            side,
+            ReadingStage.BEFORE,
+            cause.knob(),
+            at(cause, ReadingStage.BEFORE, by),
+            figures),
+        reading(
+            job,
+            side,
+            ReadingStage.AFTER,
+            cause.knob(),
+            at(cause, ReadingStage.AFTER, by),
+            figures));
   }
 
-  private static double at(Cause cause, Stage stage, double by) {
+  private static double at(Cause cause, ReadingStage stage, double by) {
     return cause.stages().contains(stage) ? by : 0.0;
   }
 

@@ -21,7 +21,7 @@ import dev.towerscribe.placement.Placements;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Lengths;
-import dev.towerscribe.record.Evaluate;
+import dev.towerscribe.record.VisitEvaluator;
 import dev.towerscribe.survey.Surveys;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -78,7 +78,7 @@ class RenderersTest {
     reports.add(
         RecordReport.of(
             1,
-            Evaluate.of(
+            VisitEvaluator.of(
                 wren,
                 new VisitReader(Lettering::canWrite, note -> {})
                     .parse(Files.readAllBytes(TEMPLATES.resolve("wren-visit.toml")), wren))));

@@ -52,7 +52,7 @@ class CoverageTest {
     for (int i = 0; i < CASES; i++) {
       Case c = randomCase();
       CarNetwork car = CarNetwork.of(c.survey(), new HashSet<>());
-      Adjustment a = Placing.solve(car.network()).adjustment();
+      Adjustment a = PointPlacer.solve(car.network()).adjustment();
       if (i % SNOOPED == 0) {
         Solved o = Solved.of(car.network());
         stopped += o.setAside().isEmpty() && o.scattered().isEmpty() ? 0 : 1;
@@ -65,7 +65,7 @@ class CoverageTest {
         if (unknown[0] == Network.NONE) {
           continue;
         }
-        if (!OpenPoints.isFound(a, e.getValue(), 1)) {
+        if (!UnfixedPoints.isFound(a, e.getValue(), 1)) {
           notFound++;
           continue;
         }

@@ -30,7 +30,7 @@ class FiguresOfReadingsTest {
   private static final double ROUNDING = 1e-9;
 
   private final Findings findings = new Findings("left", Lengths.in(LengthUnit.MM));
-  private final Scalars scalars = new Scalars(Side.LEFT, findings);
+  private final SingleFigures scalars = new SingleFigures(Side.LEFT, findings);
 
   @Test
   void aMeanIsSurerThanAReading() {
@@ -90,9 +90,9 @@ class FiguresOfReadingsTest {
 
   @Test
   void covarianceOfAMirroredPoint() {
-    Spread s = new Spread(4, 9, 16, 1, 2, 3);
-    assertThat(s.mirrored()).isEqualTo(new Spread(4, 9, 16, -1, -2, 3));
-    assertThat(s.times(2)).isEqualTo(new Spread(8, 18, 32, 2, 4, 6));
+    PointCovariance s = new PointCovariance(4, 9, 16, 1, 2, 3);
+    assertThat(s.mirrored()).isEqualTo(new PointCovariance(4, 9, 16, -1, -2, 3));
+    assertThat(s.times(2)).isEqualTo(new PointCovariance(8, 18, 32, 2, 4, 6));
     assertThat(s.sd().x()).isEqualTo(2);
     assertThat(s.sd().y()).isEqualTo(3);
     assertThat(s.sd().z()).isEqualTo(4);
@@ -114,7 +114,7 @@ class FiguresOfReadingsTest {
     for (double[] way : shared) {
       c = c.plus(way);
     }
-    return Datums.of(
+    return SharedLandmarkErrors.of(
         holes,
         name -> {
           int at = Integer.parseInt(name);
@@ -183,10 +183,10 @@ class FiguresOfReadingsTest {
         "both", List.of("reading"), kind, "a reading", measure, new Repeated(List.of(values), sd));
   }
 
-  private Review review() {
+  private NetworkReview review() {
     Adjustment a =
         Adjustment.solve(named.net(), named.observations(), new double[named.net().unknowns()]);
-    return new Review(named, a, DataSnooping.LEAST_LIMIT);
+    return new NetworkReview(named, a, DataSnooping.LEAST_LIMIT);
   }
 
   /**
@@ -201,7 +201,7 @@ class FiguresOfReadingsTest {
     read(Entry.Kind.HEIGHT, new Measure.Coordinate(high, 2, 1), 2, 107.0);
     read(Entry.Kind.TAPE, new Measure.Distance(low, high), 1, 10.0);
     Adjustment a = Adjustment.solve(named.net(), named.observations(), new double[] {100, 107});
-    Review review = new Review(named, a, 4);
+    NetworkReview review = new NetworkReview(named, a, 4);
     List<ReadingResult> all = new ArrayList<>(review.readings());
     ReadingResult first = all.get(0);
     assertThat(first.readMm()).isEqualTo(100);
@@ -237,7 +237,7 @@ class FiguresOfReadingsTest {
     read(Entry.Kind.TAPE, new Measure.Distance(low, p), 2, 1.0, 3.0);
     Adjustment a = Adjustment.solve(named.net(), named.observations(), new double[] {1});
     assertThat(a.x()[0]).isCloseTo(2, within(ROUNDING));
-    List<Fit.Kind> kinds = new Review(named, a, 4).fit().kinds();
+    List<Fit.Kind> kinds = new NetworkReview(named, a, 4).fit().kinds();
     assertThat(kinds).extracting(Fit.Kind::name).containsExactly("heights", "tapes");
     // Of 4 heights 4 x 1/4.5 are spent: 28/9 to spare; squares 4 x 4 = 16.
     assertThat(kinds.get(0).freedom()).isCloseTo(28 / 9.0, within(ROUNDING));

@@ -70,8 +70,8 @@ class MirroredSurveyTest {
       }
       PointResult q = DemoSurveyTest.point(mirror, mirrored(p.point()));
       assertThat(q.at().minus(p.at()).norm()).as(p.point().words()).isLessThan(SAME_MM);
-      Spread a = p.spread();
-      Spread b = q.spread();
+      PointCovariance a = p.spread();
+      PointCovariance b = q.spread();
       assertThat(b.xx()).isCloseTo(a.xx(), within(SAME_MM));
       assertThat(b.xy()).isCloseTo(a.xy(), within(SAME_MM));
       assertThat(b.yz()).isCloseTo(a.yz(), within(SAME_MM));

@@ -43,6 +43,6 @@ final class Nets {
   }
 
   Adjustment solve() {
-    return Placing.solve(named).adjustment();
+    return PointPlacer.solve(named).adjustment();
   }
 }

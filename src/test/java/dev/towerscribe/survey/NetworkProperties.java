@@ -123,7 +123,7 @@ class NetworkProperties {
     Nets n = new Cloud(seed).net(Rotation.IDENTITY, Vector3D.ZERO, false);
     Adjustment a = n.solve();
     double sum = 0;
-    for (ReadingResult r : new Review(n.named, a, DataSnooping.LEAST_LIMIT).readings()) {
+    for (ReadingResult r : new NetworkReview(n.named, a, DataSnooping.LEAST_LIMIT).readings()) {
       sum += r.redundancy();
     }
     assertThat(sum).isCloseTo(a.freedom(), within(1e-6));

@@ -207,8 +207,8 @@ class SideComparisonTest {
                 Repeated.once(xyz[axis], axis == 2 ? 10 : 1)));
       }
     }
-    results.add(new PointResult(l, left, Spread.NONE, true, false));
-    results.add(new PointResult(r, right, Spread.NONE, found, false));
+    results.add(new PointResult(l, left, PointCovariance.NONE, true, false));
+    results.add(new PointResult(r, right, PointCovariance.NONE, found, false));
     new Asymmetry(
             Map.of(l, 0, r, 1),
             Adjustment.solve(net, read, new double[6]),

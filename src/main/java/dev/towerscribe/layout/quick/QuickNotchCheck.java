@@ -1,8 +1,8 @@
 package dev.towerscribe.layout.quick;
 
 import dev.towerscribe.finding.Findings;
-import dev.towerscribe.geometry.Depths;
 import dev.towerscribe.geometry.Region;
+import dev.towerscribe.geometry.RegionDepths;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.layout.Margins;
 import dev.towerscribe.layout.NotchSections;
@@ -28,7 +28,7 @@ final class QuickNotchCheck {
 
   private final Bracket bracket;
   private final double radius;
-  private final Depths metal;
+  private final RegionDepths metal;
   private final NotchSections sections;
   private final double[] polygonX;
   private final double[] polygonY;
@@ -49,7 +49,7 @@ final class QuickNotchCheck {
     this.bracket = bracket;
     this.radius = radius;
     Region region = Region.inside(bracket.outline());
-    metal = new Depths(region);
+    metal = new RegionDepths(region);
     sections = new NotchSections(bracket.outline());
     List<Vec2> polygon = region.contours().get(0).flattened(0.01);
     polygonX = polygon.stream().mapToDouble(Vec2::x).toArray();

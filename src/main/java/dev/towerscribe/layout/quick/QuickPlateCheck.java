@@ -1,9 +1,9 @@
 package dev.towerscribe.layout.quick;
 
 import dev.towerscribe.geometry.Contour;
-import dev.towerscribe.geometry.Depths;
 import dev.towerscribe.geometry.Edge;
 import dev.towerscribe.geometry.Region;
+import dev.towerscribe.geometry.RegionDepths;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.layout.Layout;
 import dev.towerscribe.model.Plate;
@@ -17,7 +17,7 @@ import java.util.List;
  */
 final class QuickPlateCheck {
   private final double hand;
-  private final Depths plate;
+  private final RegionDepths plate;
   private final List<Edge> plateEdges;
   private final double plateReach;
   private final double coverMm;
@@ -26,7 +26,7 @@ final class QuickPlateCheck {
   private final List<Edge> finishedEdges;
   private final Vec2 finishedMiddle;
   private final double finishedReach;
-  private final Depths wall;
+  private final RegionDepths wall;
   private final double wallGapMm;
   private final double domeMm;
   private final boolean towerPastDome;
@@ -35,17 +35,17 @@ final class QuickPlateCheck {
     this.hand = hand;
     Tower tower = job.tower();
     Plate top = job.plate();
-    plate = new Depths(Region.inside(top.outline()));
+    plate = new RegionDepths(Region.inside(top.outline()));
     plateEdges = top.outline().edges();
     plateReach = reach(top.outline(), Vec2.ZERO);
     coverMm = top.coverMm();
-    disc = plate.isDisc() && new Depths(finished).isDisc();
+    disc = plate.isDisc() && new RegionDepths(finished).isDisc();
     simple = finished.contours().size() == 1;
     finishedEdges = finished.contours().stream().flatMap(c -> c.edges().stream()).toList();
     finishedMiddle = finished.bounds().centre();
     finishedReach =
         finished.contours().stream().mapToDouble(c -> reach(c, finishedMiddle)).max().orElse(0.0);
-    wall = tower.wall().map(c -> new Depths(Region.inside(c))).orElse(null);
+    wall = tower.wall().map(c -> new RegionDepths(Region.inside(c))).orElse(null);
     wallGapMm = top.wallGapMm();
     domeMm = tower.crown().map(c -> c.radiusMm()).orElse(Double.POSITIVE_INFINITY);
     towerPastDome = Layout.outermostMm(tower) >= domeMm;

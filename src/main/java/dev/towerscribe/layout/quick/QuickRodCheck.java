@@ -1,7 +1,7 @@
 package dev.towerscribe.layout.quick;
 
-import dev.towerscribe.geometry.Depths;
 import dev.towerscribe.geometry.Hull;
+import dev.towerscribe.geometry.RegionDepths;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.layout.StrutRod;
 import dev.towerscribe.model.Plate;
@@ -11,7 +11,7 @@ import java.util.List;
 
 /** Bounds of {@link dev.towerscribe.layout.Margins#aroundSweep}: the strut rod in the opening. */
 final class QuickRodCheck {
-  private final Depths finished;
+  private final RegionDepths finished;
   private final boolean simple;
   private final double slotFrom;
   private final double slotTo;
@@ -26,7 +26,7 @@ final class QuickRodCheck {
    * @param simple whether that has one boundary only
    * @param moving what is known of its strut rod over travel and steer
    */
-  QuickRodCheck(SideJob job, Depths finished, boolean simple, RodModel.Known moving) {
+  QuickRodCheck(SideJob job, RegionDepths finished, boolean simple, RodModel.Known moving) {
     this.finished = finished;
     this.simple = simple;
     this.moving = moving;

@@ -2,8 +2,8 @@ package dev.towerscribe.layout.quick;
 
 import dev.towerscribe.finding.Findings;
 import dev.towerscribe.geometry.Box;
-import dev.towerscribe.geometry.Depths;
 import dev.towerscribe.geometry.Region;
+import dev.towerscribe.geometry.RegionDepths;
 import dev.towerscribe.layout.Cuts;
 import dev.towerscribe.layout.HoleMargin;
 import dev.towerscribe.layout.Layout;
@@ -63,7 +63,7 @@ final class QuickTowerCheck {
     margins = margins();
     plate = new QuickPlateCheck(job, cuts.finished(), hand);
     boolean simple = cuts.finished().contours().size() == 1;
-    rod = new QuickRodCheck(job, new Depths(cuts.finished()), simple, moving);
+    rod = new QuickRodCheck(job, new RegionDepths(cuts.finished()), simple, moving);
     double radius = job.tools().reachRadiusMm();
     notches =
         job.tower().brackets().stream()

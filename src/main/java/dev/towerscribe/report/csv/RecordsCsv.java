@@ -3,7 +3,7 @@ package dev.towerscribe.report.csv;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.record.BayFigure;
 import dev.towerscribe.record.Entry;
-import dev.towerscribe.record.Stage;
+import dev.towerscribe.record.ReadingStage;
 import dev.towerscribe.report.RecordedVisit;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,7 +11,7 @@ import java.util.Optional;
 
 /** Visits of many jobs: a line each, with every figure that a visit may have; degrees. */
 public final class RecordsCsv {
-  private static final List<Stage> STAGES = List.of(Stage.BEFORE, Stage.AFTER);
+  private static final List<ReadingStage> STAGES = List.of(ReadingStage.BEFORE, ReadingStage.AFTER);
 
   private RecordsCsv() {}
 
@@ -27,7 +27,7 @@ public final class RecordsCsv {
         new ArrayList<>(
             List.of("job_file", "job", "visit", "date", "state", "for", "bay", "outside_2_sd"));
     for (Side side : Side.values()) {
-      for (Stage stage : STAGES) {
+      for (ReadingStage stage : STAGES) {
         for (BayFigure figure : BayFigure.values()) {
           String name = side.word() + "_" + stage.word() + "_" + figure.word();
           head.add(name + "_measured_deg");
@@ -49,7 +49,7 @@ public final class RecordsCsv {
     cells.add(Csv.words(visit.words("bay")));
     cells.add(visit.outside());
     for (Side side : Side.values()) {
-      for (Stage stage : STAGES) {
+      for (ReadingStage stage : STAGES) {
         for (BayFigure figure : BayFigure.values()) {
           Optional<Entry.Figure> f =
               visit.entry().flatMap(e -> e.of(Optional.of(side), stage, figure));

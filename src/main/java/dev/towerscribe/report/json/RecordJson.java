@@ -2,14 +2,14 @@ package dev.towerscribe.report.json;
 
 import dev.towerscribe.model.Job;
 import dev.towerscribe.record.Cause;
+import dev.towerscribe.record.CauseFit;
 import dev.towerscribe.record.Compared;
 import dev.towerscribe.record.Entry;
-import dev.towerscribe.record.Evaluate;
 import dev.towerscribe.record.Evaluation;
 import dev.towerscribe.record.Explanation;
-import dev.towerscribe.record.Fit;
-import dev.towerscribe.record.Since;
+import dev.towerscribe.record.PredictionChange;
 import dev.towerscribe.record.Visit;
+import dev.towerscribe.record.VisitEvaluator;
 import dev.towerscribe.record.WheelVisit;
 import java.util.List;
 
@@ -52,7 +52,7 @@ public final class RecordJson {
         .put("bay", entry.words().getOrDefault("bay", ""))
         .strings("accepted", entry.acceptedStops())
         .objects("recorded", entry.figures(), this::recorded)
-        .strings("since", Since.of(job, entry));
+        .strings("since", PredictionChange.of(job, entry));
     entry.visit().ifPresent(this::now);
   }
 
@@ -63,7 +63,7 @@ public final class RecordJson {
   }
 
   private void now(Visit visit) {
-    Evaluation e = Evaluate.of(job, visit);
+    Evaluation e = VisitEvaluator.of(job, visit);
     json.object(
         "settings",
         () -> visit.wheels().forEach((side, w) -> json.object(side.word(), () -> wheel(w))));
@@ -100,7 +100,7 @@ public final class RecordJson {
         .strings("say", x.say());
   }
 
-  private void fit(Fit f) {
+  private void fit(CauseFit f) {
     String unit =
         switch (f.cause().kind()) {
           case LENGTH -> "mm";

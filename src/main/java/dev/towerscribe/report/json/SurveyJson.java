@@ -4,10 +4,10 @@ import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.survey.Figure;
 import dev.towerscribe.survey.Fit;
+import dev.towerscribe.survey.PointCovariance;
 import dev.towerscribe.survey.PointResult;
 import dev.towerscribe.survey.ReadingResult;
 import dev.towerscribe.survey.SideResult;
-import dev.towerscribe.survey.Spread;
 import dev.towerscribe.survey.SurveyResult;
 import dev.towerscribe.survey.TowerResult;
 import java.util.Optional;
@@ -68,7 +68,7 @@ public final class SurveyJson {
   private void point(PointResult p) {
     json.put("name", p.point().name()).put("fixed", p.found());
     if (p.found()) {
-      Spread s = p.spread();
+      PointCovariance s = p.spread();
       vector("at", p.at());
       vector("plus_minus", s.sd());
       json.numbers("covariance", s.xx(), s.yy(), s.zz(), s.xy(), s.yz(), s.zx());

@@ -9,7 +9,7 @@ import dev.towerscribe.model.Print;
 import dev.towerscribe.quantity.Lengths;
 import dev.towerscribe.record.Evaluation;
 import dev.towerscribe.record.Explanation;
-import dev.towerscribe.record.Stage;
+import dev.towerscribe.record.ReadingStage;
 import dev.towerscribe.record.Visit;
 import dev.towerscribe.report.Block;
 import dev.towerscribe.report.Phrases;
@@ -120,7 +120,9 @@ public final class RecordPage {
     blocks(
         words.figures(
             words.sides().stream().map(Optional::of).toList(),
-            spacing.change() ? List.of(Stage.values()) : List.of(Stage.BEFORE, Stage.AFTER)),
+            spacing.change()
+                ? List.of(ReadingStage.values())
+                : List.of(ReadingStage.BEFORE, ReadingStage.AFTER)),
         new Block.Paragraph(RecordReport.explained(), true));
     if (record.findings().stream().anyMatch(f -> f.id().endsWith(".record-estimate"))) {
       say(

@@ -10,7 +10,7 @@ import dev.towerscribe.finding.Findings;
 import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Contour;
-import dev.towerscribe.geometry.Depths;
+import dev.towerscribe.geometry.RegionDepths;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.job.JobReader;
 import dev.towerscribe.job.Templates;
@@ -209,7 +209,10 @@ class MarginProperties {
     holds(plate.clearsWall(s), side, f -> check(f).equals("plate-wall"));
     QuickRodCheck rod =
         new QuickRodCheck(
-            placed, new Depths(cuts.finished()), cuts.finished().contours().size() == 1, moving);
+            placed,
+            new RegionDepths(cuts.finished()),
+            cuts.finished().contours().size() == 1,
+            moving);
     holds(rod.asMeasured(s).and(rod.moving(s)), side, f -> check(f).equals("sweep"));
     holds(
         placed.tower().brackets().stream()

@@ -12,8 +12,8 @@ import dev.towerscribe.model.Paper;
 import dev.towerscribe.model.Print;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.quantity.LengthUnit;
-import dev.towerscribe.record.Evaluate;
 import dev.towerscribe.record.Visit;
+import dev.towerscribe.record.VisitEvaluator;
 import dev.towerscribe.sheet.PageRules;
 import dev.towerscribe.sheet.TextPageSamples;
 import dev.towerscribe.writer.pdf.PdfProof;
@@ -47,7 +47,7 @@ class RecordPageTest {
 
   private static List<Page> demo(Paper paper) throws Exception {
     return RecordPage.pages(
-        Evaluate.of(job(), visit()),
+        VisitEvaluator.of(job(), visit()),
         FIRST,
         on(paper),
         TextPageSamples.info(LengthUnit.MM, List.of()));
@@ -64,7 +64,7 @@ class RecordPageTest {
   private static List<Page> crowded(Paper paper) throws Exception {
     String eighty = "W".repeat(40) + " a visit with a very long name that goes on";
     return RecordPage.pages(
-        Evaluate.of(job(), with(visit(), eighty, Optional.of(eighty), Side.LEFT, Side.RIGHT)),
+        VisitEvaluator.of(job(), with(visit(), eighty, Optional.of(eighty), Side.LEFT, Side.RIGHT)),
         new RecordPage.Source(
             123,
             List.of(
@@ -77,7 +77,7 @@ class RecordPageTest {
 
   private static List<Page> oneSide(Paper paper) throws Exception {
     return RecordPage.pages(
-        Evaluate.of(job(), with(visit(), "", Optional.empty(), Side.RIGHT)),
+        VisitEvaluator.of(job(), with(visit(), "", Optional.empty(), Side.RIGHT)),
         FIRST,
         on(paper),
         TextPageSamples.info(LengthUnit.INCH, List.of()));

@@ -11,7 +11,7 @@ import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.Frame2;
 import dev.towerscribe.geometry.Recess;
 import dev.towerscribe.geometry.Region;
-import dev.towerscribe.geometry.Rounded;
+import dev.towerscribe.geometry.RoundedRectangle;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.job.JobReader;
 import dev.towerscribe.job.Templates;
@@ -132,7 +132,7 @@ final class DrawingFixtures {
       case 1 -> {
         double x = 82 + 20 * random.nextDouble();
         double y = 82 + 20 * random.nextDouble();
-        yield Rounded.rectangle(new Box(-x, -y, x, y), 4 + 20 * random.nextDouble());
+        yield RoundedRectangle.rectangle(new Box(-x, -y, x, y), 4 + 20 * random.nextDouble());
       }
       default -> {
         List<Vec2> corners = new ArrayList<>();

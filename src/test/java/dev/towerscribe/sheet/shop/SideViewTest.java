@@ -10,7 +10,7 @@ import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.FlatSolid;
 import dev.towerscribe.geometry.Recess;
-import dev.towerscribe.geometry.Rounded;
+import dev.towerscribe.geometry.RoundedRectangle;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.Tolerances;
@@ -128,7 +128,8 @@ class SideViewTest {
   @Test
   void roundAndSquareOutlinesShowNoCorners() {
     Box box = new Box(-40, -30, 40, 30);
-    for (Contour c : List.of(DISC, Rounded.rectangle(box, 8), Rounded.rectangle(box, 0))) {
+    for (Contour c :
+        List.of(DISC, RoundedRectangle.rectangle(box, 8), RoundedRectangle.rectangle(box, 0))) {
       assertThat(lines(new FlatSolid(c, 8, List.of(), List.of()), Layer.OTHER_VIEWS)).isEmpty();
     }
   }
