@@ -34,6 +34,7 @@ import dev.towerscribe.sheet.text.NoRoomException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -164,22 +165,29 @@ class DrawingSheetsTest {
     return drawing % 2 == 0 ? List.of(all.get(0), all.get(3)) : List.of(all.get(1), all.get(2));
   }
 
-  private record Case(Drawn drawn, DrawingStyle style) {
-    List<Page> pages() {
-      return DrawingSheetsTest.pages(drawn, style);
-    }
-
+  /** A drawing in one style, drawn once for all tests. */
+  private record Case(Drawn drawn, DrawingStyle style, List<Page> pages) {
     String name() {
       return drawn.name() + " " + style;
     }
   }
 
+  private static final Map<Paper, List<Case>> CASES = new EnumMap<>(Paper.class);
+
   private static List<Case> cases(Paper paper) throws JobRejected {
+    if (!CASES.containsKey(paper)) {
+      CASES.put(paper, drawn(paper));
+    }
+    return CASES.get(paper);
+  }
+
+  private static List<Case> drawn(Paper paper) throws JobRejected {
     List<Drawn> drawings = drawings();
     List<Case> all = new ArrayList<>();
     for (int i = 0; i < drawings.size(); i++) {
       for (DrawingStyle style : styles(paper, i)) {
-        all.add(new Case(drawings.get(i), style));
+        Drawn drawing = drawings.get(i);
+        all.add(new Case(drawing, style, pages(drawing, style)));
       }
     }
     return all;
