@@ -160,8 +160,8 @@ class PlacementsTest {
     // Mirror images pass it together, so neither is named.
     assertThat(found.offers())
         .extracting(Offer::heldBackBy)
-        .anyMatch(w -> w.contains("passes the most wanted"))
-        .noneMatch(w -> w.contains("passes the most wanted on"));
+        .anyMatch(w -> w.contains("passes the most that is wanted"))
+        .noneMatch(w -> w.contains("passes the most that is wanted on"));
     // The right top stands 3 mm further back, so that the right has the more caster.
     Job job =
         new JobReader(Lettering::canWrite)
