@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -52,21 +53,20 @@ class ChangeUncertaintyTest {
   @Test
   void theChangeIsNowLessThenCoordinateByCoordinate() {
     DrilledAngles found = DrilledAngles.of(strut(points(SURE)), astray, MountCovariance.EXACT);
-    check(found.caster().orElseThrow(), Reading::caster);
-    check(found.camber().orElseThrow(), Reading::camber);
+    check(found.caster().orElseThrow(), job -> read(job, Reading::caster), true);
+    check(found.camber().orElseThrow(), job -> read(job, Reading::camber), true);
+    check(found.toe().orElseThrow(), ToeLeft::at, false);
   }
 
   /** independent: each coordinate and the camber moved by hand, the bay read again. */
-  private void check(DrilledAngles.Figure found, Function<Reading, Angle> figure) {
+  private void check(
+      DrilledAngles.Figure found, ToDoubleFunction<SideJob> figure, boolean mostCancels) {
     double ofChange = 0;
     double ofFigure = 0;
     for (Moved m : moves()) {
-      double now =
-          (read(m.up(), astray, figure) - read(m.down(), astray, figure)) / m.by() * m.sd();
+      double now = (at(m.up(), astray, figure) - at(m.down(), astray, figure)) / m.by() * m.sd();
       double then =
-          (read(m.up(), job.mount(), figure) - read(m.down(), job.mount(), figure))
-              / m.by()
-              * m.sd();
+          (at(m.up(), job.mount(), figure) - at(m.down(), job.mount(), figure)) / m.by() * m.sd();
       ofFigure += now * now;
       ofChange += (now - then) * (now - then);
     }
@@ -76,12 +76,17 @@ class ChangeUncertaintyTest {
     assertThat(sure.pointsOfChange().orElseThrow().radians())
         .isCloseTo(Math.sqrt(ofChange), within(DIFFERENCES * Math.sqrt(ofFigure)));
     // Common practice says so, too: what changed is known better than what is.
-    assertThat(ofChange).isLessThan(ofFigure / 25);
+    if (mostCancels) {
+      assertThat(ofChange).isLessThan(ofFigure / 25);
+    }
   }
 
-  private double read(StrutPoints points, Mount mount, Function<Reading, Angle> figure) {
-    var at = Alignment.of(strut(points).with(mount)).orElseThrow().at().orElseThrow();
-    return figure.apply(at).radians();
+  private double at(StrutPoints points, Mount mount, ToDoubleFunction<SideJob> figure) {
+    return figure.applyAsDouble(strut(points).with(mount));
+  }
+
+  private static double read(SideJob job, Function<Reading, Angle> figure) {
+    return figure.apply(Alignment.of(job).orElseThrow().at().orElseThrow()).radians();
   }
 
   private SideJob strut(StrutPoints points) {
