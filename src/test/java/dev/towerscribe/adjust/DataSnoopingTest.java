@@ -268,7 +268,7 @@ class DataSnoopingTest {
   /** What was widened counts among those that were left out. */
   @Test
   void widenedReadingsCountAsOneOfThoseAllowed() {
-    t.height(mark, 1, 0.0, 9.0);
+    t.height(mark, 2, 0.0, 18.0);
     int other = t.benchmark();
     for (double value : new double[] {0, 0, 0, 5}) {
       t.height(other, 1, value);
