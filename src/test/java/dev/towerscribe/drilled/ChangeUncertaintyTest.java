@@ -55,7 +55,7 @@ class ChangeUncertaintyTest {
     DrilledAngles found = DrilledAngles.of(strut(points(SURE)), astray, MountCovariance.EXACT);
     check(found.caster().orElseThrow(), job -> read(job, Reading::caster), true);
     check(found.camber().orElseThrow(), job -> read(job, Reading::camber), true);
-    check(found.toe().orElseThrow(), ToeLeft::at, false);
+    check(found.toe().orElseThrow(), ToeBeforeReset::at, false);
   }
 
   /** independent: each coordinate and the camber moved by hand, the bay read again. */

@@ -102,11 +102,11 @@ class DrilledFormulasTest {
   @Test
   void whatTwoBoltsHaveLeftHangsOnTheirSpan() {
     // Drilled 0.4 too far apart, a play of 1: 0.8 left, by half of x1 - x2.
-    Mating m =
-        Mating.of(
+    PlateFitSolver m =
+        PlateFitSolver.of(
             List.of(
-                new Peg("A", new Vec2(30.2, 0), new Vec2(30, 0), 9, 9, 8),
-                new Peg("B", new Vec2(-30.2, 0), new Vec2(-30, 0), 9, 9, 8)));
+                new BoltPlay("A", new Vec2(30.2, 0), new Vec2(30, 0), 9, 9, 8),
+                new BoltPlay("B", new Vec2(-30.2, 0), new Vec2(-30, 0), 9, 9, 8)));
     assertThat(m.slackMm()).isCloseTo(.8, within(1e-8));
     // (.04 + .09 - 2 x .03) / 4: errors in common shift the plate and cost nothing.
     double[][] c = {{.04, 0, .03, 0}, {0, 1, 0, 0}, {.03, 0, .09, 0}, {0, 0, 0, 1}};
@@ -184,5 +184,19 @@ class DrilledFormulasTest {
     assertThat(m[0][0]).isCloseTo(4, within(ROUNDING * 100));
     assertThat(m[1][1]).isCloseTo(9, within(ROUNDING * 100));
     assertThat(Adjustment.solve(net, read, new double[2]).freedom()).isZero();
+  }
+
+  @Test
+  void placesThatDoNotGoTogetherAreRefused() {
+    List<Vec2> three = List.of(new Vec2(0, 0), new Vec2(1, 0), new Vec2(0, 1));
+    List<Vec2> same = List.of(Vec2.ZERO, Vec2.ZERO);
+    assertThatThrownBy(() -> RigidFit.plain(PAIR, three, C)).hasMessageContaining("cannot fit");
+    assertThatThrownBy(() -> RigidFit.weighted(PAIR, three, C)).hasMessageContaining("cannot fit");
+    assertThatThrownBy(() -> RigidFit.plain(PAIR, PAIR, new double[3][3]))
+        .hasMessageContaining("4 rows");
+    assertThatThrownBy(() -> RigidFit.plain(same, PAIR, C)).hasMessageContaining("turn");
+    RigidFit over = RigidFit.plain(PAIR, List.of(new Vec2(11, 0), new Vec2(-11, 0)), C);
+    // A pair is its own mirror image, and fits as badly turned over.
+    assertThat(over.mirroredMeanSquareMm2()).isCloseTo(1, within(ROUNDING));
   }
 }

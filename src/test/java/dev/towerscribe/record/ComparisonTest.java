@@ -63,29 +63,29 @@ class ComparisonTest {
     return Optional.of(new Sensitivity.Figure(0, points, camber, choices));
   }
 
-  private static Row row(
+  private static FigureRow row(
       Side side,
-      Stage stage,
+      ReadingStage stage,
       BayFigure figure,
       double uncertainty,
       double byRide,
       Optional<Sensitivity.Figure> sure) {
-    return new Row(side, stage, figure, 1, 11, uncertainty, byRide, sure);
+    return new FigureRow(side, stage, figure, 1, 11, uncertainty, byRide, sure);
   }
 
-  private static AsMade exact() {
+  private static MountAsMade exact() {
     return made(new double[4][4]);
   }
 
-  private static AsMade made(double[][] covariance) {
+  private static MountAsMade made(double[][] covariance) {
     List<List<Double>> rows = new ArrayList<>();
     for (double[] row : covariance) {
       rows.add(Arrays.stream(row).boxed().toList());
     }
-    return new AsMade(job(true).sides().get(Side.LEFT).mount(), rows, "by hand");
+    return new MountAsMade(job(true).sides().get(Side.LEFT).mount(), rows, "by hand");
   }
 
-  private static Comparison of(boolean alike, AsMade left, Row... rows) {
+  private static Comparison of(boolean alike, MountAsMade left, FigureRow... rows) {
     return new Comparison(job(alike), Map.of(Side.LEFT, left, Side.RIGHT, exact()), List.of(rows));
   }
 
@@ -98,13 +98,13 @@ class ComparisonTest {
         of(
             true,
             exact(),
-            row(Side.LEFT, Stage.BEFORE, BayFigure.CASTER, 3, 0, by(1, 2, 0, 4)),
-            row(Side.LEFT, Stage.AFTER, BayFigure.CASTER, 4, 0, by(3, 1, 2, 2)));
+            row(Side.LEFT, ReadingStage.BEFORE, BayFigure.CASTER, 3, 0, by(1, 2, 0, 4)),
+            row(Side.LEFT, ReadingStage.AFTER, BayFigure.CASTER, 4, 0, by(3, 1, 2, 2)));
     assertThat(c.covariance()[0]).containsExactly(53, 32);
     assertThat(c.covariance()[1]).containsExactly(32, 162);
     // The change is surer than the sum of both: 53 + 162 - 64 = 151, of which 25 are the readings'.
     Comparison.Judged change = c.judged().get(2);
-    assertThat(change.stage()).isEqualTo(Stage.CHANGE);
+    assertThat(change.stage()).isEqualTo(ReadingStage.CHANGE);
     assertThat(c.sd(change)).isCloseTo(Math.sqrt(151), within(ROUNDING));
     Compared told = c.compared(change);
     assertThat(told.uncertainty().radians()).isCloseTo(5, within(ROUNDING));
@@ -127,8 +127,8 @@ class ComparisonTest {
           of(
               alike,
               exact(),
-              row(Side.LEFT, Stage.AFTER, BayFigure.CAMBER, 1, 0, by(1, 2, 0, 4)),
-              row(Side.RIGHT, Stage.AFTER, BayFigure.CAMBER, 1, 0, by(3, 1, 2, 2)));
+              row(Side.LEFT, ReadingStage.AFTER, BayFigure.CAMBER, 1, 0, by(1, 2, 0, 4)),
+              row(Side.RIGHT, ReadingStage.AFTER, BayFigure.CAMBER, 1, 0, by(3, 1, 2, 2)));
       assertThat(c.covariance()[0]).containsExactly(45, alike ? 32 : 0);
       Comparison.Judged across = c.judged().get(2);
       assertThat(across.side()).isEmpty();
@@ -143,14 +143,15 @@ class ComparisonTest {
     // Of rotation, rearward, inboard, setting; 2 and 1 by the first two: 4 x 9 + 2 x 2 x 3 + 4 =
     // 52.
     // Of 2, 1 and of 1, -1: 2 x 9 + (1 - 2) x 3 - 4 = 11.
-    AsMade made = made(new double[][] {{9, 3, 0, 0}, {3, 4, 0, 0}, {0, 0, 1, 0}, {0, 0, 0, 1}});
+    MountAsMade made =
+        made(new double[][] {{9, 3, 0, 0}, {3, 4, 0, 0}, {0, 0, 1, 0}, {0, 0, 0, 1}});
     Comparison c =
         of(
             true,
             made,
-            row(Side.LEFT, Stage.AFTER, BayFigure.CASTER, 1, 0, by(0, 0, 0, 0, 2, 1)),
-            row(Side.LEFT, Stage.AFTER, BayFigure.CAMBER, 1, 0, by(0, 0, 0, 0, 1, -1)),
-            row(Side.RIGHT, Stage.AFTER, BayFigure.CAMBER, 1, 0, by(0, 0, 0, 0, 1, -1)));
+            row(Side.LEFT, ReadingStage.AFTER, BayFigure.CASTER, 1, 0, by(0, 0, 0, 0, 2, 1)),
+            row(Side.LEFT, ReadingStage.AFTER, BayFigure.CAMBER, 1, 0, by(0, 0, 0, 0, 1, -1)),
+            row(Side.RIGHT, ReadingStage.AFTER, BayFigure.CAMBER, 1, 0, by(0, 0, 0, 0, 1, -1)));
     assertThat(c.covariance()[0]).containsExactly(53, 11, 0);
     // 9 - 2 x 3 + 4 and 1 of the reading; the right plate lies exactly.
     assertThat(c.covariance()[1]).containsExactly(11, 8, 0);
@@ -166,10 +167,10 @@ class ComparisonTest {
         of(
             true,
             exact(),
-            row(Side.LEFT, Stage.BEFORE, BayFigure.CASTER, 1, 2, Optional.empty()),
-            row(Side.LEFT, Stage.BEFORE, BayFigure.TOE, 1, 3, Optional.empty()),
-            row(Side.LEFT, Stage.AFTER, BayFigure.CASTER, 1, 4, by(1, 0, 0, 0)),
-            row(Side.RIGHT, Stage.BEFORE, BayFigure.CASTER, 1, 5, by(1, 0, 0, 0)));
+            row(Side.LEFT, ReadingStage.BEFORE, BayFigure.CASTER, 1, 2, Optional.empty()),
+            row(Side.LEFT, ReadingStage.BEFORE, BayFigure.TOE, 1, 3, Optional.empty()),
+            row(Side.LEFT, ReadingStage.AFTER, BayFigure.CASTER, 1, 4, by(1, 0, 0, 0)),
+            row(Side.RIGHT, ReadingStage.BEFORE, BayFigure.CASTER, 1, 5, by(1, 0, 0, 0)));
     assertThat(c.covariance()[0]).containsExactly(5, 6, 0, 0);
     assertThat(c.covariance()[1]).containsExactly(6, 10, 0, 0);
     // 16 of the ride, 4 of the point, 1 of the reading; the point is the right side's as well.
@@ -182,15 +183,15 @@ class ComparisonTest {
 
   @Test
   void whatIsJudged() {
-    List<Row> rows = new ArrayList<>();
-    for (Stage stage : List.of(Stage.BEFORE, Stage.AFTER)) {
+    List<FigureRow> rows = new ArrayList<>();
+    for (ReadingStage stage : List.of(ReadingStage.BEFORE, ReadingStage.AFTER)) {
       for (Side side : Side.values()) {
         for (BayFigure figure : List.of(BayFigure.CASTER, BayFigure.TOE)) {
           rows.add(row(side, stage, figure, 1, 0, Optional.empty()));
         }
       }
     }
-    Comparison c = of(true, exact(), rows.toArray(new Row[0]));
+    Comparison c = of(true, exact(), rows.toArray(new FigureRow[0]));
     // Eight figures; of caster the change of either wheel; left less right before and after.
     assertThat(c.judged()).hasSize(12);
     assertThat(c.judged().stream().map(j -> c.compared(j).name()).toList())
@@ -210,7 +211,7 @@ class ComparisonTest {
   private static Compared compared(double measured, double sd) {
     return new Compared(
         Optional.empty(),
-        Stage.AFTER,
+        ReadingStage.AFTER,
         BayFigure.CASTER,
         new Angle(1),
         Optional.empty(),
@@ -233,8 +234,8 @@ class ComparisonTest {
     assertThat(Compared.isWithin(2 + 2e-9)).isFalse();
   }
 
-  private static Fit fit(double value, List<String> leaves) {
-    return new Fit(
+  private static CauseFit fit(double value, List<String> leaves) {
+    return new CauseFit(
         Cause.RIDE, List.of(Side.LEFT), value, 1, -5, 15, 0, 1, leaves, "", Optional.empty());
   }
 

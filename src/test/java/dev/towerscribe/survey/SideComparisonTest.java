@@ -235,7 +235,7 @@ class SideComparisonTest {
   void widenedReadingsTellLess() {
     // Twice root 2 is 2.8: 6 mm are no longer three of them.
     Finding f = points(new Vec3(100, 500, 200), new Vec3(106, 500, 200), 2, true);
-    assertThat(f.say()).contains("further forward").contains("2.8 mm").endsWith("sides apart.");
+    assertThat(f.say()).contains("further forward").contains("2.8 mm").endsWith("no difference between the sides.");
     assertThat(f.severity()).isEqualTo(Severity.NOTE);
   }
 
@@ -250,5 +250,53 @@ class SideComparisonTest {
   void aPointThatWasNotFoundIsNotCompared() {
     assertThat(points(new Vec3(100, 500, 200), new Vec3(100, 500, 150), 1, false).say())
         .startsWith("tyre radius");
+  }
+
+  /** A side whose tower's figures are all the same, so that each must be told by its own name. */
+  private static SideResult tower(double mm, double radians) {
+    Optional<Figure> length = Optional.of(new Figure(mm, .1));
+    Optional<Figure> angle = Optional.of(new Figure(radians, Math.toRadians(.1)));
+    return new SideResult(
+        length,
+        angle,
+        angle,
+        Optional.of(
+            new TowerResult(
+                length,
+                length,
+                length,
+                angle,
+                angle,
+                length,
+                length,
+                length,
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                NO_FIT)));
+  }
+
+  @Test
+  void everyFigureOfBothSidesIsCompared() {
+    // 5 mm past 2 and 0.8 deg past the wheel's half a degree, but within the tower's one degree.
+    told(tower(10, 0), tower(15, Math.toRadians(.8)));
+    assertThat(findings.inOrder())
+        .extracting(Finding::where)
+        .containsExactly(
+            "tyre radius",
+            "camber",
+            "toe",
+            "sheet",
+            "opening",
+            "mark",
+            "lean inboard",
+            "lean rearward",
+            "crown rise",
+            "pivot height");
+    for (Finding f : findings.inOrder()) {
+      boolean lean = f.where().startsWith("lean");
+      assertThat(f.severity()).isEqualTo(lean ? Severity.NOTE : Severity.CAUTION);
+      assertThat(f.limit()).as(f.where()).isEqualTo(f.unit().equals("mm") ? 2 : lean ? 1 : .5);
+    }
   }
 }
