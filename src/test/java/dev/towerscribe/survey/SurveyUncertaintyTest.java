@@ -70,7 +70,7 @@ class SurveyUncertaintyTest {
     assertThat(f.figure()).isCloseTo(7, within(1e-6));
     assertThat(f.say()).contains("further out on the right").contains("2.8 mm");
     // 7 mm is 2.5 of these, not three: nothing is sure.
-    assertThat(f.say()).endsWith("do not tell the sides apart.");
+    assertThat(f.say()).endsWith("show no difference between the sides.");
   }
 
   @Test
