@@ -2,6 +2,7 @@ package dev.towerscribe.record;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import dev.towerscribe.SampleJobs;
 import dev.towerscribe.alignment.Sensitivity;
@@ -12,12 +13,15 @@ import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
 import dev.towerscribe.model.StrutPoints;
 import dev.towerscribe.quantity.Angle;
+import dev.towerscribe.quantity.LengthUnit;
+import dev.towerscribe.quantity.Lengths;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -251,5 +255,45 @@ class ComparisonTest {
     assertThat(fit(3, List.of("left after caster")).explains()).isFalse();
     assertThat(fit(16, List.of()).explains()).isFalse();
     assertThat(fit(16, List.of()).acting()).containsExactly(Side.LEFT);
+  }
+
+  /**
+   * By hand: one figure, read to u, that a cause moves by s for each unit: the cause is known to u
+   * / s, and what it takes to make up the difference is the difference over s.
+   */
+  @Test
+  void aCauseIsKnownByWhatItMoves() {
+    Job job = Visits.sureJob();
+    Predictor predictor = Visits.predictor(job, Side.LEFT);
+    double step = .01;
+    double now = predictor.at(ReadingStage.AFTER).orElseThrow().get(BayFigure.CASTER);
+    double slope = (caster(predictor, step) - caster(predictor, -step)) / (2 * step);
+    double uncertainty = Math.toRadians(.02);
+    FigureRow read =
+        new FigureRow(
+            Side.LEFT,
+            ReadingStage.AFTER,
+            BayFigure.CASTER,
+            now,
+            now + .001,
+            uncertainty,
+            0,
+            Optional.empty());
+    Comparison c = new Comparison(job, Map.of(Side.LEFT, exact()), List.of(read));
+    CauseFitter fitter =
+        new CauseFitter(c, Map.of(Side.LEFT, predictor), Lengths.in(LengthUnit.MM));
+    CauseFit fit = fitter.fit(Cause.REARWARD, Set.of(Side.LEFT)).orElseThrow();
+    // A figure bends by some thousandths over a few millimetres.
+    assertThat(fit.plusMinus()).isCloseTo(uncertainty / Math.abs(slope), withinPercentage(1));
+    assertThat(fit.value()).isCloseTo(.001 / slope, withinPercentage(1));
+    assertThat(fitter.chiSquare()).isCloseTo(Math.pow(.001 / uncertainty, 2), within(1e-9));
+    assertThat(fit.explained()).isCloseTo(1, within(1e-6));
+  }
+
+  private static double caster(Predictor predictor, double by) {
+    return predictor
+        .at(ReadingStage.AFTER, Cause.REARWARD.knob(), by)
+        .orElseThrow()
+        .get(BayFigure.CASTER);
   }
 }

@@ -19,6 +19,7 @@ import dev.towerscribe.quantity.Lengths;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -151,6 +152,21 @@ class FiguresOfReadingsTest {
     assertThat(turned.turnSd()).isCloseTo(.02, within(ROUNDING));
     assertThat(turned.shiftSdMm()).isCloseTo(0, within(1e-6));
     assertThat(turned.landmarkSdMm()).isCloseTo(2, within(ROUNDING));
+    // Each off by 3 for itself, widened by 2.
+    double ninth = 1 / 9.0;
+    Covariance ninths =
+        Covariance.inverse(
+            new double[][] {
+              {ninth, 0, 0, 0}, {0, ninth, 0, 0}, {0, 0, ninth, 0}, {0, 0, 0, ninth}
+            });
+    TowerResult.Datum own =
+        SharedLandmarkErrors.of(
+                holes.subList(0, 2),
+                Map.of("0", new int[] {0, 1}, "1", new int[] {2, 3})::get,
+                ninths,
+                2)
+            .orElseThrow();
+    assertThat(own.landmarkSdMm()).isCloseTo(6, within(ROUNDING));
     TowerResult.Datum all = datum(holes, 2, fore, in, turn).orElseThrow();
     assertThat(all.shiftSdMm()).isCloseTo(2 * Math.sqrt(12.5), within(ROUNDING));
   }
