@@ -138,8 +138,8 @@ class AlignCommandTest {
             "before the work",
             "at the chosen setting",
             "setting -8 mm",
-            "Knuckle bolt, at the chosen setting: camber -3.06 to -1.06 deg",
-            "Bump steer, before the work",
+            "Knuckle bolt: camber -3.06 to -1.06 (before the work -2.10 to -0.10) deg",
+            "Bump steer, deg toe-in for 10 mm of bump",
             "LEFT AGAINST RIGHT",
             "caution left.aim-caster");
   }

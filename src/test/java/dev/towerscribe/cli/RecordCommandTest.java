@@ -56,7 +56,7 @@ class RecordCommandTest {
     assertThat(record("wren.toml", "visit.toml")).isEqualTo(Exit.DONE);
     String before = recordText();
     assertThat(record("wren.toml", "visit.toml")).isEqualTo(Exit.WRONG_USE);
-    assertThat(runs.err()).contains("this very visit already, as visit 1", "--again");
+    assertThat(runs.err()).contains("already has this visit, as visit 1", "--again");
     assertThat(recordText()).isEqualTo(before);
     assertThat(record("wren.toml", "visit.toml", "--again")).isEqualTo(Exit.DONE);
     assertThat(recordText()).startsWith(before).contains("== Towerscribe record, visit 2, ");
@@ -70,7 +70,7 @@ class RecordCommandTest {
             .replace("setting = 16.0", "setting = 0.6299212598425197")
             .replace("ride = 2.0", "ride = 0.08"));
     assertThat(record("wren.toml", "inch.toml")).isEqualTo(Exit.WRONG_USE);
-    assertThat(runs.err()).contains("this very visit already");
+    assertThat(runs.err()).contains("already has this visit");
   }
 
   @Test
