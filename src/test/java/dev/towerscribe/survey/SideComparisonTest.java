@@ -235,7 +235,10 @@ class SideComparisonTest {
   void widenedReadingsTellLess() {
     // Twice root 2 is 2.8: 6 mm are no longer three of them.
     Finding f = points(new Vec3(100, 500, 200), new Vec3(106, 500, 200), 2, true);
-    assertThat(f.say()).contains("further forward").contains("2.8 mm").endsWith("no difference between the sides.");
+    assertThat(f.say())
+        .contains("further forward")
+        .contains("2.8 mm")
+        .endsWith("no difference between the sides.");
     assertThat(f.severity()).isEqualTo(Severity.NOTE);
   }
 
