@@ -10,6 +10,7 @@ import dev.towerscribe.model.Side;
 import dev.towerscribe.model.StrutPoint;
 import dev.towerscribe.model.StrutPoints;
 import dev.towerscribe.model.Tower;
+import dev.towerscribe.model.TowerChange;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.survey.Survey;
@@ -196,6 +197,6 @@ final class SimulatedCar {
   /** The plain tower with these landmarks. */
   static Tower tower(List<Landmark> landmarks) {
     Tower t = SampleJobs.plainTower();
-    return t.withLandmarks(landmarks, t.straightedges());
+    return TowerChange.of(t).withLandmarks(landmarks, t.straightedges()).tower();
   }
 }

@@ -47,6 +47,25 @@ final class Facts {
     return this;
   }
 
+  /**
+   * Adds several facts of one thing.
+   *
+   * @param at key of the thing, which each of theirs follows after a point
+   * @param keys their keys, a blank between them
+   * @param values their values in the same order, as many
+   * @return this
+   */
+  Facts all(String at, String keys, Object... values) {
+    List<String> each = List.of(keys.split(" "));
+    if (each.size() != values.length) {
+      throw new IllegalArgumentException("%s values for %s".formatted(values.length, keys));
+    }
+    for (int i = 0; i < values.length; i++) {
+      put(at + "." + each.get(i), values[i]);
+    }
+    return this;
+  }
+
   private static String written(Object value) {
     if (value instanceof Double number) {
       return Numbers.exact(number);

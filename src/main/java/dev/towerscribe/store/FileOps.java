@@ -1,20 +1,19 @@
 package dev.towerscribe.store;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
-import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.OpenOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * The few file operations that writing a pack is made of, so that a test can let each one fail or
@@ -180,16 +179,11 @@ public interface FileOps {
 
     @Override
     public List<String> list(Path directory) throws IOException {
-      List<String> names = new ArrayList<>();
-      try (DirectoryStream<Path> entries = Files.newDirectoryStream(directory)) {
-        for (Path entry : entries) {
-          names.add(entry.getFileName().toString());
-        }
-      } catch (java.nio.file.DirectoryIteratorException e) {
+      try (Stream<Path> entries = Files.list(directory)) {
+        return entries.map(entry -> entry.getFileName().toString()).sorted().toList();
+      } catch (UncheckedIOException e) {
         throw e.getCause();
       }
-      Collections.sort(names);
-      return names;
     }
 
     @Override

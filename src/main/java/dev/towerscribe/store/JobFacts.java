@@ -14,7 +14,6 @@ import dev.towerscribe.model.MeasuredAxis;
 import dev.towerscribe.model.Mount;
 import dev.towerscribe.model.Plate;
 import dev.towerscribe.model.PlateMake;
-import dev.towerscribe.model.PlusMinus;
 import dev.towerscribe.model.Print;
 import dev.towerscribe.model.SideJob;
 import dev.towerscribe.model.Straightedge;
@@ -45,231 +44,142 @@ final class JobFacts {
   }
 
   private void job(Job job) {
-    facts.put("title", job.title());
-    facts.put("date", job.date());
-    facts.put("units", job.units());
+    facts.put("title", job.title()).put("date", job.date()).put("units", job.units());
     job.sides().values().forEach(side -> side(side.side().word(), side));
-    drawing(job.drawing());
-    jig(job.jig());
+    DrawingInfo d = job.drawing();
+    facts.all("drawing", "number owner created-by", d.number(), d.owner(), d.createdBy());
+    facts.all("drawing", "approved-by revision", d.approvedBy(), d.revision());
+    facts.put("drawing.projection", d.projection());
+    JigRules j = job.jig();
+    facts.all("jig", "thickness margin bore", j.thicknessMm(), j.marginMm(), j.boreMm());
+    facts.all("jig", "outside fit", j.outsideMm(), j.fit());
     job.load().ifPresent(this::load);
   }
 
-  private void drawing(DrawingInfo d) {
-    facts.put("drawing.number", d.number());
-    facts.put("drawing.owner", d.owner());
-    facts.put("drawing.created-by", d.createdBy());
-    facts.put("drawing.approved-by", d.approvedBy());
-    facts.put("drawing.revision", d.revision());
-    facts.put("drawing.projection", d.projection());
-  }
-
-  private void jig(JigRules j) {
-    facts.put("jig.thickness", j.thicknessMm());
-    facts.put("jig.margin", j.marginMm());
-    facts.put("jig.bore", j.boreMm());
-    facts.put("jig.outside", j.outsideMm());
-    facts.put("jig.fit", j.fit());
-  }
-
   private void load(Load l) {
-    facts.put("load.spring", l.springNPerMm());
-    facts.put("load.bump", l.bumpMm());
-    facts.put("load.static", l.staticN());
-    facts.put("load.seat", l.seat());
-    facts.put("load.factor", l.factor());
-    facts.put("load.bolt-class", l.boltClass());
-    facts.put("load.friction", l.friction());
+    facts.all("load", "spring bump static", l.springNPerMm(), l.bumpMm(), l.staticN());
+    facts.all("load", "seat factor", l.seat(), l.factor());
+    facts.all("load", "bolt-class friction", l.boltClass(), l.friction());
   }
 
   private void side(String at, SideJob side) {
     facts.put(at, side.side());
     tower(at + ".tower", side.tower());
     plate(at + ".plate", side.plate());
-    mount(at + ".mount", side.mount());
-    facts.put(at + ".holes.fit", side.holes().fit());
-    facts.put(at + ".holes.edge", side.holes().edgeRule());
-    cut(at + ".cut", side.cut());
-    tools(at + ".tools", side.tools());
-    print(at + ".print", side.print());
+    Mount m = side.mount();
+    facts.all(at + ".mount", "rotation rearward", m.rotation(), m.rearwardMm());
+    facts.all(at + ".mount", "inboard setting", m.inboardMm(), m.settingMm());
+    facts.all(at + ".holes", "fit edge", side.holes().fit(), side.holes().edgeRule());
+    CutRules c = side.cut();
+    facts.all(at + ".cut", "keep rough", c.keepMm(), c.roughMm());
+    facts.all(at + ".cut", "corner starter", c.cornerMm(), c.starterMm());
+    Tools t = side.tools();
+    facts.all(at + ".tools", "socket depth", t.socketMm(), t.depthMm());
+    facts.all(at + ".tools", "room assumed", t.roomMm(), t.assumed());
+    Print p = side.print();
+    facts.all(at + ".print", "paper margin", p.paper(), p.marginMm());
+    facts.all(at + ".print", "scale.across scale.along", p.scaleAcross(), p.scaleAlong());
+    facts.put(at + ".print.skew", p.skew());
     side.strut().ifPresent(s -> strut(at + ".strut", s));
     side.axis().ifPresent(a -> axis(at + ".axis", a));
     side.aims().ifPresent(a -> aims(at + ".aims", a));
   }
 
   private void tower(String at, Tower t) {
-    facts.put(at + ".sheet", t.sheetMm());
-    facts.put(at + ".opening", t.opening());
-    facts.put(at + ".mark", t.mark());
-    facts.put(at + ".lean.inboard", t.lean().inboard());
-    facts.put(at + ".lean.rearward", t.lean().rearward());
-    facts.put(at + ".crown.across", t.crown().map(c -> c.acrossMm()));
-    facts.put(at + ".crown.rise", t.crown().map(c -> c.riseMm()));
+    facts.all(at, "sheet opening mark", t.sheetMm(), t.opening(), t.mark());
+    facts.all(at + ".lean", "inboard rearward", t.lean().inboard(), t.lean().rearward());
+    t.crown().ifPresent(c -> facts.all(at + ".crown", "across rise", c.acrossMm(), c.riseMm()));
     facts.put(at + ".pivot-height", t.pivotHeightMm());
-    facts.put(at + ".bolting-face", t.boltingFace());
-    facts.put(at + ".wall", t.wall());
+    facts.all(at, "bolting-face wall", t.boltingFace(), t.wall());
     for (Landmark l : t.landmarks()) {
-      facts.put(at + ".landmark.name", l.name());
-      facts.put(at + ".landmark.at", l.at());
-      facts.put(at + ".landmark.diameter", l.diameterMm());
+      facts.all(at + ".landmark", "name at diameter", l.name(), l.at(), l.diameterMm());
     }
     for (Straightedge s : t.straightedges()) {
-      facts.put(at + ".straightedge.name", s.name());
-      facts.put(at + ".straightedge.from", s.from());
-      facts.put(at + ".straightedge.to", s.to());
+      facts.all(at + ".straightedge", "name from to", s.name(), s.from(), s.to());
     }
     for (KeepOut k : t.keepOuts()) {
-      facts.put(at + ".keep-out.name", k.name());
-      facts.put(at + ".keep-out.outline", k.outline());
-      facts.put(at + ".keep-out.margin", k.marginMm());
+      facts.all(at + ".keep-out", "name outline margin", k.name(), k.outline(), k.marginMm());
     }
     t.brackets().forEach(b -> bracket(at + ".bracket", b));
   }
 
   private void bracket(String at, Bracket b) {
-    facts.put(at + ".name", b.name());
-    facts.put(at + ".outline", b.outline());
-    facts.put(at + ".underside", b.undersideMm());
-    facts.put(at + ".least-width", b.leastWidthMm());
+    facts.all(at, "name outline", b.name(), b.outline());
+    facts.all(at, "underside least-width", b.undersideMm(), b.leastWidthMm());
     for (Bracket.Fastener f : b.fasteners()) {
-      facts.put(at + ".fastener.at", f.at());
-      facts.put(at + ".fastener.diameter", f.diameterMm());
+      facts.all(at + ".fastener", "at diameter", f.at(), f.diameterMm());
     }
   }
 
   private void plate(String at, Plate p) {
-    facts.put(at + ".name", p.name());
-    facts.put(at + ".thickness", p.thicknessMm());
-    facts.put(at + ".outline", p.outline());
+    facts.all(at, "name thickness outline", p.name(), p.thicknessMm(), p.outline());
     facts.put(at + ".handed", p.handed());
-    facts.put(at + ".slot.from", p.slot().fromMm());
-    facts.put(at + ".slot.to", p.slot().toMm());
-    facts.put(at + ".slot.index", p.slot().indexMm());
-    facts.put(at + ".bearing.x", p.bearingXMm());
-    facts.put(at + ".bearing.height", p.bearingHeightMm());
-    facts.put(at + ".moving.diameter", p.movingDiameterMm());
-    facts.put(at + ".moving.clearance", p.movingClearanceMm());
-    facts.put(at + ".cover", p.coverMm());
-    facts.put(at + ".wall-gap", p.wallGapMm());
+    Plate.Slot slot = p.slot();
+    facts.all(at + ".slot", "from to index", slot.fromMm(), slot.toMm(), slot.indexMm());
+    facts.all(at + ".bearing", "x height", p.bearingXMm(), p.bearingHeightMm());
+    facts.all(at + ".moving", "diameter clearance", p.movingDiameterMm(), p.movingClearanceMm());
+    facts.all(at, "cover wall-gap", p.coverMm(), p.wallGapMm());
     p.bolts().forEach(b -> bolt(at + ".bolt", b));
     make(at + ".make", p.make());
   }
 
   private void bolt(String at, Bolt b) {
-    facts.put(at + ".name", b.name());
-    facts.put(at + ".at", b.at());
+    facts.all(at, "name at", b.name(), b.at());
     thread(at + ".thread", b.thread());
-    facts.put(at + ".flats", b.flatsMm());
-    facts.put(at + ".washer", b.washerMm());
-    facts.put(at + ".plate-hole", b.plateHoleMm());
-    facts.put(at + ".recess", b.recess());
+    facts.all(at, "flats washer", b.flatsMm(), b.washerMm());
+    facts.all(at, "plate-hole recess", b.plateHoleMm(), b.recess());
   }
 
   private void thread(String at, Thread t) {
-    facts.put(at + ".name", t.name());
-    facts.put(at + ".nominal", t.nominalMm());
-    facts.put(at + ".fine", t.fineMm());
-    facts.put(at + ".medium", t.mediumMm());
-    facts.put(at + ".coarse", t.coarseMm());
+    facts.all(at, "name nominal", t.name(), t.nominalMm());
+    facts.all(at, "fine medium coarse", t.fineMm(), t.mediumMm(), t.coarseMm());
     facts.put(at + ".washer", t.washerMm());
-    facts.put(at + ".hole-source", t.holeSource());
-    facts.put(at + ".washer-source", t.washerSource());
+    facts.all(at, "hole-source washer-source", t.holeSource(), t.washerSource());
   }
 
   private void make(String at, PlateMake m) {
-    facts.put(at + ".material", m.material());
-    facts.put(at + ".density", m.densityGPerCm3());
-    facts.put(at + ".finish", m.finish());
-    facts.put(at + ".edge-break", m.edgeBreakMm());
-    facts.put(at + ".general", m.general());
-    facts.put(at + ".slot.width", m.slotWidthMm());
-    facts.put(at + ".slot.ends", m.slotEnds());
-    facts.put(at + ".slot.corner", m.slotCornerMm());
-    facts.put(at + ".index.diameter", m.indexHoles().map(h -> h.diameterMm()));
-    facts.put(at + ".index.offset", m.indexHoles().map(h -> h.offsetMm()));
-    facts.put(at + ".index.fit", m.indexHoles().map(h -> h.fit()));
-    facts.put(at + ".bearing.diameter", m.bearingBore().map(b -> b.diameterMm()));
-    facts.put(at + ".bearing.fit", m.bearingBore().map(b -> b.fit()));
-    m.slider()
+    facts.all(at, "material density finish", m.material(), m.densityGPerCm3(), m.finish());
+    facts.all(at, "edge-break general", m.edgeBreakMm(), m.general());
+    facts.all(at + ".slot", "width ends corner", m.slotWidthMm(), m.slotEnds(), m.slotCornerMm());
+    m.indexHoles()
         .ifPresent(
-            s -> {
-              facts.put(at + ".slider", true);
-              facts.put(at + ".slider.length", s.lengthMm());
-              facts.put(at + ".slider.width", s.widthMm());
-              facts.put(at + ".slider.thickness", s.thicknessMm());
-              facts.put(at + ".slider.corner", s.cornerMm());
-            });
+            h ->
+                facts.all(
+                    at + ".index", "diameter offset fit", h.diameterMm(), h.offsetMm(), h.fit()));
+    m.bearingBore()
+        .ifPresent(b -> facts.all(at + ".bearing", "diameter fit", b.diameterMm(), b.fit()));
+    m.slider().ifPresent(s -> slider(at + ".slider", s));
     facts.put(at + ".fastening", m.fastening());
   }
 
-  private void mount(String at, Mount m) {
-    facts.put(at + ".rotation", m.rotation());
-    facts.put(at + ".rearward", m.rearwardMm());
-    facts.put(at + ".inboard", m.inboardMm());
-    facts.put(at + ".setting", m.settingMm());
-  }
-
-  private void cut(String at, CutRules c) {
-    facts.put(at + ".keep", c.keepMm());
-    facts.put(at + ".rough", c.roughMm());
-    facts.put(at + ".corner", c.cornerMm());
-    facts.put(at + ".starter", c.starterMm());
-  }
-
-  private void tools(String at, Tools t) {
-    facts.put(at + ".socket", t.socketMm());
-    facts.put(at + ".depth", t.depthMm());
-    facts.put(at + ".room", t.roomMm());
-    facts.put(at + ".assumed", t.assumed());
-  }
-
-  private void print(String at, Print p) {
-    facts.put(at + ".paper", p.paper());
-    facts.put(at + ".margin", p.marginMm());
-    facts.put(at + ".scale.across", p.scaleAcross());
-    facts.put(at + ".scale.along", p.scaleAlong());
-    facts.put(at + ".skew", p.skew());
+  private void slider(String at, PlateMake.SliderSize s) {
+    facts.put(at, true);
+    facts.all(at, "length width", s.lengthMm(), s.widthMm());
+    facts.all(at, "thickness corner", s.thicknessMm(), s.cornerMm());
   }
 
   private void strut(String at, StrutPoints s) {
-    facts.put(at + ".top", s.top());
-    facts.put(at + ".ball-joint", s.ballJoint());
-    facts.put(at + ".arm-front", s.armFront());
-    facts.put(at + ".arm-rear", s.armRear());
+    facts.all(at, "top ball-joint", s.top(), s.ballJoint());
+    facts.all(at, "arm-front arm-rear", s.armFront(), s.armRear());
     facts.put(at + ".strut-lower", s.strutLower());
-    facts.put(at + ".tie-inner", s.tieInner());
-    facts.put(at + ".tie-outer", s.tieOuter());
-    facts.put(at + ".wheel-centre", s.wheelCentre());
-    facts.put(at + ".tyre-radius", s.tyreRadiusMm());
-    facts.put(at + ".camber", s.camber());
-    facts.put(at + ".toe", s.toe());
-    facts.put(at + ".ride", s.rideMm());
-    plusMinus(at + ".plus-minus", s.plusMinus());
-    facts.put(at + ".knuckle.pivot", s.knuckleBolt().map(k -> k.pivot()));
-    facts.put(at + ".knuckle.from", s.knuckleBolt().map(k -> k.from()));
-    facts.put(at + ".knuckle.to", s.knuckleBolt().map(k -> k.to()));
-    facts.put(at + ".limits.bump", s.limits().bumpMm());
-    facts.put(at + ".limits.droop", s.limits().droopMm());
-    facts.put(at + ".limits.steer", s.limits().steer());
-  }
-
-  /** The points in the order of the strut's own. */
-  private void plusMinus(String at, PlusMinus p) {
-    facts.put(at + ".points", p.points());
-    facts.put(at + ".camber", p.camber());
+    facts.all(at, "tie-inner tie-outer", s.tieInner(), s.tieOuter());
+    facts.all(at, "wheel-centre tyre-radius", s.wheelCentre(), s.tyreRadiusMm());
+    facts.all(at, "camber toe ride", s.camber(), s.toe(), s.rideMm());
+    // The points in the order of the strut's own.
+    facts.all(at + ".plus-minus", "points camber", s.plusMinus().points(), s.plusMinus().camber());
+    s.knuckleBolt()
+        .ifPresent(k -> facts.all(at + ".knuckle", "pivot from to", k.pivot(), k.from(), k.to()));
+    StrutPoints.Limits l = s.limits();
+    facts.all(at + ".limits", "bump droop steer", l.bumpMm(), l.droopMm(), l.steer());
   }
 
   private void axis(String at, MeasuredAxis a) {
-    facts.put(at + ".caster", a.caster());
-    facts.put(at + ".inclination", a.inclination());
-    facts.put(at + ".length", a.lengthMm());
-    facts.put(at + ".camber", a.camber());
+    facts.all(at, "caster inclination", a.caster(), a.inclination());
+    facts.all(at, "length camber", a.lengthMm(), a.camber());
   }
 
   private void aims(String at, Aims a) {
-    facts.put(at + ".use", a.use());
-    facts.put(at + ".caster-from", a.casterFrom());
-    facts.put(at + ".caster-to", a.casterTo());
-    facts.put(at + ".camber", a.camber());
-    facts.put(at + ".camber-limit", a.camberLimit());
+    facts.all(at, "use caster-from caster-to", a.use(), a.casterFrom(), a.casterTo());
+    facts.all(at, "camber camber-limit", a.camber(), a.camberLimit());
   }
 }

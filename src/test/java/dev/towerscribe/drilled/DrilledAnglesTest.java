@@ -14,6 +14,7 @@ import dev.towerscribe.model.MeasuredAxis;
 import dev.towerscribe.model.Mount;
 import dev.towerscribe.model.MountCovariance;
 import dev.towerscribe.model.Plate;
+import dev.towerscribe.model.PlateChange;
 import dev.towerscribe.model.PlusMinus;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
@@ -206,7 +207,7 @@ class DrilledAnglesTest {
     // the old pivot; a toe-in of 0.1.
     SideJob job = side(Side.LEFT);
     Plate p = job.plate();
-    Plate low = p.withBearing(p.slot(), 8, job.tower().pivotHeightMm());
+    Plate low = PlateChange.of(p).withBearing(p.slot(), 8, job.tower().pivotHeightMm()).plate();
     StrutPoints s = job.strut().orElseThrow();
     StrutPoints in = s.withToe(Angle.ofDegrees(0.1)).withRide(25);
     SideJob there =

@@ -16,6 +16,7 @@ import dev.towerscribe.model.Landmark;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.Stated;
 import dev.towerscribe.model.Tower;
+import dev.towerscribe.model.TowerChange;
 import dev.towerscribe.quantity.Angle;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -72,7 +73,7 @@ final class Drills {
 
   /** A tower with other landmarks. */
   static Tower with(Tower t, List<Landmark> landmarks) {
-    return t.withLandmarks(landmarks, t.straightedges());
+    return TowerChange.of(t).withLandmarks(landmarks, t.straightedges()).tower();
   }
 
   static Uncertainty uncertainty(double caliper, double landmark) {

@@ -18,10 +18,12 @@ import dev.towerscribe.model.Landmark;
 import dev.towerscribe.model.Lean;
 import dev.towerscribe.model.Mount;
 import dev.towerscribe.model.Plate;
+import dev.towerscribe.model.PlateChange;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
 import dev.towerscribe.model.Straightedge;
 import dev.towerscribe.model.Tower;
+import dev.towerscribe.model.TowerChange;
 import dev.towerscribe.quantity.Angle;
 import java.util.List;
 import java.util.Optional;
@@ -73,10 +75,12 @@ class ChecksTest {
       List<Straightedge> lines,
       List<KeepOut> keepOuts) {
     Tower t = SampleJobs.plainTower();
-    return t.withOpening(t.opening(), Contour.circle(Vec2.ZERO, markRadius))
+    return TowerChange.of(t)
+        .withOpening(t.opening(), Contour.circle(Vec2.ZERO, markRadius))
         .withBounds(Optional.ofNullable(boltingFace), Optional.ofNullable(wall))
         .withLandmarks(landmarks, lines)
-        .withObstacles(keepOuts, t.brackets());
+        .withObstacles(keepOuts, t.brackets())
+        .tower();
   }
 
   private static final List<Landmark> TWO = SampleJobs.plainTower().landmarks();
@@ -208,7 +212,7 @@ class ChecksTest {
 
   private static Plate plateWith(
       Plate p, List<Bolt> bolts, Contour outline, double cover, double wallGap) {
-    return p.withShape(outline, bolts).withMargins(cover, wallGap);
+    return PlateChange.of(p).withShape(outline, bolts).withMargins(cover, wallGap).plate();
   }
 
   @Test
@@ -273,7 +277,7 @@ class ChecksTest {
                 new Vec2(-5, 60),
                 new Vec2(-5, 50),
                 new Vec2(-45, 45)));
-    Tower pinched = t.withOpening(t.opening(), dumbbell);
+    Tower pinched = TowerChange.of(t).withOpening(t.opening(), dumbbell).tower();
     expect(lay(base().with(pinched)), "left.cut-shape", Severity.STOP, 2, 1);
   }
 
@@ -323,11 +327,13 @@ class ChecksTest {
   void towersUnlikeEachOther() throws JobRejected {
     Tower t = SampleJobs.plainTower();
     Tower other =
-        t.withOpening(Contour.circle(Vec2.ZERO, 31.5), Contour.circle(Vec2.ZERO, 55))
+        TowerChange.of(t)
+            .withOpening(Contour.circle(Vec2.ZERO, 31.5), Contour.circle(Vec2.ZERO, 55))
             .withTop(new Lean(Angle.ofDegrees(1.5), Angle.ZERO), t.crown())
             .withLandmarks(
                 List.of(new Landmark("drain hole", new Vec2(41, -48), 9), TWO.get(1)),
-                t.straightedges());
+                t.straightedges())
+            .tower();
     Job job = SampleJobs.job(t, SampleJobs.plate(true), right -> right.with(other));
     for (Side side : Side.values()) {
       SideLayout layout = Layout.of(job).sides().get(side);

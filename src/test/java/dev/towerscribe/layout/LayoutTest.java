@@ -14,6 +14,7 @@ import dev.towerscribe.model.Job;
 import dev.towerscribe.model.Mount;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.Tower;
+import dev.towerscribe.model.TowerChange;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.Tolerances;
 import java.util.List;
@@ -128,7 +129,10 @@ class LayoutTest {
   @Test
   void squareMarkIsInsetAndItsCornersRounded() throws JobRejected {
     Tower plain = SampleJobs.plainTower();
-    Tower square = plain.withOpening(plain.opening(), SampleJobs.rectangle(-50, -50, 50, 50));
+    Tower square =
+        TowerChange.of(plain)
+            .withOpening(plain.opening(), SampleJobs.rectangle(-50, -50, 50, 50))
+            .tower();
     SideLayout side =
         Layout.of(
                 SampleJobs.only(
@@ -193,7 +197,8 @@ class LayoutTest {
   @Test
   void nothingLiesPastTheDomesEdge() {
     Tower full = SampleJobs.fullTower();
-    Tower steep = full.withTop(full.lean(), Optional.of(new Crown(140, 60)));
+    Tower steep =
+        TowerChange.of(full).withTop(full.lean(), Optional.of(new Crown(140, 60))).tower();
     assertThatThrownBy(
             () ->
                 Layout.of(

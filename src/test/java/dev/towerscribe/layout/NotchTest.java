@@ -15,6 +15,7 @@ import dev.towerscribe.model.Mount;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
 import dev.towerscribe.model.Tower;
+import dev.towerscribe.model.TowerChange;
 import dev.towerscribe.quantity.Angle;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -25,7 +26,7 @@ class NotchTest {
 
   private static SideLayout lay(Bracket... brackets) throws JobRejected {
     Tower t = SampleJobs.plainTower();
-    Tower tower = t.withObstacles(t.keepOuts(), List.of(brackets));
+    Tower tower = TowerChange.of(t).withObstacles(t.keepOuts(), List.of(brackets)).tower();
     SideJob side =
         SampleJobs.side(Side.LEFT, tower, SampleJobs.plate(true))
             .with(new Mount(Angle.ZERO, 0, 0, 0));

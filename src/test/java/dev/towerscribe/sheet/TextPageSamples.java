@@ -13,6 +13,7 @@ import dev.towerscribe.model.Bolt;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.model.Paper;
 import dev.towerscribe.model.Plate;
+import dev.towerscribe.model.PlateChange;
 import dev.towerscribe.model.Print;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
@@ -63,7 +64,7 @@ public final class TextPageSamples {
       Vec2 at = Vec2.polar(radius, Angle.ofDegrees(10 + 45 * i));
       bolts.add(new Bolt(name, at, thread, i % 2 == 0 ? 13 : 16, i % 2 == 0 ? 16 : 20));
     }
-    Plate plate = three.withShape(three.outline(), bolts);
+    Plate plate = PlateChange.of(three).withShape(three.outline(), bolts).plate();
     return laidOut(on(SampleJobs.side(side, domed(), plate), paper, 10), LengthUnit.MM);
   }
 

@@ -16,11 +16,13 @@ import dev.towerscribe.model.Bolt;
 import dev.towerscribe.model.BoltClass;
 import dev.towerscribe.model.Lean;
 import dev.towerscribe.model.Plate;
+import dev.towerscribe.model.PlateChange;
 import dev.towerscribe.model.Seat;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
 import dev.towerscribe.model.Thread;
 import dev.towerscribe.model.Tower;
+import dev.towerscribe.model.TowerChange;
 import dev.towerscribe.quantity.Angle;
 import java.util.List;
 import java.util.Optional;
@@ -52,7 +54,7 @@ class StrengthTest {
 
   private static Plate withBolts(List<Bolt> bolts) {
     Plate p = SampleJobs.plate(true);
-    return p.withShape(p.outline(), bolts);
+    return PlateChange.of(p).withShape(p.outline(), bolts).plate();
   }
 
   @Test
@@ -307,7 +309,7 @@ class StrengthTest {
     assertThat(flat).contains("underneath").doesNotContain("domed").doesNotContain("NO FIGURE");
     assertThat(domed).contains("on top").contains("domed").contains("only compare areas");
     Tower t = SampleJobs.plainTower();
-    Tower noLand = t.withBounds(Optional.empty(), t.wall());
+    Tower noLand = TowerChange.of(t).withBounds(Optional.empty(), t.wall()).tower();
     assertThat(flat).doesNotContain("No bolting face was measured");
     assertThat(said(noLand, SampleJobs.plate(true), Seat.ON_TOP))
         .contains("No bolting face was measured");

@@ -24,8 +24,10 @@ import dev.towerscribe.model.Job;
 import dev.towerscribe.model.KeepOut;
 import dev.towerscribe.model.Mount;
 import dev.towerscribe.model.Plate;
+import dev.towerscribe.model.PlateChange;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
+import dev.towerscribe.model.TowerChange;
 import dev.towerscribe.quantity.Angle;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -100,12 +102,15 @@ class MarginProperties {
                 new Bolt(
                     b.name(), b.at().plus(moves.get(i)), b.thread(), b.flatsMm(), b.washerMm()));
           }
-          SideJob moved = side.with(plate.withShape(plate.outline(), bolts)).with(mount);
+          SideJob moved =
+              side.with(PlateChange.of(plate).withShape(plate.outline(), bolts).plate())
+                  .with(mount);
           List<PlacedHole> holes = Layout.holes(moved);
           return moved.with(
-              side.tower()
+              TowerChange.of(side.tower())
                   .withBounds(Optional.of(face(moved, holes)), Optional.empty())
-                  .withObstacles(welds(moved, holes), side.tower().brackets()));
+                  .withObstacles(welds(moved, holes), side.tower().brackets())
+                  .tower());
         });
   }
 

@@ -13,9 +13,11 @@ import dev.towerscribe.model.Job;
 import dev.towerscribe.model.KeepOut;
 import dev.towerscribe.model.Mount;
 import dev.towerscribe.model.Plate;
+import dev.towerscribe.model.PlateChange;
 import dev.towerscribe.model.SideJob;
 import dev.towerscribe.model.StrutRodReach;
 import dev.towerscribe.model.Tower;
+import dev.towerscribe.model.TowerChange;
 import dev.towerscribe.quantity.Angle;
 import java.util.ArrayList;
 import java.util.List;
@@ -71,9 +73,11 @@ class MountCheckProperties {
   private static Tower tower(
       Contour mark, Optional<Contour> wall, List<KeepOut> keepOuts, List<Bracket> brackets) {
     Tower full = SampleJobs.fullTower();
-    return full.withOpening(full.opening(), mark)
+    return TowerChange.of(full)
+        .withOpening(full.opening(), mark)
         .withBounds(full.boltingFace(), wall)
-        .withObstacles(keepOuts, brackets);
+        .withObstacles(keepOuts, brackets)
+        .tower();
   }
 
   private static List<Vec2> ring(int count, double radius, double wave) {
@@ -85,7 +89,7 @@ class MountCheckProperties {
   }
 
   private static Plate withOutline(Plate p, Contour outline) {
-    return p.withShape(outline, p.bolts());
+    return PlateChange.of(p).withShape(outline, p.bolts()).plate();
   }
 
   @Test

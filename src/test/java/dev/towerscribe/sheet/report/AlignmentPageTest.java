@@ -15,6 +15,7 @@ import dev.towerscribe.model.Job;
 import dev.towerscribe.model.MeasuredAxis;
 import dev.towerscribe.model.Paper;
 import dev.towerscribe.model.Plate;
+import dev.towerscribe.model.PlateChange;
 import dev.towerscribe.model.PlusMinus;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
@@ -157,7 +158,10 @@ public class AlignmentPageTest {
     for (int i = -8; i <= 16; i++) {
       index.add((double) i);
     }
-    Plate many = p.withBearing(new Plate.Slot(-8, 16, index), p.bearingXMm(), p.bearingHeightMm());
+    Plate many =
+        PlateChange.of(p)
+            .withBearing(new Plate.Slot(-8, 16, index), p.bearingXMm(), p.bearingHeightMm())
+            .plate();
     SideJob side = job(Paper.LETTER, LengthUnit.MM).sides().get(Side.LEFT).with(many);
     List<Page> pages =
         pages(SampleJobs.only(side), Side.LEFT, TextPageSamples.info(LengthUnit.MM, List.of()));
