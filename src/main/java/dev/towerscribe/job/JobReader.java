@@ -2,13 +2,9 @@ package dev.towerscribe.job;
 
 import dev.towerscribe.finding.Fault;
 import dev.towerscribe.finding.JobRejected;
-import dev.towerscribe.model.DrawingInfo;
-import dev.towerscribe.model.JigRules;
 import dev.towerscribe.model.Job;
-import dev.towerscribe.model.Load;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
-import dev.towerscribe.quantity.LengthUnit;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -17,7 +13,6 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -77,7 +72,7 @@ public final class JobReader {
    */
   public Job read(Path file) throws IOException, JobRejected {
     Faults faults = new Faults();
-    Optional<String> text = TomlText.decode(bytes(file), "", faults);
+    var text = TomlText.decode(bytes(file), "", faults);
     faults.throwIfAny();
     return job(text.orElseThrow(), name -> Optional.of(bytes(file.resolveSibling(name))), faults);
   }
@@ -94,7 +89,7 @@ public final class JobReader {
   public Job parse(String text, Function<String, Optional<String>> plateFiles) throws JobRejected {
     Faults faults = new Faults();
     // Half of a surrogate pair can be in a string but in no file; it becomes a question mark here.
-    Optional<String> clean = TomlText.decode(text.getBytes(StandardCharsets.UTF_8), "", faults);
+    var clean = TomlText.decode(text.getBytes(StandardCharsets.UTF_8), "", faults);
     faults.throwIfAny();
     try {
       return job(
@@ -123,9 +118,9 @@ public final class JobReader {
 
   private Job job(String text, PlateFiles.Source source, Faults faults)
       throws IOException, JobRejected {
-    Optional<TomlText> toml = TomlText.parse(text, "", faults);
+    var toml = TomlText.parse(text, "", faults);
     faults.throwIfAny();
-    Optional<LengthUnit> unit = FileHead.unit(toml.orElseThrow());
+    var unit = FileHead.unit(toml.orElseThrow());
     TomlNode.Table root =
         Respelling.OF_JOBS.renewed(toml.get().table("", unit, faults), faults, notes);
     TableReader top = new TableReader(root, faults, printable);
@@ -134,12 +129,12 @@ public final class JobReader {
       faults.throwIfAny();
     }
     FileHead.readUnits(top);
-    Optional<String> title = top.label("title", Limits.TITLE);
-    Optional<LocalDate> date = FileHead.date(top);
-    List<Side> sides = FileHead.sides(top);
-    Optional<DrawingInfo> drawing = top.tableOrEmpty("drawing").map(WorkshopReader::drawing);
-    Optional<JigRules> jig = top.tableOrEmpty("jig").flatMap(WorkshopReader::jig);
-    Optional<Load> load = top.optionalTable("load").flatMap(WorkshopReader::load);
+    var title = top.label("title", Limits.TITLE);
+    var date = FileHead.date(top);
+    var sides = FileHead.sides(top);
+    var drawing = top.tableOrEmpty("drawing").map(WorkshopReader::drawing);
+    var jig = top.tableOrEmpty("jig").flatMap(WorkshopReader::jig);
+    var load = top.optionalTable("load").flatMap(WorkshopReader::load);
     top.optionalTable("left");
     top.optionalTable("right");
     top.leave(SECTIONS);

@@ -1,7 +1,6 @@
 package dev.towerscribe.job;
 
 import dev.towerscribe.geometry.Contour;
-import dev.towerscribe.geometry.Recess;
 import dev.towerscribe.geometry.Region;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Bolt;
@@ -37,13 +36,13 @@ final class PlateReader {
 
   static Optional<Found> read(TableReader t) {
     t.leave("file");
-    Optional<String> name = t.label("name", Limits.NAME, "plate");
-    Optional<Double> thickness = t.length("thickness", Limits.THICKNESS);
-    Optional<Contour> outline =
+    var name = t.label("name", Limits.NAME, "plate");
+    var thickness = t.length("thickness", Limits.THICKNESS);
+    var outline =
         t.table("outline")
             .flatMap(
                 s -> {
-                  Optional<Contour> shape =
+                  var shape =
                       ShapeReader.read(
                           s,
                           List.of("diameter", "points"),
@@ -54,23 +53,23 @@ final class PlateReader {
                   return shape;
                 })
             .flatMap(shape -> rounded(t, shape));
-    Optional<Boolean> handed =
+    var handed =
         t.flag("handed", "Say true for a mirrored pair, false for one part used on both sides.");
-    Optional<Plate.Slot> slot = t.table("slot").flatMap(PlateReader::slot);
-    Optional<TableReader> bearing = t.table("bearing");
-    Optional<Double> bearingX = bearing.flatMap(b -> b.length("x", Limits.BEARING_X));
-    Optional<Double> height = bearing.flatMap(b -> b.length("height", Limits.BEARING_HEIGHT));
+    var slot = t.table("slot").flatMap(PlateReader::slot);
+    var bearing = t.table("bearing");
+    var bearingX = bearing.flatMap(b -> b.length("x", Limits.BEARING_X));
+    var height = bearing.flatMap(b -> b.length("height", Limits.BEARING_HEIGHT));
     bearing.ifPresent(TableReader::close);
-    Optional<TableReader> moving = t.table("moving");
-    Optional<Double> diameter = moving.flatMap(m -> m.length("diameter", Limits.MOVING));
-    Optional<Double> clearance =
+    var moving = t.table("moving");
+    var diameter = moving.flatMap(m -> m.length("diameter", Limits.MOVING));
+    var clearance =
         moving.flatMap(m -> m.length("clearance", Limits.CLEARANCE, DEFAULT_CLEARANCE_MM));
     moving.ifPresent(TableReader::close);
-    Optional<Double> cover = t.length("cover", Limits.MARGIN, DEFAULT_COVER_MM);
-    Optional<Double> wallGap = t.length("wall_gap", Limits.MARGIN, DEFAULT_WALL_GAP_MM);
-    List<TableReader> boltTables = t.tables("bolts", LEAST_BOLTS, "bolts");
-    List<Bolt> bolts = bolts(boltTables, outline);
-    Optional<TableReader> makeTable = t.optionalTable("make");
+    var cover = t.length("cover", Limits.MARGIN, DEFAULT_COVER_MM);
+    var wallGap = t.length("wall_gap", Limits.MARGIN, DEFAULT_WALL_GAP_MM);
+    var boltTables = t.tables("bolts", LEAST_BOLTS, "bolts");
+    var bolts = bolts(boltTables, outline);
+    var makeTable = t.optionalTable("make");
     Optional<PlateMake> make =
         makeTable.isPresent()
             ? makeTable.flatMap(MakeReader::read)
@@ -107,7 +106,7 @@ final class PlateReader {
       t.fault("corner", "only with an outline of points", "A circle has no corners: drop this.");
       return Optional.empty();
     }
-    List<Contour> round = Region.inside(traced).opened(radius).contours();
+    var round = Region.inside(traced).opened(radius).contours();
     if (round.size() != 1) {
       t.lengthFault(
           "corner",
@@ -119,9 +118,9 @@ final class PlateReader {
   }
 
   private static Optional<Plate.Slot> slot(TableReader s) {
-    Optional<Double> from = s.length("from", Limits.SLOT);
-    Optional<Double> to = s.length("to", Limits.SLOT);
-    Optional<List<Double>> index = s.lengths("index", 0, 50, Limits.SLOT);
+    var from = s.length("from", Limits.SLOT);
+    var to = s.length("to", Limits.SLOT);
+    var index = s.lengths("index", 0, 50, Limits.SLOT);
     if (from.isPresent() && to.isPresent()) {
       if (from.get() > to.get()) {
         s.fault(
@@ -155,10 +154,10 @@ final class PlateReader {
 
   private static Optional<Bolt> bolt(
       TableReader b, Set<String> names, Optional<Contour> outline, List<Bolt> others) {
-    Optional<String> name = UniqueNames.unique(b, boltName(b), names);
-    Optional<Vec2> at = b.point("at", Limits.PLATE_PLAN);
-    Optional<Thread> thread = b.word("thread", Thread.KNOWN, Thread::name, Optional.empty());
-    Optional<Double> flats = b.length("flats", Limits.FLATS);
+    var name = UniqueNames.unique(b, boltName(b), names);
+    var at = b.point("at", Limits.PLATE_PLAN);
+    var thread = b.word("thread", Thread.KNOWN, Thread::name, Optional.empty());
+    var flats = b.length("flats", Limits.FLATS);
     Optional<Double> washer =
         b.has("washer") ? b.length("washer", Limits.WASHER) : thread.map(Thread::washerMm);
     if (thread.isPresent()) {
@@ -177,8 +176,8 @@ final class PlateReader {
     if (at.isPresent() && thread.isPresent()) {
       apart(b, at.get(), thread.get(), others);
     }
-    Optional<Double> hole = StatedValues.length(b, "hole", Limits.HOLE);
-    Optional<Recess> recess = MakeReader.recess(b);
+    var hole = StatedValues.length(b, "hole", Limits.HOLE);
+    var recess = MakeReader.recess(b);
     return b.closed(
         () ->
             new Bolt(name.get(), at.get(), thread.get(), flats.get(), washer.get(), hole, recess));
@@ -204,7 +203,7 @@ final class PlateReader {
 
   private static Optional<String> boltName(TableReader b) {
     String limit = "1 to 3 letters or digits";
-    Optional<String> name = b.string("name", limit);
+    var name = b.string("name", limit);
     if (name.isPresent() && !name.get().matches("[A-Za-z0-9]{1,3}")) {
       b.fault("name", limit, "It is printed beside the hole: keep it short.");
       return Optional.empty();

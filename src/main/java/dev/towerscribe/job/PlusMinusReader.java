@@ -4,7 +4,6 @@ import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.model.PlusMinus;
 import dev.towerscribe.model.StrutPoint;
 import dev.towerscribe.quantity.Angle;
-import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -28,15 +27,15 @@ final class PlusMinusReader {
   }
 
   private static Optional<PlusMinus> table(TableReader t) {
-    Optional<Double> other = t.length("other", Limits.PLUS_MINUS, DEFAULT_MM);
+    var other = t.length("other", Limits.PLUS_MINUS, DEFAULT_MM);
     double mm = other.orElse(DEFAULT_MM);
     Vec3 rest = new Vec3(mm, mm, mm);
-    List<Vec3> points =
+    var points =
         Stream.of(StrutPoint.values())
             .filter(StrutPoint::isNeeded)
             .flatMap(p -> point(t, p.word(), rest).stream())
             .toList();
-    Optional<Angle> camber = t.angle("camber", Limits.PLUS_MINUS_ANGLE, Angle.ZERO);
+    var camber = t.angle("camber", Limits.PLUS_MINUS_ANGLE, Angle.ZERO);
     return t.closed(() -> PlusMinus.of(points, camber.get()));
   }
 

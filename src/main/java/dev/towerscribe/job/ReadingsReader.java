@@ -15,11 +15,9 @@ import dev.towerscribe.model.Landmark;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
 import dev.towerscribe.model.Stated;
-import dev.towerscribe.quantity.LengthUnit;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -81,15 +79,14 @@ public final class ReadingsReader {
   private Readings parse(byte[] bytes) throws JobRejected {
     Faults faults = new Faults();
     TableReader top = FileHead.open(bytes, faults, printable, notes);
-    Optional<LengthUnit> unit = FileHead.readUnits(top);
-    Optional<String> title = top.label("title", Limits.TITLE, job.title());
-    Optional<LocalDate> date = FileHead.date(top);
-    Optional<Uncertainty> uncertainty =
-        top.tableOrEmpty(Respelling.UNCERTAINTY).flatMap(ReadingsReader::uncertainty);
+    var unit = FileHead.readUnits(top);
+    var title = top.label("title", Limits.TITLE, job.title());
+    var date = FileHead.date(top);
+    var uncertainty = top.tableOrEmpty(Respelling.UNCERTAINTY).flatMap(ReadingsReader::uncertainty);
     Map<Side, SideReadings> sides = new EnumMap<>(Side.class);
     boolean any = false;
     for (Side side : Side.values()) {
-      Optional<TableReader> t = top.optionalTable(side.word());
+      var t = top.optionalTable(side.word());
       any |= t.isPresent();
       if (t.isPresent() && !job.sides().containsKey(side)) {
         top.fault(side.word(), "a side of the job", "The job does not work on this side.");
@@ -144,38 +141,37 @@ public final class ReadingsReader {
     Optional<SideReadings> read() {
       List<HoleSize> holes = new ArrayList<>();
       TreeSet<String> taken = new TreeSet<>();
-      List<TableReader> rows = table.tables("hole", 1, "holes");
+      var rows = table.tables("hole", 1, "holes");
       for (TableReader t : rows) {
         hole(t, taken).ifPresent(holes::add);
       }
-      List<String> without = bolts.stream().filter(b -> !taken.contains(b)).toList();
+      var without = bolts.stream().filter(b -> !taken.contains(b)).toList();
       if (!rows.isEmpty() && !without.isEmpty()) {
         table.fault(
             "hole",
             "a diameter for every hole: " + String.join(", ", bolts),
             "Measure and add: " + String.join(", ", without) + ".");
       }
-      List<SpanReading> spans = table.each("span", 0, "readings", this::span);
-      List<EdgeGap> edges = table.each("edge", 0, "readings", this::edge);
+      var spans = table.each("span", 0, "readings", this::span);
+      var edges = table.each("edge", 0, "readings", this::edge);
       holes.sort(Comparator.comparingInt(h -> bolts.indexOf(h.name())));
       return table.closed(() -> new SideReadings(side, holes, spans, edges));
     }
 
     private Optional<HoleSize> hole(TableReader t, TreeSet<String> taken) {
-      Optional<String> name = UniqueNames.unique(t, known(t, "name", bolts, "holes"), taken);
-      Optional<Repeated> diameter =
+      var name = UniqueNames.unique(t, known(t, "name", bolts, "holes"), taken);
+      var diameter =
           repeated(t, "diameter", Limits.HOLE, Limits.CALIPER_SD, uncertainty.caliperMm().value());
       return t.closed(() -> new HoleSize(name.get(), diameter.get()));
     }
 
     private Optional<SpanReading> span(TableReader t) {
-      Optional<String> from = end(t, "from");
-      Optional<String> to = end(t, "to");
+      var from = end(t, "from");
+      var to = end(t, "to");
       if (from.isPresent() && from.equals(to)) {
         t.fault("to", "another hole or landmark", "A span has two ends: name the other one.");
       }
-      List<Edges> said =
-          Stream.of(Edges.values()).filter(between -> t.has(between.word())).toList();
+      var said = Stream.of(Edges.values()).filter(between -> t.has(between.word())).toList();
       Optional<Repeated> length = Optional.empty();
       String limit = "one of " + String.join(", ", SPANS);
       if (said.isEmpty()) {
@@ -194,21 +190,20 @@ public final class ReadingsReader {
           t.fault(more.word(), limit, "Give every reading an entry of its own.");
         }
       }
-      Optional<Repeated> read = length;
+      var read = length;
       return t.closed(() -> new SpanReading(from.get(), to.get(), said.get(0), read.get()));
     }
 
     private Optional<EdgeGap> edge(TableReader t) {
-      Optional<String> hole = known(t, "hole", bolts, "holes");
-      Optional<Repeated> gap =
-          repeated(t, "gap", Limits.EDGE_GAP, Limits.EDGE_SD, uncertainty.edgeMm().value());
+      var hole = known(t, "hole", bolts, "holes");
+      var gap = repeated(t, "gap", Limits.EDGE_GAP, Limits.EDGE_SD, uncertainty.edgeMm().value());
       return t.closed(() -> new EdgeGap(hole.get(), gap.get()));
     }
 
     /** A hole or a landmark; the same name for both would leave it open which was meant. */
     private Optional<String> end(TableReader t, String key) {
-      List<String> all = Stream.concat(bolts.stream(), landmarks.stream()).distinct().toList();
-      Optional<String> name = known(t, key, all, "holes and landmarks");
+      var all = Stream.concat(bolts.stream(), landmarks.stream()).distinct().toList();
+      var name = known(t, key, all, "holes and landmarks");
       if (name.isPresent() && bolts.contains(name.get()) && landmarks.contains(name.get())) {
         t.fault(
             key,
@@ -222,7 +217,7 @@ public final class ReadingsReader {
     private static Optional<String> known(
         TableReader t, String key, List<String> all, String what) {
       String limit = "the job's " + what + ": " + String.join(", ", all);
-      Optional<String> name = t.string(key, limit);
+      var name = t.string(key, limit);
       if (name.isPresent() && !all.contains(name.get())) {
         t.fault(
             key,
@@ -237,8 +232,8 @@ public final class ReadingsReader {
 
     private static Optional<Repeated> repeated(
         TableReader t, String key, AllowedRange range, AllowedRange sds, double otherwiseMm) {
-      Optional<List<Double>> figures = t.oneOrMore(key, range);
-      Optional<Double> sd = sdOf(t, sds, otherwiseMm);
+      var figures = t.oneOrMore(key, range);
+      var sd = sdOf(t, sds, otherwiseMm);
       return figures.isPresent() && sd.isPresent()
           ? Optional.of(new Repeated(figures.get(), sd.get()))
           : Optional.empty();

@@ -38,7 +38,7 @@ final class ShapeReader {
       AllowedRange size,
       AllowedRange reach,
       Optional<Vec2> centre) {
-    List<String> given = kinds.stream().filter(t::has).toList();
+    var given = kinds.stream().filter(t::has).toList();
     if (given.isEmpty()) {
       t.missing(
           kinds.get(0),
@@ -62,12 +62,12 @@ final class ShapeReader {
         centre.isPresent() ? t.point("at", reach, centre.get()) : t.point("at", reach);
     if (given.get(0).equals("radii")) {
       AllowedRange radius = AllowedRange.mm(size.least() / 2, size.most() / 2);
-      Optional<List<Double>> radii = t.lengths("radii", LEAST_RADII, MOST_RADII, radius);
+      var radii = t.lengths("radii", LEAST_RADII, MOST_RADII, radius);
       return at.isEmpty() || radii.isEmpty()
           ? Optional.empty()
           : Optional.of(clock(at.get(), radii.get()));
     }
-    Optional<Double> diameter = t.length("diameter", size);
+    var diameter = t.length("diameter", size);
     return at.isEmpty() || diameter.isEmpty()
         ? Optional.empty()
         : Optional.of(Contour.circle(at.get(), diameter.get() / 2));
@@ -80,14 +80,14 @@ final class ShapeReader {
 
   /** A ring of points given as a key's own list. */
   static Optional<Contour> ring(TableReader t, String key, AllowedRange size, AllowedRange reach) {
-    Optional<List<Vec2>> points = t.points(key, reach);
+    var points = t.points(key, reach);
     if (points.isEmpty()) {
       return Optional.empty();
     }
     // In the file's own unit, so that the place named in the reason can be found in the file.
     LengthUnit unit = t.origin(key).unitOrMm();
-    List<Vec2> written = points.get().stream().map(p -> p.times(1 / unit.toMm(1.0))).toList();
-    Optional<String> reason = Polygons.fault(written);
+    var written = points.get().stream().map(p -> p.times(1 / unit.toMm(1.0))).toList();
+    var reason = Polygons.fault(written);
     if (reason.isPresent()) {
       t.fault(
           key,

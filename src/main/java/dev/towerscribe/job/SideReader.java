@@ -1,21 +1,17 @@
 package dev.towerscribe.job;
 
-import dev.towerscribe.model.Aims;
 import dev.towerscribe.model.Bolt;
 import dev.towerscribe.model.CutRules;
 import dev.towerscribe.model.EdgeRule;
 import dev.towerscribe.model.Fit;
 import dev.towerscribe.model.HoleRules;
-import dev.towerscribe.model.MeasuredAxis;
 import dev.towerscribe.model.Mount;
 import dev.towerscribe.model.Paper;
 import dev.towerscribe.model.Plate;
 import dev.towerscribe.model.Print;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
-import dev.towerscribe.model.StrutPoints;
 import dev.towerscribe.model.Tools;
-import dev.towerscribe.model.Tower;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.Numbers;
 import java.util.Optional;
@@ -41,22 +37,22 @@ final class SideReader {
    * @return the side, if nothing in it is at fault
    */
   static Optional<SideJob> read(Side side, TableReader t, boolean plateReadable) {
-    Optional<Tower> tower = t.table("tower").flatMap(TowerReader::read);
+    var tower = t.table("tower").flatMap(TowerReader::read);
     t.leave("plate");
     Optional<PlateReader.Found> found =
         plateReadable ? t.table("plate").flatMap(PlateReader::read) : Optional.empty();
-    Optional<Plate> plate = found.map(PlateReader.Found::plate);
-    Optional<Mount> mount = t.table("mount").flatMap(m -> mount(m, plate));
-    Optional<HoleRules> holes = t.tableOrEmpty("holes").flatMap(SideReader::holes);
+    var plate = found.map(PlateReader.Found::plate);
+    var mount = t.table("mount").flatMap(m -> mount(m, plate));
+    var holes = t.tableOrEmpty("holes").flatMap(SideReader::holes);
     if (found.isPresent() && holes.isPresent()) {
       MakeFaults.report(found.get(), holes.get().fit());
     }
-    Optional<CutRules> cut = t.tableOrEmpty("cut").flatMap(SideReader::cut);
-    Optional<Tools> tools = t.tableOrEmpty("tools").flatMap(s -> tools(s, plate));
-    Optional<Print> print = t.tableOrEmpty("print").flatMap(SideReader::print);
-    Optional<StrutPoints> strut = t.optionalTable("strut").flatMap(s -> StrutReader.strut(s, side));
-    Optional<MeasuredAxis> axis = t.optionalTable("axis").flatMap(StrutReader::axis);
-    Optional<Aims> aims = t.optionalTable("aims").flatMap(StrutReader::aims);
+    var cut = t.tableOrEmpty("cut").flatMap(SideReader::cut);
+    var tools = t.tableOrEmpty("tools").flatMap(s -> tools(s, plate));
+    var print = t.tableOrEmpty("print").flatMap(SideReader::print);
+    var strut = t.optionalTable("strut").flatMap(s -> StrutReader.strut(s, side));
+    var axis = t.optionalTable("axis").flatMap(StrutReader::axis);
+    var aims = t.optionalTable("aims").flatMap(StrutReader::aims);
     t.close();
     return t.sound() && plateReadable
         ? Optional.of(
@@ -76,10 +72,10 @@ final class SideReader {
   }
 
   private static Optional<Mount> mount(TableReader m, Optional<Plate> plate) {
-    Optional<Angle> rotation = m.angle("rotation", Limits.ROTATION);
-    Optional<Double> rearward = m.length("rearward", Limits.OFFSET);
-    Optional<Double> inboard = m.length("inboard", Limits.OFFSET);
-    Optional<Double> setting = m.length("setting", Limits.SLOT);
+    var rotation = m.angle("rotation", Limits.ROTATION);
+    var rearward = m.length("rearward", Limits.OFFSET);
+    var inboard = m.length("inboard", Limits.OFFSET);
+    var setting = m.length("setting", Limits.SLOT);
     if (setting.isPresent() && plate.isPresent()) {
       Plate.Slot slot = plate.get().slot();
       AllowedRange range = AllowedRange.mm(slot.fromMm(), slot.toMm());
@@ -94,26 +90,26 @@ final class SideReader {
   }
 
   private static Optional<HoleRules> holes(TableReader h) {
-    Optional<Fit> fit = h.word("fit", Fit.MEDIUM);
-    Optional<EdgeRule> rule = h.word("edge_rule", EdgeRule.STRICT);
+    var fit = h.word("fit", Fit.MEDIUM);
+    var rule = h.word("edge_rule", EdgeRule.STRICT);
     return h.closed(() -> new HoleRules(fit.get(), rule.get()));
   }
 
   private static Optional<CutRules> cut(TableReader c) {
-    Optional<Double> keep = c.length("keep", Limits.KEEP, DEFAULT_KEEP_MM);
-    Optional<Double> rough = c.length("rough", Limits.ROUGH, DEFAULT_ROUGH_MM);
-    Optional<Double> corner = c.length("corner", Limits.CORNER, DEFAULT_CORNER_MM);
-    Optional<Double> starter = c.length("starter", Limits.STARTER, DEFAULT_STARTER_MM);
+    var keep = c.length("keep", Limits.KEEP, DEFAULT_KEEP_MM);
+    var rough = c.length("rough", Limits.ROUGH, DEFAULT_ROUGH_MM);
+    var corner = c.length("corner", Limits.CORNER, DEFAULT_CORNER_MM);
+    var starter = c.length("starter", Limits.STARTER, DEFAULT_STARTER_MM);
     return c.closed(() -> new CutRules(keep.get(), rough.get(), corner.get(), starter.get()));
   }
 
   private static Optional<Tools> tools(TableReader t, Optional<Plate> plate) {
-    Optional<Double> room = t.length("room", Limits.ROOM, DEFAULT_ROOM_MM);
+    var room = t.length("room", Limits.ROOM, DEFAULT_ROOM_MM);
     boolean assumed = !t.has("socket");
     Optional<Double> socket = Optional.empty();
     Optional<Double> depth = Optional.of(DEFAULT_DEPTH_MM);
     if (!assumed) {
-      Optional<TableReader> s = t.optionalTable("socket");
+      var s = t.optionalTable("socket");
       socket = s.flatMap(r -> r.length("diameter", Limits.SOCKET));
       depth = s.flatMap(r -> r.length("depth", Limits.SOCKET_DEPTH, DEFAULT_DEPTH_MM));
       s.ifPresent(TableReader::close);
@@ -128,7 +124,7 @@ final class SideReader {
 
   private static Optional<Double> typicalSocket(TableReader t, Plate plate) {
     double flats = plate.bolts().stream().mapToDouble(Bolt::flatsMm).max().orElseThrow();
-    Optional<Double> typical = Sockets.typicalMm(flats);
+    var typical = Sockets.typicalMm(flats);
     if (typical.isEmpty()) {
       t.missing(
           "socket",
@@ -140,20 +136,20 @@ final class SideReader {
   }
 
   private static Optional<Print> print(TableReader p) {
-    Optional<Paper> paper = p.word("paper", Paper.A4);
+    var paper = p.word("paper", Paper.A4);
     // An unknown paper's own fault is enough: the widest sheet then bounds the margin.
     double width = paper.orElse(Paper.A3).widthMm();
-    Optional<Double> margin =
+    var margin =
         p.length(
             "margin",
             AllowedRange.mm(
                 Limits.LEAST_PAPER_MARGIN_MM, (width - Limits.LEAST_PRINTED_WIDTH_MM) / 2),
             DEFAULT_PAPER_MARGIN_MM);
-    Optional<TableReader> scale = p.tableOrEmpty("scale");
-    Optional<Double> across = scale.flatMap(s -> scale(s, "across"));
-    Optional<Double> along = scale.flatMap(s -> scale(s, "along"));
+    var scale = p.tableOrEmpty("scale");
+    var across = scale.flatMap(s -> scale(s, "across"));
+    var along = scale.flatMap(s -> scale(s, "along"));
     scale.ifPresent(TableReader::close);
-    Optional<Angle> skew =
+    var skew =
         p.angle(
             "skew",
             Limits.PRINT_SKEW,

@@ -3,7 +3,6 @@ package dev.towerscribe.job;
 import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.model.Aims;
 import dev.towerscribe.model.MeasuredAxis;
-import dev.towerscribe.model.PlusMinus;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.StrutPoint;
 import dev.towerscribe.model.StrutPoints;
@@ -37,17 +36,16 @@ final class StrutReader {
     if (top != null && ballJoint != null && top.z() < ballJoint.z()) {
       t.fault("top", "a top pivot above the ball joint", "Check Z: up is positive.");
     }
-    Optional<Double> tyre = t.length("tyre_radius", Limits.TYRE_RADIUS);
-    Optional<Angle> camber = t.angle("camber", Limits.WHEEL_ANGLE);
-    Optional<Angle> toe = t.angle("toe", Limits.WHEEL_ANGLE, Angle.ZERO);
-    Optional<Double> ride = t.length("ride", Limits.RIDE, 0.0);
-    Optional<PlusMinus> plusMinus = PlusMinusReader.read(t);
+    var tyre = t.length("tyre_radius", Limits.TYRE_RADIUS);
+    var camber = t.angle("camber", Limits.WHEEL_ANGLE);
+    var toe = t.angle("toe", Limits.WHEEL_ANGLE, Angle.ZERO);
+    var ride = t.length("ride", Limits.RIDE, 0.0);
+    var plusMinus = PlusMinusReader.read(t);
     StrutPoints.Limits usual = StrutPoints.Limits.USUAL;
-    Optional<Double> bump = t.length("bump", Limits.WHEEL_TRAVEL, usual.bumpMm());
-    Optional<Double> droop = t.length("droop", Limits.WHEEL_TRAVEL, usual.droopMm());
-    Optional<Angle> steer = t.angle("steer", Limits.STEER, usual.steer());
-    Optional<StrutPoints.KnuckleBolt> knuckle =
-        t.optionalTable("knuckle_bolt").flatMap(StrutReader::knuckleBolt);
+    var bump = t.length("bump", Limits.WHEEL_TRAVEL, usual.bumpMm());
+    var droop = t.length("droop", Limits.WHEEL_TRAVEL, usual.droopMm());
+    var steer = t.angle("steer", Limits.STEER, usual.steer());
+    var knuckle = t.optionalTable("knuckle_bolt").flatMap(StrutReader::knuckleBolt);
     return t.closed(
             () ->
                 StrutPoints.of(
@@ -63,16 +61,16 @@ final class StrutReader {
   }
 
   private static Optional<StrutPoints.KnuckleBolt> knuckleBolt(TableReader k) {
-    Optional<Vec3> pivot = point(k, "pivot", StrutPoint.KNUCKLE_PIVOT.isOuter());
-    Optional<Angle> from = k.angle("from", Limits.WHEEL_ANGLE);
-    Optional<Angle> to = k.angle("to", Limits.WHEEL_ANGLE);
+    var pivot = point(k, "pivot", StrutPoint.KNUCKLE_PIVOT.isOuter());
+    var from = k.angle("from", Limits.WHEEL_ANGLE);
+    var to = k.angle("to", Limits.WHEEL_ANGLE);
     inOrder(k, "from", from, "to", to);
     return k.closed(() -> new StrutPoints.KnuckleBolt(pivot.get(), from.get(), to.get()));
   }
 
   /** A point; one out by the wheel is never at or across the car's centre plane. */
   private static Optional<Vec3> point(TableReader t, String key, boolean outer) {
-    Optional<Vec3> point = t.point3(key, Limits.VEHICLE);
+    var point = t.point3(key, Limits.VEHICLE);
     if (outer && point.isPresent() && point.get().y() <= 0) {
       t.fault(
           key,
@@ -107,25 +105,25 @@ final class StrutReader {
 
   /** Reads the steering axis where that is all that was measured. */
   static Optional<MeasuredAxis> axis(TableReader t) {
-    Optional<Angle> caster = t.angle("caster", Limits.CASTER);
-    Optional<Angle> inclination = t.angle("inclination", Limits.INCLINATION);
-    Optional<Double> length = t.length("length", Limits.AXIS_LENGTH);
-    Optional<Angle> camber = t.angle("camber", Limits.WHEEL_ANGLE);
+    var caster = t.angle("caster", Limits.CASTER);
+    var inclination = t.angle("inclination", Limits.INCLINATION);
+    var length = t.length("length", Limits.AXIS_LENGTH);
+    var camber = t.angle("camber", Limits.WHEEL_ANGLE);
     return t.closed(
         () -> new MeasuredAxis(caster.get(), inclination.get(), length.get(), camber.get()));
   }
 
   /** Reads what the owner wants. */
   static Optional<Aims> aims(TableReader t) {
-    Optional<Aims.Use> use = t.word("use", Aims.Use.ROAD_AND_TRACK);
-    Optional<List<Angle>> caster = t.optionalAngles("caster", Limits.CASTER);
-    Optional<Angle> casterFrom = caster.map(c -> c.get(0));
-    Optional<Angle> casterTo = caster.map(c -> c.get(1));
+    var use = t.word("use", Aims.Use.ROAD_AND_TRACK);
+    var caster = t.optionalAngles("caster", Limits.CASTER);
+    var casterFrom = caster.map(c -> c.get(0));
+    var casterTo = caster.map(c -> c.get(1));
     if (caster.isPresent() && casterFrom.get().compareTo(casterTo.get()) > 0) {
       t.fault("caster", "[least, most], the first not above the second", "Swap the two.");
     }
-    Optional<Angle> camber = t.optionalAngle("camber", Limits.WHEEL_ANGLE);
-    Optional<Angle> limit = t.optionalAngle("camber_limit", Limits.WHEEL_ANGLE);
+    var camber = t.optionalAngle("camber", Limits.WHEEL_ANGLE);
+    var limit = t.optionalAngle("camber_limit", Limits.WHEEL_ANGLE);
     if (camber.isPresent() && limit.isPresent() && limit.get().compareTo(camber.get()) > 0) {
       t.fault(
           "camber_limit",

@@ -4,17 +4,14 @@ import dev.towerscribe.finding.Fault;
 import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.model.Side;
-import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.survey.Survey;
 import dev.towerscribe.survey.SurveySide;
 import dev.towerscribe.survey.SurveyTower;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.LinkedHashSet;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -63,16 +60,16 @@ public final class SurveyReader {
   private Survey parse(byte[] bytes) throws JobRejected {
     Faults faults = new Faults();
     TableReader top = FileHead.open(bytes, faults, printable, notes);
-    Optional<LengthUnit> unit = FileHead.readUnits(top);
-    Optional<String> title = top.label("title", Limits.TITLE);
-    Optional<LocalDate> date = FileHead.date(top);
-    List<Side> sides = FileHead.sides(top);
+    var unit = FileHead.readUnits(top);
+    var title = top.label("title", Limits.TITLE);
+    var date = FileHead.date(top);
+    var sides = FileHead.sides(top);
     SurveyUncertainty sds =
         top.tableOrEmpty(Respelling.UNCERTAINTY)
             .map(SurveyUncertainty::read)
             .orElse(SurveyUncertainty.USUAL);
     Set<String> names = new LinkedHashSet<>();
-    List<Survey.Station> stations = top.each("station", 0, "stations", s -> station(s, names));
+    var stations = top.each("station", 0, "stations", s -> station(s, names));
     Map<Side, SurveySide> read = new EnumMap<>(Side.class);
     SurveyNames points = new SurveyNames(names, sides);
     for (Side side : sides) {
@@ -118,9 +115,9 @@ public final class SurveyReader {
   }
 
   private static Optional<Survey.Station> station(TableReader s, Set<String> names) {
-    Optional<String> name = UniqueNames.unique(s, names).filter(n -> SurveyNames.maySay(s, n));
+    var name = UniqueNames.unique(s, names).filter(n -> SurveyNames.maySay(s, n));
     Optional<Vec3> at = s.has("at") ? s.point3("at", Limits.VEHICLE) : Optional.empty();
-    Optional<Double> sd = StatedValues.length(s, Respelling.UNCERTAINTY, SurveyLimits.SD);
+    var sd = StatedValues.length(s, Respelling.UNCERTAINTY, SurveyLimits.SD);
     if (sd.isPresent() && !s.has("at")) {
       s.fault(
           Respelling.UNCERTAINTY,

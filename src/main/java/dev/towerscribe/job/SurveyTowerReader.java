@@ -25,26 +25,24 @@ final class SurveyTowerReader {
 
   private Optional<SurveyTower> read(TableReader t) {
     double caliper = sds.caliperMm();
-    Optional<Repeated> sheet = SurveyFigures.optional(t, "sheet", Limits.SHEET, caliper);
-    Optional<Repeated> opening = SurveyFigures.optional(t, "opening", Limits.OPENING, caliper);
-    Optional<Repeated> mark = SurveyFigures.optional(t, "mark", Limits.MARK, sds.ruleMm());
+    var sheet = SurveyFigures.optional(t, "sheet", Limits.SHEET, caliper);
+    var opening = SurveyFigures.optional(t, "opening", Limits.OPENING, caliper);
+    var mark = SurveyFigures.optional(t, "mark", Limits.MARK, sds.ruleMm());
     if (opening.isPresent() && mark.isPresent() && mark.get().mean() < opening.get().mean()) {
       t.fault(
           "mark", "at least the opening", "The old mount's ring lies round the hole: look again.");
     }
-    Optional<TableReader> lean = t.optionalTable("lean");
-    Optional<Repeated> inboard = lean.flatMap(l -> angle(l, "inboard"));
-    Optional<Repeated> rearward = lean.flatMap(l -> angle(l, "rearward"));
+    var lean = t.optionalTable("lean");
+    var inboard = lean.flatMap(l -> angle(l, "inboard"));
+    var rearward = lean.flatMap(l -> angle(l, "rearward"));
     lean.ifPresent(TableReader::close);
-    Optional<SurveyTower.Dome> crown = t.optionalTable("crown").flatMap(this::crown);
-    Optional<Repeated> pivot =
-        SurveyFigures.optional(t, "pivot_height", Limits.PIVOT_HEIGHT, sds.ruleMm());
-    Optional<Repeated> strutRod =
-        SurveyFigures.optional(t, "shaft", SurveyLimits.STRUT_ROD, caliper);
+    var crown = t.optionalTable("crown").flatMap(this::crown);
+    var pivot = SurveyFigures.optional(t, "pivot_height", Limits.PIVOT_HEIGHT, sds.ruleMm());
+    var strutRod = SurveyFigures.optional(t, "shaft", SurveyLimits.STRUT_ROD, caliper);
     Set<String> names = new HashSet<>();
-    List<SurveyTower.Mark> landmarks = t.each("landmark", 0, "landmarks", l -> landmark(l, names));
-    List<SurveyTower.Span> spans = t.each("span", 0, "spans", s -> span(s, names, t.has("shaft")));
-    List<SurveyTower.Line> lines = t.named("straightedge", 0, "straightedges", this::line);
+    var landmarks = t.each("landmark", 0, "landmarks", l -> landmark(l, names));
+    var spans = t.each("span", 0, "spans", s -> span(s, names, t.has("shaft")));
+    var lines = t.named("straightedge", 0, "straightedges", this::line);
     return t.closed(
         () ->
             new SurveyTower(
@@ -58,8 +56,8 @@ final class SurveyTowerReader {
 
   private Optional<SurveyTower.Dome> crown(TableReader c) {
     double sd = SurveyFigures.sd(c, sds.ruleMm());
-    Optional<Repeated> across = SurveyFigures.lengths(c, "across", Limits.CROWN_ACROSS, sd);
-    Optional<Repeated> rise = SurveyFigures.lengths(c, "rise", Limits.CROWN_RISE, sd);
+    var across = SurveyFigures.lengths(c, "across", Limits.CROWN_ACROSS, sd);
+    var rise = SurveyFigures.lengths(c, "rise", Limits.CROWN_RISE, sd);
     if (across.isPresent() && rise.isPresent() && rise.get().mean() > across.get().mean() / 2) {
       c.fault("rise", "at most half of across", "A dome cannot rise further: measure both again.");
     }
@@ -72,7 +70,7 @@ final class SurveyTowerReader {
   }
 
   private Optional<SurveyTower.Mark> landmark(TableReader l, Set<String> names) {
-    Optional<String> name = UniqueNames.unique(l, names);
+    var name = UniqueNames.unique(l, names);
     if (name.isPresent() && name.get().equals(SurveyTower.STRUT_ROD)) {
       l.fault(
           "name", "another name than shaft", "That is the old strut rod centre: rename the hole.");
@@ -80,18 +78,17 @@ final class SurveyTowerReader {
     // A place by rule and a diameter by calipers differ too much to share an uncertainty.
     double sd = SurveyFigures.sd(l, sds.ruleMm());
     Optional<SurveyTower.Place> at = l.has("at") ? place(l, "at", sd) : Optional.empty();
-    Optional<Repeated> diameter =
-        SurveyFigures.lengths(l, "diameter", Limits.LANDMARK, sds.caliperMm());
+    var diameter = SurveyFigures.lengths(l, "diameter", Limits.LANDMARK, sds.caliperMm());
     return l.closed(() -> new SurveyTower.Mark(name.get(), at, diameter.get()));
   }
 
   private Optional<SurveyTower.Span> span(TableReader s, Set<String> names, boolean strutRod) {
-    Optional<String> from = end(s, "from", names);
-    Optional<String> to = end(s, "to", names);
+    var from = end(s, "from", names);
+    var to = end(s, "to", names);
     if (from.isPresent() && from.equals(to)) {
       s.fault("to", "another end than from", "A span has two ends: name the other one.");
     }
-    List<Edges> given = Stream.of(Edges.values()).filter(r -> s.has(r.word())).toList();
+    var given = Stream.of(Edges.values()).filter(r -> s.has(r.word())).toList();
     Optional<Repeated> length = Optional.empty();
     if (given.size() == 1) {
       Edges edges = given.get(0);
@@ -117,17 +114,16 @@ final class SurveyTowerReader {
         s.fault(given.get(1).word(), limit, "Write a second span for it.");
       }
     }
-    Optional<Repeated> read = length;
+    var read = length;
     return s.closed(() -> new SurveyTower.Span(from.get(), to.get(), given.get(0), read.get()));
   }
 
   private static Optional<String> end(TableReader s, String key, Set<String> names) {
-    Optional<String> name = s.label(key, Limits.NAME);
+    var name = s.label(key, Limits.NAME);
     if (name.isEmpty() || name.get().equals(SurveyTower.STRUT_ROD) || names.contains(name.get())) {
       return name;
     }
-    List<String> known =
-        Stream.concat(Stream.of(SurveyTower.STRUT_ROD), names.stream().sorted()).toList();
+    var known = Stream.concat(Stream.of(SurveyTower.STRUT_ROD), names.stream().sorted()).toList();
     s.fault(
         key,
         "shaft or a landmark of this tower",
@@ -138,10 +134,10 @@ final class SurveyTowerReader {
   }
 
   private Optional<SurveyTower.Line> line(TableReader s, Set<String> names) {
-    Optional<String> name = UniqueNames.unique(s, names);
+    var name = UniqueNames.unique(s, names);
     double sd = SurveyFigures.sd(s, sds.ruleMm());
-    Optional<SurveyTower.Place> from = place(s, "from", sd);
-    Optional<SurveyTower.Place> to = place(s, "to", sd);
+    var from = place(s, "from", sd);
+    var to = place(s, "to", sd);
     return s.closed(() -> new SurveyTower.Line(name.get(), from.get(), to.get()));
   }
 }

@@ -1,7 +1,6 @@
 package dev.towerscribe.job;
 
 import dev.towerscribe.quantity.Angle;
-import java.util.Optional;
 
 /**
  * One standard deviation of one reading of each kind; those that are not said are common practice,
@@ -41,7 +40,7 @@ record SurveyUncertainty(
   }
 
   private static double length(TableReader t, String key, double otherwiseMm) {
-    Optional<Double> said = t.length(key, SurveyLimits.SD, otherwiseMm);
+    var said = t.length(key, SurveyLimits.SD, otherwiseMm);
     return said.orElse(otherwiseMm);
   }
 }

@@ -1,7 +1,6 @@
 package dev.towerscribe.job;
 
 import dev.towerscribe.geometry.Contour;
-import dev.towerscribe.geometry.Edge.Arc;
 import dev.towerscribe.geometry.Region;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Bracket;
@@ -25,26 +24,25 @@ final class TowerReader {
   private TowerReader() {}
 
   static Optional<Tower> read(TableReader t) {
-    Optional<Double> sheet = t.length("sheet", Limits.SHEET);
-    Optional<TableReader> openingTable = t.table("opening");
-    Optional<Contour> opening = openingTable.flatMap(s -> closed(s, Limits.OPENING));
-    Optional<TableReader> markTable = t.table("mark");
-    Optional<Contour> mark = markTable.flatMap(s -> closed(s, Limits.MARK));
+    var sheet = t.length("sheet", Limits.SHEET);
+    var openingTable = t.table("opening");
+    var opening = openingTable.flatMap(s -> closed(s, Limits.OPENING));
+    var markTable = t.table("mark");
+    var mark = markTable.flatMap(s -> closed(s, Limits.MARK));
     opening.ifPresent(shape -> aroundOrigin(openingTable.get(), shape));
     if (opening.isPresent() && mark.isPresent() && !contains(mark.get(), opening.get())) {
       markInsideOpening(markTable.get(), openingTable.get());
     }
-    Optional<Lean> lean = lean(t);
-    Optional<Crown> crown = crown(t);
-    Optional<Double> pivot = t.length("pivot_height", Limits.PIVOT_HEIGHT, 0.0);
-    Optional<Contour> boltingFace =
+    var lean = lean(t);
+    var crown = crown(t);
+    var pivot = t.length("pivot_height", Limits.PIVOT_HEIGHT, 0.0);
+    var boltingFace =
         t.optionalTable(Respelling.BOLTING_FACE).flatMap(s -> closed(s, Limits.BOLTING_FACE));
-    Optional<Contour> wall = t.optionalTable("wall").flatMap(s -> closed(s, Limits.BOLTING_FACE));
-    List<Landmark> landmarks = t.named("landmark", 1, "landmarks", TowerReader::landmark);
-    List<Straightedge> straightedges =
-        t.named("straightedge", 0, "straightedges", TowerReader::straightedge);
-    List<KeepOut> keepOuts = t.each("keepout", 0, "keep-outs", TowerReader::keepOut);
-    List<Bracket> brackets = t.named("bracket", 0, "brackets", TowerReader::bracket);
+    var wall = t.optionalTable("wall").flatMap(s -> closed(s, Limits.BOLTING_FACE));
+    var landmarks = t.named("landmark", 1, "landmarks", TowerReader::landmark);
+    var straightedges = t.named("straightedge", 0, "straightedges", TowerReader::straightedge);
+    var keepOuts = t.each("keepout", 0, "keep-outs", TowerReader::keepOut);
+    var brackets = t.named("bracket", 0, "brackets", TowerReader::bracket);
     return t.closed(
         () ->
             new Tower(
@@ -63,7 +61,7 @@ final class TowerReader {
   }
 
   private static Optional<Contour> closed(TableReader s, AllowedRange size) {
-    Optional<Contour> shape = ShapeReader.read(s, ShapeReader.KINDS, size, Limits.PLAN, ORIGIN);
+    var shape = ShapeReader.read(s, ShapeReader.KINDS, size, Limits.PLAN, ORIGIN);
     s.close();
     return shape;
   }
@@ -96,8 +94,8 @@ final class TowerReader {
   }
 
   private static boolean contains(Contour outer, Contour inner) {
-    Optional<Arc> out = outer.asCircle();
-    Optional<Arc> in = inner.asCircle();
+    var out = outer.asCircle();
+    var in = inner.asCircle();
     if (out.isPresent() && in.isPresent()) {
       double apart = out.get().centre().distanceTo(in.get().centre());
       return apart + in.get().radius() <= out.get().radius() + Tolerances.SAME_POINT_MM;
@@ -114,8 +112,8 @@ final class TowerReader {
     return t.optionalTable("lean")
         .flatMap(
             l -> {
-              Optional<Angle> inboard = l.angle("inboard", Limits.LEAN, Angle.ZERO);
-              Optional<Angle> rearward = l.angle("rearward", Limits.LEAN, Angle.ZERO);
+              var inboard = l.angle("inboard", Limits.LEAN, Angle.ZERO);
+              var rearward = l.angle("rearward", Limits.LEAN, Angle.ZERO);
               return l.closed(() -> new Lean(inboard.get(), rearward.get()));
             });
   }
@@ -124,8 +122,8 @@ final class TowerReader {
     return t.optionalTable("crown")
         .flatMap(
             c -> {
-              Optional<Double> across = c.length("across", Limits.CROWN_ACROSS);
-              Optional<Double> rise = c.length("rise", Limits.CROWN_RISE);
+              var across = c.length("across", Limits.CROWN_ACROSS);
+              var rise = c.length("rise", Limits.CROWN_RISE);
               if (across.isPresent() && rise.isPresent() && rise.get() > across.get() / 2) {
                 c.fault(
                     "rise",
@@ -137,16 +135,16 @@ final class TowerReader {
   }
 
   private static Optional<Landmark> landmark(TableReader l, Set<String> names) {
-    Optional<String> name = UniqueNames.unique(l, names);
-    Optional<Vec2> at = l.point("at", Limits.PLAN);
-    Optional<Double> diameter = l.length("diameter", Limits.LANDMARK);
+    var name = UniqueNames.unique(l, names);
+    var at = l.point("at", Limits.PLAN);
+    var diameter = l.length("diameter", Limits.LANDMARK);
     return l.closed(() -> new Landmark(name.get(), at.get(), diameter.get()));
   }
 
   private static Optional<Straightedge> straightedge(TableReader s, Set<String> names) {
-    Optional<String> name = UniqueNames.unique(s, names);
-    Optional<Vec2> from = s.point("from", Limits.PLAN);
-    Optional<Vec2> to = s.point("to", Limits.PLAN);
+    var name = UniqueNames.unique(s, names);
+    var from = s.point("from", Limits.PLAN);
+    var to = s.point("to", Limits.PLAN);
     if (from.isPresent() && to.isPresent()) {
       double apart = from.get().distanceTo(to.get());
       if (!Limits.STRAIGHTEDGE.holds(apart)) {
@@ -160,26 +158,26 @@ final class TowerReader {
   }
 
   private static Optional<KeepOut> keepOut(TableReader k) {
-    Optional<String> name = k.label("name", Limits.NAME, "keep-out");
-    Optional<Contour> outline =
+    var name = k.label("name", Limits.NAME, "keep-out");
+    var outline =
         ShapeReader.read(
             k, List.of("diameter", "points"), Limits.KEEP_OUT, Limits.PLAN, Optional.empty());
-    Optional<Double> margin = k.length("margin", Limits.MARGIN, DEFAULT_MARGIN_MM);
+    var margin = k.length("margin", Limits.MARGIN, DEFAULT_MARGIN_MM);
     return k.closed(() -> new KeepOut(name.get(), outline.get(), margin.get()));
   }
 
   private static Optional<Bracket.Fastener> fastener(TableReader f) {
-    Optional<Vec2> at = f.point("at", Limits.PLAN);
-    Optional<Double> diameter = f.length("diameter", Limits.BRACKET_FASTENER);
+    var at = f.point("at", Limits.PLAN);
+    var diameter = f.length("diameter", Limits.BRACKET_FASTENER);
     return f.closed(() -> new Bracket.Fastener(at.get(), diameter.get()));
   }
 
   private static Optional<Bracket> bracket(TableReader b, Set<String> names) {
-    Optional<String> name = UniqueNames.unique(b, names);
-    Optional<Contour> outline = ShapeReader.ring(b, "outline", Limits.BRACKET, Limits.PLAN);
-    Optional<Double> underside = b.length("underside", Limits.UNDERSIDE);
-    Optional<Double> least = b.length("least_width", Limits.LEAST_WIDTH);
-    List<Bracket.Fastener> fasteners = b.each("fasteners", 0, "fasteners", TowerReader::fastener);
+    var name = UniqueNames.unique(b, names);
+    var outline = ShapeReader.ring(b, "outline", Limits.BRACKET, Limits.PLAN);
+    var underside = b.length("underside", Limits.UNDERSIDE);
+    var least = b.length("least_width", Limits.LEAST_WIDTH);
+    var fasteners = b.each("fasteners", 0, "fasteners", TowerReader::fastener);
     return b.closed(
         () -> new Bracket(name.get(), outline.get(), underside.get(), least.get(), fasteners));
   }

@@ -14,9 +14,7 @@ import dev.towerscribe.record.Visit;
 import dev.towerscribe.record.WheelVisit;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -70,11 +68,10 @@ public final class VisitReader {
     Faults faults = new Faults();
     TableReader top = FileHead.open(bytes, faults, printable, notes);
     FileHead.readUnits(top);
-    Optional<LocalDate> date = FileHead.neededDate(top);
-    Optional<String> words = top.label("visit", Limits.PHRASE, "");
-    Optional<String> bay = StatedValues.label(top, "bay", Limits.PHRASE);
-    Optional<BayUncertainty> uncertainty =
-        top.tableOrEmpty(Respelling.UNCERTAINTY).flatMap(VisitReader::uncertainty);
+    var date = FileHead.neededDate(top);
+    var words = top.label("visit", Limits.PHRASE, "");
+    var bay = StatedValues.label(top, "bay", Limits.PHRASE);
+    var uncertainty = top.tableOrEmpty(Respelling.UNCERTAINTY).flatMap(VisitReader::uncertainty);
     Map<Side, WheelVisit> wheels = new EnumMap<>(Side.class);
     for (Side side : Side.values()) {
       wheel(top, side, job).ifPresent(w -> wheels.put(side, w));
@@ -103,7 +100,7 @@ public final class VisitReader {
       d.angle(figure.word(), Limits.BAY_SD, BayUncertainty.USUAL.of(figure))
           .ifPresent(a -> figures.put(figure, a));
     }
-    Optional<Double> ride = d.length(RIDE, Limits.PLUS_MINUS, BayUncertainty.USUAL.rideMm());
+    var ride = d.length(RIDE, Limits.PLUS_MINUS, BayUncertainty.USUAL.rideMm());
     return d.closed(() -> new BayUncertainty(figures, ride.get()));
   }
 
@@ -113,14 +110,14 @@ public final class VisitReader {
     }
     SideJob sideJob = job.sides().get(side);
     if (sideJob == null) {
-      List<String> known = job.sides().keySet().stream().map(Side::word).toList();
+      var known = job.sides().keySet().stream().map(Side::word).toList();
       top.fault(
           side.word(),
           "the job's sides: " + String.join(", ", known),
           "The job has no such side: add it there, or leave it out here.");
       return Optional.empty();
     }
-    Optional<TableReader> table = top.optionalTable(side.word());
+    var table = top.optionalTable(side.word());
     if (table.isEmpty()) {
       return Optional.empty();
     }
@@ -133,7 +130,7 @@ public final class VisitReader {
       before = t.optionalTable("before").flatMap(VisitReader::closed);
     }
     if (t.has("after")) {
-      Optional<TableReader> a = t.optionalTable("after");
+      var a = t.optionalTable("after");
       if (a.isPresent()) {
         setting = setting(a.get(), sideJob);
         knuckle = knuckle(a.get(), sideJob);
@@ -153,7 +150,7 @@ public final class VisitReader {
     for (BayFigure figure : BayFigure.values()) {
       t.optionalAngle(figure.word(), range(figure)).ifPresent(a -> figures.put(figure, a));
     }
-    Optional<Double> ride = StatedValues.length(t, RIDE, Limits.RIDE);
+    var ride = StatedValues.length(t, RIDE, Limits.RIDE);
     return t.closed(() -> new BayReading(figures, ride));
   }
 
@@ -166,7 +163,7 @@ public final class VisitReader {
   }
 
   private static Optional<Double> setting(TableReader a, SideJob job) {
-    Optional<Double> setting = a.length(SETTING, Limits.SLOT, job.mount().settingMm());
+    var setting = a.length(SETTING, Limits.SLOT, job.mount().settingMm());
     AllowedRange slot = AllowedRange.mm(job.plate().slot().fromMm(), job.plate().slot().toMm());
     if (setting.isPresent() && !slot.holds(setting.get())) {
       a.lengthFault(
@@ -178,11 +175,11 @@ public final class VisitReader {
   }
 
   private static Optional<Angle> knuckle(TableReader a, SideJob job) {
-    Optional<Angle> turn = a.angle(KNUCKLE, Limits.WHEEL_ANGLE, Angle.ZERO);
+    var turn = a.angle(KNUCKLE, Limits.WHEEL_ANGLE, Angle.ZERO);
     if (turn.isEmpty() || turn.get().radians() == 0.0) {
       return turn;
     }
-    Optional<StrutPoints.KnuckleBolt> bolt = job.strut().flatMap(StrutPoints::knuckleBolt);
+    var bolt = job.strut().flatMap(StrutPoints::knuckleBolt);
     if (bolt.isEmpty()) {
       a.fault(
           KNUCKLE,

@@ -1,12 +1,9 @@
 package dev.towerscribe.job;
 
-import dev.towerscribe.model.BoltClass;
 import dev.towerscribe.model.DrawingInfo;
-import dev.towerscribe.model.HoleFit;
 import dev.towerscribe.model.JigRules;
 import dev.towerscribe.model.Load;
 import dev.towerscribe.model.Seat;
-import dev.towerscribe.model.Stated;
 import java.util.Optional;
 
 /** Tables of the whole job that only the workshop's pages need: drawing, jig, load. */
@@ -28,13 +25,12 @@ final class WorkshopReader {
 
   static Optional<JigRules> jig(TableReader t) {
     JigRules d = JigRules.ASSUMED;
-    Stated<Double> thickness =
-        StatedValues.length(t, "thickness", Limits.JIG_THICKNESS, d.thicknessMm());
-    Stated<Double> margin = StatedValues.length(t, "margin", Limits.JIG_MARGIN, d.marginMm());
-    Stated<Double> bore = d.boreMm();
+    var thickness = StatedValues.length(t, "thickness", Limits.JIG_THICKNESS, d.thicknessMm());
+    var margin = StatedValues.length(t, "margin", Limits.JIG_MARGIN, d.marginMm());
+    var bore = d.boreMm();
     Optional<Double> outside = Optional.empty();
-    Stated<HoleFit> fit = d.fit();
-    Optional<TableReader> bushing = t.optionalTable("bushing");
+    var fit = d.fit();
+    var bushing = t.optionalTable("bushing");
     if (bushing.isPresent()) {
       TableReader b = bushing.get();
       bore = StatedValues.length(b, "bore", Limits.BUSHING_BORE, d.boreMm());
@@ -55,13 +51,13 @@ final class WorkshopReader {
   }
 
   static Optional<Load> load(TableReader t) {
-    Optional<Double> spring = StatedValues.figure(t, "spring", Limits.SPRING);
-    Optional<Double> bump = t.length("bump", Limits.WHEEL_TRAVEL);
-    Optional<Double> still = StatedValues.figure(t, "static", Limits.STATIC);
-    Optional<Seat> seat = t.word("seat", Seat.class);
-    Stated<Double> factor = StatedValues.figure(t, "factor", Limits.FACTOR, Load.FACTOR);
-    Stated<BoltClass> bolts = StatedValues.word(t, "class", Load.CLASS);
-    Stated<Double> friction = StatedValues.figure(t, "friction", Limits.FRICTION, Load.FRICTION);
+    var spring = StatedValues.figure(t, "spring", Limits.SPRING);
+    var bump = t.length("bump", Limits.WHEEL_TRAVEL);
+    var still = StatedValues.figure(t, "static", Limits.STATIC);
+    var seat = t.word("seat", Seat.class);
+    var factor = StatedValues.figure(t, "factor", Limits.FACTOR, Load.FACTOR);
+    var bolts = StatedValues.word(t, "class", Load.CLASS);
+    var friction = StatedValues.figure(t, "friction", Limits.FRICTION, Load.FRICTION);
     return t.closed(
         () -> new Load(spring.get(), bump.get(), still.get(), seat.get(), factor, bolts, friction));
   }
