@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /** Gathers faults, each once, and puts them in the order in which a file's keys were written. */
@@ -23,8 +24,15 @@ final class Faults {
     places.putIfAbsent(path, places.size());
   }
 
-  void add(Fault fault) {
+  /** Files a fault, and gives nothing, for a question to answer with. */
+  <T> Optional<T> add(Fault fault) {
     found.add(fault);
+    return Optional.empty();
+  }
+
+  /** The same of what stands at a node. */
+  <T> Optional<T> add(TomlNode node, String limit, String todo) {
+    return add(new Fault(node.origin().path(), node.given(), limit, todo));
   }
 
   boolean isEmpty() {
@@ -35,14 +43,13 @@ final class Faults {
     if (found.isEmpty()) {
       return;
     }
-    List<Fault> sorted = new ArrayList<>(found);
-    sorted.sort(Comparator.comparingInt(fault -> placeOf(fault.key())));
-    if (sorted.size() > MOST) {
-      int left = sorted.size() - MOST;
-      sorted = new ArrayList<>(sorted.subList(0, MOST));
-      sorted.add(new Fault("", left + " more faults", "", "Fix these first."));
+    Comparator<Fault> order = Comparator.comparingInt(fault -> placeOf(fault.key()));
+    List<Fault> first = new ArrayList<>(found.stream().sorted(order).limit(MOST).toList());
+    if (found.size() > MOST) {
+      String more = (found.size() - MOST) + " more faults";
+      first.add(new Fault("", more, "", "Fix these first."));
     }
-    throw new JobRejected(sorted);
+    throw new JobRejected(first);
   }
 
   /** A key that is not in the file takes the place of the table it is missing from. */

@@ -35,14 +35,24 @@ final class FileHead {
   static TableReader open(
       byte[] bytes, Faults faults, IntPredicate printable, Consumer<String> notes)
       throws JobRejected {
-    Optional<String> text = TomlText.decode(bytes, "", faults);
+    TomlNode.Table root = root(bytes, Respelling.OF_READINGS, faults, notes);
+    return open(root, faults, printable);
+  }
+
+  /** The top table of a file, every old spelling put right. */
+  static TomlNode.Table root(
+      byte[] bytes, Respelling respelling, Faults faults, Consumer<String> notes)
+      throws JobRejected {
+    Optional<TomlText> toml =
+        TomlText.decode(bytes, "", faults).flatMap(text -> TomlText.parse(text, "", faults));
     faults.throwIfAny();
-    Optional<TomlText> toml = TomlText.parse(text.orElseThrow(), "", faults);
-    faults.throwIfAny();
-    Optional<LengthUnit> unit = unit(toml.orElseThrow());
-    TomlNode.Table root = toml.get().table("", unit, faults);
-    TableReader top =
-        new TableReader(Respelling.OF_READINGS.renewed(root, faults, notes), faults, printable);
+    TomlText file = toml.orElseThrow();
+    return respelling.renewed(file.table("", unit(file), faults), faults, notes);
+  }
+
+  static TableReader open(TomlNode.Table root, Faults faults, IntPredicate printable)
+      throws JobRejected {
+    TableReader top = new TableReader(root, faults, printable);
     if (!readFormat(top)) {
       faults.throwIfAny();
     }
@@ -51,23 +61,23 @@ final class FileHead {
 
   /** The unit of a file's lengths: empty if its word for it is not known. */
   static Optional<LengthUnit> unit(TomlText text) {
-    if (!text.has(UNITS)) {
-      return Optional.of(LengthUnit.MM);
-    }
-    return text.topString(UNITS)
-        .flatMap(w -> Stream.of(LengthUnit.values()).filter(u -> u.symbol().equals(w)).findFirst());
+    return text.has(UNITS)
+        ? text.topString(UNITS).flatMap(FileHead::unit)
+        : Optional.of(LengthUnit.MM);
+  }
+
+  private static Optional<LengthUnit> unit(String word) {
+    return Stream.of(LengthUnit.values()).filter(u -> u.symbol().equals(word)).findFirst();
   }
 
   /** Reads the unit again for its faults. */
   static Optional<LengthUnit> readUnits(TableReader t) {
-    String limit = "\"mm\" or \"in\"";
     if (!t.has(UNITS)) {
       return Optional.of(LengthUnit.MM);
     }
+    String limit = "\"mm\" or \"in\"";
     Optional<String> word = t.string(UNITS, limit);
-    Optional<LengthUnit> unit =
-        word.flatMap(
-            w -> Stream.of(LengthUnit.values()).filter(u -> u.symbol().equals(w)).findFirst());
+    Optional<LengthUnit> unit = word.flatMap(FileHead::unit);
     if (word.isPresent() && unit.isEmpty()) {
       t.fault(UNITS, limit, advice(word.get().strip().toLowerCase(Locale.ROOT)));
     }
@@ -119,17 +129,12 @@ final class FileHead {
   /** The date of a file that must have one. */
   static Optional<LocalDate> neededDate(TableReader top) {
     String limit = "a date, YYYY-MM-DD";
-    Optional<String> text = top.string("date", limit);
     try {
-      Optional<LocalDate> date = text.map(LocalDate::parse);
-      if (date.isPresent() && (date.get().getYear() < 1900 || date.get().getYear() > 2200)) {
-        top.fault("date", limit, "Check the year.");
-        return Optional.empty();
-      }
-      return date;
+      Optional<LocalDate> date = top.string("date", limit).map(LocalDate::parse);
+      boolean slip = date.stream().mapToInt(LocalDate::getYear).anyMatch(y -> y < 1900 || y > 2200);
+      return slip ? top.fault("date", limit, "Check the year.") : date;
     } catch (DateTimeParseException e) {
-      top.fault("date", limit, "Write the year first, then month and day.");
-      return Optional.empty();
+      return top.fault("date", limit, "Write the year first, then month and day.");
     }
   }
 }

@@ -21,37 +21,28 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.IntPredicate;
 
-/** Reads job files. Whatever a file holds, the answer is a job or every fault found in it. */
-public final class JobReader {
-  private static final List<String> WHOLE_FILE =
-      List.of(
-          FileHead.FORMAT,
-          "title",
-          "date",
-          FileHead.UNITS,
-          "sides",
-          "drawing",
-          "jig",
-          "load",
-          "left",
-          "right");
+/**
+ * Reads job files. Whatever a file holds, the answer is a job or every fault found in it.
+ *
+ * @param printable whether the sheets can carry a character, by its Unicode code point
+ * @param notes told what is no fault but should be changed in a file: keys in an old spelling
+ */
+public record JobReader(IntPredicate printable, Consumer<String> notes) {
+  private static final String[] WHOLE_FILE = {
+    FileHead.FORMAT,
+    "title",
+    "date",
+    FileHead.UNITS,
+    "sides",
+    "drawing",
+    "jig",
+    "load",
+    "left",
+    "right"
+  };
   private static final String[] SECTIONS = {
     "tower", "plate", "mount", "holes", "cut", "tools", "print", "strut", "axis", "aims"
   };
-
-  private final IntPredicate printable;
-  private final Consumer<String> notes;
-
-  /**
-   * A reader.
-   *
-   * @param printable whether the sheets can carry a character, by its Unicode code point
-   * @param notes told what is no fault but should be changed in a file: keys in an old spelling
-   */
-  public JobReader(IntPredicate printable, Consumer<String> notes) {
-    this.printable = printable;
-    this.notes = notes;
-  }
 
   /**
    * A reader that keeps its notes to itself.
@@ -71,10 +62,7 @@ public final class JobReader {
    * @throws JobRejected if the job cannot be used, with every fault
    */
   public Job read(Path file) throws IOException, JobRejected {
-    Faults faults = new Faults();
-    var text = TomlText.decode(bytes(file), "", faults);
-    faults.throwIfAny();
-    return job(text.orElseThrow(), name -> Optional.of(bytes(file.resolveSibling(name))), faults);
+    return job(bytes(file), name -> Optional.of(bytes(file.resolveSibling(name))));
   }
 
   /**
@@ -87,18 +75,16 @@ public final class JobReader {
    * @throws JobRejected if the job cannot be used, with every fault
    */
   public Job parse(String text, Function<String, Optional<String>> plateFiles) throws JobRejected {
-    Faults faults = new Faults();
-    // Half of a surrogate pair can be in a string but in no file; it becomes a question mark here.
-    var clean = TomlText.decode(text.getBytes(StandardCharsets.UTF_8), "", faults);
-    faults.throwIfAny();
     try {
-      return job(
-          clean.orElseThrow(),
-          name -> plateFiles.apply(name).map(t -> t.getBytes(StandardCharsets.UTF_8)),
-          faults);
+      // Half of a surrogate pair can be in a string but in no file; it becomes a question mark.
+      return job(utf8(text), name -> plateFiles.apply(name).map(JobReader::utf8));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  private static byte[] utf8(String text) {
+    return text.getBytes(StandardCharsets.UTF_8);
   }
 
   static byte[] bytes(Path file) throws IOException {
@@ -116,18 +102,11 @@ public final class JobReader {
     }
   }
 
-  private Job job(String text, PlateFiles.Source source, Faults faults)
-      throws IOException, JobRejected {
-    var toml = TomlText.parse(text, "", faults);
-    faults.throwIfAny();
-    var unit = FileHead.unit(toml.orElseThrow());
-    TomlNode.Table root =
-        Respelling.OF_JOBS.renewed(toml.get().table("", unit, faults), faults, notes);
-    TableReader top = new TableReader(root, faults, printable);
-    boolean readable = FileHead.readFormat(top);
-    if (!readable) {
-      faults.throwIfAny();
-    }
+  private Job job(byte[] bytes, PlateFiles.Source source) throws IOException, JobRejected {
+    Faults faults = new Faults();
+    TomlNode.Table root = FileHead.root(bytes, Respelling.OF_JOBS, faults, notes);
+    TableReader top = FileHead.open(root, faults, printable);
+    var unit = root.origin().unit();
     FileHead.readUnits(top);
     var title = top.label("title", Limits.TITLE);
     var date = FileHead.date(top);
@@ -181,20 +160,13 @@ public final class JobReader {
       own = plate.isPresent() ? own.with("plate", plate.get()) : own;
     }
     for (String key : WHOLE_FILE) {
-      if (own.entries().containsKey(key)) {
-        reportWholeFileKey(own.entries().get(key), key, faults);
+      TomlNode node = own.entries().get(key);
+      if (node != null) {
+        String todo = key + " belongs to the whole file: it cannot differ from side to side.";
+        faults.add(new Fault(node.origin().path(), "unknown key", "", todo));
       }
     }
-    TomlNode.Table merged = SideOverrides.over(shared, own.without(WHOLE_FILE));
+    TomlNode.Table merged = SideOverrides.over(shared, own.without(List.of(WHOLE_FILE)));
     return SideReader.read(side, new TableReader(merged, faults, printable), plateReadable);
-  }
-
-  private static void reportWholeFileKey(TomlNode node, String key, Faults faults) {
-    faults.add(
-        new Fault(
-            node.origin().path(),
-            "unknown key",
-            "",
-            key + " belongs to the whole file: it cannot differ from side to side."));
   }
 }

@@ -49,11 +49,11 @@ abstract class KeyCursor {
     known.addAll(List.of(keys));
   }
 
-  // Faults.
+  // Faults. Each method that files one gives nothing, for a question to answer with.
 
-  private void report(Fault fault) {
-    faults.add(fault);
+  private <T> Optional<T> report(Fault fault) {
     unsound();
+    return faults.add(fault);
   }
 
   /** Marks this table, and those it lies in, as holding a fault. */
@@ -88,27 +88,29 @@ abstract class KeyCursor {
     return node == null ? "missing" : node.given();
   }
 
-  final void fault(String key, String limit, String todo) {
-    report(new Fault(origin(key).path(), given(key), limit, todo));
+  final <T> Optional<T> fault(String key, String limit, String todo) {
+    return report(new Fault(origin(key).path(), given(key), limit, todo));
   }
 
   /** A fault of a key's length against a length of ours; left out while the unit is not certain. */
-  final void lengthFault(String key, String limit, String todo) {
+  final <T> Optional<T> lengthFault(String key, String limit, String todo) {
     if (origin(key).unit().isPresent()) {
-      fault(key, limit, todo);
-    } else {
-      unsound();
+      return fault(key, limit, todo);
     }
+    unsound();
+    return Optional.empty();
   }
 
-  final void fault(TomlNode node, String limit, String todo) {
-    report(new Fault(node.origin().path(), node.given(), limit, todo));
+  final <T> Optional<T> fault(TomlNode node, String limit, String todo) {
+    unsound();
+    return faults.add(node, limit, todo);
   }
 
   /** A key that must be there and is not. Held back: it may turn up misspelt. */
-  final void missing(String key, String limit, String todo) {
+  final <T> Optional<T> missing(String key, String limit, String todo) {
     missing.put(key, new Fault(table.origin().child(key).path(), "missing", limit, todo));
     unsound();
+    return Optional.empty();
   }
 
   /** Reports what is missing and what is unknown. To be called once, after all questions. */

@@ -70,9 +70,8 @@ final class MakeReader {
   /** How a bolt's hole is widened, if it is; the table is unsound after a fault. */
   static Optional<Recess> recess(TableReader bolt) {
     if (bolt.has(COUNTERBORE) && bolt.has(COUNTERSINK)) {
-      bolt.fault(
+      return bolt.fault(
           COUNTERSINK, "not with counterbore", "A hole is widened one way: keep one of the two.");
-      return Optional.empty();
     }
     var straight = bolt.optionalTable(COUNTERBORE);
     if (straight.isPresent()) {
@@ -95,6 +94,6 @@ final class MakeReader {
 
   /** No default: a recess in the wrong face makes scrap. */
   private static Optional<Boolean> fromTop(TableReader t) {
-    return t.word("face", List.of(true, false), top -> top ? "top" : "under", Optional.empty());
+    return t.word("face", List.of(true, false), top -> top ? "top" : "under");
   }
 }

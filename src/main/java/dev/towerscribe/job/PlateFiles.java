@@ -1,6 +1,5 @@
 package dev.towerscribe.job;
 
-import dev.towerscribe.finding.Fault;
 import dev.towerscribe.quantity.LengthUnit;
 import java.io.IOException;
 import java.util.HashMap;
@@ -66,21 +65,17 @@ final class PlateFiles {
   private Optional<String> name(TomlNode node) {
     String limit = "a path beside the job file, such as \"plates/three-bolt.toml\"";
     if (!(node instanceof TomlNode.Text text)) {
-      faults.add(new Fault(node.origin().path(), node.given(), limit, "Write it in quotes."));
-      return Optional.empty();
+      return faults.add(node, limit, "Write it in quotes.");
     }
     String name = text.value();
     boolean odd =
         name.codePoints().anyMatch(c -> MessageText.isShapeless(c) || c == '\\' || c == ':');
     boolean outside = name.startsWith("/") || List.of(name.split("/", -1)).contains("..");
     if (name.isBlank() || name.length() > LONGEST_NAME || odd || outside) {
-      faults.add(
-          new Fault(
-              node.origin().path(),
-              node.given(),
-              limit,
-              "Keep plate files beside or below the job file, and separate folders with /."));
-      return Optional.empty();
+      return faults.add(
+          node,
+          limit,
+          "Keep plate files beside or below the job file, and separate folders with /.");
     }
     return Optional.of(name);
   }
@@ -88,9 +83,7 @@ final class PlateFiles {
   private Optional<TomlNode.Table> read(String name, TomlNode named) throws IOException {
     Optional<byte[]> bytes = source.bytes(name);
     if (bytes.isEmpty()) {
-      faults.add(
-          new Fault(named.origin().path(), named.given(), "a file that exists", "Check its name."));
-      return Optional.empty();
+      return faults.add(named, "a file that exists", "Check its name.");
     }
     Optional<TomlText> text =
         TomlText.decode(bytes.get(), name, faults).flatMap(t -> TomlText.parse(t, name, faults));

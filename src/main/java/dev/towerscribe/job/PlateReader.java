@@ -103,16 +103,15 @@ final class PlateReader {
       return Optional.of(traced);
     }
     if (traced.asCircle().isPresent()) {
-      t.fault("corner", "only with an outline of points", "A circle has no corners: drop this.");
-      return Optional.empty();
+      return t.fault(
+          "corner", "only with an outline of points", "A circle has no corners: drop this.");
     }
     var round = Region.inside(traced).opened(radius).contours();
     if (round.size() != 1) {
-      t.lengthFault(
+      return t.lengthFault(
           "corner",
           "a radius that fits everywhere inside the outline",
           "Some part of the outline is narrower than twice the radius: make it smaller.");
-      return Optional.empty();
     }
     return Optional.of(round.get(0));
   }
@@ -156,7 +155,7 @@ final class PlateReader {
       TableReader b, Set<String> names, Optional<Contour> outline, List<Bolt> others) {
     var name = UniqueNames.unique(b, boltName(b), names);
     var at = b.point("at", Limits.PLATE_PLAN);
-    var thread = b.word("thread", Thread.KNOWN, Thread::name, Optional.empty());
+    var thread = b.word("thread", Thread.KNOWN, Thread::name);
     var flats = b.length("flats", Limits.FLATS);
     Optional<Double> washer =
         b.has("washer") ? b.length("washer", Limits.WASHER) : thread.map(Thread::washerMm);
@@ -205,8 +204,7 @@ final class PlateReader {
     String limit = "1 to 3 letters or digits";
     var name = b.string("name", limit);
     if (name.isPresent() && !name.get().matches("[A-Za-z0-9]{1,3}")) {
-      b.fault("name", limit, "It is printed beside the hole: keep it short.");
-      return Optional.empty();
+      return b.fault("name", limit, "It is printed beside the hole: keep it short.");
     }
     return name;
   }

@@ -32,26 +32,13 @@ import java.util.stream.Stream;
 /**
  * Reads files of caliper readings of drilled holes. Their names are those of a job, so that is
  * needed first. Whatever a file holds, the answer is its readings or every fault found in it.
+ *
+ * @param printable whether the sheets can carry a character, by its Unicode code point
+ * @param notes told what is no fault but should be changed in a file: keys in an old spelling
+ * @param job the job that the holes were drilled from
  */
-public final class ReadingsReader {
+public record ReadingsReader(IntPredicate printable, Consumer<String> notes, Job job) {
   private static final List<String> SPANS = Stream.of(Edges.values()).map(Edges::word).toList();
-
-  private final IntPredicate printable;
-  private final Consumer<String> notes;
-  private final Job job;
-
-  /**
-   * A reader.
-   *
-   * @param printable whether the sheets can carry a character, by its Unicode code point
-   * @param notes told what is no fault but should be changed in a file: keys in an old spelling
-   * @param job the job that the holes were drilled from
-   */
-  public ReadingsReader(IntPredicate printable, Consumer<String> notes, Job job) {
-    this.printable = printable;
-    this.notes = notes;
-    this.job = job;
-  }
 
   /**
    * Reads a file.
@@ -205,11 +192,10 @@ public final class ReadingsReader {
       var all = Stream.concat(bolts.stream(), landmarks.stream()).distinct().toList();
       var name = known(t, key, all, "holes and landmarks");
       if (name.isPresent() && bolts.contains(name.get()) && landmarks.contains(name.get())) {
-        t.fault(
+        return t.fault(
             key,
             "a name that only one thing has",
             "The job has a hole and a landmark of this name: rename the landmark there.");
-        return Optional.empty();
       }
       return name;
     }
@@ -219,13 +205,7 @@ public final class ReadingsReader {
       String limit = "the job's " + what + ": " + String.join(", ", all);
       var name = t.string(key, limit);
       if (name.isPresent() && !all.contains(name.get())) {
-        t.fault(
-            key,
-            limit,
-            SpellingHint.nearest(name.get(), all)
-                .map(word -> "Did you mean \"" + word + "\"?")
-                .orElse("Use a name of the job."));
-        return Optional.empty();
+        return t.fault(key, limit, SpellingHint.advice(name.get(), all, "Use a name of the job."));
       }
       return name;
     }

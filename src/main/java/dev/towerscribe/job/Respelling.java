@@ -1,6 +1,5 @@
 package dev.towerscribe.job;
 
-import dev.towerscribe.finding.Fault;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -57,7 +56,7 @@ record Respelling(String table, String old, String now) {
               } else if (in.entries().containsKey(now)) {
                 String limit = "either %s or %s".formatted(now, old);
                 String todo = "Drop this one: %s is the same key.".formatted(now);
-                faults.add(new Fault(node.origin().path(), node.given(), limit, todo));
+                faults.add(node, limit, todo);
               } else {
                 olds.add(node.origin());
                 entries.put(now, inner);

@@ -89,18 +89,16 @@ final class ShapeReader {
     var written = points.get().stream().map(p -> p.times(1 / unit.toMm(1.0))).toList();
     var reason = Polygons.fault(written);
     if (reason.isPresent()) {
-      t.fault(
+      return t.fault(
           key,
           "a closed outline that does not cross itself; the last point is not the first again",
           "Here: " + reason.get());
-      return Optional.empty();
     }
     Contour contour = Contour.polygon(points.get());
     Box box = contour.bounds();
     if (!size.holds(Math.max(box.width(), box.height()))) {
-      t.lengthFault(
+      return t.lengthFault(
           key, size.words(unit) + " across", "The outline's longer side is out of range.");
-      return Optional.empty();
     }
     return Optional.of(contour);
   }

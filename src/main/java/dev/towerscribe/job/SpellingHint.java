@@ -37,6 +37,11 @@ final class SpellingHint {
     return Optional.ofNullable(best);
   }
 
+  /** What to do about a word that is not among the known ones. */
+  static String advice(String written, Collection<String> known, String otherwise) {
+    return nearest(written, known).map(word -> "Did you mean \"" + word + "\"?").orElse(otherwise);
+  }
+
   private static String sorted(String word) {
     char[] letters = plain(word).toCharArray();
     Arrays.sort(letters);

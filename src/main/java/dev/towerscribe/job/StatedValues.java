@@ -46,8 +46,7 @@ final class StatedValues {
   /** A figure that is no length and must be there. */
   static Optional<Double> figure(TableReader t, String key, AllowedRange range) {
     if (!t.has(key)) {
-      t.missing(key, range.words(t.unit()), "Find out and write it down.");
-      return Optional.empty();
+      return t.missing(key, range.words(t.unit()), "Find out and write it down.");
     }
     return t.ratio(key, range, range.least(), advice(t, range));
   }

@@ -72,11 +72,10 @@ final class StrutReader {
   private static Optional<Vec3> point(TableReader t, String key, boolean outer) {
     var point = t.point3(key, Limits.VEHICLE);
     if (outer && point.isPresent() && point.get().y() <= 0) {
-      t.fault(
+      return t.fault(
           key,
           "Y positive: left of the car's centre plane",
           "Write both sides as if on the left; Y = 0 is the middle of the car.");
-      return Optional.empty();
     }
     return point;
   }

@@ -1,9 +1,10 @@
 package dev.towerscribe.job;
 
 import dev.towerscribe.adjust.Repeated;
-import java.util.ArrayList;
+import dev.towerscribe.quantity.Angle;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * Readings: one number, a list of repeated ones, or a table of them with an uncertainty of its own.
@@ -27,7 +28,7 @@ final class SurveyFigures {
    * @param sd of each, mm
    */
   static Optional<Repeated> lengths(TableReader t, String key, AllowedRange range, double sd) {
-    return needed(t, key, range) ? of(t, key, range, sd) : Optional.empty();
+    return t.has(key) ? of(t, key, range, sd) : unmeasured(t, key, range.words(t.unit()));
   }
 
   /** Lengths that may be left out. */
@@ -47,53 +48,38 @@ final class SurveyFigures {
         degrees.values().stream().map(Math::toRadians).toList(), Math.toRadians(degrees.sd()));
   }
 
-  private static boolean needed(TableReader t, String key, AllowedRange range) {
-    if (!t.has(key)) {
-      t.missing(key, range.words(t.unit()), "Measure it and write it down.");
-      return false;
-    }
-    return true;
+  private static <T> Optional<T> unmeasured(TableReader t, String key, String limit) {
+    return t.missing(key, limit, "Measure it and write it down.");
   }
 
   private static Optional<Repeated> of(
       TableReader t, String key, AllowedRange range, double otherwise) {
-    if (!(t.node(key) instanceof TomlNode.Table)) {
-      return values(t, t.node(key), range).map(v -> new Repeated(v, otherwise));
-    }
-    return t.optionalTable(key)
-        .flatMap(
-            inner -> {
-              Optional<List<Double>> values =
-                  needed(inner, READINGS, range)
-                      ? values(inner, inner.node(READINGS), range)
-                      : Optional.empty();
-              boolean angle = range.kind() == AllowedRange.Kind.ANGLE;
-              double sd =
-                  angle
-                      ? inner
-                          .optionalAngle(Respelling.UNCERTAINTY, SurveyLimits.ANGLE_SD)
-                          .map(a -> a.degrees())
-                          .orElse(otherwise)
-                      : sd(inner, otherwise);
-              inner.close();
-              return inner.sound()
-                  ? values.map(v -> new Repeated(v, sd))
-                  : Optional.<Repeated>empty();
-            });
+    return t.node(key) instanceof TomlNode.Table
+        ? t.optionalTable(key).flatMap(inner -> table(inner, range, otherwise))
+        : values(t, t.node(key), range).map(v -> new Repeated(v, otherwise));
+  }
+
+  private static Optional<Repeated> table(TableReader t, AllowedRange range, double otherwise) {
+    Optional<List<Double>> values =
+        t.has(READINGS)
+            ? values(t, t.node(READINGS), range)
+            : unmeasured(t, READINGS, range.words(t.unit()));
+    double sd =
+        range.kind() == AllowedRange.Kind.ANGLE
+            ? t.optionalAngle(Respelling.UNCERTAINTY, SurveyLimits.ANGLE_SD)
+                .map(Angle::degrees)
+                .orElse(otherwise)
+            : sd(t, otherwise);
+    return t.closed(() -> new Repeated(values.get(), sd));
   }
 
   private static Optional<List<Double>> values(TableReader t, TomlNode node, AllowedRange range) {
     if (!(node instanceof TomlNode.Items list)) {
       return t.figure(node, range).map(List::of);
     }
-    if (!counted(t, list, range)) {
-      return Optional.empty();
-    }
-    List<Double> values = new ArrayList<>();
-    for (TomlNode item : list.items()) {
-      t.figure(item, range).ifPresent(values::add);
-    }
-    return values.size() == list.items().size() ? Optional.of(values) : Optional.empty();
+    return counted(t, list, range)
+        ? TableReader.all(list.items(), item -> t.figure(item, range))
+        : Optional.empty();
   }
 
   private static boolean counted(TableReader t, TomlNode.Items list, AllowedRange range) {
@@ -124,31 +110,30 @@ final class SurveyFigures {
         "two numbers, %s and %s, or a list of such pairs"
             .formatted(first.words(t.unit()), second.words(t.unit()));
     if (!t.has(key)) {
-      t.missing(key, limit, "Measure it and write it down.");
-      return Optional.empty();
+      return unmeasured(t, key, limit);
     }
     TomlNode node = t.node(key);
     if (!(node instanceof TomlNode.Items list) || list.items().isEmpty()) {
-      t.fault(node, limit, "Write two numbers in square brackets.");
-      return Optional.empty();
+      return t.fault(node, limit, "Write two numbers in square brackets.");
     }
     boolean repeated = list.items().stream().allMatch(TomlNode.Items.class::isInstance);
     List<TomlNode> pairs = repeated ? list.items() : List.of(list);
     if (repeated && !counted(t, list, first)) {
       return Optional.empty();
     }
-    List<Double> firsts = new ArrayList<>();
-    List<Double> seconds = new ArrayList<>();
-    for (TomlNode pair : pairs) {
-      if (pair instanceof TomlNode.Items two && two.items().size() == 2) {
-        t.figure(two.items().get(0), first).ifPresent(firsts::add);
-        t.figure(two.items().get(1), second).ifPresent(seconds::add);
-      } else {
-        t.fault(pair, limit, "Write two numbers in square brackets.");
-      }
-    }
-    return firsts.size() == pairs.size() && seconds.size() == pairs.size()
-        ? Optional.of(List.of(new Repeated(firsts, sd), new Repeated(seconds, sd)))
-        : Optional.empty();
+    Function<TomlNode, Optional<List<Double>>> read =
+        pair ->
+            pair instanceof TomlNode.Items two && two.items().size() == 2
+                ? both(t.figure(two.items().get(0), first), t.figure(two.items().get(1), second))
+                : t.fault(pair, limit, "Write two numbers in square brackets.");
+    return TableReader.all(pairs, read).map(all -> List.of(column(all, 0, sd), column(all, 1, sd)));
+  }
+
+  private static Optional<List<Double>> both(Optional<Double> one, Optional<Double> other) {
+    return one.flatMap(a -> other.map(b -> List.of(a, b)));
+  }
+
+  private static Repeated column(List<List<Double>> pairs, int place, double sd) {
+    return new Repeated(pairs.stream().map(pair -> pair.get(place)).toList(), sd);
   }
 }

@@ -60,23 +60,21 @@ record SurveyNames(Set<String> stations, List<Side> sides) {
       return Optional.empty();
     }
     if (name.isBlank()) {
-      t.fault(key, "a point's name after the side", "Name the point: right.ball_joint.");
-      return Optional.empty();
+      return t.fault(key, "a point's name after the side", "Name the point: right.ball_joint.");
     }
     if (!sides.contains(side)) {
-      t.fault(key, "a point of a side in sides", "Add the side to sides, or drop this reading.");
-      return Optional.empty();
+      return t.fault(
+          key, "a point of a side in sides", "Add the side to sides, or drop this reading.");
     }
     if (!named && stations.contains(name)) {
       return Optional.of(SurveyPoint.station(name));
     }
     Optional<String> meant = meant(name);
     if (meant.isPresent()) {
-      t.fault(
+      return t.fault(
           key,
           "a strut point, a station or a name of your own unlike them",
           "Did you mean \"" + meant.get() + "\"?");
-      return Optional.empty();
     }
     return Optional.of(SurveyPoint.of(side, name));
   }

@@ -18,22 +18,13 @@ import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.IntPredicate;
 
-/** Reads survey files. Whatever a file holds, the answer is a survey or every fault found in it. */
-public final class SurveyReader {
-  private final IntPredicate printable;
-  private final Consumer<String> notes;
-
-  /**
-   * A reader.
-   *
-   * @param printable whether the sheets can carry a character, by its Unicode code point
-   * @param notes told what is no fault but should be changed in a file: keys in an old spelling
-   */
-  public SurveyReader(IntPredicate printable, Consumer<String> notes) {
-    this.printable = printable;
-    this.notes = notes;
-  }
-
+/**
+ * Reads survey files. Whatever a file holds, the answer is a survey or every fault found in it.
+ *
+ * @param printable whether the sheets can carry a character, by its Unicode code point
+ * @param notes told what is no fault but should be changed in a file: keys in an old spelling
+ */
+public record SurveyReader(IntPredicate printable, Consumer<String> notes) {
   /**
    * Reads a survey file.
    *

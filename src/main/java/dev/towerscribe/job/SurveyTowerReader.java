@@ -124,13 +124,10 @@ final class SurveyTowerReader {
       return name;
     }
     var known = Stream.concat(Stream.of(SurveyTower.STRUT_ROD), names.stream().sorted()).toList();
-    s.fault(
+    return s.fault(
         key,
         "shaft or a landmark of this tower",
-        SpellingHint.nearest(name.get(), known)
-            .map(word -> "Did you mean \"" + word + "\"?")
-            .orElse("Known here: " + String.join(", ", known) + "."));
-    return Optional.empty();
+        SpellingHint.advice(name.get(), known, "Known here: " + String.join(", ", known) + "."));
   }
 
   private Optional<SurveyTower.Line> line(TableReader s, Set<String> names) {

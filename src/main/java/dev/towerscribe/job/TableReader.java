@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Function;
@@ -48,52 +49,38 @@ final class TableReader extends KeyCursor {
     this.printable = printable;
   }
 
-  private TableReader inner(TomlNode.Table inner) {
-    return new TableReader(inner, faults(), printable, this);
-  }
-
   // Tables and lists.
 
   /** A table that must be there. */
   Optional<TableReader> table(String key) {
-    if (!has(key)) {
-      missing(key, "a table", "Add [" + origin().child(key).path() + "].");
-      return Optional.empty();
-    }
-    return optionalTable(key);
+    return has(key)
+        ? optionalTable(key)
+        : missing(key, "a table", "Add [" + origin().child(key).path() + "].");
   }
 
   /** A table that may be left out. */
   Optional<TableReader> optionalTable(String key) {
-    if (!has(key)) {
-      return Optional.empty();
-    }
-    TomlNode node = node(key);
-    if (node instanceof TomlNode.Table inner) {
-      return Optional.of(inner(inner));
-    }
-    fault(node, "a table", "Write its keys in braces or under a heading of its own.");
-    return Optional.empty();
+    return has(key)
+        ? table(node(key), "Write its keys in braces or under a heading of its own.")
+        : Optional.empty();
   }
 
   /** A table whose keys all have defaults: an empty one stands in for it. */
   Optional<TableReader> tableOrEmpty(String key) {
-    return has(key)
-        ? optionalTable(key)
-        : Optional.of(inner(TomlNode.Table.empty(origin().child(key))));
+    return has(key) ? optionalTable(key) : table(TomlNode.Table.empty(origin().child(key)), "");
+  }
+
+  private Optional<TableReader> table(TomlNode node, String todo) {
+    return node instanceof TomlNode.Table inner
+        ? Optional.of(new TableReader(inner, faults(), printable, this))
+        : fault(node, "a table", todo);
   }
 
   /** A list of tables; an empty list comes back when the key is missing and none are needed. */
   List<TableReader> tables(String key, int least, String what) {
-    List<TableReader> readers = new ArrayList<>();
-    for (TomlNode node : items(key, least, MOST_ITEMS, what)) {
-      if (node instanceof TomlNode.Table inner) {
-        readers.add(inner(inner));
-      } else {
-        fault(node, "a table", "Write its keys in braces.");
-      }
-    }
-    return readers;
+    return items(key, least, MOST_ITEMS, what).orElse(List.of()).stream()
+        .flatMap(node -> table(node, "Write its keys in braces.").stream())
+        .toList();
   }
 
   /** What is made of each table of a list; those at fault are left out. */
@@ -108,42 +95,41 @@ final class TableReader extends KeyCursor {
     return each(key, least, what, t -> read.apply(t, names));
   }
 
-  private List<TomlNode> items(String key, int least, int most, String what) {
+  private Optional<List<TomlNode>> items(String key, int least, int most, String what) {
     String limit = least + " to " + most + " " + what;
     if (!has(key)) {
-      if (least > 0) {
-        missing(key, limit, "Add them.");
-      }
-      return List.of();
+      return least == 0 ? Optional.of(List.of()) : missing(key, limit, "Add them.");
     }
-    TomlNode node = node(key);
-    if (!(node instanceof TomlNode.Items list)) {
-      fault(node, limit, "Write a list in square brackets.");
-      return List.of();
+    if (!(node(key) instanceof TomlNode.Items list)) {
+      return fault(key, limit, "Write a list in square brackets.");
     }
     int count = list.items().size();
-    if (count < least || count > most) {
-      fault(node, limit, count < least ? "Add what is missing." : "Take some out.");
-      return List.of();
-    }
-    return list.items();
+    return count >= least && count <= most
+        ? Optional.of(list.items())
+        : fault(key, limit, count < least ? "Add what is missing." : "Take some out.");
+  }
+
+  /** What is made of every node of a list, each looked at for its faults; nothing after any. */
+  static <T> Optional<List<T>> all(List<TomlNode> nodes, Function<TomlNode, Optional<T>> read) {
+    List<T> values = nodes.stream().flatMap(node -> read.apply(node).stream()).toList();
+    return values.size() == nodes.size() ? Optional.of(values) : Optional.empty();
   }
 
   // Numbers.
 
   /** A length that must be there, mm. */
   Optional<Double> length(String key, AllowedRange mm) {
-    return figure(key, mm);
+    return has(key) ? figure(node(key), mm) : unmeasured(key, mm.words(unit()));
   }
 
   /** A length with a default, mm. */
   Optional<Double> length(String key, AllowedRange mm, double otherwiseMm) {
-    return has(key) ? figure(key, mm) : Optional.of(otherwiseMm);
+    return has(key) ? length(key, mm) : Optional.of(otherwiseMm);
   }
 
   /** An angle that must be there. */
   Optional<Angle> angle(String key, AllowedRange degrees) {
-    return figure(key, degrees).map(Angle::ofDegrees);
+    return length(key, degrees).map(Angle::ofDegrees);
   }
 
   /** An angle with a default. */
@@ -168,19 +154,15 @@ final class TableReader extends KeyCursor {
     return has(key) ? figure(node(key), range, Optional.of(todo)) : Optional.of(otherwise);
   }
 
-  private Optional<Double> figure(String key, AllowedRange range) {
-    if (!has(key)) {
-      missing(key, range.words(unit()), "Measure it and write it down.");
-      return Optional.empty();
-    }
-    return figure(node(key), range);
+  private <T> Optional<T> unmeasured(String key, String limit) {
+    return missing(key, limit, "Measure it and write it down.");
   }
 
+  /** A number in its own unit: mm for lengths. */
   Optional<Double> figure(TomlNode node, AllowedRange range) {
     return figure(node, range, Optional.empty());
   }
 
-  /** A number in its own unit: mm for lengths. */
   private Optional<Double> figure(TomlNode node, AllowedRange range, Optional<String> advice) {
     SourcePosition origin = node.origin();
     String limit = range.words(origin.unitOrMm());
@@ -190,8 +172,7 @@ final class TableReader extends KeyCursor {
           node instanceof TomlNode.Text
               ? "Write a number without quotes or unit."
               : "Write one plain number.";
-      fault(node, limit, todo);
-      return Optional.empty();
+      return fault(node, limit, todo);
     }
     double written = number.value().doubleValue();
     double value = length ? origin.unitOrMm().toMm(written) : written;
@@ -204,21 +185,17 @@ final class TableReader extends KeyCursor {
       unsound();
       return Optional.empty();
     }
-    fault(node, limit, advice.orElseGet(() -> advice(value, range)));
-    return Optional.empty();
+    return fault(node, limit, advice.orElseGet(() -> advice(value, range)));
   }
 
   /** A whole number that must be there. */
   Optional<Double> wholeNumber(String key, String limit, String todo) {
     if (!has(key)) {
-      missing(key, limit, todo);
-      return Optional.empty();
+      return missing(key, limit, todo);
     }
-    if (node(key) instanceof TomlNode.Number number) {
-      return Optional.of(number.value().doubleValue());
-    }
-    fault(key, limit, "Write a whole number without quotes.");
-    return Optional.empty();
+    return node(key) instanceof TomlNode.Number number
+        ? Optional.of(number.value().doubleValue())
+        : fault(key, limit, "Write a whole number without quotes.");
   }
 
   private static String advice(double value, AllowedRange range) {
@@ -242,8 +219,7 @@ final class TableReader extends KeyCursor {
 
   /** A plane point that must be there, mm. */
   Optional<Vec2> point(String key, AllowedRange mm) {
-    return figures(key, 2, "two numbers, each " + mm.words(unit()), mm)
-        .map(v -> new Vec2(v.get(0), v.get(1)));
+    return figures(key, 2, mm).map(TableReader::vec2);
   }
 
   /** A plane point with a default, mm. */
@@ -253,48 +229,38 @@ final class TableReader extends KeyCursor {
 
   /** A point of space that must be there, mm. */
   Optional<Vec3> point3(String key, AllowedRange mm) {
-    return figures(key, 3, "three numbers, each " + mm.words(unit()), mm)
-        .map(v -> new Vec3(v.get(0), v.get(1), v.get(2)));
+    return figures(key, 3, mm).map(v -> new Vec3(v.get(0), v.get(1), v.get(2)));
   }
 
   /** Two angles that may be left out. */
   Optional<List<Angle>> optionalAngles(String key, AllowedRange degrees) {
     return has(key)
-        ? figures(key, 2, "two numbers, each " + degrees.words(unit()), degrees)
-            .map(v -> v.stream().map(Angle::ofDegrees).toList())
+        ? figures(key, 2, degrees).map(v -> v.stream().map(Angle::ofDegrees).toList())
         : Optional.empty();
   }
 
-  private Optional<List<Double>> figures(String key, int count, String limit, AllowedRange range) {
-    if (!has(key)) {
-      missing(key, limit, "Measure it and write it down.");
-      return Optional.empty();
-    }
-    return figures(node(key), count, limit, range);
+  private static Vec2 vec2(List<Double> figures) {
+    return new Vec2(figures.get(0), figures.get(1));
   }
 
-  private Optional<List<Double>> figures(
-      TomlNode node, int count, String limit, AllowedRange range) {
-    if (!(node instanceof TomlNode.Items list) || list.items().size() != count) {
-      fault(node, limit, "Write " + count + " numbers in square brackets.");
-      return Optional.empty();
-    }
-    List<Double> values = new ArrayList<>();
-    for (TomlNode item : list.items()) {
-      figure(item, range).ifPresent(values::add);
-    }
-    return values.size() == count ? Optional.of(values) : Optional.empty();
+  private Optional<List<Double>> figures(String key, int count, AllowedRange range) {
+    return has(key) ? figures(node(key), count, range) : unmeasured(key, each(count, range));
+  }
+
+  private Optional<List<Double>> figures(TomlNode node, int count, AllowedRange range) {
+    return node instanceof TomlNode.Items list && list.items().size() == count
+        ? all(list.items(), item -> figure(item, range))
+        : fault(node, each(count, range), "Write " + count + " numbers in square brackets.");
+  }
+
+  private String each(int count, AllowedRange range) {
+    return (count == 2 ? "two" : "three") + " numbers, each " + range.words(unit());
   }
 
   /** Lengths in a list, mm; empty when the key is missing and none are needed. */
   Optional<List<Double>> lengths(String key, int least, int most, AllowedRange mm) {
-    List<TomlNode> items = items(key, least, most, "figures, each " + mm.words(unit()));
-    List<Double> values = new ArrayList<>();
-    for (TomlNode item : items) {
-      figure(item, mm).ifPresent(values::add);
-    }
-    boolean all = values.size() == items.size() && (least == 0 || !values.isEmpty());
-    return all ? Optional.of(values) : Optional.empty();
+    return items(key, least, most, "figures, each " + mm.words(unit()))
+        .flatMap(items -> all(items, item -> figure(item, mm)));
   }
 
   /** One length or a list of readings of it, which must be there, mm. */
@@ -306,59 +272,43 @@ final class TableReader extends KeyCursor {
 
   /** A ring of points, mm. */
   Optional<List<Vec2>> points(String key, AllowedRange mm) {
-    List<TomlNode> items = items(key, 3, MOST_POINTS, "points");
-    List<Vec2> points = new ArrayList<>();
-    for (TomlNode item : items) {
-      figures(item, 2, "two numbers, each " + mm.words(unit()), mm)
-          .ifPresent(v -> points.add(new Vec2(v.get(0), v.get(1))));
-    }
-    return !items.isEmpty() && points.size() == items.size()
-        ? Optional.of(points)
-        : Optional.empty();
+    return items(key, 3, MOST_POINTS, "points")
+        .flatMap(items -> all(items, item -> figures(item, 2, mm).map(TableReader::vec2)));
   }
 
   // Words.
 
   /** A truth value that must be there. */
   Optional<Boolean> flag(String key, String todo) {
+    String limit = "true or false";
     if (!has(key)) {
-      missing(key, "true or false", todo);
-      return Optional.empty();
+      return missing(key, limit, todo);
     }
-    if (node(key) instanceof TomlNode.Flag flag) {
-      return Optional.of(flag.value());
-    }
-    fault(key, "true or false", "Write true or false, without quotes.");
-    return Optional.empty();
+    return node(key) instanceof TomlNode.Flag flag
+        ? Optional.of(flag.value())
+        : fault(key, limit, "Write true or false, without quotes.");
   }
 
-  /** One of a few words, with a default if one is given. */
-  <T> Optional<T> word(String key, List<T> all, Function<T, String> wordOf, Optional<T> otherwise) {
+  /** One of a few words, which must be there. */
+  <T> Optional<T> word(String key, List<T> all, Function<T, String> wordOf) {
     List<String> words = all.stream().map(wordOf).toList();
     String limit = String.join(", ", words);
     if (!has(key)) {
-      if (otherwise.isEmpty()) {
-        missing(key, limit, "Choose one.");
-      }
-      return otherwise;
+      return missing(key, limit, "Choose one.");
     }
     Optional<String> text = string(key, limit);
-    Optional<T> found =
-        text.flatMap(t -> all.stream().filter(one -> wordOf.apply(one).equals(t)).findFirst());
-    if (text.isPresent() && found.isEmpty()) {
-      fault(
-          key,
-          limit,
-          SpellingHint.nearest(text.get(), words)
-              .map(word -> "Did you mean \"" + word + "\"?")
-              .orElse("Choose one of these."));
+    if (text.isEmpty()) {
+      return Optional.empty();
     }
-    return found;
+    int index = words.indexOf(text.get());
+    return index >= 0
+        ? Optional.of(all.get(index))
+        : fault(key, limit, SpellingHint.advice(text.get(), words, "Choose one of these."));
   }
 
   /** One of a kind's words, which must be there. */
   <E extends Enum<E> & Worded> Optional<E> word(String key, Class<E> kind) {
-    return word(key, List.of(kind.getEnumConstants()), Worded::word, Optional.empty());
+    return word(key, List.of(kind.getEnumConstants()), Worded::word);
   }
 
   /** One of a kind's words, with a default. */
@@ -378,12 +328,7 @@ final class TableReader extends KeyCursor {
       String written = item instanceof TomlNode.Text text ? text.value() : "";
       int index = words.indexOf(written);
       if (index < 0) {
-        fault(
-            item,
-            limit,
-            SpellingHint.nearest(written, words)
-                .map(word -> "Did you mean \"" + word + "\"?")
-                .orElse("Choose from these."));
+        fault(item, limit, SpellingHint.advice(written, words, "Choose from these."));
       } else if (found.contains(all.get(index))) {
         fault(item, limit, "It is in the list twice: drop one.");
       } else {
@@ -399,12 +344,7 @@ final class TableReader extends KeyCursor {
       leave(key);
       return Optional.of(text.value());
     }
-    if (has(key)) {
-      fault(key, limit, "Write it in quotes.");
-    } else {
-      missing(key, limit, "Add it.");
-    }
-    return Optional.empty();
+    return has(key) ? fault(key, limit, "Write it in quotes.") : missing(key, limit, "Add it.");
   }
 
   /** A line of text for the sheets, with a default. */
@@ -422,23 +362,17 @@ final class TableReader extends KeyCursor {
     String value = text.get();
     int count = value.codePointCount(0, value.length());
     if (value.isBlank() || count > most) {
-      fault(key, limit, value.isBlank() ? "Give it a name." : "Shorten it.");
-      return Optional.empty();
+      return fault(key, limit, value.isBlank() ? "Give it a name." : "Shorten it.");
     }
-    Optional<Integer> bad =
-        value
-            .codePoints()
-            .filter(c -> MessageText.isShapeless(c) || !printable.test(c))
-            .boxed()
-            .findFirst();
+    IntPredicate unprintable = c -> MessageText.isShapeless(c) || !printable.test(c);
+    OptionalInt bad = value.codePoints().filter(unprintable).findFirst();
     if (bad.isPresent()) {
-      int c = bad.get();
+      int c = bad.getAsInt();
       String shape = MessageText.isShapeless(c) ? "" : " (" + Character.toString(c) + ")";
-      fault(
+      return fault(
           key,
           "characters that the sheets can print",
           "Leave out or replace " + MessageText.codePoint(c) + shape + ".");
-      return Optional.empty();
     }
     return text;
   }

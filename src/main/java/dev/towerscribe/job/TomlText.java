@@ -11,7 +11,6 @@ import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
-import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -19,19 +18,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** One file's text: decoded, parsed, and turned into {@link TomlNode}s. */
-final class TomlText {
+/**
+ * One file's text: decoded, parsed, and turned into {@link TomlNode}s.
+ *
+ * @param root its top table as the parser has it
+ */
+record TomlText(JsonNode root) {
   /** A job is some kilobytes; anything past this is not a job. */
   static final int MOST_BYTES = 1 << 20;
 
   /** The deepest key, right.tower.bracket[0].fasteners[0].at[0], is eight steps down. */
   private static final int DEEPEST = 12;
-
-  private final JsonNode root;
-
-  private TomlText(JsonNode root) {
-    this.root = root;
-  }
 
   /**
    * Decodes a file.
@@ -43,20 +40,13 @@ final class TomlText {
    */
   static Optional<String> decode(byte[] bytes, String key, Faults faults) {
     if (bytes.length > MOST_BYTES) {
-      faults.add(
-          new Fault(
-              key, "more than 1 MiB", "at most 1 MiB", "This is not a job file: name another."));
-      return Optional.empty();
+      String todo = "This is not a job file: name another.";
+      return faults.add(new Fault(key, "more than 1 MiB", "at most 1 MiB", todo));
     }
     ByteBuffer in = ByteBuffer.wrap(bytes);
     try {
-      String text =
-          StandardCharsets.UTF_8
-              .newDecoder()
-              .onMalformedInput(CodingErrorAction.REPORT)
-              .onUnmappableCharacter(CodingErrorAction.REPORT)
-              .decode(in)
-              .toString();
+      // A new decoder reports what it cannot read, unlike the String constructor.
+      String text = StandardCharsets.UTF_8.newDecoder().decode(in).toString();
       return Optional.of(text.startsWith("\uFEFF") ? text.substring(1) : text);
     } catch (CharacterCodingException e) {
       // The decoder stops in front of the bytes it cannot read.
@@ -64,13 +54,8 @@ final class TomlText {
       for (int i = 0; i < in.position(); i++) {
         line += bytes[i] == '\n' ? 1 : 0;
       }
-      faults.add(
-          new Fault(
-              key,
-              "line " + line + " holds bytes that are not UTF-8 text",
-              "UTF-8",
-              "Save the file again as UTF-8."));
-      return Optional.empty();
+      String given = "line " + line + " holds bytes that are not UTF-8 text";
+      return faults.add(new Fault(key, given, "UTF-8", "Save the file again as UTF-8."));
     }
   }
 
@@ -86,8 +71,7 @@ final class TomlText {
     try (JsonParser parser = new TomlFactory().createParser(text)) {
       return Optional.of(new TomlText(TomlTree.of(parser)));
     } catch (JsonProcessingException e) {
-      faults.add(SyntaxFault.of(e, text, key));
-      return Optional.empty();
+      return faults.add(SyntaxFault.of(e, text, key));
     } catch (IOException e) {
       throw new UncheckedIOException("a text in memory cannot be read", e);
     }
@@ -125,10 +109,11 @@ final class TomlText {
   private static TomlNode.Table table(
       JsonNode json, SourcePosition origin, Faults faults, int depth) {
     Map<String, TomlNode> entries = new LinkedHashMap<>();
-    for (Map.Entry<String, JsonNode> entry : json.properties()) {
-      SourcePosition at = origin.child(entry.getKey());
-      entries.put(entry.getKey(), node(entry.getValue(), at, faults, depth + 1));
-    }
+    json.properties()
+        .forEach(
+            e ->
+                entries.put(
+                    e.getKey(), node(e.getValue(), origin.child(e.getKey()), faults, depth + 1)));
     return new TomlNode.Table(origin, entries);
   }
 

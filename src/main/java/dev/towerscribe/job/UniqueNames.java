@@ -14,8 +14,7 @@ final class UniqueNames {
 
   static Optional<String> unique(TableReader t, Optional<String> name, Set<String> taken) {
     if (name.isPresent() && !taken.add(name.get())) {
-      t.fault("name", "a name of its own", "Another has this name: change one.");
-      return Optional.empty();
+      return t.fault("name", "a name of its own", "Another has this name: change one.");
     }
     return name;
   }

@@ -23,25 +23,14 @@ import java.util.function.IntPredicate;
 /**
  * Reads visit files: what an alignment bay read. The job they belong to decides which sides there
  * are, how far the slot goes and whether there is a knuckle bolt, so it is needed to judge them.
+ *
+ * @param printable whether the sheets can carry a character, by its Unicode code point
+ * @param notes told what is no fault but should be changed in a file: keys in an old spelling
  */
-public final class VisitReader {
+public record VisitReader(IntPredicate printable, Consumer<String> notes) {
   private static final String SETTING = "setting";
   private static final String KNUCKLE = "knuckle";
   private static final String RIDE = "ride";
-
-  private final IntPredicate printable;
-  private final Consumer<String> notes;
-
-  /**
-   * A reader.
-   *
-   * @param printable whether the sheets can carry a character, by its Unicode code point
-   * @param notes told what is no fault but should be changed in a file: keys in an old spelling
-   */
-  public VisitReader(IntPredicate printable, Consumer<String> notes) {
-    this.printable = printable;
-    this.notes = notes;
-  }
 
   /**
    * Reads a visit file.
@@ -111,11 +100,10 @@ public final class VisitReader {
     SideJob sideJob = job.sides().get(side);
     if (sideJob == null) {
       var known = job.sides().keySet().stream().map(Side::word).toList();
-      top.fault(
+      return top.fault(
           side.word(),
           "the job's sides: " + String.join(", ", known),
           "The job has no such side: add it there, or leave it out here.");
-      return Optional.empty();
     }
     var table = top.optionalTable(side.word());
     if (table.isEmpty()) {
