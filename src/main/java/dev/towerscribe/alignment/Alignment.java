@@ -11,12 +11,11 @@ import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Lengths;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.function.Function;
 
 /** Works out what an alignment bay will read before and after the work. */
 public final class Alignment {
@@ -33,10 +32,8 @@ public final class Alignment {
     for (SideJob side : job.sides().values()) {
       of(side).ifPresent(a -> sides.put(side.side(), a));
     }
-    Optional<JobAlignment.Cross> before =
-        cross(reading(sides, Side.LEFT, false), reading(sides, Side.RIGHT, false));
-    Optional<JobAlignment.Cross> at =
-        cross(reading(sides, Side.LEFT, true), reading(sides, Side.RIGHT, true));
+    Optional<JobAlignment.Cross> before = cross(sides, SideAlignment::before);
+    Optional<JobAlignment.Cross> at = cross(sides, SideAlignment::at);
     Findings findings = findings("both");
     at.ifPresent(c -> AimFindings.cross(c, findings));
     return new JobAlignment(sides, before, at, findings.inOrder());
@@ -47,19 +44,16 @@ public final class Alignment {
     return new Findings(owner, Lengths.in(LengthUnit.MM));
   }
 
-  private static Optional<Reading> reading(
-      Map<Side, SideAlignment> sides, Side side, boolean after) {
-    return Optional.ofNullable(sides.get(side)).flatMap(a -> after ? a.at() : a.before());
-  }
-
   private static Optional<JobAlignment.Cross> cross(
-      Optional<Reading> left, Optional<Reading> right) {
-    return left.isPresent() && right.isPresent()
-        ? Optional.of(
-            new JobAlignment.Cross(
-                minus(left.get().caster(), right.get().caster()),
-                minus(left.get().camber(), right.get().camber())))
-        : Optional.empty();
+      Map<Side, SideAlignment> sides, Function<SideAlignment, Optional<Reading>> when) {
+    Optional<Reading> left = Optional.ofNullable(sides.get(Side.LEFT)).flatMap(when);
+    Optional<Reading> right = Optional.ofNullable(sides.get(Side.RIGHT)).flatMap(when);
+    return left.flatMap(
+        l ->
+            right.map(
+                r ->
+                    new JobAlignment.Cross(
+                        minus(l.caster(), r.caster()), minus(l.camber(), r.camber()))));
   }
 
   private static Angle minus(Angle a, Angle b) {
@@ -118,8 +112,8 @@ public final class Alignment {
         new StrutFigures(
             before.map(p -> Curves.of(bay, p)),
             at.map(p -> Curves.of(bay, p)),
-            strut.knuckleBolt().flatMap(b -> reachable(b, t -> bay.before(b, t))),
-            strut.knuckleBolt().flatMap(b -> reachable(b, t -> bay.at(chosen, b, t))),
+            strut.knuckleBolt().flatMap(b -> reachable(b, t -> bay.withKnuckle(t).before())),
+            strut.knuckleBolt().flatMap(b -> reachable(b, t -> bay.withKnuckle(t).at(chosen))),
             before.flatMap(p -> sure(() -> Sensitivity.before(job))),
             at.flatMap(p -> sure(() -> Sensitivity.at(job, job.mount().settingMm()))),
             strut.plusMinus());
@@ -153,22 +147,6 @@ public final class Alignment {
 
   /** Absent where a derivative has no finite value: at the very end of the linkage's reach. */
   private static Optional<Sensitivity.Figures> sure(NotReached.Ask<Sensitivity.Figures> ask) {
-    return NotReached.ifReached(ask)
-        .filter(
-            f ->
-                Stream.of(
-                        f.caster(),
-                        f.camber(),
-                        f.inclination(),
-                        f.scrubMm(),
-                        f.trailMm(),
-                        f.damperMm())
-                    .allMatch(Alignment::isFinite));
-  }
-
-  private static boolean isFinite(Sensitivity.Figure figure) {
-    return Double.isFinite(figure.value())
-        && Arrays.stream(figure.byCoordinate()).allMatch(Double::isFinite)
-        && Arrays.stream(figure.byChoice()).allMatch(Double::isFinite);
+    return NotReached.ifReached(ask).filter(Sensitivity.Figures::isFinite);
   }
 }

@@ -6,8 +6,10 @@ import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
 import dev.towerscribe.model.StrutPoints;
 import dev.towerscribe.quantity.Angle;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.DoubleStream;
+import java.util.stream.LongStream;
+import java.util.stream.Stream;
 
 /**
  * One side of a car on an alignment bay: the ride height held, the toe set by the tie rod, then
@@ -17,13 +19,11 @@ public final class Bay {
   private final SideJob job;
   private final StrutPoints strut;
   private final Mechanism mechanism;
-  private final double rideZMm;
 
-  private Bay(SideJob job, StrutPoints strut) {
+  private Bay(SideJob job, Mechanism mechanism) {
     this.job = job;
-    this.strut = strut;
-    this.mechanism = new Mechanism(Hardpoints.of(strut, job.side()));
-    this.rideZMm = strut.wheelCentre().z() + strut.rideMm();
+    this.mechanism = mechanism;
+    strut = mechanism.points();
   }
 
   /**
@@ -34,7 +34,22 @@ public final class Bay {
    * @throws java.util.NoSuchElementException without strut points
    */
   public static Bay of(SideJob job) {
-    return new Bay(job, job.strut().orElseThrow());
+    return new Bay(job, new Mechanism(job.strut().orElseThrow().onLeft(job.side())));
+  }
+
+  /** The same with the knuckle's camber bolt turned, which the strut must have. */
+  Bay withKnuckle(Angle turn) {
+    return new Bay(job, mechanism.withKnuckle(strut.knuckleBolt().orElseThrow().pivot(), turn));
+  }
+
+  /** As measured and, where there is a camber bolt, with it at both ends of its range. */
+  List<Bay> overKnuckleBolt() {
+    return Stream.concat(
+            Stream.of(this),
+            strut.knuckleBolt().stream()
+                .flatMap(bolt -> Stream.of(bolt.from(), bolt.to()))
+                .map(this::withKnuckle))
+        .toList();
   }
 
   /**
@@ -52,7 +67,7 @@ public final class Bay {
    * @return mm, vehicle Z
    */
   public double rideZMm() {
-    return rideZMm;
+    return strut.wheelCentre().z() + strut.rideMm();
   }
 
   /**
@@ -62,7 +77,7 @@ public final class Bay {
    * @throws NotReached if the linkage cannot get there
    */
   public Pose before() throws NotReached {
-    return mechanism.headedAtHeight(rideZMm, mechanism.points().top(), strut.toe());
+    return mechanism.headedAtHeight(rideZMm(), strut.top(), strut.toe());
   }
 
   /**
@@ -73,7 +88,7 @@ public final class Bay {
    * @throws NotReached if the linkage cannot get there
    */
   public Pose at(Vec2 bearing) throws NotReached {
-    return mechanism.headedAtHeight(rideZMm, top(bearing), strut.toe());
+    return mechanism.headedAtHeight(rideZMm(), top(bearing), strut.toe());
   }
 
   /**
@@ -83,61 +98,7 @@ public final class Bay {
    * @return left side, vehicle axes
    */
   public Vec3 top(Vec2 bearing) {
-    return TopPivot.moved(mechanism.points().top(), job, bearing);
-  }
-
-  /**
-   * With the knuckle's camber bolt turned as well.
-   *
-   * @param bearing bearing centre, plan
-   * @param bolt the bolt
-   * @param turn camber change asked of it
-   * @return the pose at ride height, toe set
-   * @throws NotReached if the linkage cannot get there
-   */
-  public Pose at(Vec2 bearing, StrutPoints.KnuckleBolt bolt, Angle turn) throws NotReached {
-    return turned(bolt, turn).headedAtHeight(rideZMm, top(bearing), strut.toe());
-  }
-
-  /**
-   * Before the work, with the knuckle's camber bolt turned.
-   *
-   * @param bolt the bolt
-   * @param turn camber change asked of it
-   * @return the pose at ride height, toe set
-   * @throws NotReached if the linkage cannot get there
-   */
-  public Pose before(StrutPoints.KnuckleBolt bolt, Angle turn) throws NotReached {
-    return turned(bolt, turn).headedAtHeight(rideZMm, mechanism.points().top(), strut.toe());
-  }
-
-  /** The linkage as measured and, where there is a camber bolt, at both ends of its range. */
-  List<Mechanism> overKnuckleBolt() {
-    List<Mechanism> all = new ArrayList<>(List.of(mechanism));
-    strut
-        .knuckleBolt()
-        .ifPresent(
-            bolt -> {
-              all.add(turned(bolt, bolt.from()));
-              all.add(turned(bolt, bolt.to()));
-            });
-    return all;
-  }
-
-  /** The linkage with the knuckle's camber bolt turned. */
-  Mechanism turned(StrutPoints.KnuckleBolt bolt, Angle turn) {
-    Vec3 pivot = job.side() == Side.LEFT ? bolt.pivot() : bolt.pivot().mirroredAcross();
-    return mechanism.withKnuckle(pivot, turn);
-  }
-
-  /** How far the wheel goes from ride height. */
-  StrutPoints.Limits limits() {
-    return strut.limits();
-  }
-
-  /** The toe that the bay sets, positive for toe-in. */
-  Angle toe() {
-    return strut.toe();
+    return TopPivot.moved(strut.top(), job, bearing);
   }
 
   /**
@@ -168,31 +129,14 @@ public final class Bay {
    * @return the curve
    */
   public List<Point> travel(Pose set, double fromMm, double toMm, double stepMm) {
-    List<Point> curve = new ArrayList<>();
-    double tie = set.tieOuter().minus(set.tieInner()).norm();
-    long steps = Math.round((toMm - fromMm) / stepMm);
-    for (long i = 0; i <= steps; i++) {
-      curve.add(travel(set, tie, fromMm + i * stepMm));
-    }
-    return curve;
+    return steps(fromMm, toMm, stepMm).mapToObj(mm -> travel(set, mm)).toList();
   }
 
   /** One point of that curve. */
   Point travel(Pose set, double travelMm) {
-    return travel(set, set.tieOuter().minus(set.tieInner()).norm(), travelMm);
-  }
-
-  private Point travel(Pose set, double tie, double travelMm) {
     double height = set.wheelCentre().z() + travelMm;
-    return point(travelMm, () -> mechanism.tiedAtHeight(height, set.top(), set.tieInner(), tie));
-  }
-
-  private static Point point(double input, NotReached.Ask<Pose> ask) {
-    try {
-      return new Point(input, ask.get(), null);
-    } catch (NotReached e) {
-      return new Point(input, null, e.reason());
-    }
+    return point(
+        travelMm, () -> mechanism.tiedAtHeight(height, set.top(), set.tieInner(), set.tieRodMm()));
   }
 
   /**
@@ -205,16 +149,26 @@ public final class Bay {
    * @return the curve
    */
   public List<Point> steer(Pose set, double fromDegrees, double toDegrees, double stepDegrees) {
-    List<Point> curve = new ArrayList<>();
-    long steps = Math.round((toDegrees - fromDegrees) / stepDegrees);
+    return steps(fromDegrees, toDegrees, stepDegrees).mapToObj(by -> steer(set, by)).toList();
+  }
+
+  private Point steer(Pose set, double degrees) {
     // A left wheel that steers to the left turns toe-out; a right wheel, mirrored here, toe-in.
     double sign = job.side() == Side.LEFT ? -1.0 : 1.0;
-    for (long i = 0; i <= steps; i++) {
-      double steer = fromDegrees + i * stepDegrees;
-      Angle toe = new Angle(set.toe() + sign * Math.toRadians(steer));
-      curve.add(
-          point(steer, () -> mechanism.headedAtHeight(set.wheelCentre().z(), set.top(), toe)));
+    Angle toe = new Angle(set.toe() + sign * Math.toRadians(degrees));
+    return point(degrees, () -> mechanism.headedAtHeight(set.wheelCentre().z(), set.top(), toe));
+  }
+
+  private static DoubleStream steps(double from, double to, double step) {
+    return LongStream.rangeClosed(0, Math.round((to - from) / step))
+        .mapToDouble(i -> from + i * step);
+  }
+
+  private static Point point(double input, NotReached.Ask<Pose> ask) {
+    try {
+      return new Point(input, ask.get(), null);
+    } catch (NotReached e) {
+      return new Point(input, null, e.reason());
     }
-    return curve;
   }
 }

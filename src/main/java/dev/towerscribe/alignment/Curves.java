@@ -1,7 +1,6 @@
 package dev.towerscribe.alignment;
 
 import dev.towerscribe.model.StrutPoints;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -74,41 +73,30 @@ public record Curves(Pose set, List<Bay.Point> travel, List<Bay.Point> steer, Bu
   }
 
   private static BumpSteer bumpSteer(Bay bay, Pose set) {
-    StrutPoints.Limits limits = bay.limits();
-    List<Bay.Point> travel = new ArrayList<>(evenly(bay, set, -limits.droopMm()));
-    travel.addAll(evenly(bay, set, limits.bumpMm()));
+    StrutPoints.Limits limits = bay.mechanism().points().limits();
     double steepest = 0;
     double steepestAt = 0;
     double peak = 0;
     double peakAt = 0;
-    double atRest = slope(bay, set, 0);
-    for (Bay.Point point : travel) {
-      if (!point.reached()) {
-        continue;
-      }
-      double away = point.pose().toe() - set.toe();
-      if (Math.abs(away) > Math.abs(peak)) {
-        peak = away;
-        peakAt = point.input();
-      }
-      double slope = slope(bay, set, point.input());
-      if (Math.abs(slope) > Math.abs(steepest)) {
-        steepest = slope;
-        steepestAt = point.input();
+    for (double end : new double[] {-limits.droopMm(), limits.bumpMm()}) {
+      int steps = (int) Math.ceil(Math.abs(end) / BUMP_STEP_MM);
+      for (int i = 0; i <= steps; i++) {
+        double travel = i == 0 ? 0.0 : end * i / steps;
+        Bay.Point there = bay.travel(set, travel);
+        double away = there.reached() ? there.pose().toe() - set.toe() : 0.0;
+        if (Math.abs(away) > Math.abs(peak)) {
+          peak = away;
+          peakAt = travel;
+        }
+        double slope = there.reached() ? slope(bay, set, travel) : 0.0;
+        if (Math.abs(slope) > Math.abs(steepest)) {
+          steepest = slope;
+          steepestAt = travel;
+        }
       }
     }
     return new BumpSteer(
-        atRest, steepest, steepestAt, peak, peakAt, limits.droopMm(), limits.bumpMm());
-  }
-
-  /** From ride height to an end of the travel, itself included; the end alone if that is all. */
-  private static List<Bay.Point> evenly(Bay bay, Pose set, double endMm) {
-    int steps = (int) Math.ceil(Math.abs(endMm) / BUMP_STEP_MM);
-    List<Bay.Point> points = new ArrayList<>();
-    for (int i = 0; i <= steps; i++) {
-      points.add(bay.travel(set, i == 0 ? 0.0 : endMm * i / steps));
-    }
-    return points;
+        slope(bay, set, 0), steepest, steepestAt, peak, peakAt, limits.droopMm(), limits.bumpMm());
   }
 
   /** Central difference; where only one side of it is reached, the slope is not known: zero. */

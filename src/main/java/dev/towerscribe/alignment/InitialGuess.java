@@ -1,6 +1,7 @@
 package dev.towerscribe.alignment;
 
 import dev.towerscribe.geometry.Vec3;
+import dev.towerscribe.model.StrutPoints;
 
 /**
  * Where to begin when an arm is turned to a wheel height: a parabola through three heights, shifted
@@ -27,7 +28,7 @@ final class InitialGuess {
    * @param linkage the linkage
    * @param points where its pivots are
    */
-  InitialGuess(Linkage linkage, Hardpoints points) {
+  InitialGuess(Linkage linkage, StrutPoints points) {
     top = points.top();
     LinkageSolver link = new LinkageSolver(linkage);
     link.tied(points.tieInner(), linkage.tieLength());

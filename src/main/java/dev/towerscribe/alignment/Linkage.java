@@ -1,6 +1,8 @@
 package dev.towerscribe.alignment;
 
 import dev.towerscribe.geometry.Vec3;
+import dev.towerscribe.model.StrutPoints;
+import dev.towerscribe.quantity.Angle;
 
 /**
  * What stays the same of one strut however it moves, left side: the upright in its own axes and the
@@ -37,11 +39,11 @@ record Linkage(
   /**
    * The linkage of a strut's points, its damper perhaps turned in the upright.
    *
-   * @param p the points
+   * @param p the points, left side
    * @param lower lower point of the damper's axis
    * @param axisUp unit vector upward along the damper
    */
-  static Linkage of(Hardpoints p, Vec3 lower, Vec3 axisUp) {
+  static Linkage of(StrutPoints p, Vec3 lower, Vec3 axisUp) {
     Vec3 ball = p.ballJoint();
     Vec3 square = lower.minus(ball).plus(axisUp.times(ball.minus(lower).dot(axisUp)));
     double distance = square.norm();
@@ -59,12 +61,20 @@ record Linkage(
         upright.inBody(p.tieOuter().minus(ball)),
         upright.inBody(p.wheelCentre().minus(ball)),
         upright.inBody(lower.minus(ball)),
-        upright.inBody(p.spin()),
+        upright.inBody(spinAxis(p.camber(), p.toe())),
         turned.dot(tie) >= 0 ? 1.0 : -1.0,
         tie.norm(),
         centre,
         out,
         up.z() >= 0 ? up : up.times(-1));
+  }
+
+  /**
+   * A left wheel's axis: a unit vector that points outboard (+Y). Its downward tip is the camber,
+   * its forward turn the toe-in.
+   */
+  static Vec3 spinAxis(Angle camber, Angle toe) {
+    return new Vec3(camber.cos() * toe.sin(), camber.cos() * toe.cos(), -camber.sin());
   }
 
   /** The upright's axes as measured, in vehicle axes. */

@@ -1,6 +1,7 @@
 package dev.towerscribe.alignment;
 
 import dev.towerscribe.geometry.Vec3;
+import dev.towerscribe.model.StrutPoints;
 import dev.towerscribe.quantity.Angle;
 
 /**
@@ -15,20 +16,20 @@ import dev.towerscribe.quantity.Angle;
  * given arm angle; a given wheel height takes two or three steps of Newton's on the arm angle.
  */
 public final class Mechanism {
-  private final Hardpoints points;
+  private final StrutPoints points;
   private final Linkage linkage;
   private final InitialGuess guess;
 
   /**
    * The linkage as measured.
    *
-   * @param points its points
+   * @param points its points, left side
    */
-  public Mechanism(Hardpoints points) {
+  public Mechanism(StrutPoints points) {
     this(points, points.strutLower(), points.top().minus(points.strutLower()).unit());
   }
 
-  private Mechanism(Hardpoints points, Vec3 lower, Vec3 upAlongDamper) {
+  private Mechanism(StrutPoints points, Vec3 lower, Vec3 upAlongDamper) {
     this.points = points;
     linkage = Linkage.of(points, lower, upAlongDamper);
     guess = new InitialGuess(linkage, points);
@@ -75,9 +76,9 @@ public final class Mechanism {
   /**
    * The points it was made from.
    *
-   * @return hardpoints, left side
+   * @return as given, left side
    */
-  public Hardpoints points() {
+  public StrutPoints points() {
     return points;
   }
 

@@ -12,18 +12,20 @@ public final class NotReached extends Exception {
   /** What stands in the way. */
   public enum Reason {
     /** The top pivot is nearer to the ball joint than the ball joint is to the damper's axis. */
-    TOP_TOO_CLOSE("the top pivot is too close to the ball joint"),
+    TOP_TOO_CLOSE("the top pivot is too close to the ball joint", "top, ball_joint, strut_lower"),
     /** The tie rod is too short or too long to close the linkage. */
-    TIE_ROD("the tie rod does not reach"),
+    TIE_ROD("the tie rod does not reach", "tie_inner, tie_outer"),
     /** The wheel's toe cannot be set by turning it about the steering axis. */
-    TOE("no tie rod length gives that toe"),
+    TOE("no tie rod length gives that toe", "top, ball_joint, wheel_centre"),
     /** The arm's circle does not go to that height. */
-    ARM("the arm does not reach that wheel height");
+    ARM("the arm does not reach that wheel height", "arm_front, arm_rear, ball_joint");
 
     private final String words;
+    private final String points;
 
-    Reason(String words) {
+    Reason(String words, String points) {
       this.words = words;
+      this.points = points;
     }
 
     /**
@@ -33,6 +35,15 @@ public final class NotReached extends Exception {
      */
     public String words() {
       return words;
+    }
+
+    /**
+     * The points that it speaks of.
+     *
+     * @return the job's names of them
+     */
+    public String points() {
+      return points;
     }
   }
 

@@ -1,7 +1,9 @@
 package dev.towerscribe.alignment;
 
 import dev.towerscribe.geometry.Vec3;
+import dev.towerscribe.model.Plate;
 import dev.towerscribe.model.SideJob;
+import dev.towerscribe.model.StrutPoints;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -30,7 +32,7 @@ record PointFault(String points, double figureMm, double leastMm, String say) {
     if (job.strut().isEmpty()) {
       return found;
     }
-    Hardpoints h = Hardpoints.of(job.strut().get(), job.side());
+    StrutPoints h = job.strut().get().onLeft(job.side());
     least(
         found,
         "arm_front, arm_rear, ball_joint",
@@ -45,11 +47,10 @@ record PointFault(String points, double figureMm, double leastMm, String say) {
         height,
         LEAST_HEIGHT_MM,
         "The top pivot must lie well above the ball joint: check Z of both.");
-    double slotFrom = job.plate().slot().fromMm();
-    double slotTo = job.plate().slot().toMm();
-    for (double setting : List.of(slotFrom, slotTo)) {
-      Vec3 moved = TopPivot.moved(h.top(), job, job.bearing(setting));
+    Plate.Slot slot = job.plate().slot();
+    for (double setting : List.of(slot.fromMm(), slot.toMm())) {
       if (found.isEmpty()) {
+        Vec3 moved = TopPivot.moved(h.top(), job, job.bearing(setting));
         least(
             found,
             "new top pivot, ball_joint",

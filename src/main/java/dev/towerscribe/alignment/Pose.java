@@ -60,6 +60,15 @@ public record Pose(
   }
 
   /**
+   * Length of the tie rod as it is set there.
+   *
+   * @return mm
+   */
+  public double tieRodMm() {
+    return tieOuter.minus(tieInner).norm();
+  }
+
+  /**
    * Included angle: kingpin inclination plus camber.
    *
    * @return radians

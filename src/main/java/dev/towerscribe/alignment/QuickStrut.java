@@ -46,10 +46,8 @@ public final class QuickStrut {
   private final Vec3 tieInner;
 
   /** Ball joint at the arm angles that give each travel with the original top pivot. */
-  private final double[] travelX;
+  private final List<Vec3> balls = new ArrayList<>();
 
-  private final double[] travelY;
-  private final double[] travelZ;
   private final double[] wheelHeights;
   private final double[] slopes;
   private final double lowestZ;
@@ -69,27 +67,25 @@ public final class QuickStrut {
    * @throws NotReached if the linkage as measured cannot get to ride height
    */
   public QuickStrut(SideJob job, double droopMm, double bumpMm, int travels) throws NotReached {
-    this(job, Bay.of(job).mechanism(), droopMm, bumpMm, travels);
+    this(job, Bay.of(job), droopMm, bumpMm, travels);
   }
 
   /**
    * Prepares one side with the knuckle's camber bolt turned.
    *
-   * @param job a side with strut points
-   * @param bolt its bolt
+   * @param job a side with strut points and a camber bolt
    * @param turn camber change asked of it
    * @return a strut that reads as {@link Bay} does with the bolt there; of no use for bump steer
    * @throws NotReached if the linkage cannot get there
    */
-  public static QuickStrut withKnuckle(SideJob job, StrutPoints.KnuckleBolt bolt, Angle turn)
-      throws NotReached {
-    return new QuickStrut(job, Bay.of(job).turned(bolt, turn), 0.0, 0.0, 0);
+  public static QuickStrut withKnuckle(SideJob job, Angle turn) throws NotReached {
+    return new QuickStrut(job, Bay.of(job).withKnuckle(turn), 0.0, 0.0, 0);
   }
 
-  private QuickStrut(SideJob job, Mechanism m, double droopMm, double bumpMm, int travels)
+  private QuickStrut(SideJob job, Bay bay, double droopMm, double bumpMm, int travels)
       throws NotReached {
-    StrutPoints strut = job.strut().orElseThrow();
-    Bay bay = Bay.of(job);
+    Mechanism m = bay.mechanism();
+    StrutPoints strut = m.points();
     Lean lean = job.tower().lean();
     fore = lean.fore(Side.LEFT);
     in = lean.in(Side.LEFT);
@@ -101,15 +97,14 @@ public final class QuickStrut {
     toeSlope = strut.toe().tan();
     link = new LinkageSolver(m.linkage()).headed(strut.toe().cos(), strut.toe().sin());
     tied = new LinkageSolver(m.linkage());
-    tieInner = m.points().tieInner();
-    Pose ride = m.headedAtHeight(rideZ, m.points().top(), strut.toe());
+    tieInner = strut.tieInner();
+    Pose ride = bay.before();
     guess = guess(Math.tan(m.armAngle(ride.ballJoint()) / 2));
     double droopZ = rideZ - droopMm;
     double bumpZ = rideZ + bumpMm;
     double lowest = rideZ;
     double highest = rideZ;
-    List<Vec3> balls = new ArrayList<>();
-    double tie = ride.tieOuter().minus(ride.tieInner()).norm();
+    double tie = ride.tieRodMm();
     for (int i = 0; i < travels; i++) {
       double z = droopZ + (bumpZ - droopZ) * i / (travels - 1);
       try {
@@ -123,17 +118,8 @@ public final class QuickStrut {
     }
     lowestZ = lowest;
     highestZ = highest;
-    int n = balls.size();
-    travelX = new double[n];
-    travelY = new double[n];
-    travelZ = new double[n];
-    wheelHeights = new double[n];
-    slopes = new double[n];
-    for (int i = 0; i < n; i++) {
-      travelX[i] = balls.get(i).x();
-      travelY[i] = balls.get(i).y();
-      travelZ[i] = balls.get(i).z();
-    }
+    wheelHeights = new double[balls.size()];
+    slopes = new double[balls.size()];
   }
 
   /**
@@ -213,9 +199,10 @@ public final class QuickStrut {
     tied.tied(tieInner, Math.sqrt(link.tieSquared(tieInner))).top(topX, topY, topZ);
     // Toe against wheel height at fixed arm angles; the travel's ends fall between two of them.
     double peak = 0.0;
-    int n = travelX.length;
+    int n = balls.size();
     for (int i = 0; i < n; i++) {
-      if (tied.atBall(travelX[i], travelY[i], travelZ[i]) != null) {
+      Vec3 ball = balls.get(i);
+      if (tied.atBall(ball.x(), ball.y(), ball.z()) != null) {
         return Double.POSITIVE_INFINITY;
       }
       wheelHeights[i] = tied.wheelZ();

@@ -10,6 +10,7 @@ import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.Numbers;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 
 /** Whether the linkage gets where it has to, and what does not reach where it does not. */
 final class ReachFindings {
@@ -19,8 +20,6 @@ final class ReachFindings {
 
   /** What lies out of reach is a whole end of the travel, so that strides do not step over it. */
   private static final double STRIDE = 5;
-
-  private static final List<Integer> WAYS = List.of(-1, 1);
 
   private final SideJob job;
   private final Findings findings;
@@ -55,35 +54,46 @@ final class ReachFindings {
 
   /** At ride height with the top pivot where the work leaves it, or found it. */
   Optional<Pose> atRide(String check, String where, NotReached.Ask<Pose> ask) {
-    try {
-      return Optional.of(ask.get());
-    } catch (NotReached e) {
-      double ride = job.strut().orElseThrow().rideMm();
-      findings.add(
-          "reach-" + check,
-          Severity.STOP,
-          About.mm("%s, %s".formatted(where, points(e.reason())), ride, 0, SOURCE),
-          "At ride height %s. Measure these points again: %s."
-              .formatted(e.reason().words(), points(e.reason())));
-      return Optional.empty();
-    }
+    return asked(
+        ask,
+        check,
+        Severity.STOP,
+        where,
+        job.strut().orElseThrow().rideMm(),
+        0,
+        "At ride height %s. Measure these points again: %s.");
   }
 
   /** At ride height at another setting. */
   Optional<Pose> atSetting(double settingMm, NotReached.Ask<Pose> ask) {
+    return asked(
+        ask,
+        SlotSettings.id(job.plate().slot(), settingMm),
+        Severity.CAUTION,
+        SlotSettings.words(job.plate().slot(), settingMm),
+        settingMm,
+        settingMm,
+        "With the bearing there %s at ride height. Do not use this setting before it is"
+            + " understood: check %s.");
+  }
+
+  private Optional<Pose> asked(
+      NotReached.Ask<Pose> ask,
+      String check,
+      Severity severity,
+      String where,
+      double mm,
+      double limitMm,
+      String say) {
     try {
       return Optional.of(ask.get());
     } catch (NotReached e) {
-      String setting = SlotSettings.words(job.plate().slot(), settingMm);
+      String points = e.reason().points();
       findings.add(
-          "reach-" + SlotSettings.id(job.plate().slot(), settingMm),
-          Severity.CAUTION,
-          About.mm("%s, %s".formatted(setting, points(e.reason())), settingMm, settingMm, SOURCE),
-          """
-          With the bearing there %s at ride height. Do not use this setting before it is \
-          understood: check %s.\
-          """
-              .formatted(e.reason().words(), points(e.reason())));
+          "reach-" + check,
+          severity,
+          About.mm(where + ", " + points, mm, limitMm, SOURCE),
+          say.formatted(e.reason().words(), points));
       return Optional.empty();
     }
   }
@@ -91,68 +101,58 @@ final class ReachFindings {
   /** Over the wheel's travel and steer as the job limits them. */
   void overLimits(Bay bay, Pose set) {
     StrutPoints.Limits limits = job.strut().orElseThrow().limits();
-    travel(bay, set, limits);
-    steer(bay, set, limits);
+    double z = set.wheelCentre().z();
+    Mechanism m = bay.mechanism();
+    travel(limits, mm -> m.tiedAtHeight(z + mm, set.top(), set.tieInner(), set.tieRodMm()));
+    steer(
+        limits.steer().degrees(),
+        by -> m.headedAtHeight(z, set.top(), new Angle(set.toe() + Math.toRadians(by))));
   }
 
-  private void travel(Bay bay, Pose set, StrutPoints.Limits limits) {
-    double tie = set.tieOuter().minus(set.tieInner()).norm();
-    for (int sign : WAYS) {
-      double most = sign < 0 ? limits.droopMm() : limits.bumpMm();
-      Optional<Failure> failure =
-          firstFailure(
-              most,
-              mm ->
-                  bay.mechanism()
-                      .tiedAtHeight(
-                          set.wheelCentre().z() + sign * mm, set.top(), set.tieInner(), tie));
-      if (failure.isPresent()) {
-        String points = points(failure.get().reason());
-        findings.add(
-            "reach-travel",
-            Severity.CAUTION,
-            About.mm("wheel travel, " + points, failure.get().at(), most, TRAVEL),
-            "Before full %s %s. Check %s, or the travel that the job gives."
-                .formatted(sign < 0 ? "droop" : "bump", failure.get().reason().words(), points));
-        return;
-      }
+  private void travel(StrutPoints.Limits limits, Away away) {
+    Optional<Failure> failure =
+        firstFailure(-limits.droopMm(), away).or(() -> firstFailure(limits.bumpMm(), away));
+    if (failure.isEmpty()) {
+      double whole = limits.bumpMm() + limits.droopMm();
+      findings.add(
+          "reach-travel",
+          Severity.NOTE,
+          About.mm("wheel travel", whole, whole, TRAVEL),
+          "The linkage closes from full droop to full bump.");
+      return;
     }
-    double whole = limits.bumpMm() + limits.droopMm();
+    NotReached.Reason reason = failure.get().reason();
+    boolean down = failure.get().by() < 0;
     findings.add(
         "reach-travel",
-        Severity.NOTE,
-        About.mm("wheel travel", whole, whole, TRAVEL),
-        "The linkage closes from full droop to full bump.");
+        Severity.CAUTION,
+        About.mm(
+            "wheel travel, " + reason.points(),
+            Math.abs(failure.get().by()),
+            down ? limits.droopMm() : limits.bumpMm(),
+            TRAVEL),
+        "Before full %s %s. Check %s, or the travel that the job gives."
+            .formatted(down ? "droop" : "bump", reason.words(), reason.points()));
   }
 
-  private void steer(Bay bay, Pose set, StrutPoints.Limits limits) {
-    double most = limits.steer().degrees();
-    for (int sign : WAYS) {
-      Optional<Failure> failure =
-          firstFailure(
-              most,
-              degrees ->
-                  bay.mechanism()
-                      .headedAtHeight(
-                          set.wheelCentre().z(),
-                          set.top(),
-                          new Angle(set.toe() + sign * Math.toRadians(degrees))));
-      if (failure.isPresent()) {
-        double at = failure.get().at();
-        String points = points(failure.get().reason());
-        findings.add(
-            "reach-steer",
-            Severity.CAUTION,
-            new About("steer, " + points, at, most, "deg", "job: strut.steer"),
-            "With the wheel turned %s deg %s at the front %s. Check %s."
-                .formatted(
-                    Numbers.plain(at, 1),
-                    sign < 0 ? "out" : "in",
-                    failure.get().reason().words(),
-                    points));
-        return;
-      }
-    }
+  private void steer(double most, Away away) {
+    firstFailure(-most, away)
+        .or(() -> firstFailure(most, away))
+        .ifPresent(
+            f -> {
+              double at = Math.abs(f.by());
+              String points = f.reason().points();
+              findings.add(
+                  "reach-steer",
+                  Severity.CAUTION,
+                  new About("steer, " + points, at, most, "deg", "job: strut.steer"),
+                  "With the wheel turned %s deg %s at the front %s. Check %s."
+                      .formatted(
+                          Numbers.plain(at, 1),
+                          f.by() < 0 ? "out" : "in",
+                          f.reason().words(),
+                          points));
+            });
   }
 
   /** A pose asked for by how far it is from ride height or straight ahead. */
@@ -160,24 +160,22 @@ final class ReachFindings {
     Pose pose(double by) throws NotReached;
   }
 
-  private record Failure(double at, NotReached.Reason reason) {}
+  private record Failure(double by, NotReached.Reason reason) {}
 
   /** The first whole mm or degree, or the end, that is not reached; looked for in strides first. */
-  private static Optional<Failure> firstFailure(double most, Away away) {
-    double reached = 0;
-    while (reached < most) {
+  private static Optional<Failure> firstFailure(double end, Away away) {
+    double most = Math.abs(end);
+    double way = Math.signum(end);
+    for (double reached = 0; reached < most; reached += STRIDE) {
       double next = Math.min(reached + STRIDE, most);
-      Optional<Failure> failure = failure(next, away);
+      Optional<Failure> failure = failure(way * next, away);
       if (failure.isPresent()) {
-        for (double by = Math.min(reached + 1, next); by < next; by++) {
-          Optional<Failure> first = failure(by, away);
-          if (first.isPresent()) {
-            return first;
-          }
-        }
-        return failure;
+        return DoubleStream.iterate(Math.min(reached + 1, next), by -> by < next, by -> by + 1)
+            .mapToObj(by -> failure(way * by, away))
+            .flatMap(Optional::stream)
+            .findFirst()
+            .or(() -> failure);
       }
-      reached = next;
     }
     return Optional.empty();
   }
@@ -189,15 +187,5 @@ final class ReachFindings {
     } catch (NotReached e) {
       return Optional.of(new Failure(by, e.reason()));
     }
-  }
-
-  /** The job's names of the points that a reason speaks of. */
-  private static String points(NotReached.Reason reason) {
-    return switch (reason) {
-      case TOP_TOO_CLOSE -> "top, ball_joint, strut_lower";
-      case TIE_ROD -> "tie_inner, tie_outer";
-      case TOE -> "top, ball_joint, wheel_centre";
-      case ARM -> "arm_front, arm_rear, ball_joint";
-    };
   }
 }

@@ -1,9 +1,7 @@
 package dev.towerscribe.alignment;
 
 import dev.towerscribe.model.Plate;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /** The settings at which an alignment is read, and how findings name them: by their number. */
@@ -12,11 +10,12 @@ final class SlotSettings {
 
   /** The index marks and both ends of the slot, ascending, each once, mm. */
   static List<Double> of(Plate.Slot slot) {
-    TreeSet<Double> settings = new TreeSet<>();
     // Adding zero turns a negative zero into a plain one.
-    Stream.concat(slot.indexMm().stream(), Stream.of(slot.fromMm(), slot.toMm()))
-        .forEach(s -> settings.add(s + 0.0));
-    return new ArrayList<>(settings);
+    return Stream.concat(slot.indexMm().stream(), Stream.of(slot.fromMm(), slot.toMm()))
+        .map(s -> s + 0.0)
+        .distinct()
+        .sorted()
+        .toList();
   }
 
   /** The part of an id: "setting-3" for the third of them. */

@@ -37,21 +37,22 @@ public final class StrutRodPoses {
     if (job.strut().isEmpty() || !PointFault.in(job).isEmpty()) {
       return Optional.empty();
     }
-    StrutPoints.Limits limits = job.strut().get().limits();
+    StrutPoints strut = job.strut().get();
+    StrutPoints.Limits limits = strut.limits();
     Bay bay = Bay.of(job);
     Plate.Slot slot = job.plate().slot();
     List<StrutRodReach.Ray> rays = new ArrayList<>();
     for (double s : slot.fromMm() == slot.toMm() ? new double[] {0.0} : ALONG) {
       double setting = between(slot.fromMm(), slot.toMm(), s);
       Vec3 top = bay.top(job.bearing(setting));
-      for (Mechanism mechanism : bay.overKnuckleBolt()) {
+      for (Bay bolted : bay.overKnuckleBolt()) {
         for (double travel : ALONG) {
           double z = bay.rideZMm() + between(-limits.droopMm(), limits.bumpMm(), travel);
           for (double steer : ALONG) {
             double lock = limits.steer().radians();
-            Angle toe = new Angle(bay.toe().radians() + between(-lock, lock, steer));
-            Optional<Vec2> perMm = perMm(job, mechanism, z, top, toe);
-            perMm.ifPresent(v -> rays.add(new StrutRodReach.Ray(setting, v)));
+            Angle toe = new Angle(strut.toe().radians() + between(-lock, lock, steer));
+            perMm(job, bolted.mechanism(), z, top, toe)
+                .ifPresent(v -> rays.add(new StrutRodReach.Ray(setting, v)));
           }
         }
       }

@@ -33,9 +33,10 @@ final class ToeBeforeReset {
     try {
       Bay bay = Bay.of(job);
       Pose before = bay.before();
-      double tie = before.tieOuter().minus(before.tieInner()).norm();
       Vec3 top = bay.top(job.bearing(job.mount().settingMm()));
-      return bay.mechanism().tiedAtHeight(bay.rideZMm(), top, before.tieInner(), tie).toe();
+      return bay.mechanism()
+          .tiedAtHeight(bay.rideZMm(), top, before.tieInner(), before.tieRodMm())
+          .toe();
     } catch (NotReached e) {
       return Double.NaN;
     }

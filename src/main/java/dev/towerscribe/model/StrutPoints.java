@@ -177,6 +177,16 @@ public record StrutPoints(
   }
 
   /**
+   * The same strut on the left side, which all linkages are worked out on.
+   *
+   * @param side the side it is on
+   * @return itself, or its mirror image
+   */
+  public StrutPoints onLeft(Side side) {
+    return side == Side.LEFT ? this : mirrored();
+  }
+
+  /**
    * A strut from a list of points.
    *
    * @param p eight points in the order of {@link #points}

@@ -68,10 +68,10 @@ interface SideAngles {
       StrutPoints points = job.strut().orElseThrow();
       strut = new QuickStrut(job, points.limits().droopMm(), points.limits().bumpMm(), TRAVELS);
       Optional<StrutPoints.KnuckleBolt> bolt = points.knuckleBolt();
-      from = bolt.isPresent() ? QuickStrut.withKnuckle(job, bolt.get(), bolt.get().from()) : null;
+      from = bolt.isPresent() ? QuickStrut.withKnuckle(job, bolt.get().from()) : null;
       turnFrom = bolt.map(b -> b.from().radians()).orElse(0.0);
       turnTo = bolt.map(b -> b.to().radians()).orElse(0.0);
-      to = bolt.isPresent() ? QuickStrut.withKnuckle(job, bolt.get(), bolt.get().to()) : null;
+      to = bolt.isPresent() ? QuickStrut.withKnuckle(job, bolt.get().to()) : null;
     }
 
     @Override

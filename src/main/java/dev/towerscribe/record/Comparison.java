@@ -2,9 +2,7 @@ package dev.towerscribe.record;
 
 import dev.towerscribe.adjust.Propagation;
 import dev.towerscribe.alignment.Sensitivity;
-import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.model.Job;
-import dev.towerscribe.model.PlusMinus;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.StrutPoints;
 import dev.towerscribe.quantity.Angle;
@@ -79,7 +77,7 @@ final class Comparison {
     Sensitivity.Figure f = a.sure().get();
     Sensitivity.Figure g = b.sure().get();
     if (a.side() == b.side() || sharePoints()) {
-      sum += ofPoints(f, g, job.sides().get(a.side()).strut().orElseThrow().plusMinus());
+      sum += f.covariance(g, job.sides().get(a.side()).strut().orElseThrow().plusMinus());
     }
     if (a.side() == b.side()) {
       List<List<Double>> ofChoices = made.get(a.side()).covariance();
@@ -98,19 +96,6 @@ final class Comparison {
     Optional<StrutPoints> right =
         Optional.ofNullable(job.sides().get(Side.RIGHT)).flatMap(s -> s.strut());
     return left.isPresent() && left.map(StrutPoints::mirrored).equals(right);
-  }
-
-  private static double ofPoints(Sensitivity.Figure f, Sensitivity.Figure g, PlusMinus sure) {
-    double camber = sure.camber().radians();
-    double sum = f.byCamber() * g.byCamber() * camber * camber;
-    List<Vec3> points = sure.points();
-    for (int i = 0; i < points.size(); i++) {
-      Vec3 p = points.get(i);
-      sum += f.byCoordinate()[3 * i] * g.byCoordinate()[3 * i] * p.x() * p.x();
-      sum += f.byCoordinate()[3 * i + 1] * g.byCoordinate()[3 * i + 1] * p.y() * p.y();
-      sum += f.byCoordinate()[3 * i + 2] * g.byCoordinate()[3 * i + 2] * p.z() * p.z();
-    }
-    return sum;
   }
 
   /** Every figure, then what the work changed, then left minus right. */

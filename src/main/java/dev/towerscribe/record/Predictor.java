@@ -1,7 +1,6 @@
 package dev.towerscribe.record;
 
 import dev.towerscribe.alignment.AxisEstimate;
-import dev.towerscribe.alignment.Hardpoints;
 import dev.towerscribe.alignment.Mechanism;
 import dev.towerscribe.alignment.NotReached;
 import dev.towerscribe.alignment.Pose;
@@ -39,11 +38,6 @@ final class Predictor {
   /** Whether only the steering axis was measured, so that no +/- can be given. */
   boolean estimate() {
     return job.strut().isEmpty();
-  }
-
-  /** Whether anything can be predicted. */
-  static boolean canPredict(SideJob job) {
-    return job.strut().isPresent() || job.axis().isPresent();
   }
 
   /** Whether a thing has a part in what is predicted at all. */
@@ -93,16 +87,15 @@ final class Predictor {
    *     there
    */
   Optional<Map<BayFigure, Double>> at(ReadingStage stage, CauseParameter knob, double by) {
-    try {
-      Map<BayFigure, Double> figures =
-          estimate() ? estimated(stage, knob, by) : posed(stage, knob, by);
-      if (knob == CauseParameter.CASTER_SCALE) {
-        figures.merge(BayFigure.CASTER, 1.0 + by, (a, b) -> a * b);
-      }
-      return Optional.of(figures);
-    } catch (NotReached e) {
-      return Optional.empty();
-    }
+    return NotReached.ifReached(
+        () -> {
+          Map<BayFigure, Double> figures =
+              estimate() ? estimated(stage, knob, by) : posed(stage, knob, by);
+          if (knob == CauseParameter.CASTER_SCALE) {
+            figures.merge(BayFigure.CASTER, 1.0 + by, (a, b) -> a * b);
+          }
+          return figures;
+        });
   }
 
   private Map<BayFigure, Double> posed(ReadingStage stage, CauseParameter knob, double by)
@@ -118,11 +111,11 @@ final class Predictor {
 
   private Pose pose(ReadingStage stage, CauseParameter knob, double by) throws NotReached {
     SideJob side = changed(stage, knob, by);
-    StrutPoints strut = side.strut().orElseThrow();
-    Mechanism linkage = new Mechanism(Hardpoints.of(strut, side.side()));
-    Vec3 top = linkage.points().top();
+    StrutPoints strut = side.strut().orElseThrow().onLeft(side.side());
+    Mechanism linkage = new Mechanism(strut);
+    Vec3 top = strut.top();
     if (stage == ReadingStage.AFTER) {
-      linkage = turned(linkage, strut);
+      linkage = turned(linkage);
       top = TopPivot.moved(top, side, side.bearing(side.mount().settingMm()));
     }
     if (knob == CauseParameter.SUBFRAME) {
@@ -133,21 +126,15 @@ final class Predictor {
     double height = strut.wheelCentre().z() + strut.rideMm();
     Pose set = linkage.headedAtHeight(height, top, strut.toe());
     return knob == CauseParameter.TIE_ROD
-        ? linkage.tiedAtHeight(height, top, set.tieInner(), tieMm(set) + by)
+        ? linkage.tiedAtHeight(height, top, set.tieInner(), set.tieRodMm() + by)
         : set;
   }
 
-  private Mechanism turned(Mechanism linkage, StrutPoints strut) {
-    if (wheel.knuckle().radians() == 0.0) {
-      return linkage;
-    }
-    Vec3 pivot = strut.knuckleBolt().orElseThrow().pivot();
-    return linkage.withKnuckle(
-        job.side() == Side.LEFT ? pivot : pivot.mirroredAcross(), wheel.knuckle());
-  }
-
-  private static double tieMm(Pose pose) {
-    return pose.tieOuter().minus(pose.tieInner()).norm();
+  private Mechanism turned(Mechanism linkage) {
+    return wheel.knuckle().radians() == 0.0
+        ? linkage
+        : linkage.withKnuckle(
+            linkage.points().knuckleBolt().orElseThrow().pivot(), wheel.knuckle());
   }
 
   /**
@@ -157,16 +144,12 @@ final class Predictor {
    * @return mm; empty for an estimate or where the linkage cannot get there
    */
   Optional<Double> tieLeftAloneMm() {
-    if (estimate()) {
-      return Optional.empty();
-    }
-    try {
-      return Optional.of(
-          tieMm(pose(ReadingStage.BEFORE, CauseParameter.RIDE, 0.0))
-              - tieMm(pose(ReadingStage.AFTER, CauseParameter.RIDE, 0.0)));
-    } catch (NotReached e) {
-      return Optional.empty();
-    }
+    return estimate()
+        ? Optional.empty()
+        : NotReached.ifReached(
+            () ->
+                pose(ReadingStage.BEFORE, CauseParameter.RIDE, 0.0).tieRodMm()
+                    - pose(ReadingStage.AFTER, CauseParameter.RIDE, 0.0).tieRodMm());
   }
 
   /**
@@ -181,15 +164,11 @@ final class Predictor {
       return Optional.empty();
     }
     SideJob side = changed(stage, CauseParameter.RIDE, 0.0);
-    try {
-      Sensitivity.Figures figures =
-          stage == ReadingStage.BEFORE
-              ? Sensitivity.before(side)
-              : Sensitivity.at(side, side.mount().settingMm());
-      return Optional.of(figures);
-    } catch (NotReached e) {
-      return Optional.empty();
-    }
+    return NotReached.ifReached(
+        () ->
+            stage == ReadingStage.BEFORE
+                ? Sensitivity.before(side)
+                : Sensitivity.at(side, side.mount().settingMm()));
   }
 
   /** The side as the visit has it, one thing changed. */

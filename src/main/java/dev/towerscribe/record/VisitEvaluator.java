@@ -11,7 +11,6 @@ import dev.towerscribe.model.StrutPoints;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.Lengths;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -124,7 +123,7 @@ public final class VisitEvaluator {
                 read.getValue().radians(),
                 visit.uncertainty().of(figure).radians(),
                 visit.uncertainty().rideMm() * perRide(predictor, stage, figure),
-                sure.flatMap(f -> figure(f, figure)).filter(VisitEvaluator::isFinite)));
+                sure.flatMap(f -> figure(f, figure)).filter(Sensitivity.Figure::isFinite)));
       }
     }
     return rows;
@@ -147,12 +146,5 @@ public final class VisitEvaluator {
       case INCLINATION -> Optional.of(f.inclination());
       case TOE -> Optional.empty();
     };
-  }
-
-  /** At the very end of the linkage's reach a derivative has no finite value. */
-  private static boolean isFinite(Sensitivity.Figure f) {
-    return Double.isFinite(f.byCamber())
-        && Arrays.stream(f.byCoordinate()).allMatch(Double::isFinite)
-        && Arrays.stream(f.byChoice()).allMatch(Double::isFinite);
   }
 }

@@ -5,7 +5,12 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.towerscribe.geometry.Vec3;
+import dev.towerscribe.model.PlusMinus;
+import dev.towerscribe.model.StrutPoint;
+import dev.towerscribe.model.StrutPoints;
 import dev.towerscribe.quantity.Angle;
+import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -20,7 +25,7 @@ class MechanismTest {
     assertThat(a.minus(b).norm()).as(what).isLessThan(tolerance);
   }
 
-  private static void agrees(String what, Pose pose, SixEquations other, Hardpoints p) {
+  private static void agrees(String what, Pose pose, SixEquations other, StrutPoints p) {
     double[] x = other.solve();
     assertThat(other.worst(x)).as(what + " residual").isLessThan(1e-10);
     same(what + " ball joint", pose.ballJoint(), other.placed(x, p.ballJoint()), MM);
@@ -28,7 +33,7 @@ class MechanismTest {
     same(what + " tie rod", pose.tieOuter(), other.placed(x, p.tieOuter()), MM);
     same(what + " strut lower", pose.strutLower(), other.placed(x, p.strutLower()), MM);
     // A unit vector's change is its angle.
-    same(what + " wheel axis", pose.spin(), SixEquations.turned(x, p.spin()), RAD);
+    same(what + " wheel axis", pose.spin(), SixEquations.turned(x, Struts.spin(p)), RAD);
   }
 
   @Test
@@ -36,7 +41,7 @@ class MechanismTest {
     // Independent: Hipparchus least squares on the constraint equations, started from rest.
     Random random = new Random(20261125);
     for (int i = 0; i < STRUTS; i++) {
-      Hardpoints p = Struts.random(random);
+      StrutPoints p = Struts.random(random);
       Mechanism mechanism = new Mechanism(p);
       Vec3 top = i % 2 == 0 ? p.top() : Struts.movedTop(p, random);
       double travel = i % 5 == 0 ? -80 + 160 * (i / 5 % 2) : -80 + 160 * random.nextDouble();
@@ -50,7 +55,7 @@ class MechanismTest {
   void closedFormAgreesWithSixEquationsOverSteer() throws NotReached {
     Random random = new Random(20261126);
     for (int i = 0; i < STRUTS; i++) {
-      Hardpoints p = Struts.random(random);
+      StrutPoints p = Struts.random(random);
       Mechanism mechanism = new Mechanism(p);
       Vec3 top = i % 2 == 0 ? p.top() : Struts.movedTop(p, random);
       double steer = i % 5 == 0 ? -35 + 70 * (i / 5 % 2) : -35 + 70 * random.nextDouble();
@@ -66,7 +71,7 @@ class MechanismTest {
     // Solve, then forward: the lengths that must not change, and the point that must be met.
     Random random = new Random(7);
     for (int i = 0; i < 200; i++) {
-      Hardpoints p = Struts.random(random);
+      StrutPoints p = Struts.random(random);
       Mechanism mechanism = new Mechanism(p);
       Vec3 top = Struts.movedTop(p, random);
       double z = p.wheelCentre().z() - 80 + 160 * random.nextDouble();
@@ -89,30 +94,38 @@ class MechanismTest {
 
   @Test
   void atRestNothingMoves() throws NotReached {
-    Hardpoints p = Struts.demo();
+    StrutPoints p = Struts.demo();
     Mechanism mechanism = new Mechanism(p);
     Pose tied = mechanism.tied(0, p.top(), p.tieInner(), mechanism.tieLengthMm());
     same("ball joint", tied.ballJoint(), p.ballJoint(), MM);
     same("wheel", tied.wheelCentre(), p.wheelCentre(), MM);
     same("tie", tied.tieOuter(), p.tieOuter(), MM);
-    same("spin", tied.spin(), p.spin(), 1e-12);
+    same("spin", tied.spin(), Struts.spin(p), 1e-12);
     Pose headed = mechanism.headed(0, p.top(), Angle.ZERO);
     same("wheel", headed.wheelCentre(), p.wheelCentre(), MM);
   }
 
   /** Generic strut of an open general-purpose multibody library, left side, mm. */
-  private static Hardpoints published() {
-    return new Hardpoints(
-        new Vec3(-115, 785, 579),
-        new Vec3(-21.65371, 940.57703, -174.02826),
-        new Vec3(220, 520, -156),
-        new Vec3(-300, 507, -137),
-        new Vec3(-74.02507, 853.2915, 248.4536),
-        new Vec3(-300, 520, -59),
-        new Vec3(-237.3756, 894.95045, -16.05418),
-        new Vec3(-40.00403, 1099.99965, -26.02507),
+  private static StrutPoints published() {
+    List<Vec3> points =
+        List.of(
+            new Vec3(-115, 785, 579),
+            new Vec3(-21.65371, 940.57703, -174.02826),
+            new Vec3(220, 520, -156),
+            new Vec3(-300, 507, -137),
+            new Vec3(-74.02507, 853.2915, 248.4536),
+            new Vec3(-300, 520, -59),
+            new Vec3(-237.3756, 894.95045, -16.05418),
+            new Vec3(-40.00403, 1099.99965, -26.02507));
+    return StrutPoints.of(
+        points,
         330,
-        new Vec3(0, 1, 0));
+        Angle.ZERO,
+        Angle.ZERO,
+        0,
+        PlusMinus.all(2),
+        Optional.empty(),
+        StrutPoints.Limits.USUAL);
   }
 
   @ParameterizedTest
@@ -127,7 +140,7 @@ class MechanismTest {
   })
   void openHardpoints(double travel, double camber, double toe, double caster, double inclination)
       throws NotReached {
-    Hardpoints p = published();
+    StrutPoints p = published();
     Mechanism mechanism = new Mechanism(p);
     Pose pose =
         mechanism.tiedAtHeight(
@@ -145,25 +158,15 @@ class MechanismTest {
     // turn about the steering axis, whatever the static camber g0 at zero toe.
     Random random = new Random(3);
     for (int i = 0; i < 200; i++) {
-      Hardpoints p = Struts.random(random);
-      Hardpoints straight =
-          new Hardpoints(
-              p.top(),
-              p.ballJoint(),
-              p.armFront(),
-              p.armRear(),
-              p.strutLower(),
-              p.tieInner(),
-              p.tieOuter(),
-              p.wheelCentre(),
-              p.tyreRadiusMm(),
-              Hardpoints.spinAxis(Angle.ofDegrees(-3 + 4 * random.nextDouble()), Angle.ZERO));
+      StrutPoints p = Struts.random(random);
+      StrutPoints straight =
+          p.withCamber(Angle.ofDegrees(-3 + 4 * random.nextDouble())).withToe(Angle.ZERO);
       Mechanism mechanism = new Mechanism(straight);
       Vec3 axis = straight.top().minus(straight.ballJoint()).unit();
       double phi = Math.toRadians(20);
       // Where the axis turned by phi heads the wheel, by Rodrigues' formula (independent).
-      double plus = headingAfter(straight.spin(), axis, phi);
-      double minus = headingAfter(straight.spin(), axis, -phi);
+      double plus = headingAfter(Struts.spin(straight), axis, phi);
+      double minus = headingAfter(Struts.spin(straight), axis, -phi);
       Pose left = mechanism.headed(0, straight.top(), new Angle(plus));
       Pose right = mechanism.headed(0, straight.top(), new Angle(minus));
       double g0 = mechanism.headed(0, straight.top(), Angle.ZERO).camber();
@@ -192,27 +195,17 @@ class MechanismTest {
   void casterSweepTable(
       double caster, double inclination, double camber, double toLeft, double toRight)
       throws NotReached {
-    Hardpoints d = Struts.demo();
+    StrutPoints d = Struts.demo();
     Vec3 up =
         new Vec3(-Math.tan(Math.toRadians(caster)), -Math.tan(Math.toRadians(inclination)), 1);
     Vec3 top = d.ballJoint().plus(up.times(600));
-    Hardpoints p =
-        new Hardpoints(
-            top,
-            d.ballJoint(),
-            d.armFront(),
-            d.armRear(),
-            d.strutLower(),
-            d.tieInner(),
-            d.tieOuter(),
-            d.wheelCentre(),
-            d.tyreRadiusMm(),
-            Hardpoints.spinAxis(Angle.ofDegrees(camber), Angle.ZERO));
+    StrutPoints p =
+        d.with(StrutPoint.TOP, top).withCamber(Angle.ofDegrees(camber)).withToe(Angle.ZERO);
     Mechanism mechanism = new Mechanism(p);
     double phi = Math.toRadians(20);
     Vec3 axis = up.unit();
-    Pose left = mechanism.headed(0, top, new Angle(headingAfter(p.spin(), axis, phi)));
-    Pose right = mechanism.headed(0, top, new Angle(headingAfter(p.spin(), axis, -phi)));
+    Pose left = mechanism.headed(0, top, new Angle(headingAfter(Struts.spin(p), axis, phi)));
+    Pose right = mechanism.headed(0, top, new Angle(headingAfter(Struts.spin(p), axis, -phi)));
     assertThat(Math.toDegrees(left.camber())).isCloseTo(toLeft, within(5e-6));
     assertThat(Math.toDegrees(right.camber())).isCloseTo(toRight, within(5e-6));
   }
@@ -248,8 +241,8 @@ class MechanismTest {
         .isCloseTo(720 - (650 + 110 / 3.0), within(1e-9));
     // With caster it meets the ground ahead of it: 200 tan(caster) = 20.
     assertThat(pose(new Vec3(-60, 540, 800), ball, out).trailMm()).isCloseTo(20, within(1e-9));
-    assertThat(Hardpoints.spinAxis(new Angle(0.02), new Angle(0.01)).x()).isPositive();
-    assertThat(Hardpoints.spinAxis(new Angle(0.02), new Angle(0.01)).z()).isNegative();
+    assertThat(Linkage.spinAxis(new Angle(0.02), new Angle(0.01)).x()).isPositive();
+    assertThat(Linkage.spinAxis(new Angle(0.02), new Angle(0.01)).z()).isNegative();
   }
 
   @Test
@@ -257,7 +250,7 @@ class MechanismTest {
     // Independent: common practice, no source: 10 mm inboard at the top is about a degree of
     // camber, 10 mm
     // rearward about a degree of caster on an axis of 600 mm.
-    Hardpoints p = Struts.demo();
+    StrutPoints p = Struts.demo();
     Mechanism mechanism = new Mechanism(p);
     double z = p.wheelCentre().z();
     Pose before = mechanism.headedAtHeight(z, p.top(), Angle.ZERO);
@@ -270,7 +263,7 @@ class MechanismTest {
   @Test
   void theKnuckleBoltLeansTheWheelTheWayItSays() throws NotReached {
     // Independent: less than the 2 degrees of the bolt arrive at the wheel, and more than half.
-    Hardpoints p = Struts.demo();
+    StrutPoints p = Struts.demo();
     Vec3 pivot = new Vec3(-6, 610, 300);
     Mechanism mechanism = new Mechanism(p);
     double z = p.wheelCentre().z();
@@ -288,7 +281,7 @@ class MechanismTest {
 
   @Test
   void whatCannotBeReachedSaysWhy() {
-    Hardpoints p = Struts.demo();
+    StrutPoints p = Struts.demo();
     Mechanism mechanism = new Mechanism(p);
     assertThatThrownBy(() -> mechanism.tied(0, p.top(), p.tieInner(), 20))
         .isInstanceOfSatisfying(

@@ -9,6 +9,7 @@ import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
 import dev.towerscribe.model.StrutPoints;
 import dev.towerscribe.quantity.Angle;
+import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -62,13 +63,15 @@ class QuickStrutTest {
             new dev.towerscribe.geometry.Vec3(-6, 610, 300),
             Angle.ofDegrees(-2),
             Angle.ofDegrees(0.5));
-    SideJob job = job(Side.LEFT);
+    StrutPoints strut = job(Side.LEFT).strut().orElseThrow().withKnuckleBolt(Optional.of(bolt));
+    SideJob job = job(Side.LEFT).withStrut(Optional.of(strut));
     Bay bay = Bay.of(job);
     for (Angle turn : new Angle[] {bolt.from(), bolt.to()}) {
-      QuickStrut quick = QuickStrut.withKnuckle(job, bolt, turn);
+      QuickStrut quick = QuickStrut.withKnuckle(job, turn);
       for (Vec2 bearing : new Vec2[] {new Vec2(-27, 9), new Vec2(0, 0), new Vec2(5, 24)}) {
         assertThat(quick.set(bearing.x(), bearing.y())).isTrue();
-        assertThat(quick.camber()).isCloseTo(bay.at(bearing, bolt, turn).camber(), within(RAD));
+        assertThat(quick.camber())
+            .isCloseTo(bay.withKnuckle(turn).at(bearing).camber(), within(RAD));
       }
     }
   }

@@ -1,6 +1,7 @@
 package dev.towerscribe.alignment;
 
 import dev.towerscribe.geometry.Vec3;
+import dev.towerscribe.model.StrutPoints;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.RealMatrix;
@@ -15,10 +16,10 @@ import org.hipparchus.util.Pair;
 /**
  * The strut solved another way: a rigid body with three shifts and a rotation vector, six
  * constraint equations, Hipparchus' Levenberg-Marquardt from rest. Shares nothing with the closed
- * form but the hardpoints.
+ * form but the points.
  */
 final class SixEquations {
-  private final Hardpoints p;
+  private final StrutPoints p;
   private final Vec3 top;
   private final double wheelZ;
   private final Double toe;
@@ -26,7 +27,7 @@ final class SixEquations {
   private final Vec3 g;
 
   /** With a toe the wheel's heading is held; without one the tie rod's length. */
-  SixEquations(Hardpoints p, Vec3 top, double wheelZ, Double toe) {
+  SixEquations(StrutPoints p, Vec3 top, double wheelZ, Double toe) {
     this.p = p;
     this.top = top;
     this.wheelZ = wheelZ;
@@ -64,7 +65,7 @@ final class SixEquations {
           placed(x, p.tieOuter()).minus(p.tieInner()).norm()
               - p.tieOuter().minus(p.tieInner()).norm();
     } else {
-      Vec3 spin = turned(x, p.spin());
+      Vec3 spin = turned(x, Struts.spin(p));
       // Scaled to millimetres at the tie rod's arm.
       last = 130 * (spin.x() * Math.cos(toe) - spin.y() * Math.sin(toe));
     }

@@ -2,7 +2,6 @@ package dev.towerscribe.alignment;
 
 import dev.towerscribe.SampleJobs;
 import dev.towerscribe.geometry.Vec3;
-import dev.towerscribe.model.Side;
 import dev.towerscribe.model.StrutPoints;
 import dev.towerscribe.quantity.Angle;
 import java.util.Random;
@@ -11,26 +10,21 @@ import java.util.Random;
 final class Struts {
   private Struts() {}
 
-  static Hardpoints demo() {
-    return Hardpoints.of(SampleJobs.strut(), Side.LEFT);
+  static StrutPoints demo() {
+    return SampleJobs.strut();
+  }
+
+  /** The wheel's axis as measured. */
+  static Vec3 spin(StrutPoints p) {
+    return Linkage.spinAxis(p.camber(), p.toe());
   }
 
   /** Every coordinate of the demo strut moved by up to 15 mm, another camber and toe. */
-  static Hardpoints random(Random random) {
+  static StrutPoints random(Random random) {
     StrutPoints s = SampleJobs.strut();
-    return new Hardpoints(
-        moved(s.top(), random),
-        moved(s.ballJoint(), random),
-        moved(s.armFront(), random),
-        moved(s.armRear(), random),
-        moved(s.strutLower(), random),
-        moved(s.tieInner(), random),
-        moved(s.tieOuter(), random),
-        moved(s.wheelCentre(), random),
-        290,
-        Hardpoints.spinAxis(
-            Angle.ofDegrees(-3 + 4 * random.nextDouble()),
-            Angle.ofDegrees(-0.3 + 0.6 * random.nextDouble())));
+    return s.withPoints(s.points().stream().map(p -> moved(p, random)).toList())
+        .withCamber(Angle.ofDegrees(-3 + 4 * random.nextDouble()))
+        .withToe(Angle.ofDegrees(-0.3 + 0.6 * random.nextDouble()));
   }
 
   static Vec3 moved(Vec3 p, Random random) {
@@ -42,7 +36,7 @@ final class Struts {
   }
 
   /** A top pivot somewhere on the tower. */
-  static Vec3 movedTop(Hardpoints p, Random random) {
+  static Vec3 movedTop(StrutPoints p, Random random) {
     return p.top()
         .plus(
             new Vec3(

@@ -3,6 +3,7 @@ package dev.towerscribe.alignment;
 import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.job.JobReader;
 import dev.towerscribe.model.SideJob;
+import dev.towerscribe.model.StrutPoints;
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
 import java.nio.file.Path;
@@ -50,7 +51,7 @@ public final class SolveBenchmark {
         new JobReader(c -> true).read(Path.of(args[0])).sides().values().iterator().next();
     Bay bay = Bay.of(job);
     Mechanism m = bay.mechanism();
-    Hardpoints p = m.points();
+    StrutPoints p = m.points();
     QuickStrut quick = new QuickStrut(job, 80, 80, 21);
     Random random = new Random(20261125);
     Vec3[] tops = new Vec3[CASES];
@@ -121,13 +122,13 @@ public final class SolveBenchmark {
 
   /** The six equations of a rigid upright, with forward differences for the derivatives. */
   private static final class Equations {
-    private final Hardpoints p;
+    private final StrutPoints p;
     private final Vec3 top;
     private final double wheelZ;
     private final Vec3 f;
     private final Vec3 g;
 
-    Equations(Hardpoints p, Vec3 top, double wheelZ) {
+    Equations(StrutPoints p, Vec3 top, double wheelZ) {
       this.p = p;
       this.top = top;
       this.wheelZ = wheelZ;
