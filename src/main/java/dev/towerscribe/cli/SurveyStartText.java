@@ -2,10 +2,9 @@ package dev.towerscribe.cli;
 
 import dev.towerscribe.model.Side;
 import dev.towerscribe.quantity.LengthUnit;
-import dev.towerscribe.quantity.Numbers;
-import dev.towerscribe.sheet.worksheet.WorksheetMark;
+import dev.towerscribe.sheet.worksheet.WorksheetEnd.Mark;
+import dev.towerscribe.sheet.worksheet.WorksheetEnd.Point;
 import dev.towerscribe.sheet.worksheet.WorksheetPlan;
-import dev.towerscribe.sheet.worksheet.WorksheetPoint;
 import dev.towerscribe.sheet.worksheet.WorksheetUncertainty;
 import java.util.List;
 
@@ -70,7 +69,7 @@ final class SurveyStartText {
             + " behind",
         "# its hash has no known place: tapes from it are then ignored.",
         "station = [");
-    for (WorksheetMark mark : WorksheetMark.values()) {
+    for (Mark mark : Mark.values()) {
       String fore = mark.foreSign() == 0 ? "0.0" : (mark.foreSign() < 0 ? "-" : "") + GAP;
       String up = mark.isOnFloor() ? "0.0" : GAP;
       String line = "{ name = \"" + mark.key() + "\", at = [" + fore + ", 0.0, " + up + "] },";
@@ -90,13 +89,12 @@ final class SurveyStartText {
         "# How far one reading may be off, one standard deviation. Put your own in.",
         "[uncertainty]");
     for (WorksheetUncertainty uncertainty : WorksheetUncertainty.values()) {
-      line(uncertainty.key() + " = " + figure(uncertainty) + "   # " + uncertainty.words());
+      line(uncertainty.word() + " = " + figure(uncertainty) + "   # " + uncertainty.words());
     }
   }
 
   private String figure(WorksheetUncertainty uncertainty) {
-    double value = uncertainty.isAngle() ? uncertainty.usual() : units.fromMm(uncertainty.usual());
-    String plain = Numbers.plain(value, units == LengthUnit.MM ? 2 : 3);
+    String plain = uncertainty.usual(units);
     return plain.contains(".") ? plain : plain + ".0";
   }
 
@@ -108,12 +106,12 @@ final class SurveyStartText {
     line(
         "# Plumb-bob plot: [fore of the wheel-centre line, out from the middle line].",
         "floor = [");
-    for (WorksheetPoint point : WorksheetPoint.values()) {
+    for (Point point : Point.values()) {
       reading(
           "{ point = \"" + point.key() + "\", at = [" + GAP + ", " + GAP + "] },", named(point));
     }
     line("]", "# Above the level floor.", "height = [");
-    for (WorksheetPoint point : WorksheetPoint.values()) {
+    for (Point point : Point.values()) {
       reading("{ point = \"" + point.key() + "\", up = " + GAP + " },", named(point));
     }
     line("]", "# Tape, each read three times.", "tape = [");
@@ -141,7 +139,7 @@ final class SurveyStartText {
     return optional ? ", only with a camber bolt" : "";
   }
 
-  private static String named(WorksheetPoint point) {
+  private static String named(Point point) {
     return point.sign() + " " + point.words() + optional(point.isOptional());
   }
 

@@ -141,6 +141,23 @@ public record LayerPen(Layer layer, List<Item> out) {
   }
 
   /**
+   * Draws a straight line with a black head at its end.
+   *
+   * @param from where it begins
+   * @param tip where its head ends
+   * @param headMm length of the head
+   * @param halfMm half the head's width
+   * @param pen the line
+   */
+  public void arrow(Vec2 from, Vec2 tip, double headMm, double halfMm, Pen pen) {
+    Vec2 way = tip.minus(from).unit();
+    Vec2 back = tip.minus(way.times(headMm));
+    Vec2 half = way.quarterTurn().times(halfMm);
+    line(from, back, pen);
+    polygon(List.of(tip, back.plus(half), back.minus(half)), Pen.NONE, Ink.BLACK);
+  }
+
+  /**
    * Draws an upright cross: the level line first.
    *
    * @param at where its lines meet

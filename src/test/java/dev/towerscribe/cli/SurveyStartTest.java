@@ -11,8 +11,8 @@ import dev.towerscribe.model.Paper;
 import dev.towerscribe.model.Print;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.sheet.worksheet.Worksheet;
+import dev.towerscribe.sheet.worksheet.WorksheetEnd;
 import dev.towerscribe.sheet.worksheet.WorksheetPlan;
-import dev.towerscribe.sheet.worksheet.WorksheetPoint;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -75,7 +75,8 @@ class SurveyStartTest {
     JsonNode full = parse(filledIn(text));
     assertThat(names(full.path("station"), "name")).containsExactly("A", "B", "C", "D");
     assertThat(full.path("station").get(2).path("at").get(0).asDouble()).isEqualTo(-10.5);
-    List<String> keys = Stream.of(WorksheetPoint.values()).map(WorksheetPoint::key).toList();
+    List<String> keys =
+        Stream.of(WorksheetEnd.Point.values()).map(WorksheetEnd.Point::key).toList();
     for (String side : List.of("left", "right")) {
       JsonNode corner = full.path(side);
       assertThat(names(corner.path("floor"), "point")).isEqualTo(keys);

@@ -4,7 +4,7 @@ import dev.towerscribe.drawing.Align;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.drawing.TextBlock;
 import dev.towerscribe.geometry.Vec2;
-import dev.towerscribe.sheet.text.TextStyle;
+import dev.towerscribe.sheet.worksheet.WorksheetEnd.Point;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -16,23 +16,15 @@ import java.util.function.Function;
  * @param pen the figure's pen
  * @param place where a point stands in the figure
  * @param keys whether the survey file's key stands under the name
- * @param nameCap height of the names' capitals
  * @param raiseMm how far above their points the names had better stand, page mm
  */
-record Callouts(
-    MirrorPen pen,
-    Function<WorksheetPoint, Vec2> place,
-    boolean keys,
-    double nameCap,
-    double raiseMm) {
+record Callouts(MirrorPen pen, Function<Point, Vec2> place, boolean keys, double raiseMm) {
   private static final double BETWEEN = 2.4;
   private static final double OFF_TARGET = 1.5;
 
-  private List<TextBlock.Row> rows(WorksheetPoint point, double wideMm) {
+  private List<TextBlock.Row> rows(Point point, double wideMm) {
     List<TextBlock.Row> rows = new ArrayList<>();
-    for (String line : TextStyle.wrap(point.words(), nameCap, wideMm)) {
-      rows.add(new TextBlock.Row(line, nameCap));
-    }
+    rows.addAll(FormPieces.rows(point.words(), FormPieces.NAME, wideMm));
     if (keys) {
       rows.add(new TextBlock.Row(point.key(), FormPieces.WORDS));
     }
@@ -40,7 +32,7 @@ record Callouts(
   }
 
   private static double heightMm(List<TextBlock.Row> rows) {
-    return Math.max(FormPieces.stackMm(rows), 2 * FormPieces.discMm());
+    return Math.max(FormPieces.stackMm(rows), 2 * FormPieces.DISC);
   }
 
   /**
@@ -54,33 +46,19 @@ record Callouts(
    * @param bottomMm its lower end
    */
   void column(
-      List<WorksheetPoint> points,
-      double discX,
-      int outward,
-      double wideMm,
-      double topMm,
-      double bottomMm) {
+      List<Point> points, double discX, int outward, double wideMm, double topMm, double bottomMm) {
     List<List<TextBlock.Row>> names = points.stream().map(p -> rows(p, wideMm)).toList();
     double[] middles = spread(points, names, topMm, bottomMm);
     for (int i = 0; i < middles.length; i++) {
       Vec2 disc = new Vec2(discX, middles[i]);
       Vec2 target = pen.at(place.apply(points.get(i)));
       Vec2 way = target.minus(disc).unit();
-      pen.notes()
-          .line(
-              disc.plus(way.times(FormPieces.discClearMm())),
-              target.minus(way.times(OFF_TARGET)),
-              Pen.THIN);
+      Vec2 from = disc.plus(way.times(FormPieces.DISC_CLEAR));
+      pen.notes().line(from, target.minus(way.times(OFF_TARGET)), Pen.THIN);
       FormPieces.disc(points.get(i).sign(), disc, pen.out());
-      double x = discX + outward * (FormPieces.discMm() + 1.5);
-      List<TextBlock.Row> rows = names.get(i);
-      double y = middles[i] + FormPieces.stackMm(rows) / 2;
-      for (int k = 0; k < rows.size(); k++) {
-        TextBlock.Row row = rows.get(k);
-        y -= k == 0 ? row.capMm() : FormPieces.stepMm(rows.get(k - 1), row);
-        Align align = outward > 0 ? Align.START : Align.END;
-        pen.notes().text(x, y, row.capMm(), align, row.words());
-      }
+      double x = discX + outward * (FormPieces.DISC + 1.5);
+      Align align = outward > 0 ? Align.START : Align.END;
+      FormPieces.words(names.get(i), x, middles[i], align, pen.notes());
     }
   }
 
@@ -89,7 +67,7 @@ record Callouts(
    * pooled, each pool about the mean of its points' heights.
    */
   private double[] spread(
-      List<WorksheetPoint> points, List<List<TextBlock.Row>> names, double topMm, double bottomMm) {
+      List<Point> points, List<List<TextBlock.Row>> names, double topMm, double bottomMm) {
     int n = points.size();
     double[] below = new double[n];
     for (int i = 1; i < n; i++) {
@@ -122,9 +100,8 @@ record Callouts(
 
   /** The rings and dots of all points, over everything else. */
   void targets() {
-    for (WorksheetPoint point : WorksheetPoint.values()) {
-      Vec2 p = place.apply(point);
-      pen.target(p);
+    for (Point point : Point.values()) {
+      pen.target(place.apply(point));
     }
   }
 }

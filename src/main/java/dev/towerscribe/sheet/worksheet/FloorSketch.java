@@ -1,14 +1,16 @@
 package dev.towerscribe.sheet.worksheet;
 
 import dev.towerscribe.drawing.Align;
-import dev.towerscribe.drawing.Ink;
 import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.sheet.text.Fragment;
+import dev.towerscribe.sheet.worksheet.WorksheetEnd.Mark;
+import dev.towerscribe.sheet.worksheet.WorksheetEnd.Point;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * The floor under the car from above, forward up the page: the middle line, the line through the
@@ -51,15 +53,9 @@ record FloorSketch(Optional<Side> side, double widthMm, double heightMm) impleme
   }
 
   /** Where a mark stands in the sketch: out and fore, mm of the car. */
-  static Vec2 place(WorksheetMark mark) {
-    double fore = mark == WorksheetMark.D ? MARK_D : MARK * mark.foreSign();
+  static Vec2 place(Mark mark) {
+    double fore = mark == Mark.D ? MARK_D : MARK * mark.foreSign();
     return new Vec2(0, fore);
-  }
-
-  private static Vec2 place(WorksheetEnd end) {
-    return end instanceof WorksheetMark mark
-        ? place(mark)
-        : StrutSample.below((WorksheetPoint) end);
   }
 
   @Override
@@ -84,17 +80,16 @@ record FloorSketch(Optional<Side> side, double widthMm, double heightMm) impleme
     } else {
       axes(pen);
     }
-    for (WorksheetMark mark : WorksheetMark.values()) {
+    for (Mark mark : Mark.values()) {
       FormPieces.disc(mark.sign(), pen.at(place(mark)), out);
     }
   }
 
   /** The two chain lines, broken at the marks' discs. */
   private static void lines(MirrorPen pen, double beyond) {
-    double clear = FormPieces.discClearMm() / pen.scale();
+    double clear = FormPieces.DISC_CLEAR / pen.scale();
     double from = -TO_REAR;
-    for (WorksheetMark mark :
-        List.of(WorksheetMark.C, WorksheetMark.B, WorksheetMark.A, WorksheetMark.D)) {
+    for (Mark mark : List.of(Mark.C, Mark.B, Mark.A, Mark.D)) {
       double fore = place(mark).y();
       pen.line(0, from, 0, fore - clear, Pen.CENTRE);
       from = fore + clear;
@@ -105,59 +100,43 @@ record FloorSketch(Optional<Side> side, double widthMm, double heightMm) impleme
   }
 
   private static void car(MirrorPen pen) {
-    Vec2 wheel = StrutSample.below(WorksheetPoint.WHEEL_CENTRE);
-    double half = StrutSample.HALF_TYRE_MM;
     pen.chain(Pen.THIN, new double[][] {{0, 842}, {420, 822}, {640, 740}, {790, 560}, {850, 330}});
     pen.chain(Pen.THIN, new double[][] {{850, -330}, {850, -TO_REAR}});
-    pen.rounded(
-        wheel.x() - half,
-        -StrutSample.TYRE_MM,
-        wheel.x() + half,
-        StrutSample.TYRE_MM,
-        34,
-        Pen.OUTLINE,
-        Ink.PALE);
+    StrutSample.tyre(pen, Pen.OUTLINE);
   }
 
   private void axes(MirrorPen pen) {
     double s = pen.scale();
     pen.arrow(-130, 330, -130, 480, Pen.EDGE);
-    pen.words(-155, 380, FormPieces.WORDS, Align.END, "FORE +");
+    pen.words(-155, 380, Align.END, "FORE +");
     for (Side each : Side.values()) {
       MirrorPen half = new MirrorPen(pen.origin(), s, -MirrorPen.sign(each), pen.out());
       half.arrow(70, 150, 360, 150, Pen.EDGE);
-      half.words(215, 150 + 2.0 / s, FormPieces.WORDS, Align.MIDDLE, "OUT +");
+      half.words(215, 150 + 2.0 / s, Align.MIDDLE, "OUT +");
       half.words(
-          SIDE_NAME,
-          -StrutSample.TYRE_MM - 7.0 / s,
-          FormPieces.NAME,
-          Align.MIDDLE,
-          each.word().toUpperCase(java.util.Locale.ROOT));
+          SIDE_NAME, -StrutSample.TYRE_MM - 7.0 / s, FormPieces.NAME, Align.MIDDLE, each.name());
     }
     MirrorPen right = new MirrorPen(pen.origin(), s, 1, pen.out());
-    right.words(80, -TO_REAR + 2.0 / s, FormPieces.WORDS, Align.START, "middle line: out 0");
-    right.words(90, -6.0 / s, FormPieces.WORDS, Align.START, "fore 0");
+    right.words(80, -TO_REAR + 2.0 / s, Align.START, "middle line: out 0");
+    right.words(90, -6.0 / s, Align.START, "fore 0");
   }
 
   private void tapes(MirrorPen pen) {
     List<WorksheetPlan.Tape> tapes = WorksheetPlan.fromMarks();
     for (WorksheetPlan.Tape tape : tapes) {
-      Vec2 from = place(tape.from());
-      Vec2 to = place(tape.to());
-      Vec2 start = from.plus(to.minus(from).unit().times(FormPieces.discClearMm() / pen.scale()));
+      Vec2 from = place((Mark) tape.from());
+      Vec2 to = StrutSample.below(tape.to());
+      Vec2 start = from.plus(to.minus(from).unit().times(FormPieces.DISC_CLEAR / pen.scale()));
       pen.line(start.x(), start.y(), to.x(), to.y(), Pen.FINE);
     }
-    tapes.stream()
-        .map(t -> (WorksheetPoint) t.to())
-        .distinct()
-        .forEach(point -> number(point, pen));
+    tapes.stream().map(WorksheetPlan.Tape::to).distinct().forEach(point -> number(point, pen));
     pen.arrow(-270, 330, -270, 480, Pen.EDGE);
-    pen.words(-270, 330 - 5.5 / pen.scale(), FormPieces.WORDS, Align.MIDDLE, "FORWARD");
+    pen.words(-270, 330 - 5.5 / pen.scale(), Align.MIDDLE, "FORWARD");
   }
 
   /** Where points crowd, their numbers stand apart, at the end of a fine line. */
-  private static void number(WorksheetPoint point, MirrorPen pen) {
-    Vec2 p = place(point);
+  private static void number(Point point, MirrorPen pen) {
+    Vec2 p = StrutSample.below(point);
     pen.target(p);
     double mm = 1 / pen.scale();
     Vec2 at =
@@ -180,11 +159,10 @@ record FloorSketch(Optional<Side> side, double widthMm, double heightMm) impleme
   }
 
   /** What stands in a disc on the sketch, for the words beside it. */
-  static String tapesFrom(WorksheetMark mark) {
+  static String tapesFrom(Mark mark) {
     return WorksheetPlan.fromMarks().stream()
         .filter(t -> t.from() == mark)
         .map(t -> t.to().sign())
-        .reduce((a, b) -> a + ", " + b)
-        .orElse("");
+        .collect(Collectors.joining(", "));
   }
 }

@@ -7,12 +7,14 @@ import dev.towerscribe.drawing.LayerPen;
 import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.drawing.TextBlock;
+import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.sheet.text.Fragment;
 import dev.towerscribe.sheet.text.TextStyle;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Pieces of a form that is filled in by hand, lying under a car, with oily fingers: boxes to write
@@ -28,11 +30,17 @@ final class FormPieces {
   /** Headings. */
   static final double HEADING = 4.5;
 
+  /** How far a disc reaches from its middle. */
+  static final double DISC = 3.7;
+
+  /** How far from a disc's middle a line keeps clear of what stands in it. */
+  static final double DISC_CLEAR = DISC + 0.8;
+
   /** Least clear width of a box to write in. */
-  static final double LEAST_WIDE = 22.0;
+  private static final double LEAST_WIDE = 22.0;
 
   /** Least clear height of a box to write in. */
-  static final double LEAST_HIGH = 8.0;
+  private static final double LEAST_HIGH = 8.0;
 
   /** Empty space between two boxes. */
   private static final double GAP = 1.6;
@@ -44,7 +52,6 @@ final class FormPieces {
   private static final double AIR = 1.9;
 
   private static final double TICK = 5.5;
-  private static final double DISC = 3.7;
 
   private FormPieces() {}
 
@@ -68,22 +75,19 @@ final class FormPieces {
 
     /** One text, broken to the room. */
     static Says wrapped(String words, double cap, double widthMm) {
-      List<TextBlock.Row> rows = new ArrayList<>();
-      for (String line : TextStyle.wrap(words, cap, widthMm - GAP)) {
-        rows.add(new TextBlock.Row(line, cap));
-      }
-      return new Says(rows, widthMm, Align.START);
+      return new Says(rows(words, cap, widthMm - GAP), widthMm, Align.START);
+    }
+
+    /** A few small words just before what they name. */
+    static Says before(String words, double widthMm) {
+      return new Says(List.of(new TextBlock.Row(words, WORDS)), widthMm, Align.END);
     }
 
     /** Another text under this one. */
     Says then(String words, double cap) {
       List<TextBlock.Row> rows = new ArrayList<>(lines);
-      rows.addAll(wrapped(words, cap, widthMm).lines());
+      rows.addAll(rows(words, cap, widthMm - GAP));
       return new Says(rows, widthMm, align);
-    }
-
-    double heightMm() {
-      return stackMm(lines);
     }
   }
 
@@ -131,72 +135,69 @@ final class FormPieces {
       double x = leftMm;
       double middle = topMm - heightMm / 2;
       for (Cell cell : cells) {
+        Box room = new Box(x, topMm - heightMm, x + cell.widthMm(), topMm);
         if (cell instanceof Says says) {
-          words(says, x, middle, out);
-        } else if (cell instanceof Blank blank) {
-          notes.box(
-              x + GAP / 2,
-              topMm - heightMm + GAP / 2,
-              x + blank.widthMm() - GAP / 2,
-              topMm - GAP / 2,
-              Pen.OUTLINE,
-              Ink.NONE);
+          double at =
+              switch (says.align()) {
+                case START -> x;
+                case MIDDLE -> x + says.widthMm() / 2;
+                case END -> x + says.widthMm() - GAP;
+              };
+          words(says.lines(), at, middle, says.align(), notes);
+        } else if (cell instanceof Blank) {
+          notes.frame(room.grown(-GAP / 2), Pen.OUTLINE);
         } else if (cell instanceof Shade shade) {
           notes.box(x, topMm - heightMm, x + shade.reachMm(), topMm, Pen.NONE, Ink.PALE);
         } else if (cell instanceof Tick tick) {
-          tick(tick.word(), x, middle, out);
+          tick(tick.word(), x, middle, notes);
         } else if (cell instanceof Disc disc) {
           disc(disc.sign(), new Vec2(x + DISC, middle), out);
-        } else if (cell instanceof Rule rule) {
-          double base = topMm - heightMm + GAP;
-          notes.line(x, base, x + rule.widthMm() - GAP, base, Pen.OUTLINE);
+        } else if (cell instanceof Rule) {
+          double base = room.minY() + GAP;
+          notes.line(x, base, room.maxX() - GAP, base, Pen.OUTLINE);
         }
         x += cell.widthMm();
       }
     }
   }
 
-  private static void words(Says says, double x, double middle, List<Item> out) {
-    LayerPen notes = LayerPen.notes(out);
-    double at =
-        switch (says.align()) {
-          case START -> x;
-          case MIDDLE -> x + says.widthMm() / 2;
-          case END -> x + says.widthMm() - GAP;
-        };
-    double y = middle + says.heightMm() / 2;
-    for (int i = 0; i < says.lines().size(); i++) {
-      TextBlock.Row line = says.lines().get(i);
-      y -= i == 0 ? line.capMm() : stepMm(says.lines().get(i - 1), line);
-      if (!line.words().isEmpty()) {
-        notes.text(at, y, line.capMm(), says.align(), line.words());
-      }
+  /** One text, broken to a width. */
+  static List<TextBlock.Row> rows(String words, double cap, double widthMm) {
+    return TextStyle.wrap(words, cap, widthMm).stream()
+        .map(line -> new TextBlock.Row(line, cap))
+        .toList();
+  }
+
+  /** Lines one under the other, their middle at a height. */
+  static void words(
+      List<TextBlock.Row> lines, double x, double middle, Align align, LayerPen notes) {
+    double y = middle + stackMm(lines) / 2;
+    for (int i = 0; i < lines.size(); i++) {
+      y -= dropMm(lines, i);
+      notes.text(x, y, lines.get(i).capMm(), align, lines.get(i).words());
     }
   }
 
-  /** From one base line to the next: the upper line's tails just clear the lower line's letters. */
-  static double stepMm(TextBlock.Row upper, TextBlock.Row lower) {
-    return Lettering.descentMm(upper.capMm()) + ABOVE * lower.capMm();
+  /**
+   * From a line's base line up to the one before it, where the upper line's tails just clear the
+   * lower line's letters; of the first line to the top of its capitals.
+   */
+  private static double dropMm(List<TextBlock.Row> lines, int i) {
+    double cap = lines.get(i).capMm();
+    return i == 0 ? cap : Lettering.descentMm(lines.get(i - 1).capMm()) + ABOVE * cap;
   }
 
   /** From the top of the first line's capitals to the last base line. */
   static double stackMm(List<TextBlock.Row> lines) {
-    double high = 0;
-    for (int i = 0; i < lines.size(); i++) {
-      high += i == 0 ? lines.get(i).capMm() : stepMm(lines.get(i - 1), lines.get(i));
-    }
-    return high;
+    return IntStream.range(0, lines.size()).mapToDouble(i -> dropMm(lines, i)).sum();
   }
 
   /** A square to tick; x is its left edge. */
-  static void tick(String word, double x, double middle, List<Item> out) {
-    LayerPen notes = LayerPen.notes(out);
+  private static void tick(String word, double x, double middle, LayerPen notes) {
     double low = middle - TICK / 2;
     double left = x + Pen.OUTLINE.widthMm() / 2;
     notes.box(left, low, left + TICK, low + TICK, Pen.OUTLINE, Ink.NONE);
-    if (!word.isEmpty()) {
-      notes.text(left + TICK + 1.5, middle - WORDS / 2, WORDS, Align.START, word);
-    }
+    notes.text(left + TICK + 1.5, middle - WORDS / 2, WORDS, Align.START, word);
   }
 
   /** Room that a square and its word take. */
@@ -211,16 +212,6 @@ final class FormPieces {
     notes.text(at.x(), at.y() - NAME / 2, NAME, Align.MIDDLE, sign, Ink.WHITE);
   }
 
-  /** How far from a disc's middle a line keeps clear of what stands in it. */
-  static double discClearMm() {
-    return DISC + 0.8;
-  }
-
-  /** How far a disc reaches from its middle. */
-  static double discMm() {
-    return DISC;
-  }
-
   /** Boxes side by side, after other cells. */
   static List<Cell> boxes(int count, double widthMm, Cell... before) {
     List<Cell> cells = new ArrayList<>(List.of(before));
@@ -230,32 +221,26 @@ final class FormPieces {
 
   /** A row as high as its words need, and no lower than asked for. */
   static Row row(List<? extends Cell> cells, double leastMm) {
-    double high = leastMm;
-    for (Cell cell : cells) {
-      if (cell instanceof Says says) {
-        high = Math.max(high, says.heightMm() + AIR);
-      }
-    }
-    return new Row(List.copyOf(cells), high);
+    return new Row(List.copyOf(cells), Math.max(leastMm, wordsMm(cells) + AIR));
+  }
+
+  /** Height of the tallest words of a row. */
+  private static double wordsMm(List<? extends Cell> cells) {
+    return cells.stream()
+        .mapToDouble(c -> c instanceof Says says ? stackMm(says.lines()) : 0)
+        .max()
+        .orElse(0);
   }
 
   /** A row of small words over columns: as wide as the cells under them. */
-  static Row headings(List<String> words, List<? extends Cell> under) {
+  static Row headings(List<String> words, List<Cell> under) {
     List<Cell> cells = new ArrayList<>();
-    double high = 0;
     for (int i = 0; i < under.size(); i++) {
       double wide = under.get(i).widthMm();
       boolean overBox = under.get(i) instanceof Blank;
-      List<TextBlock.Row> rows = new ArrayList<>();
-      if (!words.get(i).isEmpty()) {
-        for (String line : TextStyle.wrap(words.get(i), WORDS, wide - (overBox ? 0.5 : GAP))) {
-          rows.add(new TextBlock.Row(line, WORDS));
-        }
-      }
-      Says says = new Says(rows, wide, overBox ? Align.MIDDLE : Align.START);
-      high = Math.max(high, says.heightMm());
-      cells.add(says);
+      var lines = rows(words.get(i), WORDS, wide - (overBox ? 0.5 : GAP));
+      cells.add(new Says(lines, wide, overBox ? Align.MIDDLE : Align.START));
     }
-    return new Row(cells, high + 2.8);
+    return new Row(cells, wordsMm(cells) + 2.8);
   }
 }

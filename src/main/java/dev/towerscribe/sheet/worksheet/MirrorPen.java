@@ -5,6 +5,7 @@ import dev.towerscribe.drawing.Ink;
 import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.LayerPen;
 import dev.towerscribe.drawing.Pen;
+import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.quantity.Angle;
@@ -23,6 +24,7 @@ import java.util.List;
  */
 record MirrorPen(Vec2 origin, double scale, int sign, List<Item> out) {
   private static final double HEAD = 2.6;
+  private static final double HALF_HEAD = 0.9;
   private static final double ROUND_STEPS = 10;
 
   /** +1 for the left side, -1 for the right. */
@@ -48,9 +50,9 @@ record MirrorPen(Vec2 origin, double scale, int sign, List<Item> out) {
     notes().line(at(x1, y1), at(x2, y2), pen);
   }
 
-  /** A circle whose radius is told in the figure's mm. */
-  void circle(double x, double y, double radius, Pen pen, Ink fill) {
-    circle(new Vec2(x, y), radius, pen, fill);
+  /** A circle, outlined and empty; its radius is told in the figure's mm. */
+  void circle(Vec2 p, double radius) {
+    circle(p, radius, Pen.OUTLINE, Ink.WHITE);
   }
 
   void circle(Vec2 p, double radius, Pen pen, Ink fill) {
@@ -62,9 +64,9 @@ record MirrorPen(Vec2 origin, double scale, int sign, List<Item> out) {
     notes().path(Arrays.stream(points).map(p -> at(p[0], p[1])).toList(), pen);
   }
 
-  /** A polygon, its corners told as x and y. */
-  void closed(Pen pen, Ink fill, double[][] corners) {
-    notes().polygon(Arrays.stream(corners).map(p -> at(p[0], p[1])).toList(), pen, fill);
+  /** A part's edge from corner to corner, each told as x and y. */
+  void closed(double[][] corners) {
+    closed(Pen.OUTLINE, Ink.WHITE, Arrays.stream(corners).map(c -> new Vec2(c[0], c[1])).toList());
   }
 
   void closed(Pen pen, Ink fill, List<Vec2> corners) {
@@ -72,22 +74,23 @@ record MirrorPen(Vec2 origin, double scale, int sign, List<Item> out) {
   }
 
   /** A rectangle with rounded corners. */
-  void rounded(double x1, double y1, double x2, double y2, double radius, Pen pen, Ink fill) {
+  void rounded(Box box, double radius, Pen pen, Ink fill) {
     List<Vec2> points = new ArrayList<>();
-    double[][] centres = {
-      {x2 - radius, y2 - radius, 0}, {x1 + radius, y2 - radius, 90},
-      {x1 + radius, y1 + radius, 180}, {x2 - radius, y1 + radius, 270}
-    };
-    for (double[] c : centres) {
+    List<Vec2> centres = box.grown(-radius).corners();
+    for (int corner = 0; corner < 4; corner++) {
       for (int i = 0; i <= ROUND_STEPS; i++) {
-        Vec2 arm = Vec2.polar(radius, Angle.ofDegrees(c[2] + 90 * i / ROUND_STEPS));
-        points.add(at(c[0] + arm.x(), c[1] + arm.y()));
+        Angle turn = Angle.ofDegrees(90 * corner + 90 * i / ROUND_STEPS);
+        points.add(at(centres.get((corner + 2) % 4).plus(Vec2.polar(radius, turn))));
       }
     }
     notes().polygon(points, pen, fill);
   }
 
-  /** A bar between two points, so wide. */
+  /** A bar between two points, so wide, outlined and empty. */
+  void bar(Vec2 from, Vec2 to, double wide) {
+    bar(from, to, wide, Pen.OUTLINE, Ink.WHITE);
+  }
+
   void bar(Vec2 from, Vec2 to, double wide, Pen pen, Ink fill) {
     Vec2 off = to.minus(from).unit().quarterTurn().times(wide / 2);
     closed(pen, fill, List.of(from.plus(off), to.plus(off), to.minus(off), from.minus(off)));
@@ -95,17 +98,19 @@ record MirrorPen(Vec2 origin, double scale, int sign, List<Item> out) {
 
   /** A line with an arrowhead at its end; the head keeps its size on the page. */
   void arrow(double x1, double y1, double x2, double y2, Pen pen) {
-    arrow(at(x1, y1), at(x2, y2), pen, out);
+    notes().arrow(at(x1, y1), at(x2, y2), HEAD, HALF_HEAD, pen);
   }
 
-  /** The same between places of the page. */
-  static void arrow(Vec2 from, Vec2 to, Pen pen, List<Item> out) {
-    LayerPen notes = LayerPen.notes(out);
-    Vec2 way = to.minus(from).unit();
-    Vec2 back = to.minus(way.times(HEAD));
-    Vec2 half = way.quarterTurn().times(0.9);
-    notes.line(from, back, pen);
-    notes.polygon(List.of(to, back.plus(half), back.minus(half)), Pen.NONE, Ink.BLACK);
+  /** An arrow and a word behind it that says where it points: 1 to the page's right, -1 left. */
+  static void toward(Vec2 tip, int way, String word, double base, LayerPen notes) {
+    notes.arrow(tip.minus(new Vec2(way * 9.0, 0)), tip, HEAD, HALF_HEAD, Pen.EDGE);
+    Align align = way < 0 ? Align.START : Align.END;
+    notes.text(tip.x() - way * 10.5, base, FormPieces.WORDS, align, word);
+  }
+
+  /** Running words, placed as larger ones are. */
+  void words(double x, double y, Align align, String words) {
+    words(x, y, FormPieces.WORDS, align, words);
   }
 
   /** Words whose base line starts, ends or is centred at a place; start and end are mirrored. */

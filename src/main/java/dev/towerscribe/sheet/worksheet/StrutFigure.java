@@ -1,22 +1,12 @@
 package dev.towerscribe.sheet.worksheet;
 
-import static dev.towerscribe.sheet.worksheet.WorksheetPoint.ARM_FRONT;
-import static dev.towerscribe.sheet.worksheet.WorksheetPoint.ARM_REAR;
-import static dev.towerscribe.sheet.worksheet.WorksheetPoint.BALL_JOINT;
-import static dev.towerscribe.sheet.worksheet.WorksheetPoint.KNUCKLE_PIVOT;
-import static dev.towerscribe.sheet.worksheet.WorksheetPoint.STRUT_LOWER;
-import static dev.towerscribe.sheet.worksheet.WorksheetPoint.TIE_INNER;
-import static dev.towerscribe.sheet.worksheet.WorksheetPoint.TIE_OUTER;
-import static dev.towerscribe.sheet.worksheet.WorksheetPoint.TOP;
-import static dev.towerscribe.sheet.worksheet.WorksheetPoint.WHEEL_CENTRE;
-
 import dev.towerscribe.drawing.Align;
 import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.LayerPen;
-import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.sheet.text.Fragment;
+import dev.towerscribe.sheet.worksheet.WorksheetEnd.Point;
 import java.util.List;
 
 /**
@@ -65,61 +55,61 @@ final class StrutFigure implements Fragment {
     return heightMm;
   }
 
-  /** Page x of out = 0. */
-  private double originX(double leftMm) {
+  /** A view whose y is 0 at a height of the page. */
+  private MirrorPen pen(double leftMm, double zeroY, List<Item> out) {
     double middle = (OUT_FROM + OUT_TO) / 2;
-    return leftMm + widthMm / 2 - MirrorPen.sign(side) * middle * scale;
+    double x = leftMm + widthMm / 2 - MirrorPen.sign(side) * middle * scale;
+    return new MirrorPen(new Vec2(x, zeroY), scale, MirrorPen.sign(side), out);
   }
 
   @Override
   public void draw(double leftMm, double topMm, List<Item> out) {
-    LayerPen notes = LayerPen.notes(out);
     double frontTop = topMm - HEAD;
     double floor = frontTop - HEIGHT_TO * scale;
-    MirrorPen front =
-        new MirrorPen(new Vec2(originX(leftMm), floor), scale, MirrorPen.sign(side), out);
+    MirrorPen front = pen(leftMm, floor, out);
     head("FROM THE FRONT, looking rearward", leftMm, topMm, out);
-    FrontView.draw(front);
+    StrutView.fromTheFront(front);
     columns(
-        new Callouts(front, StrutSample::front, true, FormPieces.NAME, 0),
-        List.of(TOP, TIE_INNER, ARM_REAR, ARM_FRONT, BALL_JOINT),
-        List.of(STRUT_LOWER, KNUCKLE_PIVOT, WHEEL_CENTRE, TIE_OUTER),
+        new Callouts(front, StrutSample::front, true, 0),
+        List.of(Point.TOP, Point.TIE_INNER, Point.ARM_REAR, Point.ARM_FRONT, Point.BALL_JOINT),
+        List.of(Point.STRUT_LOWER, Point.KNUCKLE_PIVOT, Point.WHEEL_CENTRE, Point.TIE_OUTER),
         leftMm,
         frontTop,
         floor);
 
     double belowTop = floor - FLOOR - HEAD;
     double wheelLine = belowTop - FORE_TO * scale;
-    MirrorPen below =
-        new MirrorPen(new Vec2(originX(leftMm), wheelLine), scale, MirrorPen.sign(side), out);
+    MirrorPen below = pen(leftMm, wheelLine, out);
     head("FROM BELOW, lying under it", leftMm, floor - FLOOR, out);
-    BelowView.draw(below);
+    StrutView.fromBelow(below);
     columns(
-        new Callouts(below, StrutSample::below, false, FormPieces.NAME, BELOW_RAISE),
-        List.of(ARM_FRONT, TOP, TIE_INNER, ARM_REAR),
-        List.of(STRUT_LOWER, KNUCKLE_PIVOT, BALL_JOINT, WHEEL_CENTRE, TIE_OUTER),
+        new Callouts(below, StrutSample::below, false, BELOW_RAISE),
+        List.of(Point.ARM_FRONT, Point.TOP, Point.TIE_INNER, Point.ARM_REAR),
+        List.of(
+            Point.STRUT_LOWER,
+            Point.KNUCKLE_PIVOT,
+            Point.BALL_JOINT,
+            Point.WHEEL_CENTRE,
+            Point.TIE_OUTER),
         leftMm,
         belowTop,
         topMm - heightMm + FLOOR);
-    notes.text(
-        leftMm + widthMm / 2,
-        wheelLine + FORE_FROM * scale - FLOOR + 1.2,
-        FormPieces.WORDS,
-        Align.MIDDLE,
-        "Chain line: wheel-centre line, fore 0. Dashed: the spring, above.");
+    double foot = wheelLine + FORE_FROM * scale - FLOOR + 1.2;
+    String lines = "Chain line: wheel-centre line, fore 0. Dashed: the spring, above.";
+    below.notes().text(leftMm + widthMm / 2, foot, FormPieces.WORDS, Align.MIDDLE, lines);
   }
 
   private void columns(
       Callouts names,
-      List<WorksheetPoint> inboard,
-      List<WorksheetPoint> outboard,
+      List<Point> inboard,
+      List<Point> outboard,
       double leftMm,
       double topMm,
       double bottomMm) {
     int sign = MirrorPen.sign(side);
     double middle = leftMm + widthMm / 2;
-    double disc = widthMm / 2 - columnMm + FormPieces.discMm();
-    double room = columnMm - 2 * FormPieces.discMm() - 1.5;
+    double disc = widthMm / 2 - columnMm + FormPieces.DISC;
+    double room = columnMm - 2 * FormPieces.DISC - 1.5;
     names.column(inboard, middle - sign * disc, -sign, room, topMm, bottomMm);
     names.column(outboard, middle + sign * disc, sign, room, topMm, bottomMm);
     names.targets();
@@ -132,20 +122,9 @@ final class StrutFigure implements Fragment {
     double middle = leftMm + widthMm / 2;
     notes.text(middle, base, FormPieces.WORDS, Align.MIDDLE, words);
     int sign = MirrorPen.sign(side);
-    double y = base + FormPieces.NAME / 2;
-    String in = "INBOARD";
-    String outward = "OUTBOARD";
-    double arrow = 9.0;
     for (int way : new int[] {-sign, sign}) {
-      double edge = middle + way * widthMm / 2;
-      MirrorPen.arrow(new Vec2(edge - way * arrow, y), new Vec2(edge, y), Pen.EDGE, out);
-      String word = way == sign ? outward : in;
-      notes.text(
-          edge - way * (arrow + 1.5),
-          base,
-          FormPieces.WORDS,
-          way < 0 ? Align.START : Align.END,
-          word);
+      Vec2 tip = new Vec2(middle + way * widthMm / 2, base + FormPieces.NAME / 2);
+      MirrorPen.toward(tip, way, way == sign ? "OUTBOARD" : "INBOARD", base, notes);
     }
   }
 }

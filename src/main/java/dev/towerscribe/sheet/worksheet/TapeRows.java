@@ -10,6 +10,7 @@ import dev.towerscribe.sheet.worksheet.FormPieces.Says;
 import dev.towerscribe.sheet.worksheet.FormPieces.Shade;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntFunction;
 
 /**
  * Rows of a tape table: what it is held to, and three boxes, for each distance is read three times.
@@ -17,8 +18,10 @@ import java.util.List;
  * @param widthMm width of the table
  * @param boxMm width of a box, its gap included
  * @param rowMm height of a row
+ * @param from stands before the first end's name: its side, where both are in the table
+ * @param to stands before the second end's name
  */
-record TapeRows(double widthMm, double boxMm, double rowMm) {
+record TapeRows(double widthMm, double boxMm, double rowMm, String from, String to) {
   /** Two lines of names and the room round them. */
   static final double LEAST_ROW = 12.7;
 
@@ -28,25 +31,15 @@ record TapeRows(double widthMm, double boxMm, double rowMm) {
   private static final double LABEL = 15.0;
   private static final double BOX_SHARE = 0.16;
 
-  /** Boxes as wide as the names of one side's points leave room for. */
-  static TapeRows wide(double widthMm, double rowMm) {
-    return new TapeRows(widthMm, Math.max(Blank.LEAST, BOX_SHARE * widthMm), rowMm);
+  /** Distances of one side: boxes as wide as the names of its points leave room for. */
+  static TapeRows ofOneSide(double widthMm, double rowMm) {
+    return new TapeRows(widthMm, Math.max(Blank.LEAST, BOX_SHARE * widthMm), rowMm, "", "");
   }
 
-  /** The narrowest boxes, for longer names. */
-  static TapeRows narrow(double widthMm, double rowMm) {
-    return new TapeRows(widthMm, Blank.LEAST, rowMm);
+  /** Distances from left to right, whose names are longer: the narrowest boxes. */
+  static TapeRows across(double widthMm, double rowMm) {
+    return new TapeRows(widthMm, Blank.LEAST, rowMm, "LEFT ", "RIGHT ");
   }
-
-  /**
-   * A distance.
-   *
-   * @param label its row's name
-   * @param tape what is taped
-   * @param before stands before the first end's words
-   * @param beforeTo stands before the second end's words
-   */
-  record Entry(String label, WorksheetPlan.Tape tape, String before, String beforeTo) {}
 
   private double namesMm() {
     return widthMm - LABEL - 3 * boxMm();
@@ -66,32 +59,33 @@ record TapeRows(double widthMm, double boxMm, double rowMm) {
   /**
    * The rows, and blank ones after them.
    *
-   * @param entries the distances
+   * @param tapes the distances
    * @param blanks how many blank rows
-   * @param prefix of their labels
-   * @param after what the last label before them counts up to
+   * @param label of each row, counted from 0, blank ones too
    */
-  List<Row> rows(List<Entry> entries, int blanks, String prefix, int after) {
+  List<Row> rows(List<WorksheetPlan.Tape> tapes, int blanks, IntFunction<String> label) {
     List<Row> rows = new ArrayList<>();
-    for (Entry entry : entries) {
-      Says label = Says.wrapped(entry.label(), FormPieces.NAME, LABEL);
-      WorksheetPlan.Tape t = entry.tape();
+    for (WorksheetPlan.Tape tape : tapes) {
       Says names =
-          Says.wrapped(
-                  entry.before() + t.from().sign() + " " + t.from().words(),
-                  FormPieces.NAME,
-                  namesMm())
-              .then(entry.beforeTo() + t.to().sign() + " " + t.to().words(), FormPieces.NAME);
-      List<Cell> cells = cells(label, names);
+          Says.wrapped(from + named(tape.from()), FormPieces.NAME, namesMm())
+              .then(to + named(tape.to()), FormPieces.NAME);
+      List<Cell> cells = cells(label(label, rows.size()), names);
       if (rows.size() % 2 == 0) {
         cells.add(0, new Shade(LABEL + namesMm() - 1.0));
       }
       rows.add(FormPieces.row(cells, rowMm));
     }
     for (int i = 0; i < blanks; i++) {
-      Says label = Says.wrapped(prefix + (after + i + 1), FormPieces.NAME, LABEL);
-      rows.add(new Row(cells(label, new Rule(namesMm())), rowMm));
+      rows.add(new Row(cells(label(label, rows.size()), new Rule(namesMm())), rowMm));
     }
     return rows;
+  }
+
+  private static Says label(IntFunction<String> label, int row) {
+    return Says.wrapped(label.apply(row), FormPieces.NAME, LABEL);
+  }
+
+  private static String named(WorksheetEnd end) {
+    return end.sign() + " " + end.words();
   }
 }

@@ -5,6 +5,7 @@ import dev.towerscribe.drawing.Ink;
 import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.LayerPen;
 import dev.towerscribe.drawing.Pen;
+import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.sheet.text.Fragment;
@@ -78,50 +79,42 @@ record TowerFigure(Side side, double widthMm, double heightMm) implements Fragme
 
   private void plan(MirrorPen pen) {
     double s = pen.scale();
-    pen.rounded(-98, -98, 98, 98, 22, Pen.OUTLINE, Ink.NONE);
-    pen.circle(0, 0, MARK, Pen.HIDDEN, Ink.NONE);
-    pen.circle(0, 0, OPENING, Pen.FINAL_CUT, Ink.NONE);
-    pen.circle(0, 0, STRUT_ROD, Pen.OUTLINE, Ink.PALE);
+    pen.rounded(Box.around(Vec2.ZERO, 98), 22, Pen.OUTLINE, Ink.NONE);
+    pen.circle(Vec2.ZERO, MARK, Pen.HIDDEN, Ink.NONE);
+    pen.circle(Vec2.ZERO, OPENING, Pen.FINAL_CUT, Ink.NONE);
+    pen.circle(Vec2.ZERO, STRUT_ROD, Pen.OUTLINE, Ink.PALE);
     pen.line(-18, 0, 18, 0, Pen.FINE);
     pen.line(0, -18, 0, 18, Pen.FINE);
     for (int i = 0; i < LANDMARKS.size(); i++) {
       Vec2 at = LANDMARKS.get(i);
       pen.circle(at, 6.5, Pen.OUTLINE, Ink.NONE);
-      Vec2 below = at.plus(new Vec2(0, -6.5).minus(new Vec2(0, (FormPieces.discMm() + 0.8) / s)));
+      Vec2 below = at.plus(new Vec2(0, -6.5 - FormPieces.DISC_CLEAR / s));
       FormPieces.disc(Integer.toString(i + 1), pen.at(below), pen.out());
     }
     pen.line(84, -88, 84, 88, Pen.CENTRE);
     // From the strut rod: fore and in.
     pen.arrow(0, 60, 0, 92, Pen.EDGE);
-    pen.words(5, 72, FormPieces.WORDS, Align.START, "fore +");
+    pen.words(5, 72, Align.START, "fore +");
     pen.arrow(58, 0, 80, 0, Pen.EDGE);
-    pen.words(70, 3.0 / s * 0.6, FormPieces.WORDS, Align.MIDDLE, "in +");
-    pen.words(0, -MARK - 6.0 / s, FormPieces.WORDS, Align.MIDDLE, "mark");
-    pen.words(0, -(MARK + OPENING) / 2 - 1.6 / s, FormPieces.WORDS, Align.MIDDLE, "opening");
-    pen.words(0, -27.5, FormPieces.WORDS, Align.MIDDLE, "rod");
-    pen.words(81, 56, FormPieces.WORDS, Align.END, "line");
+    pen.words(70, 3.0 / s * 0.6, Align.MIDDLE, "in +");
+    pen.words(0, -MARK - 6.0 / s, Align.MIDDLE, "mark");
+    pen.words(0, -(MARK + OPENING) / 2 - 1.6 / s, Align.MIDDLE, "opening");
+    pen.words(0, -27.5, Align.MIDDLE, "rod");
+    pen.words(81, 56, Align.END, "line");
     Vec2 top = pen.at(0, HALF);
     double base = top.y() + HEAD - 1 - FormPieces.WORDS;
     pen.notes().text(top.x(), base, FormPieces.WORDS, Align.MIDDLE, "FROM ABOVE: FORWARD is up");
     double low = top.y() + 1.5;
     for (int way : new int[] {-1, 1}) {
       String word = way < 0 ? "OUTBOARD" : "INBOARD";
-      Vec2 edge = pen.at(way * planMm() / 2 / s, HALF);
-      int page = way * pen.sign();
-      Vec2 tip = new Vec2(edge.x(), low + FormPieces.WORDS / 2);
-      MirrorPen.arrow(tip.minus(new Vec2(page * 9, 0)), tip, Pen.EDGE, pen.out());
-      pen.notes()
-          .text(
-              edge.x() - page * 10.5,
-              low,
-              FormPieces.WORDS,
-              page < 0 ? Align.START : Align.END,
-              word);
+      double edge = pen.at(way * planMm() / 2 / s, HALF).x();
+      Vec2 tip = new Vec2(edge, low + FormPieces.WORDS / 2);
+      MirrorPen.toward(tip, way * pen.sign(), word, low, pen.notes());
     }
   }
 
   private static void title(MirrorPen pen, double y, String words) {
-    pen.words(0, y, FormPieces.WORDS, Align.MIDDLE, words);
+    pen.words(0, y, Align.MIDDLE, words);
   }
 
   private void lean(MirrorPen pen, double wide, String seen, String rule, String low, String high) {
@@ -132,8 +125,8 @@ record TowerFigure(Side side, double widthMm, double heightMm) implements Fragme
     double y = 0.6;
     pen.bar(new Vec2(-reach, y + drop), new Vec2(reach, y - drop), 1.2, Pen.OUTLINE, Ink.PALE);
     pen.line(-reach, y - drop - 1.2, reach - 2, y - drop - 1.2, Pen.FINE);
-    pen.words(-reach - 1.5, y + drop - 1.4, FormPieces.WORDS, Align.END, high);
-    pen.words(reach + 1.5, y - drop - 1.4, FormPieces.WORDS, Align.START, low);
+    pen.words(-reach - 1.5, y + drop - 1.4, Align.END, high);
+    pen.words(reach + 1.5, y - drop - 1.4, Align.START, low);
     title(pen, -half + 2.0, rule);
   }
 
@@ -152,8 +145,7 @@ record TowerFigure(Side side, double widthMm, double heightMm) implements Fragme
     double bar = y + rise * 0.62 + 0.9;
     pen.bar(new Vec2(-reach, bar), new Vec2(reach, bar), 1.2, Pen.OUTLINE, Ink.PALE);
     pen.line(reach + 1.6, y, reach + 1.6, bar - 0.6, Pen.FINE);
-    pen.words(
-        reach + 3, (y + bar) / 2 - FormPieces.WORDS / 2, FormPieces.WORDS, Align.START, "rise");
+    pen.words(reach + 3, (y + bar) / 2 - FormPieces.WORDS / 2, Align.START, "rise");
     pen.line(-reach, y - 1.5, reach, y - 1.5, Pen.FINE);
     for (double x : new double[] {-reach, reach}) {
       pen.line(x, y - 2.6, x, y - 0.4, Pen.FINE);
@@ -170,16 +162,11 @@ record TowerFigure(Side side, double widthMm, double heightMm) implements Fragme
     pen.bar(new Vec2(-reach, face - 0.7), new Vec2(-6, face - 0.7), 1.4, Pen.OUTLINE, Ink.PALE);
     pen.bar(new Vec2(6, face - 0.7), new Vec2(reach, face - 0.7), 1.4, Pen.OUTLINE, Ink.PALE);
     pen.chain(Pen.OUTLINE, new double[][] {{-11, face}, {-7, up + 2}, {7, up + 2}, {11, face}});
-    pen.circle(0, up, 2.0, Pen.OUTLINE, Ink.WHITE);
-    pen.circle(0, up, 0.6, Pen.NONE, Ink.BLACK);
+    pen.circle(new Vec2(0, up), 2.0);
+    pen.circle(new Vec2(0, up), 0.6, Pen.NONE, Ink.BLACK);
     pen.line(3, up, reach * 0.75, up, Pen.FINE);
     pen.arrow(reach * 0.65, face, reach * 0.65, up, Pen.FINE);
-    pen.words(
-        reach * 0.65 + 1.5,
-        (face + up) / 2 - FormPieces.WORDS / 2,
-        FormPieces.WORDS,
-        Align.START,
-        "up +");
-    pen.words(-reach, face - 6.2, FormPieces.WORDS, Align.START, "sheet");
+    pen.words(reach * 0.65 + 1.5, (face + up) / 2 - FormPieces.WORDS / 2, Align.START, "up +");
+    pen.words(-reach, face - 6.2, Align.START, "sheet");
   }
 }

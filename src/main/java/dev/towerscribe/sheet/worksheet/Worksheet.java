@@ -12,8 +12,7 @@ import java.util.function.Function;
 
 /**
  * The survey worksheet: pages to print, take under the car and fill in by hand. What it asks for,
- * and in which order, is {@link dev.towerscribe.model.WorksheetPlan}'s, as it is in the empty
- * survey file.
+ * and in which order, is {@link WorksheetPlan}'s, as it is in the empty survey file.
  */
 public final class Worksheet {
   private record Part(

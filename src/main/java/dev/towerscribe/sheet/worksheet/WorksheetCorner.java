@@ -13,6 +13,8 @@ import dev.towerscribe.sheet.worksheet.FormPieces.Gap;
 import dev.towerscribe.sheet.worksheet.FormPieces.Row;
 import dev.towerscribe.sheet.worksheet.FormPieces.Rule;
 import dev.towerscribe.sheet.worksheet.FormPieces.Says;
+import dev.towerscribe.sheet.worksheet.WorksheetEnd.Mark;
+import dev.towerscribe.sheet.worksheet.WorksheetEnd.Point;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -24,7 +26,8 @@ final class WorksheetCorner {
   /** Rows for distances of the user's own. */
   private static final int BLANKS = 2;
 
-  private static final double DISC = 2 * 3.7 + 2.6;
+  /** Room for a disc and what keeps clear of it. */
+  static final double DISC = 2 * FormPieces.DISC + 2.6;
 
   private static final double SKETCH_LEAST = 84.0;
   private static final double SKETCH_MOST = 120.0;
@@ -54,24 +57,19 @@ final class WorksheetCorner {
     double box = Math.max(Blank.LEAST, 0.145 * wide);
     double name = wide - DISC - 3 * box;
     List<Row> rows = new ArrayList<>();
-    for (WorksheetPoint point : WorksheetPoint.values()) {
+    for (Point point : Point.values()) {
       Says words =
           Says.wrapped(point.words(), FormPieces.NAME, name)
               .then(point.key() + ": " + point.where(), FormPieces.WORDS);
       Disc disc = new Disc(point.sign(), DISC);
       rows.add(FormPieces.row(FormPieces.boxes(3, box, disc, words), POINT_ROW));
     }
-    Gap gap = new Gap(DISC);
     for (int i = 0; i < 2; i++) {
-      List<Cell> cells = FormPieces.boxes(3, box, gap, new Rule(name));
+      List<Cell> cells = FormPieces.boxes(3, box, new Gap(DISC), new Rule(name));
       rows.add(FormPieces.row(cells, Row.LEAST + 1));
     }
-    List<Cell> like = FormPieces.boxes(3, box, gap, new Gap(name));
-    page.rows(
-        FormPieces.headings(
-            List.of("", "point, and what it is taken at", "fore", "out", "height"), like),
-        rows,
-        0);
+    List<String> heads = List.of("", "point, and what it is taken at", "fore", "out", "height");
+    page.rows(FormPieces.headings(heads, rows.get(0).cells()), rows, 0);
     page.paragraph(
         "Behind the wheel-centre line: minus. No tape checks the fore and the height of point 8:"
             + " take them twice.",
@@ -100,64 +98,54 @@ final class WorksheetCorner {
         "Three times each, letting go of the tape in between. Where it cannot run straight, leave"
             + " the row empty. Knuckle pivot: only with a camber bolt.";
     page.lead(lead, FormPieces.WORDS);
-    List<TapeRows.Entry> entries = entries(head, WorksheetPlan.between(), 0);
+    List<WorksheetPlan.Tape> tapes = WorksheetPlan.between();
     double words =
         TextStyle.wrap(lead, FormPieces.WORDS, page.columnMm()).size()
             * TextStyle.lineMm(FormPieces.WORDS);
-    TapeRows rows = fitted(page, bodyMm(head) - words - 4.0, entries.size());
-    page.rows(rows.headings(), rows.rows(entries, 0, "", 0), 2.0);
+    TapeRows rows = fitted(page, bodyMm(head) - words - 4.0, tapes.size());
+    page.rows(rows.headings(), rows.rows(tapes, 0, i -> WorksheetPlan.label(side(head), i)), 2.0);
     return head.pages(page, "tapes", "corner, tapes, point to point");
   }
 
-  private static String label(WorksheetHead head, WorksheetMark from, WorksheetPoint to) {
-    int index = WorksheetPlan.fromMarks().indexOf(new WorksheetPlan.Tape(from, to));
-    return WorksheetPlan.label(side(head), WorksheetPlan.between().size() + index);
+  private static String label(WorksheetHead head, Mark from, Point to) {
+    return label(head, WorksheetPlan.fromMarks().indexOf(new WorksheetPlan.Tape(from, to)));
+  }
+
+  /** The label of a distance from the marks. */
+  private static String label(WorksheetHead head, int row) {
+    return WorksheetPlan.label(side(head), WorksheetPlan.between().size() + row);
   }
 
   /** Rows as high as there is room for. */
   private static TapeRows fitted(TextPage page, double roomMm, int count) {
-    TapeRows least = TapeRows.wide(page.columnMm(), TapeRows.LEAST_ROW);
+    TapeRows least = TapeRows.ofOneSide(page.columnMm(), TapeRows.LEAST_ROW);
     double row = (roomMm - least.headings().heightMm()) / count;
-    return TapeRows.wide(
+    return TapeRows.ofOneSide(
         page.columnMm(), Math.max(TapeRows.LEAST_ROW, Math.min(TapeRows.MOST_ROW, row)));
-  }
-
-  private static List<TapeRows.Entry> entries(
-      WorksheetHead head, List<WorksheetPlan.Tape> tapes, int before) {
-    List<TapeRows.Entry> entries = new ArrayList<>();
-    for (int i = 0; i < tapes.size(); i++) {
-      entries.add(
-          new TapeRows.Entry(WorksheetPlan.label(side(head), before + i), tapes.get(i), "", ""));
-    }
-    return entries;
   }
 
   /** Distances from the marks, with a sketch, and blank rows. */
   static List<Page> marks(WorksheetHead head) {
     TextPage page = new TextPage(head);
-    int before = WorksheetPlan.between().size();
-    List<TapeRows.Entry> entries = entries(head, WorksheetPlan.fromMarks(), before);
+    List<WorksheetPlan.Tape> tapes = WorksheetPlan.fromMarks();
     double half = page.columnMm() * 0.5;
     List<Fragment> words = new ArrayList<>();
     double room = page.columnMm() - half - 4;
-    for (WorksheetMark mark : WorksheetMark.values()) {
-      String tapes = "to %s: %s".formatted(FloorSketch.tapesFrom(mark), mark.words());
-      Says says = Says.wrapped(tapes, FormPieces.WORDS, room - DISC);
+    for (Mark mark : Mark.values()) {
+      String ends = "to %s: %s".formatted(FloorSketch.tapesFrom(mark), mark.words());
+      Says says = Says.wrapped(ends, FormPieces.WORDS, room - DISC);
       words.add(new Row(List.of(new Disc(mark.sign(), DISC), says), 11));
     }
     String hook =
         ("Hook the tape to the mark itself. D is over the engine bay. No straight line for %s: plot"
                 + " the fore of 1 twice. For %s: take the height of 4 twice.")
-            .formatted(
-                label(head, WorksheetMark.D, WorksheetPoint.TOP),
-                label(head, WorksheetMark.C, WorksheetPoint.ARM_REAR));
+            .formatted(label(head, Mark.D, Point.TOP), label(head, Mark.C, Point.ARM_REAR));
     words.add(new Fragments.Stack(Fragments.lines(hook, FormPieces.WORDS, room, 0), 0));
     Fragment text = new Fragments.Stack(words, 1.0);
     double least = Math.max(text.heightMm(), SKETCH_LEAST);
-    int count = entries.size() + BLANKS;
+    int count = tapes.size() + BLANKS;
     TapeRows rows = fitted(page, bodyMm(head) - least - SKETCH_GAP, count);
-    String prefix = WorksheetPlan.label(side(head), 0).substring(0, 1);
-    page.rows(rows.headings(), rows.rows(entries, BLANKS, prefix, before + entries.size()), 0);
+    page.rows(rows.headings(), rows.rows(tapes, BLANKS, i -> label(head, i)), 0);
     double left =
         bodyMm(head) - rows.headings().heightMm() - count * rows.rowMm() - SKETCH_GAP - 0.1;
     double high = Math.max(least, Math.min(left, SKETCH_MOST));

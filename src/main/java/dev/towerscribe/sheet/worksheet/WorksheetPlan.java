@@ -1,18 +1,21 @@
 package dev.towerscribe.sheet.worksheet;
 
-import static dev.towerscribe.sheet.worksheet.WorksheetPoint.ARM_FRONT;
-import static dev.towerscribe.sheet.worksheet.WorksheetPoint.ARM_REAR;
-import static dev.towerscribe.sheet.worksheet.WorksheetPoint.BALL_JOINT;
-import static dev.towerscribe.sheet.worksheet.WorksheetPoint.KNUCKLE_PIVOT;
-import static dev.towerscribe.sheet.worksheet.WorksheetPoint.STRUT_LOWER;
-import static dev.towerscribe.sheet.worksheet.WorksheetPoint.TIE_INNER;
-import static dev.towerscribe.sheet.worksheet.WorksheetPoint.TIE_OUTER;
-import static dev.towerscribe.sheet.worksheet.WorksheetPoint.TOP;
-import static dev.towerscribe.sheet.worksheet.WorksheetPoint.WHEEL_CENTRE;
+import static dev.towerscribe.sheet.worksheet.WorksheetEnd.Point.ARM_FRONT;
+import static dev.towerscribe.sheet.worksheet.WorksheetEnd.Point.ARM_REAR;
+import static dev.towerscribe.sheet.worksheet.WorksheetEnd.Point.BALL_JOINT;
+import static dev.towerscribe.sheet.worksheet.WorksheetEnd.Point.KNUCKLE_PIVOT;
+import static dev.towerscribe.sheet.worksheet.WorksheetEnd.Point.STRUT_LOWER;
+import static dev.towerscribe.sheet.worksheet.WorksheetEnd.Point.TIE_INNER;
+import static dev.towerscribe.sheet.worksheet.WorksheetEnd.Point.TIE_OUTER;
+import static dev.towerscribe.sheet.worksheet.WorksheetEnd.Point.TOP;
+import static dev.towerscribe.sheet.worksheet.WorksheetEnd.Point.WHEEL_CENTRE;
 
 import dev.towerscribe.model.Side;
-import java.util.ArrayList;
+import dev.towerscribe.sheet.worksheet.WorksheetEnd.Mark;
+import dev.towerscribe.sheet.worksheet.WorksheetEnd.Point;
 import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Which distances a survey takes, and in which order. The worksheet and the empty survey file both
@@ -32,7 +35,7 @@ public final class WorksheetPlan {
    * @param from one end
    * @param to other end; on the other side of the car for the distances across
    */
-  public record Tape(WorksheetEnd from, WorksheetEnd to) {
+  public record Tape(WorksheetEnd from, Point to) {
     /**
      * Whether it is needed only on cars with a camber bolt at the knuckle.
      *
@@ -52,34 +55,25 @@ public final class WorksheetPlan {
   public record Span(String from, String to) {}
 
   private static final List<Tape> BETWEEN =
-      List.of(
-          new Tape(BALL_JOINT, ARM_FRONT),
-          new Tape(BALL_JOINT, ARM_REAR),
-          new Tape(ARM_FRONT, ARM_REAR),
-          new Tape(TIE_INNER, TIE_OUTER),
-          new Tape(TIE_OUTER, BALL_JOINT),
-          new Tape(TIE_OUTER, ARM_FRONT),
-          new Tape(STRUT_LOWER, BALL_JOINT),
-          new Tape(STRUT_LOWER, TIE_OUTER),
-          new Tape(STRUT_LOWER, ARM_FRONT),
-          new Tape(STRUT_LOWER, TIE_INNER),
-          new Tape(STRUT_LOWER, TOP),
-          new Tape(TOP, BALL_JOINT),
-          new Tape(KNUCKLE_PIVOT, BALL_JOINT),
-          new Tape(KNUCKLE_PIVOT, STRUT_LOWER),
-          new Tape(KNUCKLE_PIVOT, TIE_OUTER),
-          new Tape(KNUCKLE_PIVOT, ARM_FRONT));
+      Stream.of(
+              tapes(BALL_JOINT, ARM_FRONT, ARM_REAR),
+              tapes(ARM_FRONT, ARM_REAR),
+              tapes(TIE_INNER, TIE_OUTER),
+              tapes(TIE_OUTER, BALL_JOINT, ARM_FRONT),
+              tapes(STRUT_LOWER, BALL_JOINT, TIE_OUTER, ARM_FRONT, TIE_INNER, TOP),
+              tapes(TOP, BALL_JOINT),
+              tapes(KNUCKLE_PIVOT, BALL_JOINT, STRUT_LOWER, TIE_OUTER, ARM_FRONT))
+          .flatMap(List::stream)
+          .toList();
 
   private static final List<Tape> FROM_MARKS =
-      List.of(
-          new Tape(WorksheetMark.A, BALL_JOINT),
-          new Tape(WorksheetMark.A, ARM_FRONT),
-          new Tape(WorksheetMark.B, BALL_JOINT),
-          new Tape(WorksheetMark.C, BALL_JOINT),
-          new Tape(WorksheetMark.C, ARM_REAR),
-          new Tape(WorksheetMark.C, TIE_OUTER),
-          new Tape(WorksheetMark.C, TIE_INNER),
-          new Tape(WorksheetMark.D, TOP));
+      Stream.of(
+              tapes(Mark.A, BALL_JOINT, ARM_FRONT),
+              tapes(Mark.B, BALL_JOINT),
+              tapes(Mark.C, BALL_JOINT, ARM_REAR, TIE_OUTER, TIE_INNER),
+              tapes(Mark.D, TOP))
+          .flatMap(List::stream)
+          .toList();
 
   private static final List<Tape> ACROSS =
       List.of(
@@ -95,6 +89,10 @@ public final class WorksheetPlan {
   private static final int LANDMARKS = 3;
 
   private WorksheetPlan() {}
+
+  private static List<Tape> tapes(WorksheetEnd from, Point... to) {
+    return Stream.of(to).map(end -> new Tape(from, end)).toList();
+  }
 
   /**
    * Distances from point to point of one side.
@@ -129,11 +127,7 @@ public final class WorksheetPlan {
    * @return as many as there are rows for
    */
   public static List<String> landmarks() {
-    List<String> names = new ArrayList<>();
-    for (int i = 1; i <= LANDMARKS; i++) {
-      names.add("landmark " + i);
-    }
-    return names;
+    return IntStream.rangeClosed(1, LANDMARKS).mapToObj(i -> "landmark " + i).toList();
   }
 
   /**
@@ -142,16 +136,11 @@ public final class WorksheetPlan {
    * @return every pair once
    */
   public static List<Span> spans() {
-    List<String> ends = new ArrayList<>();
-    ends.add(STRUT_ROD);
-    ends.addAll(landmarks());
-    List<Span> spans = new ArrayList<>();
-    for (int i = 0; i < ends.size(); i++) {
-      for (int k = i + 1; k < ends.size(); k++) {
-        spans.add(new Span(ends.get(i), ends.get(k)));
-      }
-    }
-    return spans;
+    List<String> ends = Stream.concat(Stream.of(STRUT_ROD), landmarks().stream()).toList();
+    return IntStream.range(0, ends.size())
+        .boxed()
+        .flatMap(i -> ends.stream().skip(i + 1).map(to -> new Span(ends.get(i), to)))
+        .toList();
   }
 
   /**

@@ -1,10 +1,7 @@
 package dev.towerscribe.sheet.worksheet;
 
-import dev.towerscribe.drawing.Align;
 import dev.towerscribe.drawing.Page;
-import dev.towerscribe.drawing.TextBlock;
 import dev.towerscribe.quantity.LengthUnit;
-import dev.towerscribe.quantity.Numbers;
 import dev.towerscribe.sheet.text.Fragment;
 import dev.towerscribe.sheet.text.Fragments;
 import dev.towerscribe.sheet.text.TextPage;
@@ -16,9 +13,12 @@ import dev.towerscribe.sheet.worksheet.FormPieces.Gap;
 import dev.towerscribe.sheet.worksheet.FormPieces.Row;
 import dev.towerscribe.sheet.worksheet.FormPieces.Says;
 import dev.towerscribe.sheet.worksheet.FormPieces.Tick;
+import dev.towerscribe.sheet.worksheet.WorksheetEnd.Mark;
+import dev.towerscribe.sheet.worksheet.WorksheetEnd.Point;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** The worksheet's pages for the whole car: cautions, the car, setting out, distances across. */
 final class WorksheetStart {
@@ -37,7 +37,6 @@ final class WorksheetStart {
     page.add(caution(page.columnMm()), 0, false);
     heading(page, "THE CAR AS IT STANDS");
     double wide = page.columnMm();
-    double quarter = wide / 4;
     page.chain(
         List.of(
             pair("Fuel, load, who sits in it", wide, 0.34),
@@ -79,9 +78,9 @@ final class WorksheetStart {
 
   private static Fragment caution(double width) {
     double inside = Fragments.Warning.insideMm(width);
-    List<Fragment> lines = new ArrayList<>();
-    for (String words :
-        List.of(
+    List<Fragment> lines =
+        points(
+            inside,
             "NEVER under a car on a jack alone. Wheels on four equal, level ramps, a pit or a"
                 + " drive-on lift; rear wheels chocked; push the car hard before you go under.",
             "LEAVE THE NUT ON THE STRUT ROD ALONE. The spring behind it is loaded.",
@@ -90,9 +89,7 @@ final class WorksheetStart {
             "Ride height: normal load, right tyre pressures, wheels on the ground and straight"
                 + " ahead. Roll it back and forth, bounce each end, then do not touch it again.",
             "Engine cold, key out: a fan can start by itself. Glasses on: dirt falls.",
-            "Cracked, rusted or bent metal: stop, and have a licensed shop look at it.")) {
-      lines.add(new Fragments.Stack(Fragments.dotted(words, FormPieces.WORDS, inside), 0));
-    }
+            "Cracked, rusted or bent metal: stop, and have a licensed shop look at it.");
     return new Fragments.Warning(
         TextStyle.wrap("BEFORE YOU GO UNDER", FormPieces.HEADING, inside),
         FormPieces.HEADING,
@@ -100,14 +97,17 @@ final class WorksheetStart {
         width);
   }
 
+  private static List<Fragment> points(double widthMm, String... points) {
+    return Stream.of(points)
+        .map(words -> Fragments.dotted(words, FormPieces.WORDS, widthMm))
+        .<Fragment>map(lines -> new Fragments.Stack(lines, 0))
+        .toList();
+  }
+
   static void heading(TextPage page, String words) {
-    page.add(
-        new Fragments.Band(
-            TextStyle.wrap(words, FormPieces.HEADING, page.columnMm() - 2 * Fragments.Band.INDENT),
-            FormPieces.HEADING,
-            page.columnMm()),
-        GAP,
-        true);
+    double room = page.columnMm() - 2 * Fragments.Band.INDENT;
+    List<String> lines = TextStyle.wrap(words, FormPieces.HEADING, room);
+    page.add(new Fragments.Band(lines, FormPieces.HEADING, page.columnMm()), GAP, true);
   }
 
   private static Fragment pair(String words, double wide, double share) {
@@ -124,7 +124,7 @@ final class WorksheetStart {
         List.of(
             Says.wrapped(one, FormPieces.WORDS, label),
             new Blank(box),
-            new Says(List.of(new TextBlock.Row(other, FormPieces.WORDS)), second, Align.END),
+            Says.before(other, second),
             new Blank(box)),
         ROW);
   }
@@ -135,17 +135,15 @@ final class WorksheetStart {
     double wide = page.columnMm();
     double sketch = SKETCH_SHARE * wide;
     double words = wide - sketch - GAP;
-    List<Fragment> steps = new ArrayList<>();
-    for (String step :
-        List.of(
+    List<Fragment> steps =
+        points(
+            words,
             "MIDDLE LINE. Drop the bob from like points left and right, well ahead and well behind."
                 + " Halve each distance on the floor; chalk the line through both middles.",
             "WHEEL-CENTRE LINE. Drop the bob from both hubs' middles; chalk the line through both."
                 + " It must cross square: tape from A to both ends.",
             "B is where they cross. A, C: a stride ahead and behind, on the middle line. D: on the"
-                + " body, middle of the front panel's upper edge.")) {
-      steps.add(new Fragments.Stack(Fragments.dotted(step, FormPieces.WORDS, words), 0));
-    }
+                + " body, middle of the front panel's upper edge.");
     Fragment text = new Fragments.Stack(steps, 1.6);
     page.add(
         new Fragments.Beside(
@@ -172,37 +170,23 @@ final class WorksheetStart {
   private static Fragment marks(double wide, LengthUnit units) {
     List<Fragment> rows = new ArrayList<>();
     double label = 0.34 * wide;
-    double box = (wide - 2 * FormPieces.discMm() - 3 - label) / 2 - 22;
-    for (WorksheetMark mark : WorksheetMark.values()) {
+    double box = (wide - 2 * FormPieces.DISC - 3 - label) / 2 - 22;
+    for (Mark mark : Mark.values()) {
       if (mark.foreSign() == 0) {
         continue;
       }
       List<Cell> cells = new ArrayList<>();
-      cells.add(new Disc(mark.sign(), 2 * FormPieces.discMm() + 3));
+      cells.add(new Disc(mark.sign(), 2 * FormPieces.DISC + 3));
       cells.add(Says.wrapped(mark.words(), FormPieces.NAME, label + 12));
-      cells.add(sign(mark.foreSign() > 0 ? "fore +" : "fore -", 16));
+      cells.add(Says.before(mark.foreSign() > 0 ? "fore +" : "fore -", 16));
       cells.add(new Blank(box));
       if (!mark.isOnFloor()) {
-        cells.add(sign("height", 16));
+        cells.add(Says.before("height", 16));
         cells.add(new Blank(box));
       }
       rows.add(new Row(cells, ROW));
     }
     return new Fragments.Stack(rows, 0);
-  }
-
-  private static Says sign(String words, double wide) {
-    return new Says(List.of(new TextBlock.Row(words, FormPieces.WORDS)), wide, Align.END);
-  }
-
-  /** An uncertainty in the unit of the sheet: an inch's to a hundredth, as tapes are read. */
-  static String usual(WorksheetUncertainty uncertainty, LengthUnit units) {
-    if (uncertainty.isAngle()) {
-      return Numbers.plain(uncertainty.usual(), 2);
-    }
-    return units == LengthUnit.MM
-        ? Numbers.plain(uncertainty.usual(), 2)
-        : Numbers.plain(units.fromMm(uncertainty.usual()), 3);
   }
 
   private static Fragment uncertainties(double wide, LengthUnit units) {
@@ -217,9 +201,7 @@ final class WorksheetStart {
           cells.add(new Gap(GAP));
         }
         cells.add(Says.wrapped(all[k].words(), FormPieces.WORDS, half - box - 15));
-        cells.add(
-            new Says(
-                List.of(new TextBlock.Row(usual(all[k], units), FormPieces.WORDS)), 15, Align.END));
+        cells.add(Says.before(all[k].usual(units), 15));
         cells.add(new Blank(box));
       }
       rows.add(new Row(cells, ROW));
@@ -234,23 +216,19 @@ final class WorksheetStart {
         "From the LEFT point to the RIGHT one. Two like points may be taped on the floor, between"
             + " the bob's marks. The two that cross show a side that is further forward.",
         FormPieces.WORDS);
+    TapeRows rows = TapeRows.across(page.columnMm(), TapeRows.LEAST_ROW + 0.6);
     List<WorksheetPlan.Tape> tapes = WorksheetPlan.across();
-    List<TapeRows.Entry> entries = new ArrayList<>();
-    for (int i = 0; i < tapes.size(); i++) {
-      entries.add(
-          new TapeRows.Entry(WorksheetPlan.acrossLabel(i), tapes.get(i), "LEFT ", "RIGHT "));
-    }
-    TapeRows rows = TapeRows.narrow(page.columnMm(), TapeRows.LEAST_ROW + 0.6);
-    page.rows(rows.headings(), rows.rows(entries, 4, "X", tapes.size()), 2.0);
+    page.rows(rows.headings(), rows.rows(tapes, 4, WorksheetPlan::acrossLabel), 2.0);
     heading(page, "LEFT AGAINST RIGHT: should be alike; if not, read both again");
     page.lead(
         "Compare each height and each figure out, left with right. More than "
             + (head.units() == LengthUnit.MM ? "5 mm" : "0.2 in")
             + " apart: measure again, then ask whether the car has been hit.",
         FormPieces.WORDS);
+    Point[] points = Point.values();
     List<Cell> ticks = new ArrayList<>();
-    for (WorksheetPoint point : WorksheetPoint.values()) {
-      ticks.add(new Tick(point.sign(), page.columnMm() / WorksheetPoint.values().length));
+    for (Point point : points) {
+      ticks.add(new Tick(point.sign(), page.columnMm() / points.length));
     }
     page.add(new Row(ticks, 9), 1.0, false);
     return page.pages("survey-across", "Across the car", "S-across", true);

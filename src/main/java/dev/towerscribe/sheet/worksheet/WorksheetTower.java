@@ -13,7 +13,9 @@ import dev.towerscribe.sheet.worksheet.FormPieces.Rule;
 import dev.towerscribe.sheet.worksheet.FormPieces.Says;
 import dev.towerscribe.sheet.worksheet.FormPieces.Tick;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** The worksheet's pages for one tower's top. */
 final class WorksheetTower {
@@ -54,8 +56,8 @@ final class WorksheetTower {
     double box = Math.max(Blank.LEAST, 0.27 * wide);
     double words = wide - 2 * box;
     List<Fragment> rows = new ArrayList<>();
-    List<Cell> like = FormPieces.boxes(2, box, new Gap(words));
-    rows.add(FormPieces.headings(List.of("", "1st", "2nd"), like));
+    rows.add(
+        FormPieces.headings(List.of("", "1st", "2nd"), FormPieces.boxes(2, box, new Gap(words))));
     for (String name : names) {
       Says says = Says.wrapped(name, FormPieces.NAME, words);
       rows.add(new Row(FormPieces.boxes(2, box, says), ROW));
@@ -82,21 +84,19 @@ final class WorksheetTower {
   }
 
   private static void landmarkRows(TextPage page, double wide) {
-    double disc = 2 * FormPieces.discMm() + 2.6;
+    double disc = WorksheetCorner.DISC;
     double box = Math.max(Blank.LEAST, 0.14 * wide);
-    double name = wide - disc - 4 * box;
-    List<Cell> like = FormPieces.boxes(4, box, new Gap(disc), new Gap(name));
+    Rule name = new Rule(wide - disc - 4 * box);
     List<Row> rows = new ArrayList<>();
     for (int i = 1; i <= WorksheetPlan.landmarks().size() + 1; i++) {
       Disc sign = new Disc(Integer.toString(i), disc);
-      List<Cell> cells = FormPieces.boxes(4, box, sign, new Rule(name));
-      rows.add(new Row(cells, ROW + 0.4));
+      rows.add(new Row(FormPieces.boxes(4, box, sign, name), ROW + 0.4));
     }
-    page.rows(
-        FormPieces.headings(
-            List.of("", "landmark: what it is", "fore", "in", "diameter", "again"), like),
-        rows,
-        1.0);
+    rows(page, List.of("", "landmark: what it is", "fore", "in", "diameter", "again"), rows);
+  }
+
+  private static void rows(TextPage page, List<String> headings, List<Row> rows) {
+    page.rows(FormPieces.headings(headings, rows.get(0).cells()), rows, 1.0);
   }
 
   private static void spanRows(TextPage page, double wide) {
@@ -106,45 +106,29 @@ final class WorksheetTower {
       after.add(new Tick(word, FormPieces.tickMm(word)));
     }
     double name = wide - 2 * box - after.stream().mapToDouble(Cell::widthMm).sum();
-    after.add(new Blank(box));
-    after.add(new Blank(box));
-    List<Row> rows = new ArrayList<>();
+    after.addAll(FormPieces.boxes(2, box));
+    List<Cell> firsts = new ArrayList<>();
     for (WorksheetPlan.Span span : WorksheetPlan.spans()) {
-      rows.add(row(Says.wrapped(words(span), FormPieces.NAME, name), after));
+      firsts.add(Says.wrapped(words(span), FormPieces.NAME, name));
     }
-    for (int i = 0; i < BLANK_SPANS; i++) {
-      rows.add(row(new Rule(name), after));
-    }
-    List<Cell> like = new ArrayList<>();
-    like.add(new Gap(name));
-    like.addAll(after);
-    page.rows(FormPieces.headings(List.of("from - to", "", "", "", "1st", "2nd"), like), rows, 1.0);
-  }
-
-  private static Row row(Cell first, List<Cell> after) {
-    List<Cell> cells = new ArrayList<>(List.of(first));
-    cells.addAll(after);
-    return new Row(cells, ROW);
+    firsts.addAll(Collections.nCopies(BLANK_SPANS, new Rule(name)));
+    List<Row> rows =
+        firsts.stream()
+            .map(first -> Stream.concat(Stream.of(first), after.stream()).toList())
+            .map(cells -> new Row(cells, ROW))
+            .toList();
+    rows(page, List.of("from - to", "", "", "", "1st", "2nd"), rows);
   }
 
   /** A span by the numbers in the figure's discs. */
   static String words(WorksheetPlan.Span span) {
-    return end(span.from()) + " - " + end(span.to());
-  }
-
-  private static String end(String name) {
-    return name.replace("landmark ", "");
+    return (span.from() + " - " + span.to()).replace("landmark ", "");
   }
 
   private static void lineRows(TextPage page, double wide) {
     double box = Math.max(Blank.LEAST, 0.14 * wide);
-    double name = wide - 4 * box;
-    List<Cell> cells = FormPieces.boxes(4, box, new Rule(name));
-    List<Cell> like = FormPieces.boxes(4, box, new Gap(name));
-    page.rows(
-        FormPieces.headings(
-            List.of("what it is", "from fore", "from in", "to fore", "to in"), like),
-        List.of(new Row(cells, ROW), new Row(cells, ROW)),
-        1.0);
+    Row row = new Row(FormPieces.boxes(4, box, new Rule(wide - 4 * box)), ROW);
+    List<String> headings = List.of("what it is", "from fore", "from in", "to fore", "to in");
+    rows(page, headings, List.of(row, row));
   }
 }

@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
  * sides. A reading with none can be wrong by any amount and nothing shows it.
  */
 class WorksheetPlanTest {
-  private static final int POINTS = WorksheetPoint.values().length;
+  private static final int POINTS = WorksheetEnd.Point.values().length;
 
   /** Equal uncertainties of 1.5 mm; a tape read three times counts three times. */
   private static final double ONCE = 1 / (1.5 * 1.5);
@@ -29,11 +29,11 @@ class WorksheetPlanTest {
   private final List<String> names = new ArrayList<>();
 
   private static Vec3 at(WorksheetEnd end, int side) {
-    if (end instanceof WorksheetPoint point) {
+    if (end instanceof WorksheetEnd.Point point) {
       Vec3 p = StrutSample.at(point);
       return side == 0 ? p : p.mirroredAcross();
     }
-    return switch ((WorksheetMark) end) {
+    return switch ((WorksheetEnd.Mark) end) {
       case A -> new Vec3(700, 0, 0);
       case B -> new Vec3(0, 0, 0);
       case C -> new Vec3(-700, 0, 0);
@@ -42,7 +42,7 @@ class WorksheetPlanTest {
   }
 
   private static int column(WorksheetEnd end, int side) {
-    return 3 * (side * POINTS + ((WorksheetPoint) end).ordinal());
+    return 3 * (side * POINTS + ((WorksheetEnd.Point) end).ordinal());
   }
 
   private void add(String name, double[] row, double weight) {
@@ -60,7 +60,7 @@ class WorksheetPlanTest {
   }
 
   private static void put(double[] row, WorksheetEnd end, int side, Vec3 way) {
-    if (end instanceof WorksheetPoint) {
+    if (end instanceof WorksheetEnd.Point) {
       int c = column(end, side);
       row[c] = way.x();
       row[c + 1] = way.y();
@@ -79,7 +79,7 @@ class WorksheetPlanTest {
     names.clear();
     for (int side = 0; side < 2; side++) {
       String prefix = side == 0 ? "L" : "R";
-      for (WorksheetPoint point : WorksheetPoint.values()) {
+      for (WorksheetEnd.Point point : WorksheetEnd.Point.values()) {
         for (int k = 0; k < 3; k++) {
           double[] row = new double[6 * POINTS];
           row[column(point, side) + k] = 1;
@@ -189,7 +189,7 @@ class WorksheetPlanTest {
     for (WorksheetPlan.Tape tape : WorksheetPlan.between()) {
       assertThat(tape.from()).isNotEqualTo(tape.to());
       assertThat(WorksheetPlan.between())
-          .doesNotContain(new WorksheetPlan.Tape(tape.to(), tape.from()));
+          .doesNotContain(new WorksheetPlan.Tape(tape.to(), (WorksheetEnd.Point) tape.from()));
     }
     // Every pair of the strut rod and three landmarks: 4 x 3 / 2.
     assertThat(WorksheetPlan.spans()).hasSize(6).doesNotHaveDuplicates();

@@ -155,7 +155,7 @@ class WorksheetTest {
   @EnumSource(Side.class)
   void everyPointIsNamedWithItsNumberAndKey(Side side) {
     List<Page> pages = pages(Paper.A4, LengthUnit.MM);
-    for (WorksheetPoint point : WorksheetPoint.values()) {
+    for (WorksheetEnd.Point point : WorksheetEnd.Point.values()) {
       Page figures = page(pages, "survey-" + side.word() + "-figures");
       String joined = PageRules.words(List.of(figures));
       // Once in the front view and once from below; names may take two lines.
@@ -290,17 +290,17 @@ class WorksheetTest {
               .filter(i -> i instanceof Item.Circle c && c.radiusMm() == 0.6)
               .map(i -> ((Item.Circle) i).centre())
               .toList();
-      int points = WorksheetPoint.values().length;
+      int points = WorksheetEnd.Point.values().length;
       assertThat(targets).hasSize(2 * points);
       // Independent: the sample's own coordinates, out to the right on the left side.
       double outward = side == Side.LEFT ? 1 : -1;
-      WorksheetPoint ball = WorksheetPoint.BALL_JOINT;
-      WorksheetPoint top = WorksheetPoint.TOP;
+      WorksheetEnd.Point ball = WorksheetEnd.Point.BALL_JOINT;
+      WorksheetEnd.Point top = WorksheetEnd.Point.TOP;
       Vec2 onPage = targets.get(top.ordinal()).minus(targets.get(ball.ordinal()));
       double dy = StrutSample.at(top).y() - StrutSample.at(ball).y();
       double dz = StrutSample.at(top).z() - StrutSample.at(ball).z();
       assertThat(onPage.x() / onPage.y()).isCloseTo(outward * dy / dz, within(1e-9));
-      WorksheetPoint rear = WorksheetPoint.ARM_REAR;
+      WorksheetEnd.Point rear = WorksheetEnd.Point.ARM_REAR;
       Vec2 below = targets.get(points + rear.ordinal()).minus(targets.get(points + ball.ordinal()));
       double dx = StrutSample.at(rear).x() - StrutSample.at(ball).x();
       double dyRear = StrutSample.at(rear).y() - StrutSample.at(ball).y();
@@ -370,7 +370,7 @@ class WorksheetTest {
     assertThat(PdfProof.check(pdf, pages)).isEmpty();
     try (PDDocument document = Loader.loadPDF(pdf)) {
       String text = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
-      for (WorksheetPoint point : WorksheetPoint.values()) {
+      for (WorksheetEnd.Point point : WorksheetEnd.Point.values()) {
         assertThat(text).contains(point.words(), point.key());
       }
       assertThat(text).contains("L24", "R24", "X8", "Page 15 of 15");
