@@ -7,7 +7,6 @@ import static dev.towerscribe.report.Cell.words;
 
 import dev.towerscribe.alignment.Curves;
 import dev.towerscribe.alignment.JobAlignment;
-import dev.towerscribe.alignment.Pose;
 import dev.towerscribe.alignment.Reading;
 import dev.towerscribe.alignment.Sensitivity;
 import dev.towerscribe.alignment.SideAlignment;
@@ -18,10 +17,12 @@ import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.Lengths;
 import dev.towerscribe.quantity.Numbers;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /** What an alignment bay will read. */
 public final class AlignmentReport {
@@ -31,7 +32,9 @@ public final class AlignmentReport {
   /** A tenth of an inch is near enough to what a slot or a tape can be set to. */
   private static final double INCH_STEP = 0.1;
 
+  /** How bump steer is given in either unit. */
   private static final double MM_OF_TRAVEL = 10;
+
   private static final double INCHES_OF_TRAVEL = 1;
 
   private final Lengths lengths;
@@ -53,31 +56,24 @@ public final class AlignmentReport {
    * @return the report
    */
   public static Report of(Job job, JobAlignment alignment) {
-    AlignmentReport words = new AlignmentReport(Lengths.in(job.units()));
-    List<Block> blocks = new ArrayList<>();
-    blocks.add(Phrases.head(job));
+    Lengths lengths = Lengths.in(job.units());
+    AlignmentReport words = new AlignmentReport(lengths);
     boolean points = alignment.sides().values().stream().anyMatch(s -> !s.estimate());
-    blocks.add(Phrases.say(words.signs(points)));
+    Blocks blocks = new Blocks().add(Phrases.head(job)).say(words.signs(points));
     for (SideAlignment side : alignment.sides().values()) {
-      blocks.add(Phrases.section(side.side(), "wheel"));
-      blocks.add(
-          Phrases.say(
-              Phrases.capital(Phrases.placeAndSetting(side.job().mount(), words.lengths)) + "."));
-      blocks.add(Phrases.say(basis(side)));
+      String place = Phrases.placeAndSetting(side.job().mount(), lengths);
+      blocks.section(side.side(), "wheel").say(Phrases.capital(place) + ".").say(basis(side));
       blocks.add(words.readings(side));
-      if (side.strut().isPresent()) {
-        blocks.add(new Block.Points(words.points(side)));
-      }
-      words.changes(side).ifPresent(blocks::add);
-      blocks.add(FindingWords.lines(side.findings(), Set.of()));
+      blocks.add(side.strut().map(s -> new Block.Points(words.points(side))));
+      blocks.add(words.changes(side)).add(FindingWords.lines(side.findings(), Set.of()));
     }
     if (alignment.crossAt().isPresent()) {
-      blocks.add(new Block.Section("Left against right"));
-      alignment.crossBefore().ifPresent(c -> blocks.add(Phrases.say(cross(BEFORE, c))));
-      alignment.crossAt().ifPresent(c -> blocks.add(Phrases.say(cross(AT, c))));
+      blocks.section("Left against right");
+      alignment.crossBefore().ifPresent(c -> blocks.say(cross(BEFORE, c)));
+      cross(alignment).ifPresent(blocks::say);
       blocks.add(FindingWords.lines(alignment.findings(), Set.of()));
     }
-    return new Report("Towerscribe alignment", words.lengths, blocks);
+    return blocks.report("Towerscribe alignment", lengths);
   }
 
   /**
@@ -116,66 +112,57 @@ public final class AlignmentReport {
    * @return a table
    */
   public Block.Table readings(SideAlignment side) {
-    Block.Table table =
-        side.estimate()
-            ? Block.Table.of("", "caster", "camber", "inclination")
-            : Block.Table.of(
-                "", "caster", "camber", "inclination", "toe", "scrub", "trail", "damper");
-    int columns = table.heads().size();
-    PlusMinus points = side.strut().map(StrutFigures::plusMinus).orElse(PlusMinus.all(0));
-    table =
-        table
-            .plus(
-                row(
-                    BEFORE,
-                    side.before(),
-                    side.strut().flatMap(StrutFigures::sureBefore),
-                    points,
-                    columns))
-            .plus(
-                row(
-                    "chosen setting " + lengths.size(side.job().mount().settingMm()),
-                    side.at(),
-                    side.strut().flatMap(StrutFigures::sureAt),
-                    points,
-                    columns));
-    for (SideAlignment.AtSetting s : side.settings()) {
-      if (s.settingMm() == side.job().mount().settingMm()) {
-        continue;
-      }
-      String name = "setting " + lengths.size(s.settingMm());
-      table = table.plus(row(name, s.reading(), Optional.empty(), points, columns));
-    }
-    return table;
+    double chosenMm = side.job().mount().settingMm();
+    Optional<StrutFigures> strut = side.strut();
+    return new Block.Table(heads(side), List.of())
+        .plus(row(side, BEFORE, side.before(), strut.flatMap(StrutFigures::sureBefore)))
+        .plus(
+            row(
+                side,
+                "chosen " + setting(chosenMm),
+                side.at(),
+                strut.flatMap(StrutFigures::sureAt)))
+        .each(
+            side.settings().stream().filter(s -> s.settingMm() != chosenMm).toList(),
+            s -> row(side, setting(s.settingMm()), s.reading(), Optional.empty()));
+  }
+
+  private static List<String> heads(SideAlignment side) {
+    List<String> heads =
+        List.of("", "caster", "camber", "inclination", "toe", "scrub", "trail", "damper");
+    return side.estimate() ? heads.subList(0, heads.indexOf("toe")) : heads;
+  }
+
+  private String setting(double settingMm) {
+    return "setting " + lengths.size(settingMm);
   }
 
   private static List<Cell> row(
+      SideAlignment side,
       String name,
       Optional<Reading> reading,
-      Optional<Sensitivity.Figures> sure,
-      PlusMinus points,
-      int columns) {
+      Optional<Sensitivity.Figures> sure) {
     List<Cell> row = new ArrayList<>(List.of(words(name)));
     if (reading.isEmpty()) {
       row.add(words("not reached"));
-      while (row.size() < columns) {
-        row.add(Cell.EMPTY);
-      }
+      row.addAll(Collections.nCopies(heads(side).size() - 2, Cell.EMPTY));
       return row;
     }
+    PlusMinus points = side.strut().map(StrutFigures::plusMinus).orElse(PlusMinus.all(0));
     Reading r = reading.get();
     row.add(near(angle(r.caster()), sure.map(Sensitivity.Figures::caster), points));
     Cell.Figure camber = angle(r.camber());
     row.add(
         sure.<Cell>map(f -> camber.likelyOrMeasured(f.camber().plusMinus(points))).orElse(camber));
     row.add(near(angle(r.inclination()), sure.map(Sensitivity.Figures::inclination), points));
-    if (r.linkage().isPresent()) {
-      Pose m = r.linkage().get();
-      row.add(sure.isPresent() ? angle(m.toe()).likely(words("set")) : angle(m.toe()));
-      row.add(near(length(m.scrubMm()), sure.map(Sensitivity.Figures::scrubMm), points));
-      row.add(near(length(m.trailMm()), sure.map(Sensitivity.Figures::trailMm), points));
-      row.add(near(length(m.damperMm()), sure.map(Sensitivity.Figures::damperMm), points));
-    }
+    r.linkage()
+        .ifPresent(
+            m -> {
+              row.add(sure.isPresent() ? angle(m.toe()).likely(words("set")) : angle(m.toe()));
+              row.add(near(length(m.scrubMm()), sure.map(Sensitivity.Figures::scrubMm), points));
+              row.add(near(length(m.trailMm()), sure.map(Sensitivity.Figures::trailMm), points));
+              row.add(near(length(m.damperMm()), sure.map(Sensitivity.Figures::damperMm), points));
+            });
     return row;
   }
 
@@ -190,29 +177,28 @@ public final class AlignmentReport {
    * @return sentences; none without strut points
    */
   public List<String> points(SideAlignment side) {
-    List<String> points = new ArrayList<>();
-    side.strut()
-        .ifPresent(
-            strut -> {
-              knuckle(strut).ifPresent(points::add);
-              bumpSteer(strut).ifPresent(points::add);
-            });
-    side.damperChangeMm()
-        .ifPresent(
-            mm ->
-                points.add(
+    Optional<String> damper =
+        side.damperChangeMm()
+            .map(
+                mm ->
                     "Damper %s %s at ride height: that much more %s travel left."
                         .formatted(
                             lengths.with(Math.abs(mm)),
                             mm < 0 ? "shorter" : "longer",
-                            mm < 0 ? "droop, less bump" : "bump, less droop")));
-    side.trackChangeMm()
-        .ifPresent(
-            mm ->
-                points.add(
+                            mm < 0 ? "droop, less bump" : "bump, less droop"));
+    Optional<String> track =
+        side.trackChangeMm()
+            .map(
+                mm ->
                     "Tyre contact moves %s %s."
-                        .formatted(lengths.with(Math.abs(mm)), mm < 0 ? "inward" : "outward")));
-    return points;
+                        .formatted(lengths.with(Math.abs(mm)), mm < 0 ? "inward" : "outward"));
+    return Stream.of(
+            side.strut().flatMap(AlignmentReport::knuckle),
+            side.strut().flatMap(this::bumpSteer),
+            damper,
+            track)
+        .flatMap(Optional::stream)
+        .toList();
   }
 
   private static Optional<String> knuckle(StrutFigures strut) {
@@ -270,38 +256,31 @@ public final class AlignmentReport {
   }
 
   private Block.Table changes(Sensitivity.Figures f) {
-    Block.Table table =
-        Block.Table.of("change per", "caster", "camber", "inclination", "scrub", "trail", "damper");
     String step = lengths.metric() ? "1 mm " : "0.1 in ";
-    for (Sensitivity.Choice choice : Sensitivity.Choice.values()) {
-      double by =
-          choice == Sensitivity.Choice.ROTATION
-              ? Math.toRadians(1.0)
-              : lengths.unit().toMm(lengths.metric() ? 1.0 : INCH_STEP);
-      String of =
-          switch (choice) {
-            case ROTATION -> "1 deg of rotation";
-            case REARWARD -> step + "rearward";
-            case INBOARD -> step + "inboard";
-            case SETTING -> step + "of setting";
-          };
-      int i = choice.ordinal();
-      table =
-          table.plus(
-              List.of(
-                  words(of),
-                  change(by * f.caster().byChoice()[i]),
-                  change(by * f.camber().byChoice()[i]),
-                  change(by * f.inclination().byChoice()[i]),
-                  length(by * f.scrubMm().byChoice()[i]),
-                  length(by * f.trailMm().byChoice()[i]),
-                  length(by * f.damperMm().byChoice()[i])));
-    }
-    return table;
+    double stepMm = lengths.unit().toMm(lengths.metric() ? 1.0 : INCH_STEP);
+    return Block.Table.of(
+            "change per", "caster", "camber", "inclination", "scrub", "trail", "damper")
+        .each(
+            List.of(Sensitivity.Choice.values()),
+            choice ->
+                switch (choice) {
+                  case ROTATION -> changes("1 deg of rotation", Math.toRadians(1.0), choice, f);
+                  case REARWARD -> changes(step + "rearward", stepMm, choice, f);
+                  case INBOARD -> changes(step + "inboard", stepMm, choice, f);
+                  case SETTING -> changes(step + "of setting", stepMm, choice, f);
+                });
   }
 
-  private static Cell change(double radians) {
-    return figure(Amount.Kind.FINE_ANGLE, radians);
+  private static List<Cell> changes(
+      String name, double by, Sensitivity.Choice choice, Sensitivity.Figures f) {
+    List<Cell> row = new ArrayList<>(List.of(words(name)));
+    for (Sensitivity.Figure angle : List.of(f.caster(), f.camber(), f.inclination())) {
+      row.add(figure(Amount.FINE_ANGLE, by * angle.byChoice()[choice.ordinal()]));
+    }
+    for (Sensitivity.Figure length : List.of(f.scrubMm(), f.trailMm(), f.damperMm())) {
+      row.add(length(by * length.byChoice()[choice.ordinal()]));
+    }
+    return row;
   }
 
   /**

@@ -1,92 +1,51 @@
 package dev.towerscribe.report;
 
-import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.Lengths;
 import dev.towerscribe.quantity.Lengths.Fineness;
 import dev.towerscribe.quantity.Numbers;
+import java.util.function.BiFunction;
 
-/**
- * A figure that knows what it measures, so that its number text is made in one place.
- *
- * @param kind what it measures and how finely it is shown
- * @param value mm, mm2, radians or a plain number, as the kind says; finite
- */
-public record Amount(Kind kind, double value) {
-  /** What a figure measures. */
-  public enum Kind {
-    /** A length in mm, as calipers show it. */
-    LENGTH,
-    /** A length in mm, as a tape tells it. */
-    TAPE_LENGTH,
-    /** A place on a car or a plan, mm. */
-    PLACE,
-    /** An area in mm2. */
-    AREA,
-    /** An angle in radians, as an alignment bay shows it. */
-    ANGLE,
-    /** A small change of an angle, radians. */
-    FINE_ANGLE,
-    /** An angle less another, radians, with its sign. */
-    DIFFERENCE,
-    /** A plate's rotation, radians. */
-    ROTATION,
-    /** A plain number with one decimal. */
-    NUMBER,
-    /** A ratio near 1, or its uncertainty. */
-    RATIO
-  }
+/** What a figure measures, so that its number text is made in one place. */
+public enum Amount {
+  /** A length in mm, as calipers show it. */
+  LENGTH(Lengths::figure),
+  /** A length in mm, as a tape tells it. */
+  TAPE_LENGTH((lengths, mm) -> lengths.figure(mm, Fineness.TAPE)),
+  /** A place on a car or a plan, mm. */
+  PLACE((lengths, mm) -> lengths.figure(mm, Fineness.PLACE)),
+  /** An area in mm2. */
+  AREA(Lengths::area),
+  /** An angle in radians, as an alignment bay shows it. */
+  ANGLE((lengths, radians) -> Lengths.degrees(radians)),
+  /** A small change of an angle, radians. */
+  FINE_ANGLE((lengths, radians) -> Lengths.fineDegrees(radians)),
+  /** An angle less another, radians, with its sign. */
+  DIFFERENCE((lengths, radians) -> signed(Lengths.degrees(radians))),
+  /** A plate's rotation, radians. */
+  ROTATION((lengths, radians) -> Numbers.fixed(Math.toDegrees(radians), 1)),
+  /** A plain number with one decimal. */
+  NUMBER((lengths, number) -> Numbers.fixed(number, 1)),
+  /** A ratio near 1, or its uncertainty. */
+  RATIO((lengths, ratio) -> Numbers.fixed(ratio, 4));
 
-  /**
-   * A length as calipers show it.
-   *
-   * @param mm millimetres
-   * @return the amount
-   */
-  public static Amount length(double mm) {
-    return new Amount(Kind.LENGTH, mm);
-  }
+  private final BiFunction<Lengths, Double, String> text;
 
-  /**
-   * An angle to a hundredth of a degree.
-   *
-   * @param radians the angle
-   * @return the amount
-   */
-  public static Amount angle(double radians) {
-    return new Amount(Kind.ANGLE, radians);
-  }
-
-  /**
-   * An angle to a hundredth of a degree.
-   *
-   * @param angle the angle
-   * @return the amount
-   */
-  public static Amount angle(Angle angle) {
-    return angle(angle.radians());
+  Amount(BiFunction<Lengths, Double, String> text) {
+    this.text = text;
   }
 
   /**
    * The number without its unit.
    *
+   * @param value mm, mm2, radians or a plain number; finite
    * @param lengths the unit of lengths and areas
    * @return for instance "12.50"; angles in degrees
    */
-  public String text(Lengths lengths) {
-    return switch (kind) {
-      case LENGTH -> lengths.figure(value);
-      case TAPE_LENGTH -> lengths.figure(value, Fineness.TAPE);
-      case PLACE -> lengths.figure(value, Fineness.PLACE);
-      case AREA -> lengths.area(value);
-      case ANGLE -> Lengths.degrees(value);
-      case FINE_ANGLE -> Lengths.fineDegrees(value);
-      case DIFFERENCE -> {
-        String text = Lengths.degrees(value);
-        yield value > 0 && !text.equals("0.00") ? "+" + text : text;
-      }
-      case ROTATION -> Numbers.fixed(Math.toDegrees(value), 1);
-      case NUMBER -> Numbers.fixed(value, 1);
-      case RATIO -> Numbers.fixed(value, 4);
-    };
+  public String text(double value, Lengths lengths) {
+    return text.apply(lengths, value);
+  }
+
+  private static String signed(String degrees) {
+    return degrees.startsWith("-") || degrees.equals("0.00") ? degrees : "+" + degrees;
   }
 }

@@ -1,9 +1,12 @@
 package dev.towerscribe.report;
 
 import dev.towerscribe.finding.Finding;
-import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * One part of a report. A new kind breaks every renderer when compiled, through {@link Visitor}. A
@@ -216,15 +219,46 @@ public sealed interface Block {
     }
 
     /**
+     * The same with a row for each of some things.
+     *
+     * @param things in the order of their rows
+     * @param cells a thing's cells
+     * @param <T> the kind of thing
+     * @return the longer table
+     */
+    public <T> Table each(Collection<T> things, Function<T, List<Cell>> cells) {
+      return new Table(
+          heads,
+          Stream.concat(rows.stream(), things.stream().map(t -> new Row(cells.apply(t)))).toList());
+    }
+
+    /**
+     * The same with one row more.
+     *
+     * @param cells its cells
+     * @return the longer table
+     */
+    public Table plus(Cell... cells) {
+      return plus(List.of(cells));
+    }
+
+    /**
      * The same with one row more.
      *
      * @param cells its cells
      * @return the longer table
      */
     public Table plus(List<Cell> cells) {
-      List<Row> more = new ArrayList<>(rows);
-      more.add(new Row(cells));
-      return new Table(heads, more);
+      return each(List.of(cells), row -> row);
+    }
+
+    /**
+     * The table unless it is empty.
+     *
+     * @return empty without rows
+     */
+    public Optional<Table> ifAny() {
+      return rows.isEmpty() ? Optional.empty() : Optional.of(this);
     }
 
     /**

@@ -27,19 +27,20 @@ public sealed interface Cell {
   /**
    * A figure.
    *
-   * @param amount the figure
+   * @param amount what it measures
+   * @param value the figure: mm, mm2, radians or a plain number; finite
    * @param likely how near the true one is two times in three: a figure, or words where there is
    *     none to give
    * @param mark a word that stands beside it, such as "SHORT"; mostly empty
    */
-  record Figure(Amount amount, Optional<Cell> likely, String mark) implements Cell {
+  record Figure(Amount amount, double value, Optional<Cell> likely, String mark) implements Cell {
     /** What a calculation leaves of a standard deviation of none, radians or mm. */
     private static final double ROUNDING = 1e-12;
 
     @Override
     public String text(Lengths lengths) {
       String joint = mark.length() > 1 ? " " : "";
-      return mark + joint + amount.text(lengths);
+      return mark + joint + amount.text(value, lengths);
     }
 
     /**
@@ -49,7 +50,7 @@ public sealed interface Cell {
      * @return the cell
      */
     public Figure likely(double sd) {
-      return likely(figure(new Amount(amount.kind(), sd)));
+      return likely(figure(amount, sd));
     }
 
     /**
@@ -70,7 +71,7 @@ public sealed interface Cell {
      * @return the cell
      */
     public Figure likely(Cell how) {
-      return new Figure(amount, Optional.of(how), mark);
+      return new Figure(amount, value, Optional.of(how), mark);
     }
 
     /**
@@ -81,7 +82,7 @@ public sealed interface Cell {
      * @return the cell
      */
     public Figure marked(String word, boolean when) {
-      return when ? new Figure(amount, likely, word) : this;
+      return when ? new Figure(amount, value, likely, word) : this;
     }
   }
 
@@ -106,22 +107,12 @@ public sealed interface Cell {
   /**
    * A figure.
    *
-   * @param amount the figure
+   * @param amount what it measures
+   * @param value in the amount's measure
    * @return the cell
    */
-  static Figure figure(Amount amount) {
-    return new Figure(amount, Optional.empty(), "");
-  }
-
-  /**
-   * A figure of a kind.
-   *
-   * @param kind what it measures
-   * @param value in the kind's measure
-   * @return the cell
-   */
-  static Figure figure(Amount.Kind kind, double value) {
-    return figure(new Amount(kind, value));
+  static Figure figure(Amount amount, double value) {
+    return new Figure(amount, value, Optional.empty(), "");
   }
 
   /**
@@ -131,7 +122,7 @@ public sealed interface Cell {
    * @return the cell
    */
   static Figure length(double mm) {
-    return figure(Amount.length(mm));
+    return figure(Amount.LENGTH, mm);
   }
 
   /**
@@ -151,7 +142,17 @@ public sealed interface Cell {
    * @return the cell
    */
   static Figure angle(double radians) {
-    return figure(Amount.angle(radians));
+    return figure(Amount.ANGLE, radians);
+  }
+
+  /**
+   * An angle that may not be known.
+   *
+   * @param angle the angle, if known
+   * @return the cell, or a dash
+   */
+  static Cell angle(Optional<Angle> angle) {
+    return angle.<Cell>map(Cell::angle).orElse(NONE);
   }
 
   /**
@@ -161,6 +162,6 @@ public sealed interface Cell {
    * @return the cell
    */
   static Figure angle(Angle angle) {
-    return figure(Amount.angle(angle));
+    return angle(angle.radians());
   }
 }

@@ -11,14 +11,16 @@ import dev.towerscribe.drilled.DrilledSide;
 import dev.towerscribe.drilled.DrilledSide.AsDrilled;
 import dev.towerscribe.drilled.DrilledSide.EdgeMetal;
 import dev.towerscribe.drilled.DrilledSide.Hole;
-import dev.towerscribe.drilled.DrilledSide.SpanFound;
 import dev.towerscribe.drilled.Enlargement;
+import dev.towerscribe.drilled.HoleNetwork;
 import dev.towerscribe.drilled.NearestSetting;
 import dev.towerscribe.drilled.PlateFit;
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.finding.Severity;
+import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Mount;
 import dev.towerscribe.model.Side;
+import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.Lengths;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -56,33 +58,34 @@ public final class DrilledReport {
    * @return the report
    */
   public static Report of(Drilled drilled, Map<Side, DrilledAngles> angles, Set<String> accepted) {
-    DrilledReport words =
-        new DrilledReport(Lengths.in(drilled.job().units()), UnaryOperator.identity());
-    List<Block> blocks = new ArrayList<>();
-    List<Block.Fact> facts = new ArrayList<>();
-    facts.add(Phrases.fact("job", drilled.job().title()));
-    facts.addAll(Phrases.facts("readings", drilled.readings().title(), drilled.readings().date()));
+    Lengths lengths = Lengths.in(drilled.job().units());
+    DrilledReport words = new DrilledReport(lengths, UnaryOperator.identity());
+    List<Block.Fact> facts =
+        Phrases.facts("readings", drilled.readings().title(), drilled.readings().date());
+    facts.add(0, Phrases.fact("job", drilled.job().title()));
     facts.add(Phrases.program());
-    blocks.add(new Block.Facts(facts));
-    blocks.add(Phrases.say(words.signs()));
-    blocks.add(
-        Phrases.say(
-            "A record of what was measured, not a certificate: the vehicle maker's limits and the"
-                + " law come first."));
+    Blocks blocks =
+        new Blocks()
+            .add(new Block.Facts(facts))
+            .say(words.signs())
+            .say(
+                "A record of what was measured, not a certificate: the vehicle maker's limits and"
+                    + " the law come first.");
     for (DrilledSide side : drilled.sides().values()) {
-      blocks.add(Phrases.section(side.side(), "tower"));
-      blocks.add(words.verdict(side));
-      play(side).ifPresent(blocks::add);
-      words.enlargement(side).ifPresent(blocks::add);
-      words.holes(side).ifPresent(blocks::add);
-      words.spans(side).ifPresent(blocks::add);
-      blocks.add(words.metal(side));
-      blocks.add(Phrases.explain(words.explained(side)));
-      words.place(side).ifPresent(blocks::add);
-      blocks.addAll(words.angles(side, Optional.ofNullable(angles.get(side.side()))));
-      blocks.add(FindingWords.lines(side.findings(), accepted));
+      blocks
+          .section(side.side(), "tower")
+          .add(words.verdict(side))
+          .add(play(side))
+          .add(side.fit().flatMap(PlateFit::enlargement).map(words::enlargement))
+          .add(words.holes(side))
+          .add(words.spans(side))
+          .add(words.metal(side))
+          .add(Phrases.explain(words.explained(side)))
+          .add(words.place(side))
+          .addAll(words.angles(side, Optional.ofNullable(angles.get(side.side()))))
+          .add(FindingWords.lines(side.findings(), accepted));
     }
-    return new Report("Towerscribe drilled holes", words.lengths, blocks);
+    return blocks.report("Towerscribe drilled holes", lengths);
   }
 
   /**
@@ -104,11 +107,9 @@ public final class DrilledReport {
    */
   public Block.Verdict verdict(DrilledSide side) {
     List<String> details = new ArrayList<>();
-    if (side.fit().isPresent()) {
-      fit(side.fit().get(), details);
-    } else {
-      details.add("A hole is not fixed by the readings.");
-    }
+    side.fit()
+        .ifPresentOrElse(
+            fit -> fit(fit, details), () -> details.add("A hole is not fixed by the readings."));
     if (!side.network().tied()) {
       details.add("Nothing ties the holes to the tower firmly: rotation and offset are not known.");
     }
@@ -155,22 +156,15 @@ public final class DrilledReport {
     return String.join(", ", holes.stream().map(key).toList());
   }
 
-  private Optional<Block.Table> enlargement(DrilledSide side) {
-    return side.fit().flatMap(PlateFit::enlargement).map(this::enlargement);
-  }
-
   private Block.Table enlargement(Enlargement e) {
-    Block.Table table = Block.Table.of("open alone", "to", "by");
-    for (Enlargement.One one : e.each()) {
-      Optional<Cell> to = one.diameterMm().map(Cell::length);
-      table =
-          table.plus(
-              List.of(
-                  words("hole " + key.apply(one.name())),
-                  to.orElse(words("does not help")),
-                  one.byMm().<Cell>map(Cell::length).orElse(Cell.EMPTY)));
-    }
-    return table;
+    return Block.Table.of("open alone", "to", "by")
+        .each(
+            e.each(),
+            one ->
+                List.of(
+                    words("hole " + key.apply(one.name())),
+                    one.diameterMm().<Cell>map(Cell::length).orElse(words("does not help")),
+                    one.byMm().<Cell>map(Cell::length).orElse(Cell.EMPTY)));
   }
 
   /**
@@ -187,46 +181,42 @@ public final class DrilledReport {
       heads.addAll(List.of("off fore", "off in", "off by"));
     }
     heads.add("off the pattern");
-    Block.Table table = new Block.Table(heads, List.of());
-    for (Hole hole : side.holes()) {
-      var found = hole.found();
-      List<Cell> row = new ArrayList<>();
-      row.add(words(key.apply(found.name())));
-      row.add(length(found.planned().diameterMm()));
-      row.add(length(found.diameterMm()).likely(found.diameterSdMm()));
-      hole.error()
-          .ifPresent(
-              e ->
-                  row.addAll(
-                      List.of(
-                          length(found.planned().at().x()),
-                          length(found.planned().at().y()),
-                          length(found.at().x()).likely(found.foreSdMm()),
-                          length(found.at().y()).likely(found.inSdMm()),
-                          length(e.x()),
-                          length(e.y()),
-                          length(e.norm()))));
-      row.add(length(hole.left().map(v -> v.norm())));
-      table = table.plus(row);
-    }
-    return Optional.of(table).filter(t -> !t.rows().isEmpty());
+    return new Block.Table(heads, List.of()).each(side.holes(), this::hole).ifAny();
+  }
+
+  private List<Cell> hole(Hole hole) {
+    HoleNetwork.Found found = hole.found();
+    Vec2 planned = found.planned().at();
+    List<Cell> row = new ArrayList<>();
+    row.add(words(key.apply(found.name())));
+    row.add(length(found.planned().diameterMm()));
+    row.add(length(found.diameterMm()).likely(found.diameterSdMm()));
+    hole.error()
+        .ifPresent(
+            e -> {
+              row.add(length(planned.x()));
+              row.add(length(planned.y()));
+              row.add(length(found.at().x()).likely(found.foreSdMm()));
+              row.add(length(found.at().y()).likely(found.inSdMm()));
+              row.addAll(List.of(length(e.x()), length(e.y()), length(e.norm())));
+            });
+    row.add(length(hole.left().map(Vec2::norm)));
+    return row;
   }
 
   private Optional<Block.Table> spans(DrilledSide side) {
-    Block.Table table =
-        Block.Table.of("centres", "planned", "found", "off", Phrases.LIKELY, Phrases.OFF_BY);
-    for (SpanFound s : side.spans()) {
-      table =
-          table.plus(
-              List.of(
-                  words(key.apply(s.from()) + " - " + key.apply(s.to())),
-                  length(s.plannedMm()),
-                  length(s.foundMm()),
-                  length(s.errorMm()),
-                  length(s.sdMm()),
-                  length(s.toleranceMm())));
-    }
-    return Optional.of(table).filter(t -> !t.rows().isEmpty());
+    return Block.Table.of("centres", "planned", "found", "off", Phrases.LIKELY, Phrases.OFF_BY)
+        .each(
+            side.spans(),
+            s ->
+                List.of(
+                    words(key.apply(s.from()) + " - " + key.apply(s.to())),
+                    length(s.plannedMm()),
+                    length(s.foundMm()),
+                    length(s.errorMm()),
+                    length(s.sdMm()),
+                    length(s.toleranceMm())))
+        .ifAny();
   }
 
   /**
@@ -236,27 +226,20 @@ public final class DrilledReport {
    * @return a table
    */
   public Block.Table metal(DrilledSide side) {
-    Block.Table table =
-        Block.Table.of(
-            "metal beside hole",
-            "needed",
-            "to planned cut",
-            Phrases.LIKELY,
-            "to cut as read",
-            Phrases.LIKELY);
-    for (EdgeMetal e : side.edges()) {
-      List<Cell> row = new ArrayList<>();
-      row.add(words(key.apply(e.hole())));
-      row.add(length(e.limitMm()));
-      row.addAll(metal(e.toPlannedMm(), e.toPlannedSdMm(), e.limitMm()));
-      row.addAll(
-          metal(
-              e.toCut().map(Repeated::mean),
-              e.toCut().map(Repeated::meanSd).orElse(0.0),
-              e.limitMm()));
-      table = table.plus(row);
-    }
-    return table;
+    String likely = Phrases.LIKELY;
+    return Block.Table.of(
+            "metal beside hole", "needed", "to planned cut", likely, "to cut as read", likely)
+        .each(side.edges(), this::metal);
+  }
+
+  private List<Cell> metal(EdgeMetal e) {
+    List<Cell> row = new ArrayList<>();
+    row.add(words(key.apply(e.hole())));
+    row.add(length(e.limitMm()));
+    row.addAll(metal(e.toPlannedMm(), e.toPlannedSdMm(), e.limitMm()));
+    double cutSdMm = e.toCut().map(Repeated::meanSd).orElse(0.0);
+    row.addAll(metal(e.toCut().map(Repeated::mean), cutSdMm, e.limitMm()));
+    return row;
   }
 
   private static List<Cell> metal(Optional<Double> mm, double sdMm, double limitMm) {
@@ -292,12 +275,11 @@ public final class DrilledReport {
     return Block.Table.of(
             "middle of the plate's play", "planned", "as drilled", "off", Phrases.LIKELY)
         .plus(
-            List.of(
-                words("rotation, deg"),
-                angle(planned.rotation()),
-                angle(now.rotation()),
-                angle(now.rotation().radians() - planned.rotation().radians()),
-                angle(as.rotationSd())))
+            words("rotation, deg"),
+            angle(planned.rotation()),
+            angle(now.rotation()),
+            angle(now.rotation().radians() - planned.rotation().radians()),
+            angle(as.rotationSd()))
         .plus(row("rearward", planned.rearwardMm(), now.rearwardMm(), as.rearwardSdMm()))
         .plus(row("inboard", planned.inboardMm(), now.inboardMm(), as.inboardSdMm()));
   }
@@ -319,47 +301,45 @@ public final class DrilledReport {
    * @return a table and its words; only words where nothing is known
    */
   public List<Block> angles(DrilledSide side, Optional<DrilledAngles> known) {
-    if (known.isEmpty()) {
-      return List.of();
-    }
-    DrilledAngles a = known.get();
+    return known.map(a -> angles(side, a)).orElse(List.of());
+  }
+
+  private List<Block> angles(DrilledSide side, DrilledAngles a) {
     if (a.caster().isEmpty() || a.camber().isEmpty()) {
       return List.of(
           Phrases.explain(
               "Alignment: not known, as the job gives nothing to calculate it from, or no"
                   + " linkage."));
     }
+    String settingText = lengths.size(side.planned().job().mount().settingMm());
     Block.Table table =
         Block.Table.of(
-                "at setting %s, deg"
-                    .formatted(lengths.size(side.planned().job().mount().settingMm())),
-                "planned",
-                "as drilled",
-                "off",
-                Phrases.LIKELY,
-                "with points")
-            .plus(row("caster", a.caster().get()))
-            .plus(row("camber", a.camber().get()));
+            "at setting %s, deg".formatted(settingText),
+            "planned",
+            "as drilled",
+            "off",
+            Phrases.LIKELY,
+            "with points");
+    table = table.plus(row("caster", a.caster().get())).plus(row("camber", a.camber().get()));
     if (a.toe().isPresent()) {
       table = table.plus(row("toe, not reset", a.toe().get()));
     }
+    boolean estimate = a.basis() == DrilledAngles.Basis.AXIS_ESTIMATE;
     List<Block> blocks = new ArrayList<>();
     blocks.add(table);
     blocks.add(
         Phrases.explain(
-            (a.basis() == DrilledAngles.Basis.AXIS_ESTIMATE
-                    ? "An estimate from the steering axis alone. "
-                    : "")
-                + "Likely, 2 in 3, of what is off: by the holes' places, then with the points'"
-                + " share too. Toe is what the tie rod leaves: set it again before driving."));
+            "%sLikely, 2 in 3, of what is off: by the holes' places, then with the points'"
+                + " share too. Toe is what the tie rod leaves: set it again before driving.",
+            estimate ? "An estimate from the steering axis alone. " : ""));
     a.nearest()
-        .ifPresent(
+        .map(
             n ->
-                blocks.add(
-                    Phrases.explain(
-                        "Nearest to the planned angles: setting %s%s.",
-                        setting(n.anywhere()),
-                        n.atMark().map(m -> "; of the marks " + setting(m)).orElse(""))));
+                Phrases.explain(
+                    "Nearest to the planned angles: setting %s%s.",
+                    setting(n.anywhere()),
+                    n.atMark().map(m -> "; of the marks " + setting(m)).orElse("")))
+        .ifPresent(blocks::add);
     return blocks;
   }
 
@@ -369,13 +349,13 @@ public final class DrilledReport {
         angle(f.planned()),
         angle(f.drilled()),
         angle(f.change()),
-        f.uncertainty().<Cell>map(d -> angle(d.holes())).orElse(Cell.NONE),
-        f.uncertainty()
-            .flatMap(
-                d ->
-                    d.pointsOfChange()
-                        .<Cell>map(p -> angle(Math.hypot(p.radians(), d.holes().radians()))))
-            .orElse(Cell.NONE));
+        angle(f.uncertainty().map(DrilledAngles.Uncertainty::holes)),
+        angle(f.uncertainty().flatMap(DrilledReport::withPoints)));
+  }
+
+  private static Optional<Angle> withPoints(DrilledAngles.Uncertainty u) {
+    return u.pointsOfChange()
+        .map(points -> new Angle(Math.hypot(points.radians(), u.holes().radians())));
   }
 
   private String setting(NearestSetting.Setting s) {

@@ -3,37 +3,21 @@ package dev.towerscribe.report;
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.finding.Severity;
 import dev.towerscribe.quantity.Lengths;
-import dev.towerscribe.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Findings in words. */
 public final class FindingWords {
   private FindingWords() {}
 
-  /**
-   * A figure with its unit, lengths in the job's.
-   *
-   * @param value the figure
-   * @param unit a finding's unit
-   * @param lengths the job's unit
-   * @return for instance "4.03 mm", "5.28 deg" or "2"
-   */
-  public static String amount(double value, String unit, Lengths lengths) {
-    return switch (unit) {
-      case "mm" -> lengths.with(value);
-      case "" -> Numbers.plain(value, 2);
-      default -> Numbers.fixed(value, 2) + " " + unit;
-    };
-  }
-
   /** Limits come from standards in millimetres, so an inch job sees those too. */
   private static String amounts(double value, String unit, Lengths lengths) {
     return unit.equals("mm") && !lengths.metric()
         ? lengths.both(value)
-        : amount(value, unit, lengths);
+        : lengths.amount(value, unit);
   }
 
   /**
@@ -96,20 +80,22 @@ public final class FindingWords {
    */
   static List<Block.FoundList> all(
       List<Finding> findings, Set<String> accepted, String stop, String caution, String note) {
-    List<Block.FoundList> blocks = new ArrayList<>();
-    for (Severity severity : Severity.values()) {
-      List<Finding> these = findings.stream().filter(f -> f.severity() == severity).toList();
-      String asks =
-          switch (severity) {
-            case STOP -> stop;
-            case CAUTION -> caution;
-            case NOTE -> note;
-          };
-      String count = Phrases.count(these.size(), severity.word());
-      blocks.add(
-          new Block.FoundList(these.isEmpty() ? count : count + ": " + asks, these, accepted));
-    }
-    return blocks;
+    return Stream.of(Severity.values())
+        .map(
+            severity ->
+                switch (severity) {
+                  case STOP -> found(severity, findings, accepted, stop);
+                  case CAUTION -> found(severity, findings, accepted, caution);
+                  case NOTE -> found(severity, findings, accepted, note);
+                })
+        .toList();
+  }
+
+  private static Block.FoundList found(
+      Severity severity, List<Finding> findings, Set<String> accepted, String asks) {
+    List<Finding> these = findings.stream().filter(f -> f.severity() == severity).toList();
+    String count = Phrases.count(these.size(), severity.word());
+    return new Block.FoundList(these.isEmpty() ? count : count + ": " + asks, these, accepted);
   }
 
   /**

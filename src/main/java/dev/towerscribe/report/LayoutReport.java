@@ -5,6 +5,7 @@ import static dev.towerscribe.report.Cell.length;
 import static dev.towerscribe.report.Cell.words;
 
 import dev.towerscribe.geometry.Region;
+import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.layout.JobLayout;
 import dev.towerscribe.layout.Notch;
 import dev.towerscribe.layout.PlacedHole;
@@ -12,7 +13,6 @@ import dev.towerscribe.layout.SideLayout;
 import dev.towerscribe.layout.Span;
 import dev.towerscribe.layout.StarterHole;
 import dev.towerscribe.quantity.Lengths;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -25,7 +25,7 @@ public final class LayoutReport {
   private static final String TITLE = "Towerscribe report";
 
   private final Lengths lengths;
-  private final List<Block> blocks = new ArrayList<>();
+  private final Blocks blocks = new Blocks();
 
   private LayoutReport(Lengths lengths) {
     this.lengths = lengths;
@@ -44,22 +44,23 @@ public final class LayoutReport {
       JobLayout layout, Set<String> accepted, Optional<String> packMark, List<String> notice) {
     Lengths lengths = Lengths.in(layout.job().units());
     LayoutReport report = new LayoutReport(lengths);
-    notice.forEach(n -> report.blocks.add(Phrases.say(n)));
+    notice.forEach(report.blocks::say);
     List<Block.Fact> facts = Phrases.facts("job", layout.job().title(), layout.job().date());
     packMark.ifPresent(m -> facts.add(Phrases.fact("pack mark", m)));
     facts.add(Phrases.program());
     facts.add(new Block.Fact("result", result(layout, accepted)));
-    report.blocks.add(new Block.Facts(facts));
-    report.blocks.add(
-        Phrases.say(
+    report
+        .blocks
+        .add(new Block.Facts(facts))
+        .say(
             "Lengths in %s, from the original strut rod centre in the plane of the tower top: fore"
                 + " is forward, in is toward the car's centre line. %s",
-            Phrases.unit(lengths), Phrases.SETTING_MEANS));
+            Phrases.unit(lengths), Phrases.SETTING_MEANS);
     for (SideLayout side : layout.sides().values()) {
       report.side(side);
       report.blocks.addAll(findings(side, accepted));
     }
-    return new Report(TITLE, lengths, report.blocks);
+    return report.blocks.report(TITLE, lengths);
   }
 
   /**
@@ -90,49 +91,54 @@ public final class LayoutReport {
   }
 
   private void side(SideLayout side) {
-    blocks.add(Phrases.section(side.side(), "tower"));
-    blocks.add(
-        new Block.Facts(
-            List.of(
-                Phrases.fact("mount", Phrases.placeAndSetting(side.job().mount(), lengths)),
-                Phrases.fact(
-                    "bearing",
-                    "%s, height %s"
-                        .formatted(
-                            at(side.bearing().x(), side.bearing().y()),
-                            lengths.with(side.job().plate().bearingHeightMm()))))));
-    Block.Table holes = Block.Table.of("hole", "fore", "in", "diameter", "bolt", "drills in order");
-    for (PlacedHole hole : side.holes()) {
-      String drills = String.join(", ", hole.drillsMm().stream().map(lengths::figure).toList());
-      holes =
-          holes.plus(
-              List.of(
-                  words(hole.name()),
-                  length(hole.at().x()),
-                  length(hole.at().y()),
-                  length(hole.diameterMm()),
-                  words(hole.bolt().thread().name()),
-                  words(drills)));
-    }
-    blocks.add(holes);
-    blocks.add(
-        Block.Table.of("cut", "area", "length", "shape")
-            .plus(cut("rough", side.roughCut()))
-            .plus(cut("final", side.finalCut())));
+    String bearing =
+        "%s, height %s"
+            .formatted(at(side.bearing()), lengths.with(side.job().plate().bearingHeightMm()));
+    blocks
+        .section(side.side(), "tower")
+        .add(
+            new Block.Facts(
+                List.of(
+                    Phrases.fact("mount", Phrases.placeAndSetting(side.job().mount(), lengths)),
+                    Phrases.fact("bearing", bearing))))
+        .add(
+            Block.Table.of("hole", "fore", "in", "diameter", "bolt", "drills in order")
+                .each(side.holes(), this::hole))
+        .add(
+            Block.Table.of("cut", "area", "length", "shape")
+                .plus(cut("rough", side.roughCut()))
+                .plus(cut("final", side.finalCut())));
     if (!side.starters().isEmpty()) {
       blocks.add(new Block.Points(side.starters().stream().map(this::starter).toList()));
     }
-    notches(side);
-    spans(side);
+    blocks
+        .add(
+            Block.Table.of("notch in", "area", "width left", "for bolt")
+                .each(side.notches(), LayoutReport::notch)
+                .ifAny())
+        .add(
+            Block.Table.of("span", "centres", "inside", "outside", Phrases.OFF_BY)
+                .each(side.spans(), LayoutReport::span));
   }
 
-  private String at(double fore, double in) {
-    return "fore %s, in %s".formatted(lengths.with(fore), lengths.with(in));
+  private List<Cell> hole(PlacedHole hole) {
+    String drills = String.join(", ", hole.drillsMm().stream().map(lengths::figure).toList());
+    return List.of(
+        words(hole.name()),
+        length(hole.at().x()),
+        length(hole.at().y()),
+        length(hole.diameterMm()),
+        words(hole.bolt().thread().name()),
+        words(drills));
+  }
+
+  private String at(Vec2 place) {
+    return "fore %s, in %s".formatted(lengths.with(place.x()), lengths.with(place.y()));
   }
 
   private List<Cell> cut(String name, Region cut) {
     return List.of(
-        words(name), figure(Amount.Kind.AREA, cut.area()), length(cut.length()), words(shape(cut)));
+        words(name), figure(Amount.AREA, cut.area()), length(cut.length()), words(shape(cut)));
   }
 
   private String shape(Region cut) {
@@ -148,43 +154,29 @@ public final class LayoutReport {
         .map(
             c ->
                 "circle, diameter %s, centre %s"
-                    .formatted(lengths.with(2 * c.radius()), at(c.centre().x(), c.centre().y())))
+                    .formatted(lengths.with(2 * c.radius()), at(c.centre())))
         .orElse("outline");
   }
 
   private String starter(StarterHole starter) {
     return "Saw starter hole: %s, diameter %s"
-        .formatted(at(starter.at().x(), starter.at().y()), lengths.with(starter.diameterMm()));
+        .formatted(at(starter.at()), lengths.with(starter.diameterMm()));
   }
 
-  private void notches(SideLayout side) {
-    Block.Table table = Block.Table.of("notch in", "area", "width left", "for bolt");
-    for (Notch notch : side.notches()) {
-      table =
-          table.plus(
-              List.of(
-                  words(notch.bracket().name()),
-                  figure(Amount.Kind.AREA, notch.removed().area()),
-                  length(notch.widthLeftMm()),
-                  words(String.join(", ", notch.bolts()))));
-    }
-    if (!side.notches().isEmpty()) {
-      blocks.add(table);
-    }
+  private static List<Cell> notch(Notch notch) {
+    return List.of(
+        words(notch.bracket().name()),
+        figure(Amount.AREA, notch.removed().area()),
+        length(notch.widthLeftMm()),
+        words(String.join(", ", notch.bolts())));
   }
 
-  private void spans(SideLayout side) {
-    Block.Table table = Block.Table.of("span", "centres", "inside", "outside", Phrases.OFF_BY);
-    for (Span span : side.spans()) {
-      table =
-          table.plus(
-              List.of(
-                  words(span.from() + "-" + span.to()),
-                  length(span.centresMm()),
-                  length(span.insideMm()),
-                  length(span.outsideMm()),
-                  length(span.toleranceMm())));
-    }
-    blocks.add(table);
+  private static List<Cell> span(Span span) {
+    return List.of(
+        words(span.from() + "-" + span.to()),
+        length(span.centresMm()),
+        length(span.insideMm()),
+        length(span.outsideMm()),
+        length(span.toleranceMm()));
   }
 }

@@ -2,7 +2,6 @@ package dev.towerscribe.report;
 
 import dev.towerscribe.model.Job;
 import dev.towerscribe.model.Mount;
-import dev.towerscribe.model.Side;
 import dev.towerscribe.quantity.Lengths;
 import dev.towerscribe.quantity.Version;
 import java.time.LocalDate;
@@ -112,9 +111,5 @@ public final class Phrases {
     List<Block.Fact> facts = facts("job", job.title(), job.date());
     facts.add(program());
     return new Block.Facts(facts);
-  }
-
-  static Block.Section section(Side side, String thing) {
-    return new Block.Section(capital(side.word()) + " " + thing);
   }
 }

@@ -10,8 +10,8 @@ import dev.towerscribe.placement.Offer;
 import dev.towerscribe.placement.Placements;
 import dev.towerscribe.quantity.Lengths;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** What a search for placements offers. */
@@ -28,30 +28,28 @@ public final class PlacementReport {
   public static Report of(Job job, Placements.Found found) {
     Lengths lengths = Lengths.in(job.units());
     List<Offer> offers = found.offers();
-    List<Block> blocks = new ArrayList<>();
-    blocks.add(Phrases.head(job));
-    blocks.add(
-        Phrases.say(
-            (job.sides().size() > 1 ? "One placement for both towers. " : "")
-                + "None has a stop finding. "
-                + columns(lengths)));
+    Blocks blocks =
+        new Blocks()
+            .add(Phrases.head(job))
+            .say(
+                "%sNone has a stop finding. %s",
+                job.sides().size() > 1 ? "One placement for both towers. " : "", columns(lengths));
     if (found.estimate()) {
-      blocks.add(
-          Phrases.say(
-              "CASTER AND CAMBER ARE ESTIMATES from the measured steering axis; no bump steer."));
+      blocks.say("CASTER AND CAMBER ARE ESTIMATES from the measured steering axis; no bump steer.");
     }
     if (job.sides().values().stream().anyMatch(s -> s.aims().isEmpty())) {
-      blocks.add(Phrases.say("The job gives no [aims]; those of a road and track car were taken."));
+      blocks.say("The job gives no [aims]; those of a road and track car were taken.");
     }
-    blocks.add(offers(offers, found.estimate()));
-    blocks.add(new Block.Section("What holds each back from more caster"));
-    blocks.add(
-        new Block.Points(
-            IntStream.range(0, offers.size())
-                .mapToObj(i -> "%s: %s.".formatted(letter(i), offers.get(i).heldBackBy()))
-                .toList()));
-    blocks.add(Phrases.say("%s placements looked at.", found.looked()));
-    return new Report("Towerscribe placements", lengths, blocks);
+    List<String> heldBack =
+        IntStream.range(0, offers.size())
+            .mapToObj(i -> "%s: %s.".formatted(letter(i), offers.get(i).heldBackBy()))
+            .toList();
+    return blocks
+        .add(offers(offers, found.estimate()))
+        .section("What holds each back from more caster")
+        .add(new Block.Points(heldBack))
+        .say("%s placements looked at.", found.looked())
+        .report("Towerscribe placements", lengths);
   }
 
   /**
@@ -76,41 +74,36 @@ public final class PlacementReport {
    * @return a table
    */
   public static Block.Table offers(List<Offer> offers, boolean estimate) {
-    List<String> heads =
-        new ArrayList<>(
-            Arrays.asList(
-                "", "best at", "rotation", "rearward", "inboard", "setting", "caster", "camber"));
+    List<String> heads = new ArrayList<>(List.of("", "best at"));
+    heads.addAll(List.of("rotation", "rearward", "inboard", "setting", "caster", "camber"));
     if (!estimate) {
       heads.add("bump steer");
     }
     heads.addAll(List.of("metal", "edges"));
-    Block.Table table = new Block.Table(heads, List.of());
-    for (int i = 0; i < offers.size(); i++) {
-      Offer offer = offers.get(i);
-      Mount mount = offer.mount();
-      List<Cell> row =
-          new ArrayList<>(
-              List.of(
-                  words(letter(i)),
-                  words(offer.name()),
-                  figure(Amount.Kind.ROTATION, mount.rotation().radians()),
-                  figure(Amount.Kind.PLACE, mount.rearwardMm()),
-                  figure(Amount.Kind.PLACE, mount.inboardMm()),
-                  figure(Amount.Kind.PLACE, mount.settingMm()),
-                  angle(offer.caster()),
-                  angle(offer.camber())));
-      if (!estimate) {
-        row.add(
-            offer
-                .bumpSteer()
-                .<Cell>map(b -> figure(Amount.Kind.FINE_ANGLE, b.radians()))
-                .orElse(Cell.EMPTY));
-      }
-      row.add(figure(Amount.Kind.AREA, offer.metalRemovedMm2()));
-      row.add(figure(Amount.Kind.PLACE, offer.edgeSlackMm()));
-      table = table.plus(row);
+    return new Block.Table(heads, List.of())
+        .each(
+            IntStream.range(0, offers.size()).boxed().toList(),
+            i -> row(letter(i), offers.get(i), estimate));
+  }
+
+  private static List<Cell> row(String letter, Offer offer, boolean estimate) {
+    Mount mount = offer.mount();
+    List<Cell> row = new ArrayList<>();
+    row.add(words(letter));
+    row.add(words(offer.name()));
+    row.add(figure(Amount.ROTATION, mount.rotation().radians()));
+    row.add(figure(Amount.PLACE, mount.rearwardMm()));
+    row.add(figure(Amount.PLACE, mount.inboardMm()));
+    row.add(figure(Amount.PLACE, mount.settingMm()));
+    row.add(angle(offer.caster()));
+    row.add(angle(offer.camber()));
+    if (!estimate) {
+      Optional<Cell> bump = offer.bumpSteer().map(b -> figure(Amount.FINE_ANGLE, b.radians()));
+      row.add(bump.orElse(Cell.EMPTY));
     }
-    return table;
+    row.add(figure(Amount.AREA, offer.metalRemovedMm2()));
+    row.add(figure(Amount.PLACE, offer.edgeSlackMm()));
+    return row;
   }
 
   /**

@@ -26,39 +26,32 @@ public final class PrintReport {
   public static Report of(PrintProof proof, boolean hasJob) {
     PrintReading r = proof.reading();
     Lengths lengths = Lengths.in(proof.units());
-    List<Block> blocks = new ArrayList<>();
-    blocks.add(
-        Phrases.say(
-            "Across is the level bar, along the paper's short side; along is the upright bar at the"
-                + " left. If the two are swapped, nothing shows it."));
-    blocks.add(table(r));
-    blocks.add(
-        Phrases.say(
-            "%s, by %s for one reading. Skew is in degrees, positive where the upright bar leans"
-                + " toward the level one.",
-            Phrases.LIKELY_MEANS, lengths.with(r.uncertaintyMm())));
+    Blocks blocks =
+        new Blocks()
+            .say(
+                "Across is the level bar, along the paper's short side; along is the upright bar"
+                    + " at the left. If the two are swapped, nothing shows it.")
+            .add(table(r))
+            .say(
+                "%s, by %s for one reading. Skew is in degrees, positive where the upright bar"
+                    + " leans toward the level one.",
+                Phrases.LIKELY_MEANS, lengths.with(r.uncertaintyMm()));
     if (r.farEndsMm().isEmpty()) {
-      blocks.add(
-          Phrases.say(
-              "Without the reading from cross to cross the bars are taken to be square as drawn."));
+      blocks.say(
+          "Without the reading from cross to cross the bars are taken to be square as drawn.");
     } else if (r.isSquare()) {
-      blocks.add(Phrases.say("Square within the reading's error."));
+      blocks.say("Square within the reading's error.");
     }
-    proof.notes().forEach(note -> blocks.add(Phrases.say("LOOK: " + note)));
-    if (r.isTrue()) {
-      blocks.add(
-          new Block.Verdict(
-              hasJob
-                  ? "True: tape it. Nothing needs changing."
-                  : "True: this printer needs no correction.",
-              List.of()));
-    } else {
-      blocks.add(new Block.Verdict(correction(proof.old()), List.of()));
+    proof.notes().forEach(note -> blocks.say("LOOK: " + note));
+    String todo = hasJob ? "tape it. Nothing needs changing." : "this printer needs no correction.";
+    blocks.add(
+        new Block.Verdict(r.isTrue() ? "True: " + todo : correction(proof.old()), List.of()));
+    if (!r.isTrue()) {
       List<String> lines = new ArrayList<>(List.of("[print]"));
       lines.addAll(proof.figures().lines());
       blocks.add(new Block.FileLines(lines));
     }
-    return new Report("Towerscribe print proof", lengths, blocks);
+    return blocks.report("Towerscribe print proof", lengths);
   }
 
   private static Block.Table table(PrintReading r) {
@@ -69,12 +62,11 @@ public final class PrintReport {
     if (r.farEndsMm().isPresent()) {
       table =
           table.plus(
-              List.of(
-                  words("far ends"),
-                  length(Math.hypot(r.barAcrossMm(), r.barAlongMm())),
-                  length(r.farEndsMm().get()),
-                  words("skew " + Lengths.degrees(r.skew().orElseThrow())),
-                  angle(r.skewUncertainty().orElseThrow())));
+              words("far ends"),
+              length(Math.hypot(r.barAcrossMm(), r.barAlongMm())),
+              length(r.farEndsMm()),
+              words("skew " + Lengths.degrees(r.skew().orElseThrow())),
+              angle(r.skewUncertainty()));
     }
     return table;
   }
@@ -85,8 +77,8 @@ public final class PrintReport {
         words(name),
         length(nominalMm),
         length(readMm),
-        figure(Amount.Kind.RATIO, ratio),
-        figure(Amount.Kind.RATIO, sd));
+        figure(Amount.RATIO, ratio),
+        figure(Amount.RATIO, sd));
   }
 
   private static String correction(PrintScale old) {

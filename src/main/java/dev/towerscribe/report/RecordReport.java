@@ -28,6 +28,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** A visit to the alignment bay beside the predictions. */
 public final class RecordReport {
@@ -62,22 +63,19 @@ public final class RecordReport {
       facts.add(Phrases.fact("visit", visit.words()));
     }
     visit.bay().ifPresent(b -> facts.add(Phrases.fact("bay", b)));
-    List<Block> blocks = new ArrayList<>();
-    blocks.add(new Block.Facts(facts));
-    blocks.add(Phrases.say(explained()));
+    Blocks blocks = new Blocks().add(new Block.Facts(facts)).say(explained());
     for (Side side : words.sides()) {
-      blocks.add(Phrases.section(side, "wheel"));
-      blocks.add(Phrases.say(Phrases.capital(words.place(side))));
-      blocks.add(words.tableOrNothing(List.of(Optional.of(side))));
+      blocks.section(side, "wheel").say(Phrases.capital(words.place(side)));
+      blocks.add(words.tableOrNothing(Optional.of(side)));
     }
     if (record.compared().stream().anyMatch(c -> c.side().isEmpty())) {
-      blocks.add(new Block.Section("Left minus right"));
-      blocks.add(words.tableOrNothing(List.of(Optional.empty())));
+      blocks.section("Left minus right").add(words.tableOrNothing(Optional.empty()));
     }
-    blocks.add(new Block.Section("What the differences say"));
-    blocks.add(says(record.explanations()));
-    blocks.add(FindingWords.lines(record.beyondFigures(), Set.of()));
-    return new Report("Towerscribe record, visit " + number, words.lengths, blocks);
+    return blocks
+        .section("What the differences say")
+        .add(says(record.explanations()))
+        .add(FindingWords.lines(record.beyondFigures(), Set.of()))
+        .report("Towerscribe record, visit " + number, words.lengths);
   }
 
   /**
@@ -100,11 +98,11 @@ public final class RecordReport {
         .formatted(OUT);
   }
 
-  private Block tableOrNothing(List<Optional<Side>> sides) {
-    Block.Table table = figures(sides, List.of(ReadingStage.values()));
-    return table.rows().isEmpty()
-        ? Phrases.say("No figure was both predicted and measured.")
-        : table;
+  private Block tableOrNothing(Optional<Side> side) {
+    return figures(List.of(side), List.of(ReadingStage.values()))
+        .ifAny()
+        .<Block>map(table -> table)
+        .orElse(Phrases.say("No figure was both predicted and measured."));
   }
 
   /**
@@ -123,13 +121,13 @@ public final class RecordReport {
     }
     Block.Table table = new Block.Table(heads, List.of());
     for (ReadingStage stage : stages) {
-      Block.Table whole = table.plus(List.of(words(stage.word().toUpperCase(Locale.ROOT))));
-      for (BayFigure figure : BayFigure.values()) {
-        List<Cell> row = row(sides, stage, figure);
-        if (row.stream().anyMatch(Cell.Figure.class::isInstance)) {
-          whole = whole.plus(row);
-          table = whole;
-        }
+      List<List<Cell>> rows =
+          Stream.of(BayFigure.values())
+              .map(figure -> row(sides, stage, figure))
+              .filter(row -> row.stream().anyMatch(Cell.Figure.class::isInstance))
+              .toList();
+      if (!rows.isEmpty()) {
+        table = table.plus(words(stage.word().toUpperCase(Locale.ROOT))).each(rows, row -> row);
       }
     }
     return table;
@@ -138,16 +136,19 @@ public final class RecordReport {
   private List<Cell> row(List<Optional<Side>> sides, ReadingStage stage, BayFigure figure) {
     List<Cell> row = new ArrayList<>(List.of(words(figure.word())));
     for (Optional<Side> side : sides) {
-      Optional<Compared> compared = record.of(side, stage, figure);
-      if (compared.isPresent()) {
-        row.addAll(cells(compared.get()));
-      } else {
-        List<Cell> read = new ArrayList<>(Collections.nCopies(6, Cell.EMPTY));
-        read(side, stage, figure).ifPresent(a -> read.set(2, angle(a)));
-        row.addAll(read);
-      }
+      row.addAll(
+          record
+              .of(side, stage, figure)
+              .map(RecordReport::cells)
+              .orElseGet(() -> onlyRead(read(side, stage, figure))));
     }
     return row;
+  }
+
+  private static List<Cell> onlyRead(Optional<Angle> read) {
+    List<Cell> cells = new ArrayList<>(Collections.nCopies(6, Cell.EMPTY));
+    read.ifPresent(angle -> cells.set(2, angle(angle)));
+    return cells;
   }
 
   private static List<Cell> cells(Compared c) {
@@ -159,8 +160,8 @@ public final class RecordReport {
         set ? words("set") : likely,
         angle(c.measured()),
         angle(c.uncertainty()),
-        figure(Amount.Kind.DIFFERENCE, c.difference().radians()),
-        figure(Amount.Kind.NUMBER, c.sds()).marked(OUT, !c.within()));
+        figure(Amount.DIFFERENCE, c.difference().radians()),
+        figure(Amount.NUMBER, c.sds()).marked(OUT, !c.within()));
   }
 
   private Optional<Angle> read(Optional<Side> side, ReadingStage stage, BayFigure figure) {

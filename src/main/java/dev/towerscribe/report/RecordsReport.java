@@ -20,30 +20,22 @@ public final class RecordsReport {
    * @return the report
    */
   public static Report of(List<RecordedVisit> visits) {
-    Block.Table table =
-        Block.Table.of(
-            "job",
-            "visit",
-            "date",
-            "state",
-            "outside",
-            "left caster",
-            "camber",
-            "right caster",
-            "camber",
-            "for");
-    for (RecordedVisit visit : visits) {
-      List<Cell> row = new ArrayList<>(List.of(Cell.words(visit.file())));
-      visit.about().forEach(a -> row.add(Cell.words(a)));
-      row.add(Cell.words(visit.outside()));
-      for (Side side : Side.values()) {
-        row.add(measured(visit, side, BayFigure.CASTER));
-        row.add(measured(visit, side, BayFigure.CAMBER));
-      }
-      row.add(Cell.words(visit.words("visit")));
-      table = table.plus(row);
-    }
+    List<String> heads = new ArrayList<>(List.of("job", "visit", "date", "state", "outside"));
+    heads.addAll(List.of("left caster", "camber", "right caster", "camber", "for"));
+    Block.Table table = new Block.Table(heads, List.of()).each(visits, RecordsReport::row);
     return new Report("Towerscribe records", Lengths.in(LengthUnit.MM), List.of(table));
+  }
+
+  private static List<Cell> row(RecordedVisit visit) {
+    List<Cell> row = new ArrayList<>(List.of(Cell.words(visit.file())));
+    visit.about().forEach(a -> row.add(Cell.words(a)));
+    row.add(Cell.words(visit.outside()));
+    for (Side side : Side.values()) {
+      row.add(measured(visit, side, BayFigure.CASTER));
+      row.add(measured(visit, side, BayFigure.CAMBER));
+    }
+    row.add(Cell.words(visit.words("visit")));
+    return row;
   }
 
   private static Cell measured(RecordedVisit visit, Side side, BayFigure figure) {

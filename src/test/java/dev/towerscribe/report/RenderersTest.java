@@ -239,12 +239,11 @@ class RenderersTest {
   @Test
   void signsAndMarks() {
     var lengths = Lengths.in(LengthUnit.MM);
-    assertThat(Cell.figure(Amount.Kind.DIFFERENCE, Math.toRadians(0.126)).text(lengths))
+    assertThat(Cell.figure(Amount.DIFFERENCE, Math.toRadians(0.126)).text(lengths))
         .isEqualTo("+0.13");
-    assertThat(Cell.figure(Amount.Kind.DIFFERENCE, Math.toRadians(0.001)).text(lengths))
+    assertThat(Cell.figure(Amount.DIFFERENCE, Math.toRadians(0.001)).text(lengths))
         .isEqualTo("0.00");
-    assertThat(Cell.figure(Amount.Kind.NUMBER, 2.8).marked("!", true).text(lengths))
-        .isEqualTo("!2.8");
+    assertThat(Cell.figure(Amount.NUMBER, 2.8).marked("!", true).text(lengths)).isEqualTo("!2.8");
     assertThat(Cell.length(9).marked("SHORT", true).text(lengths)).isEqualTo("SHORT 9.00");
     assertThat(Cell.length(9).marked("SHORT", false).text(lengths)).isEqualTo("9.00");
   }

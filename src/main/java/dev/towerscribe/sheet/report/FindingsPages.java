@@ -7,7 +7,6 @@ import dev.towerscribe.finding.Severity;
 import dev.towerscribe.layout.SideLayout;
 import dev.towerscribe.quantity.Lengths;
 import dev.towerscribe.report.Block;
-import dev.towerscribe.report.FindingWords;
 import dev.towerscribe.report.LayoutReport;
 import dev.towerscribe.report.Phrases;
 import dev.towerscribe.sheet.text.BlockSetter;
@@ -124,8 +123,8 @@ public final class FindingsPages {
                     List.of(
                         Cell.of(DOT),
                         Cell.of(n.where()),
-                        Cell.of(FindingWords.amount(n.figure(), n.unit(), lengths)),
-                        Cell.of(FindingWords.amount(n.limit(), n.unit(), lengths)),
+                        Cell.of(lengths.amount(n.figure(), n.unit())),
+                        Cell.of(lengths.amount(n.limit(), n.unit())),
                         new Cell(
                             "",
                             n.source().isEmpty()
@@ -141,7 +140,7 @@ public final class FindingsPages {
 
   /** Whether its sentence says no more than its figure and limit do. */
   private static boolean onlyPassed(Finding note, Lengths lengths) {
-    return note.say().startsWith(FindingWords.amount(note.figure(), note.unit(), lengths) + " ")
+    return note.say().startsWith(lengths.amount(note.figure(), note.unit()) + " ")
         || note.unit().equals("deg");
   }
 }

@@ -13,7 +13,6 @@ import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Lengths;
 import dev.towerscribe.quantity.Numbers;
-import dev.towerscribe.report.FindingWords;
 import dev.towerscribe.sheet.text.JobInfo;
 import java.util.ArrayList;
 import java.util.List;
@@ -121,8 +120,7 @@ final class StopBand {
   private String figure(Finding stop) {
     boolean isLength = stop.unit().equals("mm");
     String limit = isLength ? lengths.figure(stop.limit()) : Numbers.plain(stop.limit(), 2);
-    return "%s, limit %s"
-        .formatted(FindingWords.amount(stop.figure(), stop.unit(), lengths), limit);
+    return "%s, limit %s".formatted(lengths.amount(stop.figure(), stop.unit()), limit);
   }
 
   /** One line, made smaller and only then cut short to fit. */
