@@ -97,6 +97,7 @@ class ArchitectureTest {
             "adjust",
             "drilled",
             "record",
+            "report",
             "drawing",
             "writer.pdf",
             "writer.svg",

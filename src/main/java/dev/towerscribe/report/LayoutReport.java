@@ -22,7 +22,8 @@ import java.util.Set;
  * serious first.
  */
 public final class LayoutReport {
-  private static final String TITLE = "Towerscribe report";
+  /** The first line of the report as text, by which a file is known as ours. */
+  public static final String TITLE = "Towerscribe report";
 
   private final Lengths lengths;
   private final Blocks blocks = new Blocks();

@@ -1,5 +1,6 @@
 package dev.towerscribe.store;
 
+import dev.towerscribe.report.LayoutReport;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystemException;
@@ -24,9 +25,6 @@ import java.util.function.Function;
 public final class PackDirectory {
   /** The report for people; the only file of a job that stopped. */
   public static final String REPORT = "report.txt";
-
-  /** By this first line a report is known as ours, with or without a list beside it. */
-  public static final String REPORT_HEAD = "Towerscribe report";
 
   private final FileOps ops;
   private final Path directory;
@@ -205,8 +203,9 @@ public final class PackDirectory {
     return Arrays.stream(FileSet.values()).anyMatch(set -> set.list().equals(name));
   }
 
+  /** By its first line a report is known as ours, with or without a list beside it. */
   private static boolean isReport(byte[] bytes) {
-    byte[] head = utf8(REPORT_HEAD + "\n");
+    byte[] head = utf8(LayoutReport.TITLE + "\n");
     return bytes.length >= head.length
         && Arrays.equals(bytes, 0, head.length, head, 0, head.length);
   }

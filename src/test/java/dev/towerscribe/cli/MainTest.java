@@ -9,9 +9,9 @@ import com.fasterxml.jackson.databind.JsonNode;
 import dev.towerscribe.job.Templates;
 import dev.towerscribe.quantity.Tolerances;
 import dev.towerscribe.quantity.Version;
+import dev.towerscribe.report.LayoutReport;
 import dev.towerscribe.store.FailingOps;
 import dev.towerscribe.store.FileOps;
-import dev.towerscribe.store.PackDirectory;
 import dev.towerscribe.store.Refused;
 import java.io.ByteArrayOutputStream;
 import java.io.OutputStream;
@@ -350,7 +350,7 @@ class MainTest {
     String data = Files.readString(pack.resolve("report.json"));
     runs.run("check", "good.toml", "--json");
     assertThat(data).isEqualTo(runs.out());
-    assertThat(report).startsWith(PackDirectory.REPORT_HEAD).contains("pack mark");
+    assertThat(report).startsWith(LayoutReport.TITLE).contains("pack mark");
   }
 
   @Test

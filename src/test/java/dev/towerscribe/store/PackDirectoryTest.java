@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import dev.towerscribe.quantity.Version;
+import dev.towerscribe.report.LayoutReport;
 import java.io.IOException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
@@ -48,7 +49,7 @@ class PackDirectoryTest {
   }
 
   private static String report(String words) {
-    return PackDirectory.REPORT_HEAD + "\n" + words + "\n";
+    return LayoutReport.TITLE + "\n" + words + "\n";
   }
 
   private void writeOld(FileOps ops) throws Exception {
