@@ -13,20 +13,20 @@ import dev.towerscribe.model.Side;
 import dev.towerscribe.quantity.Lengths;
 import dev.towerscribe.report.AlignmentReport;
 import dev.towerscribe.report.Block;
-import dev.towerscribe.report.Phrases;
 import dev.towerscribe.sheet.text.BlockSetter;
 import dev.towerscribe.sheet.text.Fragments;
 import dev.towerscribe.sheet.text.JobInfo;
-import dev.towerscribe.sheet.text.PageHead;
 import dev.towerscribe.sheet.text.TextPage;
 import dev.towerscribe.sheet.text.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 
-/** What an alignment bay will read at one wheel: figures with their +/-, and three small plots. */
+/**
+ * What an alignment bay will read at one wheel: figures, how near they are, and three small plots.
+ */
 public final class AlignmentPage {
   private static final double GAP = 3.0;
   private static final double PLOT_GUTTER = 6.0;
@@ -65,9 +65,7 @@ public final class AlignmentPage {
     this.job = job;
     this.lengths = Lengths.in(info.units());
     this.words = new AlignmentReport(lengths);
-    this.page =
-        new TextPage(
-            new PageHead(side.job().print(), info, Optional.of(side.side()), "Alignment", true));
+    this.page = TextPage.of(side.job().print(), info, Optional.of(side.side()), "Alignment");
   }
 
   /**
@@ -79,18 +77,10 @@ public final class AlignmentPage {
    * @return at least one page
    */
   public static List<Page> pages(SideAlignment side, JobAlignment job, JobInfo info) {
-    List<Page> best = List.of();
-    for (Spacing spacing : SPACINGS) {
-      List<Page> pages = new AlignmentPage(side, job, info, spacing).pages();
-      if (best.isEmpty() || pages.size() < best.size()) {
-        best = pages;
-      }
-    }
-    return best;
+    return TextPage.fewest(SPACINGS, way -> new AlignmentPage(side, job, info, way).pages());
   }
 
   private List<Page> pages() {
-    String word = side.side().word();
     blocks(new Block.Paragraph(AlignmentReport.basis(side), false));
     if (side.before().isEmpty() && side.at().isEmpty()) {
       page.paragraph(
@@ -98,11 +88,7 @@ public final class AlignmentPage {
     }
     blocks(words.readings(side), new Block.Paragraph(words.signs(side.strut().isPresent()), true));
     side.strut().ifPresent(this::strut);
-    return page.pages(
-        word + "-alignment",
-        Phrases.capital(word) + " wheel, alignment",
-        word.substring(0, 1).toUpperCase(Locale.ROOT) + "-align-",
-        false);
+    return page.pages(side.side(), "alignment", "wheel, alignment", "align");
   }
 
   private void blocks(Block... blocks) {
@@ -153,13 +139,14 @@ public final class AlignmentPage {
 
   private Plot travel(
       String title, String units, ToDoubleFunction<Pose> figure, StrutFigures strut, double wide) {
-    List<Plot.Curve> curves = new ArrayList<>();
-    strut
-        .before()
-        .ifPresent(c -> curves.add(new Plot.Curve("before", BEFORE, runs(c.travel(), figure, 1))));
-    strut
-        .at()
-        .ifPresent(c -> curves.add(new Plot.Curve("after", AFTER, runs(c.travel(), figure, 1))));
+    List<Plot.Curve> curves =
+        Stream.of(
+                strut
+                    .before()
+                    .map(c -> new Plot.Curve("before", BEFORE, runs(c.travel(), figure, 1))),
+                strut.at().map(c -> new Plot.Curve("after", AFTER, runs(c.travel(), figure, 1))))
+            .flatMap(Optional::stream)
+            .toList();
     return new Plot(
         title,
         units,

@@ -7,11 +7,9 @@ import dev.towerscribe.layout.PlacedHole;
 import dev.towerscribe.layout.SideLayout;
 import dev.towerscribe.layout.Span;
 import dev.towerscribe.quantity.Lengths;
-import dev.towerscribe.report.Phrases;
 import dev.towerscribe.sheet.text.Fragment;
 import dev.towerscribe.sheet.text.Fragments;
 import dev.towerscribe.sheet.text.JobInfo;
-import dev.towerscribe.sheet.text.PageHead;
 import dev.towerscribe.sheet.text.Table;
 import dev.towerscribe.sheet.text.Table.Cell;
 import dev.towerscribe.sheet.text.Table.Column;
@@ -20,7 +18,6 @@ import dev.towerscribe.sheet.text.TextStyle;
 import dev.towerscribe.sheet.tower.KeyDiagram;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** What calipers must read between every two holes of one tower, and which hole is which. */
@@ -44,9 +41,7 @@ public final class CaliperPage {
    */
   public static List<Page> pages(SideLayout layout, JobInfo info) {
     TextPage page =
-        new TextPage(
-            new PageHead(
-                layout.job().print(), info, Optional.of(layout.side()), "Caliper table", true));
+        TextPage.of(layout.job().print(), info, Optional.of(layout.side()), "Caliper table");
     Lengths lengths = Lengths.in(info.units());
     List<String> keys = KeyDiagram.keys(layout.holes());
     double holesWidth = page.columnMm() - DIAGRAM_WIDTH - GUTTER;
@@ -55,38 +50,27 @@ public final class CaliperPage {
     page.add(new Fragments.Beside(diagram, holes.whole(), DIAGRAM_WIDTH + GUTTER), 0, false);
     instructions(page, layout, lengths);
     page.table(spanTable(layout, lengths, page.columnMm()), 4.0);
-    String side = layout.side().word();
-    return page.pages(
-        side + "-calipers",
-        Phrases.capital(side) + " tower, caliper table",
-        side.substring(0, 1).toUpperCase(Locale.ROOT) + "-cal-",
-        false);
+    return page.pages(layout.side(), "calipers", "tower, caliper table", "cal");
   }
 
   private static void instructions(TextPage page, SideLayout layout, Lengths lengths) {
     page.band("Every pair of holes");
     double room = page.columnMm() - JawSketch.WIDTH - GUTTER;
-    List<Fragment> points = new ArrayList<>();
-    for (String words :
-        List.of(
-            "NEAR edges: outside jaws, one in each hole, closed on the metal between.",
-            "FAR edges: inside jaws, one in each hole, spread to touch the far walls.",
-            "Centres = half of NEAR + FAR, whatever the drill has left. Compare that with the"
-                + " table: by so much it may be off before the bolts bind.")) {
-      points.add(new Fragments.Stack(Fragments.dotted(words, TextStyle.BODY, room), 0));
-    }
-    page.add(
-        new Fragments.Beside(
-            new JawSketch(), new Fragments.Stack(points, 1.6), JawSketch.WIDTH + GUTTER),
-        3.0,
-        false);
+    Fragment points =
+        Fragments.points(
+            List.of(
+                "NEAR edges: outside jaws, one in each hole, closed on the metal between.",
+                "FAR edges: inside jaws, one in each hole, spread to touch the far walls.",
+                "Centres = half of NEAR + FAR, whatever the drill has left. Compare that with the"
+                    + " table: by so much it may be off before the bolts bind."),
+            TextStyle.BODY,
+            room,
+            1.6);
+    page.add(new Fragments.Beside(new JawSketch(), points, JawSketch.WIDTH + GUTTER), 3.0, false);
     double longest = layout.spans().stream().mapToDouble(Span::outsideMm).max().orElse(0);
     if (longest > COMMON_CALIPERS_MM) {
-      page.point(
-          "The longest reading is "
-              + lengths.both(longest)
-              + ": 150 mm (6 in) calipers will not reach it.",
-          TextStyle.BODY);
+      String words = "The longest reading is %s: 150 mm (6 in) calipers will not reach it.";
+      page.point(words.formatted(lengths.both(longest)), TextStyle.BODY);
     }
     if (layout.job().tower().crown().isPresent()) {
       page.point(
@@ -108,15 +92,13 @@ public final class CaliperPage {
     List<List<Cell>> rows = new ArrayList<>();
     for (int i = 0; i < keys.size(); i++) {
       PlacedHole hole = layout.holes().get(i);
-      String name =
-          keys.get(i).equals(hole.name()) ? hole.name() : keys.get(i) + "  " + hole.name();
-      double out = hole.at().norm();
+      String key = keys.get(i);
       rows.add(
           List.of(
-              Cell.of(name),
+              Cell.of(key.equals(hole.name()) ? key : key + "  " + hole.name()),
               Cell.of(hole.bolt().thread().name()),
-              new Cell(lengths.with(hole.diameterMm()), lengths.other().with(hole.diameterMm())),
-              new Cell(lengths.with(out), lengths.other().with(out))));
+              Cell.length(hole.diameterMm(), lengths),
+              Cell.length(hole.at().norm(), lengths)));
     }
     return new Table(columns, rows, width, 0);
   }

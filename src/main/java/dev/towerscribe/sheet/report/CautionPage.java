@@ -109,10 +109,7 @@ public final class CautionPage {
     page.columns(2);
     sections(page, cap);
     page.columns(1);
-    page.add(
-        new Fragments.Stack(Fragments.lines(SOURCES, TextStyle.SMALL, page.columnMm(), 0), 0),
-        0,
-        false);
+    page.add(Fragments.paragraph(SOURCES, TextStyle.SMALL, page.columnMm()), 0, false);
     if (detail != Detail.FULL && !firstOnly) {
       page.columns(1);
       List<Finding> stops = info.acceptedStops();
@@ -175,52 +172,51 @@ public final class CautionPage {
 
   private static Fragment stopAndAsk(double width, double cap) {
     double inside = Fragments.Warning.insideMm(width);
-    List<Fragment> lines = new ArrayList<>();
-    for (String when :
-        List.of(
-            "the metal is cracked, rusted or repaired;",
-            "left and right towers are not alike;",
-            "the sheet is thinner than this job says;",
-            "metal and paper disagree anywhere;",
-            "the findings show a stop;",
-            "the law forbids it, or you are not sure.")) {
-      lines.add(new Fragments.Stack(Fragments.dotted(when, cap, inside), 0));
-    }
+    Fragment points =
+        Fragments.points(
+            List.of(
+                "the metal is cracked, rusted or repaired;",
+                "left and right towers are not alike;",
+                "the sheet is thinner than this job says;",
+                "metal and paper disagree anywhere;",
+                "the findings show a stop;",
+                "the law forbids it, or you are not sure."),
+            cap,
+            inside,
+            0.8);
     String title = "STOP: ASK A LICENSED SHOP WHEN";
     double titleCap =
         Math.max(TextStyle.SMALL, Lettering.capHeightToFit(title, inside, cap * 1.15));
-    return new Fragments.Warning(
-        TextStyle.wrap(title, titleCap, inside), titleCap, new Fragments.Stack(lines, 0.8), width);
+    return Fragments.Warning.of(title, titleCap, points, width);
   }
 
   private static Fragment accepted(JobInfo info, double width, double cap, Detail detail) {
     double inside = Fragments.Warning.insideMm(width);
     Lengths lengths = Lengths.in(info.units());
-    int count = info.acceptedStops().size();
-    List<Fragment> lines = new ArrayList<>();
-    switch (detail) {
-      case FULL -> {
-        for (Finding stop : info.acceptedStops()) {
-          String words =
-              stop.id() + ": " + stop.where() + ". " + FindingWords.figures(stop, lengths) + ".";
-          lines.add(new Fragments.Stack(Fragments.dotted(words, cap, inside), 0));
-        }
-      }
-      case IDS -> {
-        String ids = String.join(", ", info.acceptedStops().stream().map(Finding::id).toList());
-        lines.addAll(Fragments.lines(ids + ".", TextStyle.SMALL, inside, 0));
-        lines.addAll(Fragments.lines("In full on the next page.", cap, inside, 0));
-      }
-      case COUNT -> lines.addAll(Fragments.lines("Listed on the next page.", cap, inside, 0));
-    }
+    List<Finding> stops = info.acceptedStops();
+    Fragment told =
+        switch (detail) {
+          case FULL ->
+              Fragments.points(
+                  stops.stream().map(stop -> inFull(stop, lengths)).toList(), cap, inside, 0.8);
+          case IDS -> {
+            String ids = String.join(", ", stops.stream().map(Finding::id).toList());
+            List<Fragment> lines =
+                new ArrayList<>(Fragments.lines(ids + ".", TextStyle.SMALL, inside, 0));
+            lines.addAll(Fragments.lines("In full on the next page.", cap, inside, 0));
+            yield new Fragments.Stack(lines, 0.8);
+          }
+          case COUNT ->
+              new Fragments.Stack(Fragments.lines("Listed on the next page.", cap, inside, 0), 0.8);
+        };
     String title =
-        count == 1
-            ? "1 STOP WAS ACCEPTED, against this program's advice"
-            : count + " STOPS WERE ACCEPTED, against this program's advice";
-    return new Fragments.Warning(
-        TextStyle.wrap(title, TextStyle.HEADING, inside),
-        TextStyle.HEADING,
-        new Fragments.Stack(lines, 0.8),
-        width);
+        "%s, against this program's advice"
+            .formatted(
+                stops.size() == 1 ? "1 STOP WAS ACCEPTED" : stops.size() + " STOPS WERE ACCEPTED");
+    return Fragments.Warning.of(title, TextStyle.HEADING, told, width);
+  }
+
+  private static String inFull(Finding stop, Lengths lengths) {
+    return "%s: %s. %s.".formatted(stop.id(), stop.where(), FindingWords.figures(stop, lengths));
   }
 }

@@ -9,18 +9,15 @@ import dev.towerscribe.model.Print;
 import dev.towerscribe.quantity.Lengths;
 import dev.towerscribe.report.Block;
 import dev.towerscribe.report.DrilledReport;
-import dev.towerscribe.report.Phrases;
 import dev.towerscribe.sheet.text.BlockSetter;
 import dev.towerscribe.sheet.text.Fragment;
 import dev.towerscribe.sheet.text.Fragments;
 import dev.towerscribe.sheet.text.JobInfo;
-import dev.towerscribe.sheet.text.PageHead;
 import dev.towerscribe.sheet.text.TextPage;
 import dev.towerscribe.sheet.text.TextStyle;
 import dev.towerscribe.sheet.tower.KeyDiagram;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -65,9 +62,7 @@ public final class DrilledPage {
     this.lengths = Lengths.in(info.units());
     this.words = new DrilledReport(lengths, this::key);
     this.sketchMm = sketchMm;
-    this.page =
-        new TextPage(
-            new PageHead(print, info, Optional.of(side.side()), "Drilled holes: record", true));
+    this.page = TextPage.of(print, info, Optional.of(side.side()), "Drilled holes: record");
   }
 
   /**
@@ -81,29 +76,20 @@ public final class DrilledPage {
    */
   public static List<Page> pages(
       DrilledSide side, Optional<DrilledAngles> angles, Print print, JobInfo info) {
-    List<Page> best = List.of();
-    for (double height : SKETCH_HEIGHTS) {
-      List<Page> pages = new DrilledPage(side, angles, print, info, height).pages();
-      if (best.isEmpty() || pages.size() < best.size()) {
-        best = pages;
-      }
-    }
-    return best;
+    return TextPage.fewest(
+        SKETCH_HEIGHTS, height -> new DrilledPage(side, angles, print, info, height).pages());
   }
 
   private List<Page> pages() {
     blocks(words.verdict(side));
-    double beside = page.columnMm() - SKETCH_WIDTH - GUTTER;
+    double besideMm = page.columnMm() - SKETCH_WIDTH - GUTTER;
     List<Block> right = new ArrayList<>();
     right.add(
         words.place(side).<Block>map(t -> t).orElse(new Block.Paragraph(PLACE_NOT_KNOWN, false)));
     List<Block> alignment = words.angles(side, angles);
     alignment.stream().filter(Block.Table.class::isInstance).forEach(right::add);
-    page.add(
-        new Fragments.Beside(
-            sketch(), BlockSetter.stack(right, lengths, beside, INNER_GAP), SKETCH_WIDTH + GUTTER),
-        GAP,
-        false);
+    Fragment beside = BlockSetter.stack(right, lengths, besideMm, INNER_GAP);
+    page.add(new Fragments.Beside(sketch(), beside, SKETCH_WIDTH + GUTTER), GAP, false);
     words.holes(side).ifPresent(this::blocks);
     page.columns(2);
     alignment.stream().filter(b -> !(b instanceof Block.Table)).forEach(this::blocks);
@@ -115,12 +101,7 @@ public final class DrilledPage {
     if (!told.points().isEmpty()) {
       page.blocks(List.of(new Block.Section("Notes"), told), lengths, NOTES);
     }
-    String word = side.side().word();
-    return page.pages(
-        word + "-drilled",
-        Phrases.capital(word) + " tower, drilled holes",
-        word.substring(0, 1).toUpperCase(Locale.ROOT) + "-drill-",
-        false);
+    return page.pages(side.side(), "drilled", "tower, drilled holes", "drill");
   }
 
   private void blocks(Block block) {
@@ -131,15 +112,12 @@ public final class DrilledPage {
 
   private Fragment sketch() {
     boolean tied = side.network().tied();
-    List<Vec2> errors = new ArrayList<>();
-    for (var hole : side.planned().holes()) {
-      errors.add(
-          side.holes().stream()
-              .filter(h -> h.found().name().equals(hole.name()))
-              .findFirst()
-              .flatMap(h -> tied ? h.error() : h.left())
-              .orElse(Vec2.ZERO));
-    }
+    List<Vec2> errors =
+        names().stream()
+            .map(name -> side.holes().stream().filter(h -> h.found().name().equals(name)))
+            .map(found -> found.findFirst().flatMap(h -> tied ? h.error() : h.left()))
+            .map(error -> error.orElse(Vec2.ZERO))
+            .toList();
     return new KeyDiagram(
         side.planned(),
         errors,
@@ -150,15 +128,17 @@ public final class DrilledPage {
 
   /** What stands for a hole in sketch and table. */
   private String key(String hole) {
-    List<String> names = side.planned().holes().stream().map(PlacedHole::name).toList();
-    return KeyDiagram.keys(side.planned().holes()).get(names.indexOf(hole));
+    return KeyDiagram.keys(side.planned().holes()).get(names().indexOf(hole));
+  }
+
+  private List<String> names() {
+    return side.planned().holes().stream().map(PlacedHole::name).toList();
   }
 
   /** Names too long for the sketch, each after its number. */
   private String longNames() {
-    List<String> names = side.planned().holes().stream().map(PlacedHole::name).toList();
     List<String> numbered =
-        names.stream().filter(n -> !key(n).equals(n)).map(n -> key(n) + " = " + n).toList();
+        names().stream().filter(n -> !key(n).equals(n)).map(n -> key(n) + " = " + n).toList();
     return numbered.isEmpty() ? "" : "Holes: " + String.join(", ", numbered) + ". ";
   }
 }

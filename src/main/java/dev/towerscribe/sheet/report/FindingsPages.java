@@ -8,17 +8,15 @@ import dev.towerscribe.layout.SideLayout;
 import dev.towerscribe.quantity.Lengths;
 import dev.towerscribe.report.Block;
 import dev.towerscribe.report.LayoutReport;
-import dev.towerscribe.report.Phrases;
 import dev.towerscribe.sheet.text.BlockSetter;
 import dev.towerscribe.sheet.text.JobInfo;
-import dev.towerscribe.sheet.text.PageHead;
 import dev.towerscribe.sheet.text.Table;
 import dev.towerscribe.sheet.text.Table.Cell;
 import dev.towerscribe.sheet.text.Table.Column;
 import dev.towerscribe.sheet.text.TextPage;
 import dev.towerscribe.sheet.text.TextStyle;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -47,21 +45,11 @@ public final class FindingsPages {
    * @return at least one page
    */
   public static List<Page> pages(SideLayout layout, JobInfo info) {
-    List<Page> best = List.of();
-    for (BlockSetter.Style style : STYLES) {
-      // A last page of a few lines is one more to print and to lose.
-      List<Page> pages = pages(layout, info, style);
-      if (best.isEmpty() || pages.size() < best.size()) {
-        best = pages;
-      }
-    }
-    return best;
+    return TextPage.fewest(STYLES, style -> pages(layout, info, style));
   }
 
   private static List<Page> pages(SideLayout layout, JobInfo info, BlockSetter.Style style) {
-    TextPage page =
-        new TextPage(
-            new PageHead(layout.job().print(), info, Optional.of(layout.side()), "Findings", true));
+    TextPage page = TextPage.of(layout.job().print(), info, Optional.of(layout.side()), "Findings");
     Lengths lengths = Lengths.in(info.units());
     if (layout.findings().isEmpty()) {
       page.paragraph("No check was made of this tower.", TextStyle.BODY);
@@ -76,12 +64,7 @@ public final class FindingsPages {
         page.blocks(List.of(found), lengths, style);
       }
     }
-    String side = layout.side().word();
-    return page.pages(
-        side + "-findings",
-        Phrases.capital(side) + " tower, findings",
-        side.substring(0, 1).toUpperCase(Locale.ROOT) + "-find-",
-        false);
+    return page.pages(layout.side(), "findings", "tower, findings", "find");
   }
 
   /** Ids of findings. */
@@ -116,21 +99,17 @@ public final class FindingsPages {
             new Column("Found", 1.0, Align.END),
             new Column("Limit", 0.9, Align.END),
             new Column("[source of the limit] id", 2.75, Align.START));
-    List<List<Cell>> rows =
-        passed.stream()
-            .map(
-                n ->
-                    List.of(
-                        Cell.of(DOT),
-                        Cell.of(n.where()),
-                        Cell.of(lengths.amount(n.figure(), n.unit())),
-                        Cell.of(lengths.amount(n.limit(), n.unit())),
-                        new Cell(
-                            "",
-                            n.source().isEmpty()
-                                ? n.id()
-                                : "[" + (sources.indexOf(n.source()) + 1) + "] " + n.id())))
-            .toList();
+    List<List<Cell>> rows = new ArrayList<>();
+    for (Finding n : passed) {
+      int source = sources.indexOf(n.source()) + 1;
+      rows.add(
+          List.of(
+              Cell.of(DOT),
+              Cell.of(n.where()),
+              Cell.of(lengths.amount(n.figure(), n.unit())),
+              Cell.of(lengths.amount(n.limit(), n.unit())),
+              new Cell("", source == 0 ? n.id() : "[%s] %s".formatted(source, n.id()))));
+    }
     page.table(new Table(columns, rows, page.columnMm(), 0, style.padMm()), style.findingGapMm());
     page.columns(2);
     for (int i = 0; i < sources.size(); i++) {

@@ -4,12 +4,12 @@ import dev.towerscribe.drawing.Align;
 import dev.towerscribe.drawing.Ink;
 import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.Layer;
+import dev.towerscribe.drawing.LayerPen;
 import dev.towerscribe.drawing.Page;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.drawing.TextBlock;
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Edge.Segment;
-import dev.towerscribe.geometry.Hatch;
 import dev.towerscribe.geometry.Region;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Mount;
@@ -26,14 +26,14 @@ import dev.towerscribe.report.PlacementReport;
 import dev.towerscribe.sheet.text.BlockSetter;
 import dev.towerscribe.sheet.text.Fragment;
 import dev.towerscribe.sheet.text.JobInfo;
-import dev.towerscribe.sheet.text.PageHead;
 import dev.towerscribe.sheet.text.TextPage;
 import dev.towerscribe.sheet.text.TextStyle;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * The map of a placement search: rotation across, rearward offset upward. Where the plates can go
@@ -60,14 +60,7 @@ public final class PlacementMap {
    */
   public static List<Page> pages(
       FeasibleMap map, List<Offer> offers, boolean estimate, Print print, JobInfo info) {
-    List<Page> best = List.of();
-    for (double height : HEIGHTS_MM) {
-      List<Page> pages = pages(map, offers, estimate, print, info, height);
-      if (best.isEmpty() || pages.size() < best.size()) {
-        best = pages;
-      }
-    }
-    return best;
+    return TextPage.fewest(HEIGHTS_MM, height -> pages(map, offers, estimate, print, info, height));
   }
 
   private static List<Page> pages(
@@ -77,25 +70,23 @@ public final class PlacementMap {
       Print print,
       JobInfo info,
       double height) {
-    TextPage page =
-        new TextPage(new PageHead(print, info, Optional.empty(), "Where the plates can go", true));
+    TextPage page = TextPage.of(print, info, Optional.empty(), "Where the plates can go");
     page.paragraph(
-        "White: every check passes on every tower of the job, at the best inboard offset and"
-            + " setting there. Hatched: no placement stands, for the reason written there. Lines:"
-            + " caster in degrees, the smaller of both sides"
-            + (estimate ? ", estimated" : "")
-            + ". Letters: the offers; a letter set aside is joined to its place, the dot.",
+        ("White: every check passes on every tower of the job, at the best inboard offset and"
+                + " setting there. Hatched: no placement stands, for the reason written there."
+                + " Lines: caster in degrees, the smaller of both sides%s. Letters: the offers; a"
+                + " letter set aside is joined to its place, the dot.")
+            .formatted(estimate ? ", estimated" : ""),
         TextStyle.BODY);
     page.add(new Drawing(map, offers, info.units(), page.columnMm(), height), GAP, false);
     Lengths lengths = Lengths.in(info.units());
+    String columns =
+        "%s The figures are of the job as measured: lay it out with check before any metal is"
+            + " marked.";
     page.blocks(
         List.of(
             PlacementReport.offers(offers, estimate),
-            new Block.Paragraph(
-                PlacementReport.columns(lengths)
-                    + " The figures are of the job as measured: lay it out with check before any"
-                    + " metal is marked.",
-                true)),
+            new Block.Paragraph(columns.formatted(PlacementReport.columns(lengths)), true)),
         lengths,
         BlockSetter.Style.AIRY);
     return page.pages("placement-map", "Placement map", "map-", true);
@@ -113,15 +104,14 @@ public final class PlacementMap {
     private static final double NARROW_MM = 34.0;
     private static final double SPACING_MM = 2.4;
 
-    private static final Map<Barrier, Double> DIRECTIONS = new LinkedHashMap<>();
-
-    static {
-      DIRECTIONS.put(Barrier.STRUT_ROD, 45.0);
-      DIRECTIONS.put(Barrier.PLATE, 135.0);
-      DIRECTIONS.put(Barrier.BOLTS, 0.0);
-      DIRECTIONS.put(Barrier.BRACKET, 90.0);
-      DIRECTIONS.put(Barrier.LINKAGE, 20.0);
-    }
+    /** Degrees that a barrier is hatched at, in the order they are drawn. */
+    private static final List<Map.Entry<Barrier, Double>> DIRECTIONS =
+        List.of(
+            Map.entry(Barrier.STRUT_ROD, 45.0),
+            Map.entry(Barrier.PLATE, 135.0),
+            Map.entry(Barrier.BOLTS, 0.0),
+            Map.entry(Barrier.BRACKET, 90.0),
+            Map.entry(Barrier.LINKAGE, 20.0));
 
     private int columns() {
       return map.rotationsDeg().size();
@@ -138,12 +128,11 @@ public final class PlacementMap {
       Vec2 origin = new Vec2(box.minX(), box.minY());
       double w = box.width() / columns();
       double h = box.height() / rows();
-      List<Box> taken = new ArrayList<>();
       List<Item> words = new ArrayList<>();
       OfferMarks marks =
           OfferMarks.of(offers.stream().map(o -> place(o.mount(), box)).toList(), box);
-      taken.addAll(marks.boxes());
-      for (Map.Entry<Barrier, Double> one : DIRECTIONS.entrySet()) {
+      List<Box> taken = new ArrayList<>(marks.boxes());
+      for (Map.Entry<Barrier, Double> one : DIRECTIONS) {
         Region region =
             CellRegions.of(
                 (x, y) -> map.barriers().get(x).get(y) == one.getKey(),
@@ -156,14 +145,10 @@ public final class PlacementMap {
           continue;
         }
         Angle direction = Angle.ofDegrees(one.getValue());
-        for (Segment s : Hatch.lines(region, Region.EMPTY, direction, SPACING_MM)) {
-          out.add(new Item.Line(Layer.WASTE, s.start(), s.end(), Pen.HATCH));
-        }
-        region
-            .contours()
-            .forEach(
-                c ->
-                    out.add(new Item.Polyline(Layer.PLATE, c.corners(), true, Pen.THIN, Ink.NONE)));
+        new LayerPen(Layer.WASTE, out)
+            .hatch(region, Region.EMPTY, direction, SPACING_MM, Pen.HATCH);
+        LayerPen plate = new LayerPen(Layer.PLATE, out);
+        region.contours().forEach(c -> plate.polygon(c.corners(), Pen.THIN, Ink.NONE));
         name(one.getKey(), region, box, taken, words);
       }
       contours(box, w, h, taken, out, words);
@@ -235,25 +220,21 @@ public final class PlacementMap {
     /** Lines of equal caster between the middles of cells that stand, each with its number. */
     private void contours(
         Box box, double w, double h, List<Box> taken, List<Item> out, List<Item> words) {
-      double low = Double.POSITIVE_INFINITY;
-      double high = Double.NEGATIVE_INFINITY;
-      for (List<Double> row : map.casterDeg()) {
-        for (double caster : row) {
-          if (!Double.isNaN(caster)) {
-            low = Math.min(low, caster);
-            high = Math.max(high, caster);
-          }
-        }
-      }
-      if (!(low <= high)) {
+      DoubleSummaryStatistics caster =
+          map.casterDeg().stream()
+              .flatMap(List::stream)
+              .filter(degrees -> !Double.isNaN(degrees))
+              .collect(Collectors.summarizingDouble(degrees -> degrees));
+      if (caster.getCount() == 0) {
         return;
       }
+      double low = caster.getMin();
+      double high = caster.getMax();
       double step = high - low > 3 ? 1.0 : high - low > 1.5 ? 0.5 : 0.25;
       for (int k = (int) Math.ceil(low / step); k * step <= high; k++) {
         List<Segment> line = level(k * step, box, w, h);
-        for (Segment s : line) {
-          out.add(new Item.Line(Layer.CENTRE_LINES, s.start(), s.end(), Pen.OUTLINE));
-        }
+        LayerPen lines = new LayerPen(Layer.CENTRE_LINES, out);
+        line.forEach(s -> lines.line(s.start(), s.end(), Pen.OUTLINE));
         number(Numbers.plain(k * step, 2), line, taken, words);
       }
     }
@@ -319,50 +300,33 @@ public final class PlacementMap {
     }
 
     private void axes(Box box, double w, double h, List<Item> out) {
-      out.add(TextStyle.box(box.minX(), box.minY(), box.maxX(), box.maxY(), Pen.OUTLINE, Ink.NONE));
+      LayerPen notes = LayerPen.notes(out);
+      double small = TextStyle.SMALL;
+      double left = box.minX();
+      double low = box.minY();
+      notes.frame(box, Pen.OUTLINE);
       for (int i = 0; i < columns(); i++) {
         double degrees = map.rotationsDeg().get(i);
         if (Math.abs(degrees / 10 - Math.rint(degrees / 10)) < 1e-6) {
-          double x = box.minX() + (i + 0.5) * w;
-          out.add(TextStyle.line(x, box.minY(), x, box.minY() - 1.5, Pen.THIN));
-          out.add(
-              TextStyle.text(
-                  x,
-                  TextStyle.baseMm(box.minY() - 1.5, TextStyle.SMALL),
-                  TextStyle.SMALL,
-                  Align.MIDDLE,
-                  Numbers.plain(degrees, 1)));
+          double x = left + (i + 0.5) * w;
+          notes.line(x, low, x, low - 1.5, Pen.THIN);
+          double base = TextStyle.baseMm(low - 1.5, small);
+          notes.text(x, base, small, Align.MIDDLE, Numbers.plain(degrees, 1));
         }
       }
+      double middle = (left + box.maxX()) / 2;
+      String across = "rotation, deg: 0 straight across the car, 90 straight back";
+      notes.text(middle, low - BELOW + 1.5, TextStyle.BODY, Align.MIDDLE, across);
       double every = unit == LengthUnit.MM ? 10.0 : 0.5;
-      double middle = (box.minX() + box.maxX()) / 2;
-      out.add(
-          TextStyle.text(
-              middle,
-              box.minY() - BELOW + 1.5,
-              TextStyle.BODY,
-              Align.MIDDLE,
-              "rotation, deg: 0 straight across the car, 90 straight back"));
       double from = unit.fromMm(map.rearwardsMm().get(0));
       double to = unit.fromMm(map.rearwardsMm().get(rows() - 1));
       for (int k = (int) Math.ceil(from / every - 1e-6); k * every <= to + 1e-6; k++) {
-        double y = box.minY() + h / 2 + (box.height() - h) * share(k * every, from, to);
-        out.add(TextStyle.line(box.minX(), y, box.minX() - 1.5, y, Pen.THIN));
-        out.add(
-            TextStyle.text(
-                box.minX() - 2.2,
-                y - TextStyle.SMALL / 2,
-                TextStyle.SMALL,
-                Align.END,
-                Numbers.plain(k * every, 1)));
+        double y = low + h / 2 + (box.height() - h) * share(k * every, from, to);
+        notes.line(left, y, left - 1.5, y, Pen.THIN);
+        notes.text(left - 2.2, y - small / 2, small, Align.END, Numbers.plain(k * every, 1));
       }
-      out.add(
-          TextStyle.text(
-              box.minX() - LEFT,
-              box.maxY() + 2.0,
-              TextStyle.BODY,
-              Align.START,
-              "upward: plate centre rearward, " + unit.symbol()));
+      String upward = "upward: plate centre rearward, " + unit.symbol();
+      notes.text(left - LEFT, box.maxY() + 2.0, TextStyle.BODY, Align.START, upward);
     }
   }
 }

@@ -1,7 +1,7 @@
 package dev.towerscribe.sheet.report;
 
-import dev.towerscribe.drawing.Align;
 import dev.towerscribe.drawing.Item;
+import dev.towerscribe.drawing.LayerPen;
 import dev.towerscribe.drawing.Page;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.finding.Finding;
@@ -17,12 +17,10 @@ import dev.towerscribe.report.RecordReport;
 import dev.towerscribe.sheet.text.BlockSetter;
 import dev.towerscribe.sheet.text.Fragment;
 import dev.towerscribe.sheet.text.JobInfo;
-import dev.towerscribe.sheet.text.PageHead;
 import dev.towerscribe.sheet.text.Table;
 import dev.towerscribe.sheet.text.TextPage;
 import dev.towerscribe.sheet.text.TextStyle;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -78,10 +76,8 @@ public final class RecordPage {
     this.lengths = Lengths.in(info.units());
     this.words = new RecordReport(record);
     this.spacing = spacing;
-    this.page =
-        new TextPage(
-            new PageHead(
-                print, info, Optional.empty(), "Alignment record, visit " + source.number(), true));
+    String title = "Alignment record, visit " + source.number();
+    this.page = TextPage.of(print, info, Optional.empty(), title);
   }
 
   /**
@@ -94,14 +90,8 @@ public final class RecordPage {
    * @return one page, or more where there is much to say
    */
   public static List<Page> pages(Evaluation record, Source source, Print print, JobInfo info) {
-    List<Page> best = List.of();
-    for (Spacing spacing : SPACINGS) {
-      List<Page> pages = new RecordPage(record, source, print, info, spacing).pages();
-      if (best.isEmpty() || pages.size() < best.size()) {
-        best = pages;
-      }
-    }
-    return best;
+    return TextPage.fewest(
+        SPACINGS, way -> new RecordPage(record, source, print, info, way).pages());
   }
 
   private List<Page> pages() {
@@ -112,10 +102,8 @@ public final class RecordPage {
     visit.bay().ifPresent(b -> say("Bay: " + b));
     source.remarks().forEach(r -> say("NOTE: " + r + "."));
     if (!info.acceptedStops().isEmpty()) {
-      say(
-          "Worked with accepted stops: %s."
-              .formatted(
-                  String.join(", ", info.acceptedStops().stream().map(Finding::id).toList())));
+      List<String> ids = info.acceptedStops().stream().map(Finding::id).toList();
+      say("Worked with accepted stops: %s.".formatted(String.join(", ", ids)));
     }
     blocks(
         words.figures(
@@ -190,23 +178,15 @@ public final class RecordPage {
 
     @Override
     public void draw(double leftMm, double topMm, List<Item> out) {
+      LayerPen notes = LayerPen.notes(out);
       double half = (widthMm - GUTTER) / 2;
       double line = topMm - HEIGHT + TextStyle.lineMm(TextStyle.SMALL);
-      Map<Double, String> names =
-          Map.of(
-              leftMm,
-              "Bay: name, day, signature",
-              leftMm + half + GUTTER,
-              "Customer: name, day, signature");
-      for (double x : List.of(leftMm, leftMm + half + GUTTER)) {
-        out.add(TextStyle.line(x, line, x + half, line, Pen.THIN));
-        out.add(
-            TextStyle.text(
-                x,
-                TextStyle.baseMm(line, TextStyle.SMALL),
-                TextStyle.SMALL,
-                Align.START,
-                names.get(x)));
+      double x = leftMm;
+      for (String who : List.of("Bay", "Customer")) {
+        notes.line(x, line, x + half, line, Pen.THIN);
+        List<String> words = List.of(who + ": name, day, signature");
+        TextStyle.lines(notes, x, line, TextStyle.SMALL, words);
+        x += half + GUTTER;
       }
     }
   }

@@ -9,23 +9,23 @@ import dev.towerscribe.layout.SideLayout;
 import dev.towerscribe.model.Mount;
 import dev.towerscribe.model.Plate;
 import dev.towerscribe.model.Print;
+import dev.towerscribe.model.Straightedge;
 import dev.towerscribe.model.Tower;
 import dev.towerscribe.quantity.Lengths;
 import dev.towerscribe.quantity.Numbers;
 import dev.towerscribe.report.AlignmentReport;
-import dev.towerscribe.report.Phrases;
 import dev.towerscribe.sheet.text.JobInfo;
-import dev.towerscribe.sheet.text.PageHead;
 import dev.towerscribe.sheet.text.Table;
 import dev.towerscribe.sheet.text.Table.Cell;
 import dev.towerscribe.sheet.text.Table.Column;
 import dev.towerscribe.sheet.text.TextPage;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -51,9 +51,7 @@ public final class StepsPage {
     this.expected = alignment.flatMap(AlignmentReport::expected);
     this.layout = layout;
     this.lengths = Lengths.in(info.units());
-    this.page =
-        new TextPage(
-            new PageHead(layout.job().print(), info, Optional.of(layout.side()), "Steps", true));
+    this.page = TextPage.of(layout.job().print(), info, Optional.of(layout.side()), "Steps");
   }
 
   /**
@@ -77,14 +75,7 @@ public final class StepsPage {
    */
   public static List<Page> pages(
       SideLayout layout, Optional<SideAlignment> alignment, JobInfo info) {
-    List<Page> best = List.of();
-    for (double gap : GAPS_MM) {
-      List<Page> pages = new StepsPage(layout, alignment, info, gap).pages();
-      if (best.isEmpty() || pages.size() < best.size()) {
-        best = pages;
-      }
-    }
-    return best;
+    return TextPage.fewest(GAPS_MM, gap -> new StepsPage(layout, alignment, info, gap).pages());
   }
 
   private List<Page> pages() {
@@ -93,16 +84,7 @@ public final class StepsPage {
     cut();
     finish();
     fit();
-    String side = layout.side().word();
-    return page.pages(
-        side + "-steps",
-        Phrases.capital(side) + " tower, steps",
-        side.substring(0, 1).toUpperCase(Locale.ROOT) + "-steps-",
-        false);
-  }
-
-  private void heading(String words) {
-    page.band(words);
+    return page.pages(layout.side(), "steps", "tower, steps", "steps");
   }
 
   private void step(String todo, String... details) {
@@ -110,7 +92,7 @@ public final class StepsPage {
   }
 
   private void mark() {
-    heading("MARK");
+    page.band("MARK");
     step("Measure the check bars of every sheet.", checkBars());
     step("Clean the tower top, both faces. Coat it to show a scribed line.");
     step(
@@ -118,7 +100,9 @@ public final class StepsPage {
         landmarks(),
         "Straightedge on the long line: parallel to the car's centre line.",
         "If they do not all agree, stop and measure the tower again.");
-    step("Punch lightly through the cross of each hole: " + holeNames() + ".");
+    step(
+        "Punch lightly through the cross of each hole: %s."
+            .formatted(joined(layout.holes(), PlacedHole::name)));
     step(
         "Check every pair of marks with calipers.",
         "Centre to centre, by the caliper table. Nothing is drilled until all agree.");
@@ -130,39 +114,32 @@ public final class StepsPage {
     if (print.isTrue()) {
       return stop;
     }
-    return stop
-        + " These sheets are drawn for one printer, which prints "
-        + Numbers.fixed(print.scaleAcross(), 4)
-        + " across and "
-        + Numbers.fixed(print.scaleAlong(), 4)
-        + " along"
-        + (print.skew().radians() == 0
-            ? ""
-            : " and " + Numbers.fixed(print.skew().degrees(), 2) + "\u00b0 out of square")
-        + ": use no other.";
+    String skew = " and %s\u00b0 out of square".formatted(Lengths.degrees(print.skew()));
+    return "%s These sheets are drawn for one printer, which prints %s across and %s along%s: use no other."
+        .formatted(
+            stop,
+            Numbers.fixed(print.scaleAcross(), 4),
+            Numbers.fixed(print.scaleAlong(), 4),
+            print.skew().radians() == 0 ? "" : skew);
   }
 
   private String landmarks() {
     Tower tower = layout.job().tower();
     String marks =
-        tower.landmarks().stream()
-            .map(l -> l.name() + " (" + lengths.size(l.diameterMm()) + ")")
-            .collect(Collectors.joining(", "));
-    String lines =
-        tower.straightedges().stream().map(s -> s.name()).collect(Collectors.joining(", "));
-    return "Match the opening's edge; "
-        + marks
-        + (lines.isEmpty() ? "." : "; straightedge along " + lines + ".");
+        joined(tower.landmarks(), l -> "%s (%s)".formatted(l.name(), lengths.size(l.diameterMm())));
+    String lines = joined(tower.straightedges(), Straightedge::name);
+    return "Match the opening's edge; %s%s."
+        .formatted(marks, lines.isEmpty() ? "" : "; straightedge along " + lines);
   }
 
-  private String holeNames() {
-    return layout.holes().stream().map(PlacedHole::name).collect(Collectors.joining(", "));
+  private static <T> String joined(Collection<T> things, Function<T, String> words) {
+    return things.stream().map(words).collect(Collectors.joining(", "));
   }
 
   private void drill() {
-    heading("DRILL: holes first, while the sheet is whole");
+    page.band("DRILL: holes first, while the sheet is whole");
     step(
-        "Drill the pilots: " + pilots() + ".",
+        "Drill the pilots: %s.".formatted(pilots()),
         "Wood clamped behind the sheet. Sharp drill, light hand: let it cut, do not force it"
             + " (NAVEDTRA 14018).");
     step(
@@ -178,11 +155,9 @@ public final class StepsPage {
   }
 
   private String pilots() {
-    return layout.holes().stream()
-        .map(h -> pilotMm(h))
-        .distinct()
-        .map(mm -> lengths.size(mm) + " (" + lengths.other().size(mm) + ")")
-        .collect(Collectors.joining(", "));
+    return joined(
+        layout.holes().stream().map(StepsPage::pilotMm).distinct().toList(),
+        mm -> "%s (%s)".formatted(lengths.size(mm), lengths.other().size(mm)));
   }
 
   private static double pilotMm(PlacedHole hole) {
@@ -211,14 +186,12 @@ public final class StepsPage {
               : hole.drillsMm().subList(1, hole.drillsMm().size() - 1);
       rows.add(
           List.of(
-              Cell.of(some.stream().map(PlacedHole::name).collect(Collectors.joining(", "))),
+              Cell.of(joined(some, PlacedHole::name)),
               Cell.of(hole.bolt().thread().name()),
               size(pilotMm(hole)),
               new Cell(
-                  steps.isEmpty()
-                      ? "none"
-                      : steps.stream().map(lengths::size).collect(Collectors.joining(", ")),
-                  steps.stream().map(lengths.other()::size).collect(Collectors.joining(", "))),
+                  steps.isEmpty() ? "none" : joined(steps, lengths::size),
+                  joined(steps, lengths.other()::size)),
               size(hole.diameterMm())));
     }
     return new Table(columns, rows, page.columnMm(), 0);
@@ -229,7 +202,7 @@ public final class StepsPage {
   }
 
   private void cut() {
-    heading("CUT: a little at a time; none can be put back");
+    page.band("CUT: a little at a time; none can be put back");
     if (layout.finalCut().isEmpty()) {
       step("Leave the opening as it is.", "Nothing is left to cut inside the mark.");
     } else {
@@ -237,12 +210,10 @@ public final class StepsPage {
     }
     for (Notch notch : layout.notches()) {
       step(
-          "Notch the " + notch.bracket().name() + " for " + bolts(notch) + ".",
-          "By its own sheet, no more than it shows. "
-              + lengths.with(notch.widthLeftMm())
-              + " stays at the narrowest; least allowed "
-              + lengths.with(notch.bracket().leastWidthMm())
-              + ".");
+          "Notch the %s for %s.".formatted(notch.bracket().name(), bolts(notch)),
+          "By its own sheet, no more than it shows. %s stays at the narrowest; least allowed %s."
+              .formatted(
+                  lengths.with(notch.widthLeftMm()), lengths.with(notch.bracket().leastWidthMm())));
     }
   }
 
@@ -254,19 +225,18 @@ public final class StepsPage {
     if (!layout.starters().isEmpty()) {
       int count = layout.starters().size();
       step(
-          "Drill "
-              + count
-              + (count == 1 ? " starter hole, " : " starter holes, ")
-              + lengths.size(layout.starters().get(0).diameterMm())
-              + ", in the waste.");
+          "Drill %s starter %s, %s, in the waste."
+              .formatted(
+                  count,
+                  count == 1 ? "hole" : "holes",
+                  lengths.size(layout.starters().get(0).diameterMm())));
     }
     if (!layout.roughCut().isEmpty()) {
       step(
           "Saw to the dashed line.",
-          "It stays "
-              + lengths.size(layout.job().cut().roughMm())
-              + " inside the final line. Fine blade, 24 to 32 teeth to the inch; wood clamped"
-              + " behind; go round in short lengths.");
+          ("It stays %s inside the final line. Fine blade, 24 to 32 teeth to the inch; wood"
+                  + " clamped behind; go round in short lengths.")
+              .formatted(lengths.size(layout.job().cut().roughMm())));
     }
     step(
         "Offer up the plate.",
@@ -274,15 +244,15 @@ public final class StepsPage {
             + " hole.");
     step(
         "File to the thick line, and stop at it.",
-        "A little all round, then look. "
-            + lengths.size(layout.job().cut().keepMm())
-            + " stays standing inside the mark. No inside corner tighter than radius "
-            + lengths.size(layout.job().cut().cornerMm())
-            + ".");
+        ("A little all round, then look. %s stays standing inside the mark. No inside corner"
+                + " tighter than radius %s.")
+            .formatted(
+                lengths.size(layout.job().cut().keepMm()),
+                lengths.size(layout.job().cut().cornerMm())));
   }
 
   private void finish() {
-    heading("FINISH");
+    page.band("FINISH");
     step(
         "Deburr and round every edge, holes too.",
         "No nick, notch or burr may stay (FAA AC 43.13-1B, 4-58). Clean out all swarf.");
@@ -291,7 +261,7 @@ public final class StepsPage {
 
   private void fit() {
     Plate plate = layout.job().plate();
-    heading("FIT");
+    page.band("FIT");
     step(
         "Trial fit the plate, then calipers once more.",
         "Write every reading into the caliper table.");
@@ -301,25 +271,23 @@ public final class StepsPage {
             .toArray(String[]::new));
     step(
         "Sweep the adjuster by hand, end to end.",
-        "From "
-            + lengths.size(plate.slot().fromMm())
-            + " to "
-            + lengths.size(plate.slot().toMm())
-            + ": "
-            + lengths.size(plate.movingClearanceMm())
-            + " clear all round what moves, everywhere.");
+        "From %s to %s: %s clear all round what moves, everywhere."
+            .formatted(
+                lengths.size(plate.slot().fromMm()),
+                lengths.size(plate.slot().toMm()),
+                lengths.size(plate.movingClearanceMm())));
     step(
         "Fit washers and nuts; torque by the vehicle maker's figure.",
-        "Each washer flat on sound metal. Set the adjuster again: "
-            + lengths.with(layout.job().mount().settingMm())
-            + ".");
+        "Each washer flat on sound metal. Set the adjuster again: %s."
+            .formatted(lengths.with(layout.job().mount().settingMm())));
     step("Then the other tower, if it is to be done, from its own sheets.");
     step(
         "Bonnet hinges and latch, then wheel alignment, before driving at speed.",
-        "Give the alignment bay the rotation"
-            + expected
-                .map(e -> ", the setting and the alignment page. " + e)
-                .orElse(" and the setting."));
+        "Give the alignment bay the rotation%s"
+            .formatted(
+                expected
+                    .map(e -> ", the setting and the alignment page. " + e)
+                    .orElse(" and the setting.")));
   }
 
   private String setting() {
@@ -329,21 +297,20 @@ public final class StepsPage {
       return "The bearing has one place only: nothing to set.";
     }
     int mark = slot.indexMm().indexOf(mm);
-    String index = mark < 0 ? "" : ", index mark " + (mark + 1) + " of " + slot.indexMm().size();
-    return "Set the adjuster at " + lengths.with(mm) + index + ".";
+    String index = ", index mark %s of %s".formatted(mark + 1, slot.indexMm().size());
+    return "Set the adjuster at %s%s.".formatted(lengths.with(mm), mark < 0 ? "" : index);
   }
 
   private String whereTheSlotPoints(Plate plate) {
     Mount mount = layout.job().mount();
     double degrees = mount.rotation().degrees();
-    return "Slot "
-        + Numbers.fixed(degrees, 1)
-        + " deg rearward from straight across ("
-        + Numbers.fixed(90 - degrees, 1)
-        + " deg from the car's centre line). "
-        + (plate.handed()
-            ? "The plates are a mirrored pair: use the " + layout.side().word() + " one."
-            : "One part serves both sides, same face up: its holes here are not the mirror of the"
-                + " other side's.");
+    return "Slot %s deg rearward from straight across (%s deg from the car's centre line). %s"
+        .formatted(
+            Numbers.fixed(degrees, 1),
+            Numbers.fixed(90 - degrees, 1),
+            plate.handed()
+                ? "The plates are a mirrored pair: use the %s one.".formatted(layout.side().word())
+                : "One part serves both sides, same face up: its holes here are not the mirror of"
+                    + " the other side's.");
   }
 }

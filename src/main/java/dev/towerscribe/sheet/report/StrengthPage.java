@@ -7,11 +7,9 @@ import dev.towerscribe.model.Print;
 import dev.towerscribe.model.Seat;
 import dev.towerscribe.quantity.Lengths;
 import dev.towerscribe.quantity.Numbers;
-import dev.towerscribe.report.Phrases;
 import dev.towerscribe.sheet.text.Fragment;
 import dev.towerscribe.sheet.text.Fragments;
 import dev.towerscribe.sheet.text.JobInfo;
-import dev.towerscribe.sheet.text.PageHead;
 import dev.towerscribe.sheet.text.Table;
 import dev.towerscribe.sheet.text.Table.Cell;
 import dev.towerscribe.sheet.text.Table.Column;
@@ -23,7 +21,6 @@ import dev.towerscribe.strength.Pressure;
 import dev.towerscribe.strength.StrengthReport;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -48,9 +45,7 @@ public final class StrengthPage {
     this.report = report;
     this.info = info;
     this.lengths = Lengths.in(info.units());
-    this.page =
-        new TextPage(
-            new PageHead(print, info, Optional.of(report.side()), "Strength: ADVISORY ONLY", true));
+    this.page = TextPage.of(print, info, Optional.of(report.side()), "Strength: ADVISORY ONLY");
   }
 
   /**
@@ -82,55 +77,37 @@ public final class StrengthPage {
     pressure();
     page.band("What was assumed");
     report.assumptions().forEach(words -> page.point(words, TextStyle.SMALL));
-    String word = report.side().word();
-    return page.pages(
-        word + "-strength",
-        Phrases.capital(word) + " tower, strength (advisory)",
-        word.substring(0, 1).toUpperCase(Locale.ROOT) + "-str-",
-        false);
+    return page.pages(report.side(), "strength", "tower, strength (advisory)", "str");
   }
 
   private void warning() {
     double width = page.columnMm();
     double inside = Fragments.Warning.insideMm(width);
     List<Fragment> lines = new ArrayList<>(Fragments.lines(StrengthReport.DEFER, 3.0, inside, 0));
-    for (String alarm : alarms()) {
-      lines.addAll(Fragments.lines(alarm, TextStyle.HEADING, inside, 0));
-    }
+    alarms().forEach(a -> lines.addAll(Fragments.lines(a, TextStyle.HEADING, inside, 0)));
     String title = "ADVISORY - NOT A CERTIFICATION";
-    page.add(
-        new Fragments.Warning(
-            TextStyle.wrap(title, TextStyle.TITLE, inside),
-            TextStyle.TITLE,
-            new Fragments.Stack(lines, 0),
-            width),
-        0,
-        false);
+    Fragment said = new Fragments.Stack(lines, 0);
+    page.add(Fragments.Warning.of(title, TextStyle.TITLE, said, width), 0, false);
   }
 
   /** What must not be overlooked among the figures. */
   private List<String> alarms() {
     List<String> all = new ArrayList<>();
     if (!info.acceptedStops().isEmpty()) {
-      all.add(
-          "CALCULATED WITH ACCEPTED STOPS: "
-              + String.join(", ", info.acceptedStops().stream().map(Finding::id).toList())
-              + ".");
+      List<String> ids = info.acceptedStops().stream().map(Finding::id).toList();
+      all.add("CALCULATED WITH ACCEPTED STOPS: %s.".formatted(String.join(", ", ids)));
     }
     for (BoltFigures bolt : report.bolts()) {
       bolt.use()
           .filter(use -> use > 1)
-          .ifPresent(
+          .map(
               use ->
-                  all.add(
-                      "BOLT "
-                          + bolt.name()
-                          + " WOULD TAKE "
-                          + percent(use)
-                          + " OF ITS PROOF LOAD."));
+                  "BOLT %s WOULD TAKE %s OF ITS PROOF LOAD.".formatted(bolt.name(), percent(use)))
+          .ifPresent(all::add);
       bolt.clampUse()
           .filter(use -> use >= 1)
-          .ifPresent(use -> all.add("THE PLATE WOULD LIFT AT BOLT " + bolt.name() + "."));
+          .map(use -> "THE PLATE WOULD LIFT AT BOLT %s.".formatted(bolt.name()))
+          .ifPresent(all::add);
     }
     if (report.group().inLine()) {
       all.add("BOLTS ON ONE LINE: TIPPING ABOUT IT IS NOT CHECKED.");
@@ -173,12 +150,10 @@ public final class StrengthPage {
                 cells("Turning moment", moment(report.inPlaneMomentNmm())),
                 cells("Tipping moment", moment(report.tippingNmm().norm()))));
     page.add(new Fragments.Beside(given.whole(), split.whole(), half + GUTTER), GAP / 2, false);
-    page.paragraph(
-        "The plate lies "
-            + report.input().seat().words()
-            + ". Negative: rearward, outboard. Moments are about the"
-            + " bolts' common middle.",
-        TextStyle.SMALL);
+    String lies =
+        "The plate lies %s. Negative: rearward, outboard. Moments are about the bolts' common"
+            + " middle.";
+    page.paragraph(lies.formatted(report.input().seat().words()), TextStyle.SMALL);
   }
 
   private static Table pairs(double width, String head, List<List<Cell>> rows) {
@@ -194,7 +169,7 @@ public final class StrengthPage {
   }
 
   private List<Cell> cells(String what, double mm) {
-    return List.of(Cell.of(what), new Cell(lengths.with(mm), lengths.other().with(mm)));
+    return List.of(Cell.of(what), Cell.length(mm, lengths));
   }
 
   private Table shares() {
@@ -271,16 +246,9 @@ public final class StrengthPage {
             new Column("Mean pressure, MPa", 1.2, Align.END));
     List<List<Cell>> rows =
         List.of(
-            List.of(
-                Cell.of("Before: ring of the old mount"),
-                Cell.of(whole(p.originalMm2())),
-                Cell.of(Numbers.fixed(p.originalMPa(), 2))),
-            List.of(
-                Cell.of("After: sound metal under the plate"),
-                Cell.of(whole(p.contactMm2())),
-                Cell.of(Numbers.fixed(p.contactMPa(), 2))),
-            List.of(
-                Cell.of("After over before"), Cell.of(""), Cell.of(Numbers.fixed(p.ratio(), 2))));
+            row("Before: ring of the old mount", whole(p.originalMm2()), p.originalMPa()),
+            row("After: sound metal under the plate", whole(p.contactMm2()), p.contactMPa()),
+            row("After over before", "", p.ratio()));
     page.table(new Table(columns, rows, page.columnMm(), 0), GAP / 2);
     if (report.input().seat() == Seat.ON_TOP) {
       page.paragraph(
@@ -288,6 +256,10 @@ public final class StrengthPage {
               + " pull under the washers.",
           TextStyle.BODY);
     }
+  }
+
+  private static List<Cell> row(String name, String area, double figure) {
+    return List.of(Cell.of(name), Cell.of(area), Cell.of(Numbers.fixed(figure, 2)));
   }
 
   private static String whole(double value) {

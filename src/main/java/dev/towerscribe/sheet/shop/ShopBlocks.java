@@ -22,11 +22,7 @@ final class ShopBlocks {
 
   /** A table; its headings come again where it goes on. */
   static void table(List<Flow.Entry> all, Table table, double gapMm) {
-    Fragment head = table.head();
-    all.add(new Flow.Entry(head, gapMm, true, Optional.empty()));
-    for (int i = 0; i < table.rows().size(); i++) {
-      all.add(new Flow.Entry(table.row(i), 0, false, Optional.of(head)));
-    }
+    all.addAll(Flow.Entry.rows(table.head(), table.body(), gapMm));
   }
 
   /** Notes, each a point of a list. */

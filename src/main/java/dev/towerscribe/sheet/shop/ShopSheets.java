@@ -204,7 +204,7 @@ final class ShopSheets {
       ShopDrawing drawing, Box room, List<List<Item>> bodies, boolean onFirst) {
     Flow flow = new Flow(room.minX(), room.maxY(), room.minY());
     flow.columns(1, room.width(), GAP_MM);
-    drawing.tables().of(room.width()).forEach(flow::add);
+    flow.add(drawing.tables().of(room.width()));
     List<List<Item>> pages = flow.pages();
     for (int i = 0; i < pages.size(); i++) {
       if (i == 0 && onFirst) {

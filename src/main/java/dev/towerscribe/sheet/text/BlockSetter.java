@@ -72,20 +72,17 @@ public final class BlockSetter implements Block.Visitor {
    */
   public static Fragment stack(
       List<? extends Block> blocks, Lengths lengths, double widthMm, double gapMm) {
-    List<Fragment> all = new ArrayList<>();
-    for (Block block : blocks) {
-      List<Fragment> parts =
-          entries(block, lengths, Style.AIRY, widthMm).stream().map(Flow.Entry::block).toList();
-      all.add(new Fragments.Stack(parts, 0));
-    }
-    return new Fragments.Stack(all, gapMm);
+    return new Fragments.Stack(
+        blocks.stream()
+            .map(block -> entries(block, lengths, Style.AIRY, widthMm))
+            .map(parts -> parts.stream().map(Flow.Entry::block).toList())
+            .<Fragment>map(parts -> new Fragments.Stack(parts, 0))
+            .toList(),
+        gapMm);
   }
 
   private void chain(List<? extends Fragment> parts, double gapMm, boolean keepLast) {
-    for (int i = 0; i < parts.size(); i++) {
-      boolean keep = i < parts.size() - 1 || keepLast;
-      entries.add(new Flow.Entry(parts.get(i), i == 0 ? gapMm : 0, keep, Optional.empty()));
-    }
+    entries.addAll(Flow.Entry.chain(parts, gapMm, keepLast));
   }
 
   @Override
@@ -101,15 +98,9 @@ public final class BlockSetter implements Block.Visitor {
     double inside = Fragments.Warning.insideMm(widthMm);
     List<Fragment> lines = new ArrayList<>();
     verdict.details().forEach(d -> lines.addAll(Fragments.lines(d, TextStyle.HEADING, inside, 0)));
-    chain(
-        List.of(
-            new Fragments.Warning(
-                TextStyle.wrap(verdict.words(), VERDICT, inside),
-                VERDICT,
-                new Fragments.Stack(lines, 0),
-                widthMm)),
-        TABLE_GAP,
-        false);
+    Fragment said = new Fragments.Stack(lines, 0);
+    Fragment warning = Fragments.Warning.of(verdict.words(), VERDICT, said, widthMm);
+    chain(List.of(warning), TABLE_GAP, false);
   }
 
   @Override
@@ -118,9 +109,7 @@ public final class BlockSetter implements Block.Visitor {
   }
 
   private void heading(String words) {
-    double cap = TextStyle.HEADING;
-    List<String> lines = TextStyle.wrap(words, cap, widthMm - 2 * Fragments.Band.INDENT);
-    chain(List.of(new Fragments.Band(lines, cap, widthMm)), SECTION_GAP, true);
+    chain(List.of(Fragments.Band.of(words, TextStyle.HEADING, widthMm)), SECTION_GAP, true);
   }
 
   @Override
@@ -138,25 +127,19 @@ public final class BlockSetter implements Block.Visitor {
 
   @Override
   public void table(Block.Table table) {
-    List<List<Table.Cell>> rows = new ArrayList<>();
-    for (Block.Row row : table.rows()) {
-      rows.add(IntStream.range(0, table.heads().size()).mapToObj(i -> cell(row, i)).toList());
-    }
+    int count = table.heads().size();
+    List<List<Table.Cell>> rows =
+        table.rows().stream()
+            .map(row -> IntStream.range(0, count).mapToObj(i -> cell(row, i)).toList())
+            .toList();
     double[] widths = widths(table, rows);
     List<Table.Column> columns = new ArrayList<>();
-    for (int i = 0; i < table.heads().size(); i++) {
-      columns.add(
-          new Table.Column(
-              Phrases.capital(table.heads().get(i)),
-              widths[i],
-              table.isFigures(i) ? Align.END : Align.START));
+    for (int i = 0; i < count; i++) {
+      Align align = table.isFigures(i) ? Align.END : Align.START;
+      columns.add(new Table.Column(Phrases.capital(table.heads().get(i)), widths[i], align));
     }
     Table set = new Table(columns, rows, widthMm, 0, style.padMm());
-    Fragment head = set.head();
-    entries.add(new Flow.Entry(head, TABLE_GAP, true, Optional.empty()));
-    for (int i = 0; i < rows.size(); i++) {
-      entries.add(new Flow.Entry(set.row(i), 0, false, Optional.of(head)));
-    }
+    entries.addAll(Flow.Entry.rows(set.head(), set.body(), TABLE_GAP));
   }
 
   private Table.Cell cell(Block.Row row, int column) {
@@ -179,12 +162,12 @@ public final class BlockSetter implements Block.Visitor {
     double[] least = new double[count];
     double[] wish = new double[count];
     for (int i = 0; i < count; i++) {
-      least[i] = longestWord(Phrases.capital(table.heads().get(i)), TextStyle.SMALL);
+      least[i] = TextStyle.longestWordMm(Phrases.capital(table.heads().get(i)), TextStyle.SMALL);
       wish[i] = least[i];
       for (List<Table.Cell> row : rows) {
         Table.Cell cell = row.get(i);
-        least[i] = Math.max(least[i], longestWord(cell.main(), TextStyle.TABLE));
-        least[i] = Math.max(least[i], longestWord(cell.second(), TextStyle.SMALL));
+        least[i] = Math.max(least[i], TextStyle.longestWordMm(cell.main(), TextStyle.TABLE));
+        least[i] = Math.max(least[i], TextStyle.longestWordMm(cell.second(), TextStyle.SMALL));
         wish[i] = Math.max(wish[i], Lettering.width(cell.main(), TextStyle.TABLE));
         wish[i] = Math.max(wish[i], Lettering.width(cell.second(), TextStyle.SMALL));
       }
@@ -200,13 +183,6 @@ public final class BlockSetter implements Block.Visitor {
       }
     }
     return wish;
-  }
-
-  private static double longestWord(String words, double cap) {
-    return Arrays.stream(words.split(" "))
-        .mapToDouble(w -> Lettering.width(w, cap))
-        .max()
-        .orElse(0);
   }
 
   @Override
@@ -229,8 +205,9 @@ public final class BlockSetter implements Block.Visitor {
 
   @Override
   public void fileLines(Block.FileLines lines) {
-    List<Fragment> all = new ArrayList<>();
-    lines.lines().forEach(l -> all.add(new Fragments.Words(l, style.cap(), CELL_PAD)));
-    chain(all, PARAGRAPH_GAP, false);
+    chain(
+        lines.lines().stream().map(l -> new Fragments.Words(l, style.cap(), CELL_PAD)).toList(),
+        PARAGRAPH_GAP,
+        false);
   }
 }

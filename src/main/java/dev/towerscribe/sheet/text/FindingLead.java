@@ -3,15 +3,15 @@ package dev.towerscribe.sheet.text;
 import dev.towerscribe.drawing.Align;
 import dev.towerscribe.drawing.Ink;
 import dev.towerscribe.drawing.Item;
-import dev.towerscribe.drawing.Layer;
+import dev.towerscribe.drawing.LayerPen;
 import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.quantity.Angle;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 
 /** The head of a finding: its mark, severity, what it is about, figure and limit. */
 final class FindingLead implements Fragment {
@@ -65,49 +65,38 @@ final class FindingLead implements Fragment {
 
   @Override
   public void draw(double leftMm, double topMm, List<Item> out) {
-    mark(new Vec2(leftMm + MARK / 2 + 0.5, topMm - 0.5 - MARK / 2), out);
-    double y = topMm;
+    LayerPen notes = LayerPen.notes(out);
+    mark(new Vec2(leftMm + MARK / 2 + 0.5, topMm - 0.5 - MARK / 2), notes);
     if (accepted) {
       double right = leftMm + width;
-      out.add(
-          TextStyle.box(
-              right - tagMm(), y - TextStyle.lineMm(CAP), right, y - 0.4, Pen.NONE, Ink.BLACK));
-      out.add(
-          TextStyle.white(
-              right - tagMm() / 2, TextStyle.baseMm(y, CAP) + 0.2, TAG, Align.MIDDLE, ACCEPTED));
+      double left = right - tagMm();
+      notes.box(left, topMm - TextStyle.lineMm(CAP), right, topMm - 0.4, Pen.NONE, Ink.BLACK);
+      double base = TextStyle.baseMm(topMm, CAP) + 0.2;
+      notes.text(right - tagMm() / 2, base, TAG, Align.MIDDLE, ACCEPTED, Ink.WHITE);
     }
-    for (String line : about) {
-      out.add(TextStyle.text(leftMm + INDENT, TextStyle.baseMm(y, CAP), CAP, Align.START, line));
-      y -= TextStyle.lineMm(CAP);
-    }
-    for (String line : figures) {
-      out.add(
-          TextStyle.text(
-              leftMm + INDENT,
-              TextStyle.baseMm(y, TextStyle.BODY),
-              TextStyle.BODY,
-              Align.START,
-              line));
-      y -= TextStyle.lineMm(TextStyle.BODY);
-    }
+    double y = TextStyle.lines(notes, leftMm + INDENT, topMm, CAP, about);
+    TextStyle.lines(notes, leftMm + INDENT, y, TextStyle.BODY, figures);
   }
 
   /** Shapes of road signs, told apart without colour. */
-  private void mark(Vec2 at, List<Item> out) {
+  private void mark(Vec2 at, LayerPen notes) {
     switch (finding.severity()) {
-      case STOP -> out.add(polygon(at, 8, MARK / 2 / Math.cos(Math.PI / 8), 22.5, Ink.BLACK));
-      case CAUTION ->
-          out.add(polygon(at.plus(new Vec2(0, -MARK / 10)), 3, MARK * 0.55, 90, Ink.NONE));
-      case NOTE -> out.add(new Item.Circle(Layer.NOTES, at, MARK / 8, Pen.NONE, Ink.BLACK));
+      case STOP -> {
+        List<Vec2> octagon = polygon(at, 8, MARK / 2 / Math.cos(Math.PI / 8), 22.5);
+        notes.polygon(octagon, Pen.NONE, Ink.BLACK);
+      }
+      case CAUTION -> {
+        List<Vec2> triangle = polygon(at.plus(new Vec2(0, -MARK / 10)), 3, MARK * 0.55, 90);
+        notes.polygon(triangle, Pen.FINAL_CUT, Ink.NONE);
+      }
+      case NOTE -> notes.dot(at, MARK / 8);
     }
   }
 
-  private static Item polygon(Vec2 at, int sides, double radius, double startDegrees, Ink fill) {
-    List<Vec2> corners = new ArrayList<>();
-    for (int i = 0; i < sides; i++) {
-      corners.add(at.plus(Vec2.polar(radius, Angle.ofDegrees(startDegrees + 360.0 * i / sides))));
-    }
-    return new Item.Polyline(
-        Layer.NOTES, corners, true, fill == Ink.NONE ? Pen.FINAL_CUT : Pen.NONE, fill);
+  private static List<Vec2> polygon(Vec2 at, int sides, double radius, double startDegrees) {
+    return IntStream.range(0, sides)
+        .mapToObj(i -> Angle.ofDegrees(startDegrees + 360.0 * i / sides))
+        .map(direction -> at.plus(Vec2.polar(radius, direction)))
+        .toList();
   }
 }

@@ -4,6 +4,8 @@ import dev.towerscribe.drawing.Item;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Fragments one under the other, in one or more columns, over as many pages as they need. Fragments
@@ -27,7 +29,43 @@ public final class Flow {
    * @param keep whether the next block must follow in the same column
    * @param repeat what is drawn again above it at the top of a column
    */
-  public record Entry(Fragment block, double gapMm, boolean keep, Optional<Fragment> repeat) {}
+  public record Entry(Fragment block, double gapMm, boolean keep, Optional<Fragment> repeat) {
+    /**
+     * Blocks without gaps between them, kept together.
+     *
+     * @param blocks the blocks
+     * @param gapMm empty space above the first
+     * @param keepLast whether what follows belongs to them
+     * @return an entry for each
+     */
+    static List<Entry> chain(List<? extends Fragment> blocks, double gapMm, boolean keepLast) {
+      return IntStream.range(0, blocks.size())
+          .mapToObj(
+              i ->
+                  new Entry(
+                      blocks.get(i),
+                      i == 0 ? gapMm : 0,
+                      i < blocks.size() - 1 || keepLast,
+                      Optional.empty()))
+          .toList();
+    }
+
+    /**
+     * Rows under headings that come again at the top of every column.
+     *
+     * @param headings the headings
+     * @param rows the rows
+     * @param gapMm empty space above the headings
+     * @return an entry for each
+     */
+    public static List<Entry> rows(Fragment headings, List<? extends Fragment> rows, double gapMm) {
+      Entry first = new Entry(headings, gapMm, true, Optional.empty());
+      return Stream.concat(
+              Stream.of(first),
+              rows.stream().map(row -> new Entry(row, 0, false, Optional.of(headings))))
+          .toList();
+    }
+  }
 
   private record Band(int columns, double columnWidthMm, double gutterMm, List<Entry> entries) {}
 
@@ -52,14 +90,24 @@ public final class Flow {
     this.bottomMm = bottomMm;
   }
 
-  /** Starts columns under whatever came before. */
+  /**
+   * Starts columns under whatever came before.
+   *
+   * @param count how many
+   * @param columnWidthMm width of each
+   * @param gutterMm empty space between two
+   */
   public void columns(int count, double columnWidthMm, double gutterMm) {
     bands.add(new Band(count, columnWidthMm, gutterMm, new ArrayList<>()));
   }
 
-  /** Adds a block to the newest columns. */
-  public void add(Entry entry) {
-    bands.get(bands.size() - 1).entries().add(entry);
+  /**
+   * Adds blocks to the newest columns.
+   *
+   * @param entries the blocks in their order
+   */
+  public void add(List<Entry> entries) {
+    bands.get(bands.size() - 1).entries().addAll(entries);
   }
 
   /**

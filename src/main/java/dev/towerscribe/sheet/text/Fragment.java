@@ -5,7 +5,11 @@ import java.util.List;
 
 /** A piece of a text page that takes a known height of its column and is never torn apart. */
 public interface Fragment {
-  /** Height it takes, mm. */
+  /**
+   * Height it takes.
+   *
+   * @return mm
+   */
   double heightMm();
 
   /**

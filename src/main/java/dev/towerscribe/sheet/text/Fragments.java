@@ -25,17 +25,32 @@ public final class Fragments {
 
     @Override
     public void draw(double leftMm, double topMm, List<Item> out) {
-      LayerPen notes = LayerPen.notes(out);
-      if (!words.isEmpty()) {
-        notes.text(leftMm + indentMm, TextStyle.baseMm(topMm, cap), cap, Align.START, words);
-      }
+      TextStyle.lines(LayerPen.notes(out), leftMm + indentMm, topMm, cap, List.of(words));
     }
   }
 
-  /** A heading on a pale band. */
+  /**
+   * A heading on a pale band.
+   *
+   * @param lines its words, broken to the width
+   * @param cap height of capitals, mm
+   * @param widthMm width of the band
+   */
   public record Band(List<String> lines, double cap, double widthMm) implements Fragment {
     /** How far the words stand in. */
     public static final double INDENT = 2.0;
+
+    /**
+     * A band, its words broken to its width.
+     *
+     * @param words the heading
+     * @param cap height of capitals, mm
+     * @param widthMm width of the band
+     * @return the band
+     */
+    public static Band of(String words, double cap, double widthMm) {
+      return new Band(TextStyle.wrap(words, cap, widthMm - 2 * INDENT), cap, widthMm);
+    }
 
     @Override
     public double heightMm() {
@@ -47,11 +62,7 @@ public final class Fragments {
       LayerPen notes = LayerPen.notes(out);
       double bottom = topMm - heightMm();
       notes.box(leftMm, bottom, leftMm + widthMm, topMm, Pen.NONE, Ink.PALE);
-      double y = topMm - 0.7;
-      for (String line : lines) {
-        notes.text(leftMm + INDENT, TextStyle.baseMm(y, cap), cap, Align.START, line);
-        y -= TextStyle.lineMm(cap);
-      }
+      TextStyle.lines(notes, leftMm + INDENT, topMm - 0.7, cap, lines);
     }
   }
 
@@ -66,11 +77,7 @@ public final class Fragments {
     public void draw(double leftMm, double topMm, List<Item> out) {
       LayerPen notes = LayerPen.notes(out);
       notes.box(leftMm, topMm - 0.9, leftMm + widthMm, topMm, Pen.NONE, Ink.BLACK);
-      double y = topMm - 1.0;
-      for (String line : lines) {
-        notes.text(leftMm, TextStyle.baseMm(y, cap), cap, Align.START, line);
-        y -= TextStyle.lineMm(cap);
-      }
+      TextStyle.lines(notes, leftMm, topMm - 1.0, cap, lines);
     }
   }
 
@@ -88,11 +95,9 @@ public final class Fragments {
 
     @Override
     public void draw(double leftMm, double topMm, List<Item> out) {
-      LayerPen notes = LayerPen.notes(out);
       double cap = first.cap();
-      double r = 0.24 * cap;
       Vec2 at = new Vec2(leftMm + 0.4 * cap, TextStyle.baseMm(topMm, cap) + 0.42 * cap);
-      notes.dot(at, r);
+      LayerPen.notes(out).dot(at, 0.24 * cap);
       first.draw(leftMm, topMm, out);
     }
   }
@@ -121,8 +126,14 @@ public final class Fragments {
     }
   }
 
-  /** Several blocks as one that is never torn apart. */
+  /**
+   * Several blocks as one that is never torn apart.
+   *
+   * @param blocks the blocks, downward
+   * @param gapMm empty space between two
+   */
   public record Stack(List<Fragment> blocks, double gapMm) implements Fragment {
+    /** Copies the list. */
     public Stack {
       blocks = List.copyOf(blocks);
     }
@@ -143,7 +154,13 @@ public final class Fragments {
     }
   }
 
-  /** Two blocks side by side. */
+  /**
+   * Two blocks side by side.
+   *
+   * @param left the left one
+   * @param right the right one
+   * @param rightAtMm from left edge to left edge
+   */
   public record Beside(Fragment left, Fragment right, double rightAtMm) implements Fragment {
     @Override
     public double heightMm() {
@@ -157,10 +174,36 @@ public final class Fragments {
     }
   }
 
-  /** A warning in a heavy frame: white words on a black bar, then what is to be said. */
+  /**
+   * A warning in a heavy frame: white words on a black bar, then what is to be said.
+   *
+   * @param title words on the bar, broken to {@link #insideMm}
+   * @param titleCap height of their capitals, mm
+   * @param inside what is to be said
+   * @param widthMm width of the frame
+   */
   public record Warning(List<String> title, double titleCap, Fragment inside, double widthMm)
       implements Fragment {
-    /** Room for what is inside. */
+    /**
+     * A warning, its title broken to its width.
+     *
+     * @param title words on the bar
+     * @param titleCap height of their capitals, mm
+     * @param inside what is to be said
+     * @param widthMm width of the frame
+     * @return the warning
+     */
+    public static Warning of(String title, double titleCap, Fragment inside, double widthMm) {
+      List<String> lines = TextStyle.wrap(title, titleCap, insideMm(widthMm));
+      return new Warning(lines, titleCap, inside, widthMm);
+    }
+
+    /**
+     * Room for what is inside.
+     *
+     * @param widthMm width of the frame
+     * @return width of what it holds, mm
+     */
     public static double insideMm(double widthMm) {
       return widthMm - 2 * (PAD + Pen.HEAVY.widthMm());
     }
@@ -188,25 +231,60 @@ public final class Fragments {
           Ink.NONE);
       notes.box(leftMm, topMm - barMm(), right, topMm, Pen.NONE, Ink.BLACK);
       double in = leftMm + PAD + Pen.HEAVY.widthMm();
-      double y = topMm - 1.0;
-      for (String line : title) {
-        notes.text(in, TextStyle.baseMm(y, titleCap), titleCap, Align.START, line, Ink.WHITE);
-        y -= TextStyle.lineMm(titleCap);
-      }
+      TextStyle.lines(notes, in, topMm - 1.0, titleCap, title, Ink.WHITE);
       inside.draw(in, topMm - barMm() - PAD + 1.0, out);
     }
   }
 
-  /** Lines of a paragraph. */
+  /**
+   * Lines of a paragraph.
+   *
+   * @param words its words
+   * @param cap height of capitals, mm
+   * @param widthMm width of the column
+   * @param indentMm how far its lines stand in
+   * @return a piece for each line
+   */
   public static List<Fragment> lines(String words, double cap, double widthMm, double indentMm) {
-    List<Fragment> blocks = new ArrayList<>();
-    for (String line : TextStyle.wrap(words, cap, widthMm - indentMm)) {
-      blocks.add(new Words(line, cap, indentMm));
-    }
-    return blocks;
+    return TextStyle.wrap(words, cap, widthMm - indentMm).stream()
+        .<Fragment>map(line -> new Words(line, cap, indentMm))
+        .toList();
   }
 
-  /** Lines of a point in a list. */
+  /**
+   * A paragraph as one piece.
+   *
+   * @param words its words
+   * @param cap height of capitals, mm
+   * @param widthMm width of the column
+   * @return the piece
+   */
+  public static Stack paragraph(String words, double cap, double widthMm) {
+    return new Stack(lines(words, cap, widthMm, 0), 0);
+  }
+
+  /**
+   * Points of a list as one piece.
+   *
+   * @param points each a sentence or more
+   * @param cap height of capitals, mm
+   * @param widthMm width of the column
+   * @param gapMm empty space between two
+   * @return the piece
+   */
+  public static Stack points(List<String> points, double cap, double widthMm, double gapMm) {
+    return new Stack(
+        points.stream().<Fragment>map(p -> new Stack(dotted(p, cap, widthMm), 0)).toList(), gapMm);
+  }
+
+  /**
+   * Lines of a point in a list.
+   *
+   * @param words its words
+   * @param cap height of capitals, mm
+   * @param widthMm width of the column
+   * @return a piece for each line, the first with the dot
+   */
   public static List<Fragment> dotted(String words, double cap, double widthMm) {
     List<Fragment> blocks = new ArrayList<>(lines(words, cap, widthMm, Dotted.indentMm(cap)));
     if (!blocks.isEmpty()) {

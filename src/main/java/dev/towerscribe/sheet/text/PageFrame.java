@@ -5,22 +5,46 @@ import java.util.List;
 
 /** What stands round a page's body: its head and its foot. */
 public interface PageFrame {
-  /** Width of the paper, mm. */
+  /**
+   * Width of the paper.
+   *
+   * @return mm
+   */
   double paperWidthMm();
 
-  /** Height of the paper, mm. */
+  /**
+   * Height of the paper.
+   *
+   * @return mm
+   */
   double paperHeightMm();
 
-  /** Left edge of the body, page mm. */
+  /**
+   * Left edge of the body.
+   *
+   * @return page mm
+   */
   double leftMm();
 
-  /** Width of the body, mm. */
+  /**
+   * Width of the body.
+   *
+   * @return mm
+   */
   double widthMm();
 
-  /** Upper edge of the body, page mm. */
+  /**
+   * Upper edge of the body.
+   *
+   * @return page mm
+   */
   double bodyTopMm();
 
-  /** Lower edge of the body, page mm. */
+  /**
+   * Lower edge of the body.
+   *
+   * @return page mm
+   */
   double bodyBottomMm();
 
   /**

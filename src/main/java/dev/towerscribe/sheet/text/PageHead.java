@@ -70,10 +70,8 @@ public record PageHead(Print print, JobInfo info, Optional<Side> side, String ti
   }
 
   private String dateAndPack() {
-    return "Date "
-        + info.date().map(Object::toString).orElse("________________")
-        + "     Pack "
-        + info.packMark();
+    String date = info.date().map(Object::toString).orElse("________________");
+    return "Date %s     Pack %s".formatted(date, info.packMark());
   }
 
   private String page(int number, int count) {
@@ -85,11 +83,8 @@ public record PageHead(Print print, JobInfo info, Optional<Side> side, String ti
     double room = widthMm() - COLUMN_GAP - Lettering.width(page(888, 888), LINE);
     return Lettering.width(dateAndPack(), LINE) <= room
         ? List.of(dateAndPack())
-        : append(TextStyle.wrap(dateAndPack(), LINE, widthMm()), "");
-  }
-
-  private static List<String> append(List<String> lines, String last) {
-    return Stream.concat(lines.stream(), Stream.of(last)).toList();
+        : Stream.concat(TextStyle.wrap(dateAndPack(), LINE, widthMm()).stream(), Stream.of(""))
+            .toList();
   }
 
   private List<String> accepted() {
@@ -145,11 +140,10 @@ public record PageHead(Print print, JobInfo info, Optional<Side> side, String ti
       notes.text(leftMm(), TextStyle.baseMm(y, TextStyle.TITLE), cap, Align.START, title);
     }
     y -= titleHeightMm();
-    for (String line : jobLines()) {
-      notes.text(leftMm(), TextStyle.baseMm(y, JOB), JOB, Align.START, line);
-      y -= TextStyle.lineMm(JOB);
-    }
-    y = drawFacts(number, count, y, out);
+    y = TextStyle.lines(notes, leftMm(), y, JOB, jobLines());
+    y = TextStyle.lines(notes, leftMm(), y, LINE, factLines());
+    double last = TextStyle.baseMm(y + TextStyle.lineMm(LINE), LINE);
+    notes.text(rightMm(), last, LINE, Align.END, page(number, count));
     y -= GAP;
     notes.line(leftMm(), y, rightMm(), y, Pen.FINAL_CUT);
     for (String words : accepted()) {
@@ -160,25 +154,6 @@ public record PageHead(Print print, JobInfo info, Optional<Side> side, String ti
     }
     double foot = bodyBottomMm() - BODY_GAP;
     notes.line(leftMm(), foot, rightMm(), foot, Pen.THIN);
-    foot -= GAP / 2;
-    for (String line : foot()) {
-      notes.text(
-          leftMm(), TextStyle.baseMm(foot, TextStyle.SMALL), TextStyle.SMALL, Align.START, line);
-      foot -= TextStyle.lineMm(TextStyle.SMALL);
-    }
-  }
-
-  private double drawFacts(int number, int count, double top, List<Item> out) {
-    LayerPen notes = LayerPen.notes(out);
-    double y = top;
-    for (String line : factLines()) {
-      if (!line.isEmpty()) {
-        notes.text(leftMm(), TextStyle.baseMm(y, LINE), LINE, Align.START, line);
-      }
-      y -= TextStyle.lineMm(LINE);
-    }
-    double last = TextStyle.baseMm(y + TextStyle.lineMm(LINE), LINE);
-    notes.text(rightMm(), last, LINE, Align.END, page(number, count));
-    return y;
+    TextStyle.lines(notes, leftMm(), foot - GAP / 2, TextStyle.SMALL, foot());
   }
 }

@@ -3,8 +3,9 @@ package dev.towerscribe.sheet.text;
 import dev.towerscribe.drawing.Align;
 import dev.towerscribe.drawing.Ink;
 import dev.towerscribe.drawing.Item;
-import dev.towerscribe.drawing.Lettering;
+import dev.towerscribe.drawing.LayerPen;
 import dev.towerscribe.drawing.Pen;
+import dev.towerscribe.quantity.Lengths;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -46,15 +47,45 @@ public record Table(
    * @param second small lettering under it, perhaps empty
    */
   public record Cell(String main, String second) {
+    /**
+     * A cell of one line.
+     *
+     * @param main what it says
+     * @return the cell
+     */
     public static Cell of(String main) {
       return new Cell(main, "");
     }
+
+    /**
+     * A length with the other unit below it.
+     *
+     * @param mm the length
+     * @param lengths the first unit
+     * @return the cell
+     */
+    public static Cell length(double mm, Lengths lengths) {
+      return new Cell(lengths.with(mm), lengths.other().with(mm));
+    }
   }
 
+  /**
+   * A table with plenty of space in its rows.
+   *
+   * @param columns its columns
+   * @param rows cells of each row, as many as columns
+   * @param widthMm its width
+   * @param leastRowMm least height of a row, to write in
+   */
   public Table(List<Column> columns, List<List<Cell>> rows, double widthMm, double leastRowMm) {
     this(columns, rows, widthMm, leastRowMm, AIRY_MM);
   }
 
+  /**
+   * Copies the lists and widens columns of figures as they need.
+   *
+   * @throws IllegalArgumentException if a row has not a cell for each column
+   */
   public Table {
     columns = List.copyOf(columns);
     rows = rows.stream().map(List::copyOf).toList();
@@ -80,11 +111,9 @@ public record Table(
     for (int i = 0; i < wide.length; i++) {
       wide[i] = room * columns.get(i).weight() / all;
       if (columns.get(i).align() == Align.END) {
-        double longest = 0;
-        for (List<Cell> row : rows) {
-          longest = Math.max(longest, longestWordMm(row.get(i).main(), TextStyle.TABLE));
-          longest = Math.max(longest, longestWordMm(row.get(i).second(), TextStyle.SMALL));
-        }
+        int column = i;
+        double longest =
+            rows.stream().mapToDouble(r -> longestWordMm(r.get(column))).max().orElse(0);
         tooNarrow |= longest + 2 * PAD_X > wide[i];
         wide[i] = Math.max(wide[i], longest + 2 * PAD_X + ROUNDING_MM);
         figures += wide[i];
@@ -104,12 +133,10 @@ public record Table(
     return fitted;
   }
 
-  private static double longestWordMm(String text, double cap) {
-    double longest = 0;
-    for (String word : text.split("\\s+")) {
-      longest = Math.max(longest, Lettering.width(word, cap));
-    }
-    return longest;
+  private static double longestWordMm(Cell cell) {
+    return Math.max(
+        TextStyle.longestWordMm(cell.main(), TextStyle.TABLE),
+        TextStyle.longestWordMm(cell.second(), TextStyle.SMALL));
   }
 
   private double columnMm(int i) {
@@ -117,7 +144,11 @@ public record Table(
     return (widthMm - 2 * INSET) * columns.get(i).weight() / all;
   }
 
-  /** The headings. */
+  /**
+   * The headings.
+   *
+   * @return a block
+   */
   public Fragment head() {
     List<List<Fragments.Words>> cells = new ArrayList<>();
     for (int i = 0; i < columns.size(); i++) {
@@ -126,11 +157,19 @@ public record Table(
     return new Row(cells, true);
   }
 
-  /** A row. */
-  public Fragment row(int index) {
+  /**
+   * The rows, each as a block.
+   *
+   * @return without the headings
+   */
+  public List<Fragment> body() {
+    return rows.stream().map(this::row).toList();
+  }
+
+  private Fragment row(List<Cell> row) {
     List<List<Fragments.Words>> cells = new ArrayList<>();
     for (int i = 0; i < columns.size(); i++) {
-      Cell cell = rows.get(index).get(i);
+      Cell cell = row.get(i);
       List<Fragments.Words> all = new ArrayList<>(words(cell.main(), TextStyle.TABLE, i));
       all.addAll(words(cell.second(), TextStyle.SMALL, i));
       cells.add(all);
@@ -138,13 +177,14 @@ public record Table(
     return new Row(cells, false);
   }
 
-  /** The whole table as one block, for small ones. */
+  /**
+   * The whole table as one block, for small ones.
+   *
+   * @return headings and rows
+   */
   public Fragment whole() {
-    List<Fragment> all = new ArrayList<>();
-    all.add(head());
-    for (int i = 0; i < rows.size(); i++) {
-      all.add(row(i));
-    }
+    List<Fragment> all = new ArrayList<>(List.of(head()));
+    all.addAll(body());
     return new Fragments.Stack(all, 0);
   }
 
@@ -171,13 +211,14 @@ public record Table(
 
     @Override
     public void draw(double leftMm, double topMm, List<Item> out) {
+      LayerPen notes = LayerPen.notes(out);
       double bottom = topMm - heightMm();
       double left = leftMm + INSET;
       double right = leftMm + widthMm - INSET;
       if (head) {
-        out.add(TextStyle.box(left, bottom, right, topMm - INSET, Pen.NONE, Ink.PALE));
-        out.add(
-            TextStyle.line(leftMm, topMm - INSET, leftMm + widthMm, topMm - INSET, Pen.OUTLINE));
+        double edge = topMm - INSET;
+        notes.box(left, bottom, right, edge, Pen.NONE, Ink.PALE);
+        notes.line(leftMm, edge, leftMm + widthMm, edge, Pen.OUTLINE);
       }
       double x = left;
       for (int i = 0; i < cells.size(); i++) {
@@ -192,18 +233,16 @@ public record Table(
             };
         for (Fragments.Words line : cells.get(i)) {
           if (!line.words().isEmpty()) {
-            out.add(
-                TextStyle.text(
-                    at, TextStyle.baseMm(y, line.cap()), line.cap(), align, line.words()));
+            double base = TextStyle.baseMm(y, line.cap());
+            notes.text(at, base, line.cap(), align, line.words());
           }
           y -= line.heightMm();
         }
-        out.add(TextStyle.line(x, bottom, x, topMm, i == 0 ? Pen.OUTLINE : Pen.FINE));
+        notes.line(x, bottom, x, topMm, i == 0 ? Pen.OUTLINE : Pen.FINE);
         x += wide;
       }
-      out.add(TextStyle.line(right, bottom, right, topMm, Pen.OUTLINE));
-      out.add(
-          TextStyle.line(leftMm, bottom, leftMm + widthMm, bottom, head ? Pen.OUTLINE : Pen.THIN));
+      notes.line(right, bottom, right, topMm, Pen.OUTLINE);
+      notes.line(leftMm, bottom, leftMm + widthMm, bottom, head ? Pen.OUTLINE : Pen.THIN);
     }
   }
 

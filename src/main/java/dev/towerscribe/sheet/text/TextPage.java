@@ -3,11 +3,15 @@ package dev.towerscribe.sheet.text;
 import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.Page;
 import dev.towerscribe.geometry.PrintScale;
+import dev.towerscribe.model.Print;
+import dev.towerscribe.model.Side;
 import dev.towerscribe.quantity.Lengths;
 import dev.towerscribe.report.Block;
+import dev.towerscribe.report.Phrases;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * A page of words and tables, continued on further pages as it needs. Nothing is lettered smaller
@@ -23,57 +27,126 @@ public final class TextPage {
   private final Flow flow;
   private double columnMm;
 
+  /**
+   * An empty page.
+   *
+   * @param head what stands round its body
+   */
   public TextPage(PageFrame head) {
     this.head = head;
     this.flow = new Flow(head.leftMm(), head.bodyTopMm(), head.bodyBottomMm());
     columns(1);
   }
 
-  /** Width of the columns now being filled. */
+  /**
+   * An empty page of a pack, with the bar that tells of accepted stops.
+   *
+   * @param print paper and margin
+   * @param info the job
+   * @param side the tower or wheel it is about, if it is about one
+   * @param title the page's title
+   * @return the page
+   */
+  public static TextPage of(Print print, JobInfo info, Optional<Side> side, String title) {
+    return new TextPage(new PageHead(print, info, side, title, true));
+  }
+
+  /**
+   * The airiest way to set a page that needs no more paper than another: a last page of a few lines
+   * is one more to print and to lose.
+   *
+   * @param ways the airiest first, at least one
+   * @param set sets it one way
+   * @param <W> what is set differently
+   * @return the pages
+   */
+  public static <W> List<Page> fewest(List<W> ways, Function<W, List<Page>> set) {
+    List<Page> best = List.of();
+    for (W way : ways) {
+      List<Page> pages = set.apply(way);
+      if (best.isEmpty() || pages.size() < best.size()) {
+        best = pages;
+      }
+    }
+    return best;
+  }
+
+  /**
+   * Width of the columns now being filled.
+   *
+   * @return mm
+   */
   public double columnMm() {
     return columnMm;
   }
 
-  /** Goes on in so many columns of equal height. */
+  /**
+   * Goes on in so many columns of equal height.
+   *
+   * @param count how many
+   * @return this page
+   */
   public TextPage columns(int count) {
     columnMm = (head.widthMm() - GUTTER * (count - 1)) / count;
     flow.columns(count, columnMm, GUTTER);
     return this;
   }
 
-  /** A heading, kept with what follows. */
-  TextPage heading(String words, double cap) {
-    return add(
-        new Fragments.Heading(TextStyle.wrap(words, cap, columnMm), cap, columnMm),
-        1.5 * cap,
-        true);
-  }
-
-  /** A heading on a pale band, kept with what follows. */
+  /**
+   * A heading on a pale band, kept with what follows.
+   *
+   * @param words the heading
+   * @return this page
+   */
   public TextPage band(String words) {
-    double cap = TextStyle.HEADING;
-    List<String> lines = TextStyle.wrap(words, cap, columnMm - 2 * Fragments.Band.INDENT);
-    return add(new Fragments.Band(lines, cap, columnMm), HEADING_GAP, true);
+    return add(Fragments.Band.of(words, TextStyle.HEADING, columnMm), HEADING_GAP, true);
   }
 
-  /** A paragraph. */
+  /**
+   * A paragraph.
+   *
+   * @param words its words
+   * @param cap height of capitals, mm
+   * @return this page
+   */
   public TextPage paragraph(String words, double cap) {
     return chain(Fragments.lines(words, cap, columnMm, 0), PARAGRAPH_GAP, false);
   }
 
-  /** A paragraph kept with what follows. */
+  /**
+   * A paragraph kept with what follows.
+   *
+   * @param words its words
+   * @param cap height of capitals, mm
+   * @return this page
+   */
   public TextPage lead(String words, double cap) {
     return chain(Fragments.lines(words, cap, columnMm, 0), PARAGRAPH_GAP, true);
   }
 
-  /** A point of a list. */
+  /**
+   * A point of a list.
+   *
+   * @param words its words
+   * @param cap height of capitals, mm
+   * @return this page
+   */
   public TextPage point(String words, double cap) {
     return chain(Fragments.dotted(words, cap, columnMm), POINT_GAP, false);
   }
 
-  /** A heading with its points, all in one column. */
+  /**
+   * A heading under a heavy line with its points, all in one column.
+   *
+   * @param heading the heading
+   * @param points each a sentence or more
+   * @param cap height of the points' capitals, mm
+   * @return this page
+   */
   public TextPage section(String heading, List<String> points, double cap) {
-    heading(heading, cap * 1.15);
+    double large = cap * 1.15;
+    List<String> lines = TextStyle.wrap(heading, large, columnMm);
+    add(new Fragments.Heading(lines, large, columnMm), 1.5 * large, true);
     for (int i = 0; i < points.size(); i++) {
       boolean last = i == points.size() - 1;
       chain(Fragments.dotted(points.get(i), cap, columnMm), POINT_GAP, !last);
@@ -89,57 +162,92 @@ public final class TextPage {
    * @param details more about it, each a paragraph
    * @param gapMm empty space above it
    * @param keep whether what follows belongs to it
+   * @return this page
    */
   public TextPage step(int number, String todo, List<String> details, double gapMm, boolean keep) {
+    double indent = Fragments.Step.INDENT;
     List<Fragment> all =
-        new ArrayList<>(Fragments.lines(todo, TextStyle.HEADING, columnMm, Fragments.Step.INDENT));
+        new ArrayList<>(Fragments.lines(todo, TextStyle.HEADING, columnMm, indent));
     all.set(0, new Fragments.Step(number, (Fragments.Words) all.get(0)));
-    for (String detail : details) {
-      all.addAll(Fragments.lines(detail, TextStyle.BODY, columnMm, Fragments.Step.INDENT));
-    }
+    details.forEach(d -> all.addAll(Fragments.lines(d, TextStyle.BODY, columnMm, indent)));
     return chain(all, gapMm, keep);
   }
 
-  /** A table; its headings come again on every page. */
+  /**
+   * A table; its headings come again on every page.
+   *
+   * @param table the table
+   * @param gapMm empty space above it
+   * @return this page
+   */
   public TextPage table(Table table, double gapMm) {
-    Fragment headings = table.head();
-    flow.add(new Flow.Entry(headings, gapMm, true, Optional.empty()));
-    for (int i = 0; i < table.rows().size(); i++) {
-      flow.add(new Flow.Entry(table.row(i), 0, false, Optional.of(headings)));
-    }
-    return this;
+    return rows(table.head(), table.body(), gapMm);
   }
 
-  /** Rows under headings that come again on every page. */
+  /**
+   * Rows under headings that come again on every page.
+   *
+   * @param headings the headings
+   * @param rows the rows
+   * @param gapMm empty space above the headings
+   * @return this page
+   */
   public TextPage rows(Fragment headings, List<? extends Fragment> rows, double gapMm) {
-    flow.add(new Flow.Entry(headings, gapMm, true, Optional.empty()));
-    for (Fragment row : rows) {
-      flow.add(new Flow.Entry(row, 0, false, Optional.of(headings)));
-    }
+    flow.add(Flow.Entry.rows(headings, rows, gapMm));
     return this;
   }
 
-  /** Blocks of a report. */
+  /**
+   * Blocks of a report.
+   *
+   * @param blocks the blocks
+   * @param lengths the unit of their figures
+   * @param style how airy they are set
+   * @return this page
+   */
   public TextPage blocks(List<? extends Block> blocks, Lengths lengths, BlockSetter.Style style) {
-    for (Block block : blocks) {
-      BlockSetter.entries(block, lengths, style, columnMm).forEach(flow::add);
-    }
+    blocks.forEach(b -> flow.add(BlockSetter.entries(b, lengths, style, columnMm)));
     return this;
   }
 
-  /** Any piece. */
+  /**
+   * Any piece.
+   *
+   * @param block the piece
+   * @param gapMm empty space above it
+   * @param keep whether what follows belongs to it
+   * @return this page
+   */
   public TextPage add(Fragment block, double gapMm, boolean keep) {
-    flow.add(new Flow.Entry(block, gapMm, keep, Optional.empty()));
+    return chain(List.of(block), gapMm, keep);
+  }
+
+  /**
+   * Pieces without gaps between them, kept together.
+   *
+   * @param blocks the pieces
+   * @param gapMm empty space above the first
+   * @param keepLast whether what follows belongs to them
+   * @return this page
+   */
+  public TextPage chain(List<Fragment> blocks, double gapMm, boolean keepLast) {
+    flow.add(Flow.Entry.chain(blocks, gapMm, keepLast));
     return this;
   }
 
-  /** Fragments without gaps between them, kept together. */
-  public TextPage chain(List<Fragment> blocks, double gapMm, boolean keepLast) {
-    for (int i = 0; i < blocks.size(); i++) {
-      boolean last = i == blocks.size() - 1;
-      add(blocks.get(i), i == 0 ? gapMm : 0, !last || keepLast);
-    }
-    return this;
+  /**
+   * The pages about one side of the car, numbered from 1.
+   *
+   * @param side the side
+   * @param stem last part of the file names, before the number
+   * @param outline outline entry after the side's word: "tower, findings"
+   * @param label last part of the short label, before the number
+   * @return at least one page
+   */
+  public List<Page> pages(Side side, String stem, String outline, String label) {
+    String word = Phrases.capital(side.word());
+    String shortLabel = "%s-%s-".formatted(word.substring(0, 1), label);
+    return pages("%s-%s".formatted(side.word(), stem), word + " " + outline, shortLabel, false);
   }
 
   /**

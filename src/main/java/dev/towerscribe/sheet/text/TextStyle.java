@@ -2,15 +2,12 @@ package dev.towerscribe.sheet.text;
 
 import dev.towerscribe.drawing.Align;
 import dev.towerscribe.drawing.Ink;
-import dev.towerscribe.drawing.Item;
-import dev.towerscribe.drawing.Layer;
+import dev.towerscribe.drawing.LayerPen;
 import dev.towerscribe.drawing.Lettering;
-import dev.towerscribe.drawing.Pen;
-import dev.towerscribe.geometry.Vec2;
-import dev.towerscribe.quantity.Angle;
+import java.util.Arrays;
 import java.util.List;
 
-/** Sizes of the text pages' lettering (heights of capitals, mm) and the shapes they are made of. */
+/** Sizes of the text pages' lettering (heights of capitals, mm) and how its lines are set. */
 public final class TextStyle {
   /** Page titles. */
   public static final double TITLE = 7.0;
@@ -38,45 +35,71 @@ public final class TextStyle {
 
   private TextStyle() {}
 
-  /** Height that a line takes. */
+  /**
+   * Height that a line takes.
+   *
+   * @param cap height of capitals, mm
+   * @return from one base line to the next, mm
+   */
   public static double lineMm(double cap) {
     return PITCH * cap;
   }
 
-  /** Base line of a line whose upper edge is given. */
+  /**
+   * Base line of a line whose upper edge is given.
+   *
+   * @param topMm its upper edge, page mm
+   * @param cap height of capitals, mm
+   * @return the base line, page mm
+   */
   public static double baseMm(double topMm, double cap) {
     return topMm - DROP * cap;
   }
 
-  /** A line of text. */
-  public static Item text(double x, double baseMm, double cap, Align align, String words) {
-    return new Item.Text(
-        Layer.NOTES, new Vec2(x, baseMm), cap, align, Angle.ZERO, words, Ink.BLACK);
+  /**
+   * Draws lines of text under one another.
+   *
+   * @param pen draws them
+   * @param x where they stand, page mm
+   * @param topMm upper edge of the first, page mm
+   * @param cap height of capitals, mm
+   * @param lines their words; an empty one leaves its place blank
+   * @return lower edge of the last, page mm
+   */
+  public static double lines(LayerPen pen, double x, double topMm, double cap, List<String> lines) {
+    return lines(pen, x, topMm, cap, lines, Ink.BLACK);
   }
 
-  /** A line of white text, for a black ground. */
-  public static Item white(double x, double baseMm, double cap, Align align, String words) {
-    return new Item.Text(
-        Layer.NOTES, new Vec2(x, baseMm), cap, align, Angle.ZERO, words, Ink.WHITE);
+  /** The same in an ink. */
+  static double lines(
+      LayerPen pen, double x, double topMm, double cap, List<String> lines, Ink ink) {
+    double y = topMm;
+    for (String line : lines) {
+      if (!line.isEmpty()) {
+        pen.text(x, baseMm(y, cap), cap, Align.START, line, ink);
+      }
+      y -= lineMm(cap);
+    }
+    return y;
   }
 
-  /** A straight line. */
-  public static Item line(double x1, double y1, double x2, double y2, Pen pen) {
-    return new Item.Line(Layer.NOTES, new Vec2(x1, y1), new Vec2(x2, y2), pen);
-  }
-
-  /** An upright rectangle. */
-  public static Item box(double x1, double y1, double x2, double y2, Pen pen, Ink fill) {
-    return new Item.Polyline(
-        Layer.NOTES,
-        List.of(new Vec2(x1, y1), new Vec2(x2, y1), new Vec2(x2, y2), new Vec2(x1, y2)),
-        true,
-        pen,
-        fill);
-  }
-
-  /** Words broken to a width; empty words give no line. */
+  /**
+   * Words broken to a width.
+   *
+   * @param words what they say, perhaps nothing
+   * @param cap height of capitals, mm
+   * @param widthMm the width
+   * @return its lines; none for empty words
+   */
   public static List<String> wrap(String words, double cap, double widthMm) {
     return words.isEmpty() ? List.of() : Lettering.wrap(words, cap, widthMm);
+  }
+
+  /** The least width that words can be broken to, mm. */
+  static double longestWordMm(String words, double cap) {
+    return Arrays.stream(words.split("\\s+"))
+        .mapToDouble(word -> Lettering.width(word, cap))
+        .max()
+        .orElse(0);
   }
 }
