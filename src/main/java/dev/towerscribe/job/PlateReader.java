@@ -5,7 +5,6 @@ import dev.towerscribe.geometry.Region;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Bolt;
 import dev.towerscribe.model.Plate;
-import dev.towerscribe.model.PlateMake;
 import dev.towerscribe.model.Thread;
 import dev.towerscribe.quantity.Tolerances;
 import java.util.ArrayList;
@@ -41,17 +40,13 @@ final class PlateReader {
     var outline =
         t.table("outline")
             .flatMap(
-                s -> {
-                  var shape =
-                      ShapeReader.read(
-                          s,
-                          List.of("diameter", "points"),
-                          Limits.PLATE,
-                          Limits.PLATE_PLAN,
-                          Optional.of(Vec2.ZERO));
-                  s.close();
-                  return shape;
-                })
+                s ->
+                    ShapeReader.whole(
+                        s,
+                        ShapeReader.CIRCLE_OR_RING,
+                        Limits.PLATE,
+                        Limits.PLATE_PLAN,
+                        Optional.of(Vec2.ZERO)))
             .flatMap(shape -> rounded(t, shape));
     var handed =
         t.flag("handed", "Say true for a mirrored pair, false for one part used on both sides.");
@@ -69,31 +64,27 @@ final class PlateReader {
     var wallGap = t.length("wall_gap", Limits.MARGIN, DEFAULT_WALL_GAP_MM);
     var boltTables = t.tables("bolts", LEAST_BOLTS, "bolts");
     var bolts = bolts(boltTables, outline);
-    var makeTable = t.optionalTable("make");
-    Optional<PlateMake> make =
-        makeTable.isPresent()
-            ? makeTable.flatMap(MakeReader::read)
-            : Optional.of(PlateMake.ASSUMED);
-    t.close();
-    if (!t.sound()) {
-      return Optional.empty();
-    }
-    Plate plate =
-        new Plate(
-            name.get(),
-            thickness.get(),
-            outline.get(),
-            handed.get(),
-            slot.get(),
-            bearingX.get(),
-            height.get(),
-            diameter.get(),
-            clearance.get(),
-            cover.get(),
-            wallGap.get(),
-            bolts,
-            make.get());
-    return Optional.of(new Found(plate, t, makeTable, boltTables));
+    var make = t.tableOrEmpty("make").flatMap(MakeReader::read);
+    return t.closed(
+        () ->
+            new Found(
+                new Plate(
+                    name.get(),
+                    thickness.get(),
+                    outline.get(),
+                    handed.get(),
+                    slot.get(),
+                    bearingX.get(),
+                    height.get(),
+                    diameter.get(),
+                    clearance.get(),
+                    cover.get(),
+                    wallGap.get(),
+                    bolts,
+                    make.get()),
+                t,
+                t.optionalTable("make"),
+                boltTables));
   }
 
   /** A traced outline with its outward corners rounded: every check is to see the true edge. */

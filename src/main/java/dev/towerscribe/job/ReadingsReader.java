@@ -96,16 +96,12 @@ public record ReadingsReader(IntPredicate printable, Consumer<String> notes, Job
   }
 
   private static Optional<Uncertainty> uncertainty(TableReader t) {
-    var caliper =
-        StatedValues.length(t, "caliper", Limits.CALIPER_SD, Uncertainty.ASSUMED.caliperMm());
-    var landmark =
-        StatedValues.length(t, "landmark", Limits.LANDMARK_SD, Uncertainty.ASSUMED.landmarkMm());
-    var edge = StatedValues.length(t, "edge", Limits.EDGE_SD, Uncertainty.ASSUMED.edgeMm());
-    var line =
-        Stated.or(
-            t.has("line") ? t.angle("line", Limits.LINE_SD) : Optional.empty(),
-            Uncertainty.ASSUMED.line().value());
-    var centre = StatedValues.length(t, "centre", Limits.CENTRE_SD, Uncertainty.ASSUMED.centreMm());
+    Uncertainty usual = Uncertainty.ASSUMED;
+    var caliper = StatedValues.length(t, "caliper", Limits.CALIPER_SD, usual.caliperMm());
+    var landmark = StatedValues.length(t, "landmark", Limits.LANDMARK_SD, usual.landmarkMm());
+    var edge = StatedValues.length(t, "edge", Limits.EDGE_SD, usual.edgeMm());
+    var line = Stated.or(t.optionalAngle("line", Limits.LINE_SD), usual.line().value());
+    var centre = StatedValues.length(t, "centre", Limits.CENTRE_SD, usual.centreMm());
     return t.closed(() -> new Uncertainty(caliper, landmark, edge, line, centre));
   }
 

@@ -15,6 +15,9 @@ final class ShapeReader {
   /** The keys a shape can be given by; each shape has exactly one of them. */
   static final List<String> KINDS = List.of("diameter", "points", "radii");
 
+  /** Those of a thing whose edge nobody takes from a centre. */
+  static final List<String> CIRCLE_OR_RING = List.of("diameter", "points");
+
   /** Fewer clock steps than this round too coarse a corner: 60 degrees. */
   private static final int LEAST_RADII = 6;
 
@@ -39,21 +42,13 @@ final class ShapeReader {
       AllowedRange reach,
       Optional<Vec2> centre) {
     var given = kinds.stream().filter(t::has).toList();
-    if (given.isEmpty()) {
-      t.missing(
-          kinds.get(0),
-          "one of " + String.join(", ", kinds),
-          "Give the shape by one of these keys.");
+    if (given.size() != 1) {
       t.has("at");
-      return Optional.empty();
-    }
-    if (given.size() > 1) {
-      t.fault(
-          given.get(1),
-          "one of " + String.join(", ", kinds),
-          "The shape is already given by " + given.get(0) + ": keep one.");
-      t.has("at");
-      return Optional.empty();
+      String limit = "one of " + String.join(", ", kinds);
+      return given.isEmpty()
+          ? t.missing(kinds.get(0), limit, "Give the shape by one of these keys.")
+          : t.fault(
+              given.get(1), limit, "The shape is already given by " + given.get(0) + ": keep one.");
     }
     if (given.get(0).equals("points")) {
       return traced(t, size, reach);
@@ -63,14 +58,22 @@ final class ShapeReader {
     if (given.get(0).equals("radii")) {
       AllowedRange radius = AllowedRange.mm(size.least() / 2, size.most() / 2);
       var radii = t.lengths("radii", LEAST_RADII, MOST_RADII, radius);
-      return at.isEmpty() || radii.isEmpty()
-          ? Optional.empty()
-          : Optional.of(clock(at.get(), radii.get()));
+      return at.flatMap(c -> radii.map(r -> clock(c, r)));
     }
     var diameter = t.length("diameter", size);
-    return at.isEmpty() || diameter.isEmpty()
-        ? Optional.empty()
-        : Optional.of(Contour.circle(at.get(), diameter.get() / 2));
+    return at.flatMap(c -> diameter.map(d -> Contour.circle(c, d / 2)));
+  }
+
+  /** The same of a table that holds a shape and nothing else. */
+  static Optional<Contour> whole(
+      TableReader t,
+      List<String> kinds,
+      AllowedRange size,
+      AllowedRange reach,
+      Optional<Vec2> centre) {
+    Optional<Contour> shape = read(t, kinds, size, reach, centre);
+    t.close();
+    return shape;
   }
 
   /** Which of {@link #KINDS} a table gives its shape by. */

@@ -39,6 +39,9 @@ final class SideReader {
   static Optional<SideJob> read(Side side, TableReader t, boolean plateReadable) {
     var tower = t.table("tower").flatMap(TowerReader::read);
     t.leave("plate");
+    if (!plateReadable) {
+      t.unsound();
+    }
     Optional<PlateReader.Found> found =
         plateReadable ? t.table("plate").flatMap(PlateReader::read) : Optional.empty();
     var plate = found.map(PlateReader.Found::plate);
@@ -53,9 +56,8 @@ final class SideReader {
     var strut = t.optionalTable("strut").flatMap(s -> StrutReader.strut(s, side));
     var axis = t.optionalTable("axis").flatMap(StrutReader::axis);
     var aims = t.optionalTable("aims").flatMap(StrutReader::aims);
-    t.close();
-    return t.sound() && plateReadable
-        ? Optional.of(
+    return t.closed(
+        () ->
             new SideJob(
                 side,
                 tower.get(),
@@ -67,8 +69,7 @@ final class SideReader {
                 print.get(),
                 strut,
                 axis,
-                aims))
-        : Optional.empty();
+                aims));
   }
 
   private static Optional<Mount> mount(TableReader m, Optional<Plate> plate) {
@@ -106,20 +107,20 @@ final class SideReader {
   private static Optional<Tools> tools(TableReader t, Optional<Plate> plate) {
     var room = t.length("room", Limits.ROOM, DEFAULT_ROOM_MM);
     boolean assumed = !t.has("socket");
-    Optional<Double> socket = Optional.empty();
-    Optional<Double> depth = Optional.of(DEFAULT_DEPTH_MM);
-    if (!assumed) {
-      var s = t.optionalTable("socket");
-      socket = s.flatMap(r -> r.length("diameter", Limits.SOCKET));
-      depth = s.flatMap(r -> r.length("depth", Limits.SOCKET_DEPTH, DEFAULT_DEPTH_MM));
-      s.ifPresent(TableReader::close);
-    } else if (plate.isPresent()) {
-      socket = typicalSocket(t, plate.get());
+    var s = t.optionalTable("socket");
+    Optional<Double> socket =
+        assumed
+            ? plate.flatMap(p -> typicalSocket(t, p))
+            : s.flatMap(r -> r.length("diameter", Limits.SOCKET));
+    Optional<Double> depth =
+        assumed
+            ? Optional.of(DEFAULT_DEPTH_MM)
+            : s.flatMap(r -> r.length("depth", Limits.SOCKET_DEPTH, DEFAULT_DEPTH_MM));
+    s.ifPresent(TableReader::close);
+    if (socket.isEmpty()) {
+      t.unsound();
     }
-    t.close();
-    return t.sound() && socket.isPresent()
-        ? Optional.of(new Tools(socket.get(), depth.get(), room.get(), assumed))
-        : Optional.empty();
+    return t.closed(() -> new Tools(socket.get(), depth.get(), room.get(), assumed));
   }
 
   private static Optional<Double> typicalSocket(TableReader t, Plate plate) {

@@ -64,7 +64,10 @@ final class StrutReader {
     var pivot = point(k, "pivot", StrutPoint.KNUCKLE_PIVOT.isOuter());
     var from = k.angle("from", Limits.WHEEL_ANGLE);
     var to = k.angle("to", Limits.WHEEL_ANGLE);
-    inOrder(k, "from", from, "to", to);
+    if (from.isPresent() && to.isPresent() && from.get().compareTo(to.get()) > 0) {
+      String most = AllowedRange.atMost(to.get().degrees());
+      k.fault("from", "at most to, " + most + " deg", "Swap.");
+    }
     return k.closed(() -> new StrutPoints.KnuckleBolt(pivot.get(), from.get(), to.get()));
   }
 
@@ -89,16 +92,6 @@ final class StrutReader {
           point.word(),
           "at least %s from %s".formatted(t.atLeast(Limits.LEAST_PART_MM), other.word()),
           "These are two ends of one part: measure both again.");
-    }
-  }
-
-  private static void inOrder(
-      TableReader t, String key, Optional<Angle> least, String otherKey, Optional<Angle> most) {
-    if (least.isPresent() && most.isPresent() && least.get().compareTo(most.get()) > 0) {
-      t.fault(
-          key,
-          "at most " + otherKey + ", " + AllowedRange.atMost(most.get().degrees()) + " deg",
-          "Swap.");
     }
   }
 

@@ -12,11 +12,13 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.IntPredicate;
+import java.util.stream.Stream;
 
 /**
  * Reads survey files. Whatever a file holds, the answer is a survey or every fault found in it.
@@ -65,7 +67,7 @@ public record SurveyReader(IntPredicate printable, Consumer<String> notes) {
     SurveyNames points = new SurveyNames(names, sides);
     for (Side side : sides) {
       top.table(side.word())
-          .flatMap(t -> SurveySideReader.read(t, side, sds, points))
+          .flatMap(t -> new SurveySideReader(side, sds, points).read(t))
           .ifPresent(s -> read.put(side, s));
     }
     top.leave("left", "right");
@@ -84,25 +86,16 @@ public record SurveyReader(IntPredicate printable, Consumer<String> notes) {
   }
 
   private static boolean isEmpty(SurveySide s) {
-    return s.plots().isEmpty()
-        && s.heights().isEmpty()
-        && s.tapes().isEmpty()
-        && s.tyreRadius().isEmpty()
-        && s.camber().isEmpty()
-        && s.toe().isEmpty()
+    return Stream.of(s.plots(), s.heights(), s.tapes()).allMatch(List::isEmpty)
+        && Stream.of(s.tyreRadius(), s.camber(), s.toe()).allMatch(Optional::isEmpty)
         && s.tower().map(SurveyReader::isEmpty).orElse(true);
   }
 
   private static boolean isEmpty(SurveyTower t) {
-    return t.sheet().isEmpty()
-        && t.opening().isEmpty()
-        && t.mark().isEmpty()
-        && t.leanInboard().isEmpty()
-        && t.leanRearward().isEmpty()
-        && t.crown().isEmpty()
-        && t.pivotHeight().isEmpty()
-        && t.landmarks().isEmpty()
-        && t.lines().isEmpty();
+    return Stream.of(t.sheet(), t.opening(), t.mark(), t.pivotHeight(), t.crown())
+            .allMatch(Optional::isEmpty)
+        && Stream.of(t.leanInboard(), t.leanRearward()).allMatch(Optional::isEmpty)
+        && Stream.of(t.landmarks(), t.lines()).allMatch(List::isEmpty);
   }
 
   private static Optional<Survey.Station> station(TableReader s, Set<String> names) {

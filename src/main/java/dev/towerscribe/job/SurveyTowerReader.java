@@ -9,21 +9,15 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
-/** [left.tower] and [right.tower] of a survey. */
-final class SurveyTowerReader {
+/**
+ * [left.tower] and [right.tower] of a survey.
+ *
+ * @param sds how far one reading of each kind may be off
+ */
+record SurveyTowerReader(SurveyUncertainty sds) {
   private static final List<String> EDGES = Stream.of(Edges.values()).map(Edges::word).toList();
 
-  private final SurveyUncertainty sds;
-
-  private SurveyTowerReader(SurveyUncertainty sds) {
-    this.sds = sds;
-  }
-
-  static Optional<SurveyTower> read(TableReader t, SurveyUncertainty sds) {
-    return new SurveyTowerReader(sds).read(t);
-  }
-
-  private Optional<SurveyTower> read(TableReader t) {
+  Optional<SurveyTower> read(TableReader t) {
     double caliper = sds.caliperMm();
     var sheet = SurveyFigures.optional(t, "sheet", Limits.SHEET, caliper);
     var opening = SurveyFigures.optional(t, "opening", Limits.OPENING, caliper);

@@ -12,7 +12,6 @@ import dev.towerscribe.model.Straightedge;
 import dev.towerscribe.model.Tower;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.Tolerances;
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
@@ -33,8 +32,8 @@ final class TowerReader {
     if (opening.isPresent() && mark.isPresent() && !contains(mark.get(), opening.get())) {
       markInsideOpening(markTable.get(), openingTable.get());
     }
-    var lean = lean(t);
-    var crown = crown(t);
+    var lean = t.tableOrEmpty("lean").flatMap(TowerReader::lean);
+    var crown = t.optionalTable("crown").flatMap(TowerReader::crown);
     var pivot = t.length("pivot_height", Limits.PIVOT_HEIGHT, 0.0);
     var boltingFace =
         t.optionalTable(Respelling.BOLTING_FACE).flatMap(s -> closed(s, Limits.BOLTING_FACE));
@@ -61,9 +60,7 @@ final class TowerReader {
   }
 
   private static Optional<Contour> closed(TableReader s, AllowedRange size) {
-    var shape = ShapeReader.read(s, ShapeReader.KINDS, size, Limits.PLAN, ORIGIN);
-    s.close();
-    return shape;
+    return ShapeReader.whole(s, ShapeReader.KINDS, size, Limits.PLAN, ORIGIN);
   }
 
   /** The strut rod stands in the opening, so the origin lies inside it. */
@@ -105,33 +102,22 @@ final class TowerReader {
     return Region.inside(inner).minus(Region.inside(outer)).area() <= slivers;
   }
 
-  private static Optional<Lean> lean(TableReader t) {
-    if (!t.has("lean")) {
-      return Optional.of(Lean.LEVEL);
-    }
-    return t.optionalTable("lean")
-        .flatMap(
-            l -> {
-              var inboard = l.angle("inboard", Limits.LEAN, Angle.ZERO);
-              var rearward = l.angle("rearward", Limits.LEAN, Angle.ZERO);
-              return l.closed(() -> new Lean(inboard.get(), rearward.get()));
-            });
+  private static Optional<Lean> lean(TableReader l) {
+    var inboard = l.angle("inboard", Limits.LEAN, Angle.ZERO);
+    var rearward = l.angle("rearward", Limits.LEAN, Angle.ZERO);
+    return l.closed(() -> new Lean(inboard.get(), rearward.get()));
   }
 
-  private static Optional<Crown> crown(TableReader t) {
-    return t.optionalTable("crown")
-        .flatMap(
-            c -> {
-              var across = c.length("across", Limits.CROWN_ACROSS);
-              var rise = c.length("rise", Limits.CROWN_RISE);
-              if (across.isPresent() && rise.isPresent() && rise.get() > across.get() / 2) {
-                c.fault(
-                    "rise",
-                    "at most half of across, " + c.atMost(across.get() / 2),
-                    "A dome cannot rise further: measure both again.");
-              }
-              return c.closed(() -> new Crown(across.get(), rise.get()));
-            });
+  private static Optional<Crown> crown(TableReader c) {
+    var across = c.length("across", Limits.CROWN_ACROSS);
+    var rise = c.length("rise", Limits.CROWN_RISE);
+    if (across.isPresent() && rise.isPresent() && rise.get() > across.get() / 2) {
+      c.fault(
+          "rise",
+          "at most half of across, " + c.atMost(across.get() / 2),
+          "A dome cannot rise further: measure both again.");
+    }
+    return c.closed(() -> new Crown(across.get(), rise.get()));
   }
 
   private static Optional<Landmark> landmark(TableReader l, Set<String> names) {
@@ -161,7 +147,7 @@ final class TowerReader {
     var name = k.label("name", Limits.NAME, "keep-out");
     var outline =
         ShapeReader.read(
-            k, List.of("diameter", "points"), Limits.KEEP_OUT, Limits.PLAN, Optional.empty());
+            k, ShapeReader.CIRCLE_OR_RING, Limits.KEEP_OUT, Limits.PLAN, Optional.empty());
     var margin = k.length("margin", Limits.MARGIN, DEFAULT_MARGIN_MM);
     return k.closed(() -> new KeepOut(name.get(), outline.get(), margin.get()));
   }

@@ -75,12 +75,7 @@ public record VisitReader(IntPredicate printable, Consumer<String> notes) {
               "Write down what the bay read."));
     }
     faults.throwIfAny();
-    return new Visit(
-        date.orElseThrow(),
-        words.orElseThrow(),
-        bay,
-        uncertainty.orElseThrow(),
-        Map.copyOf(wheels));
+    return new Visit(date.get(), words.get(), bay, uncertainty.get(), Map.copyOf(wheels));
   }
 
   private static Optional<BayUncertainty> uncertainty(TableReader d) {
@@ -105,35 +100,20 @@ public record VisitReader(IntPredicate printable, Consumer<String> notes) {
           "the job's sides: " + String.join(", ", known),
           "The job has no such side: add it there, or leave it out here.");
     }
-    var table = top.optionalTable(side.word());
-    if (table.isEmpty()) {
-      return Optional.empty();
-    }
-    TableReader t = table.get();
-    Optional<BayReading> before = Optional.of(BayReading.NONE);
-    Optional<BayReading> after = Optional.of(BayReading.NONE);
-    Optional<Double> setting = Optional.of(sideJob.mount().settingMm());
-    Optional<Angle> knuckle = Optional.of(Angle.ZERO);
-    if (t.has("before")) {
-      before = t.optionalTable("before").flatMap(VisitReader::closed);
-    }
-    if (t.has("after")) {
-      var a = t.optionalTable("after");
-      if (a.isPresent()) {
-        setting = setting(a.get(), sideJob);
-        knuckle = knuckle(a.get(), sideJob);
-        after = closed(a.get());
-      }
-    }
-    t.close();
-    if (!t.sound()) {
-      return Optional.empty();
-    }
-    WheelVisit wheel = new WheelVisit(before.get(), after.get(), setting.get(), knuckle.get());
-    return wheel.hasFigures() ? Optional.of(wheel) : Optional.empty();
+    return top.optionalTable(side.word()).flatMap(t -> wheel(t, sideJob));
   }
 
-  private static Optional<BayReading> closed(TableReader t) {
+  private static Optional<WheelVisit> wheel(TableReader t, SideJob job) {
+    var before = t.tableOrEmpty("before").flatMap(VisitReader::reading);
+    var afterTable = t.tableOrEmpty("after");
+    var setting = afterTable.flatMap(a -> setting(a, job));
+    var knuckle = afterTable.flatMap(a -> knuckle(a, job));
+    var after = afterTable.flatMap(VisitReader::reading);
+    return t.closed(() -> new WheelVisit(before.get(), after.get(), setting.get(), knuckle.get()))
+        .filter(WheelVisit::hasFigures);
+  }
+
+  private static Optional<BayReading> reading(TableReader t) {
     Map<BayFigure, Angle> figures = new EnumMap<>(BayFigure.class);
     for (BayFigure figure : BayFigure.values()) {
       t.optionalAngle(figure.word(), range(figure)).ifPresent(a -> figures.put(figure, a));
@@ -169,20 +149,18 @@ public record VisitReader(IntPredicate printable, Consumer<String> notes) {
     }
     var bolt = job.strut().flatMap(StrutPoints::knuckleBolt);
     if (bolt.isEmpty()) {
-      a.fault(
+      return a.fault(
           KNUCKLE,
           "0: the job has no strut.knuckle_bolt",
           "Give the bolt's pivot and range in the job, or leave this out.");
-    } else {
-      AllowedRange range =
-          AllowedRange.degrees(bolt.get().from().degrees(), bolt.get().to().degrees());
-      if (!range.holds(turn.get().degrees())) {
-        a.fault(
+    }
+    AllowedRange range =
+        AllowedRange.degrees(bolt.get().from().degrees(), bolt.get().to().degrees());
+    return range.holds(turn.get().degrees())
+        ? turn
+        : a.fault(
             KNUCKLE,
             "within the job's knuckle bolt, " + range.words(a.unit()),
             "Check the figure, or the bolt's range in the job.");
-      }
-    }
-    return turn;
   }
 }
