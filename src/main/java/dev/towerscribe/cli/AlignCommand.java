@@ -14,12 +14,11 @@ import dev.towerscribe.store.MadeFiles;
 import java.io.IOException;
 import java.util.List;
 import java.util.stream.Stream;
-import picocli.CommandLine.Model.CommandSpec;
 
 /** {@code align}: what an alignment bay will read, in words, as data, as curves and as a page. */
 final class AlignCommand implements Command {
   @Override
-  public CommandSpec spec() {
+  public Options options() {
     return Options.command(
             "align",
             "Predict caster, camber and the rest before the work, at the chosen setting and at"
@@ -27,13 +26,12 @@ final class AlignCommand implements Command {
                 + " the points make no linkage that stands at ride height.",
             "",
             "Example: towerscribe align wren.toml -o wren-alignment")
-        .addOption(Options.json("Print the results as one JSON object, in degrees and mm."))
-        .addOption(
-            Options.directory(
-                false,
-                "Write alignment.csv (the curves) and alignment.pdf (the page) there as well. Made"
-                    + " if missing; other files there are left alone."))
-        .addPositional(Options.job());
+        .json("Print the results as one JSON object, in degrees and mm.")
+        .directory(
+            false,
+            "Write alignment.csv (the curves) and alignment.pdf (the page) there as well. Made if"
+                + " missing; other files there are left alone.")
+        .job();
   }
 
   @Override

@@ -6,20 +6,19 @@ import dev.towerscribe.report.json.LayoutJson;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
-import picocli.CommandLine.Model.CommandSpec;
 
 /** {@code check}: every hole, cut and finding of a job, in words or as data; writes no file. */
 final class CheckCommand implements Command {
   @Override
-  public CommandSpec spec() {
+  public Options options() {
     return Options.command(
             "check",
             "Lay a job out and check it. Writes no file. Ends with 1 while a stop finding stands.",
             "",
             "Example: towerscribe check wren.toml --json > wren.json")
-        .addOption(Options.json("Print the results as one JSON object, lengths in mm."))
-        .addOption(Options.accept())
-        .addPositional(Options.job());
+        .json("Print the results as one JSON object, lengths in mm.")
+        .accept()
+        .job();
   }
 
   @Override

@@ -2,7 +2,6 @@ package dev.towerscribe.cli;
 
 import dev.towerscribe.finding.JobRejected;
 import java.io.IOException;
-import picocli.CommandLine.Model.CommandSpec;
 
 /** One subcommand: what may stand behind its name, and what it does. */
 interface Command {
@@ -11,7 +10,7 @@ interface Command {
    *
    * @return a fresh description
    */
-  CommandSpec spec();
+  Options options();
 
   /**
    * Runs it.

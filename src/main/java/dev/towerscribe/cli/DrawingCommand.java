@@ -25,7 +25,6 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
-import picocli.CommandLine.Model.CommandSpec;
 
 /** {@code drawing}: drawings and CAD files of the plate and of the drilled towers. */
 final class DrawingCommand implements Command {
@@ -33,7 +32,7 @@ final class DrawingCommand implements Command {
   private static final String BOTH = "--both";
 
   @Override
-  public CommandSpec spec() {
+  public Options options() {
     return Options.command(
             "drawing",
             "Draw the plate for a machinist and the drilled towers for a fixture maker: plate.pdf,"
@@ -42,30 +41,22 @@ final class DrawingCommand implements Command {
                 + " command ends with 1.",
             "",
             "Example: towerscribe drawing wren.toml -o wren-drawings")
-        .addOption(
-            Options.directory(
-                true,
-                "Where to. Made if missing; files of earlier drawings there are replaced, other"
-                    + " files left alone."))
-        .addOption(
-            Options.paper(
-                "Paper of the PDFs", "A3, or Tabloid where the job prints on inch paper,"))
-        .addOption(
-            Options.text(
-                "ANGLE",
-                "How views lie to each other: first or third. The job's drawing.projection if not"
-                    + " given.",
-                "--projection"))
-        .addOption(
-            Options.text(
-                "UNIT", "Unit of the figures: mm or in. The job's if not given.", "--unit"))
-        .addOption(Options.flag(BOTH, "Show the other unit too, in brackets."))
-        .addOption(
-            Options.text(
-                "RELEASE", "Release of the DXF files: r12 or 2000; r12 if not given.", "--dxf"))
-        .addOption(Options.flag(JIG, "Draw the drilling jigs too: jig-left, jig-right."))
-        .addOption(Options.accept())
-        .addPositional(Options.job());
+        .directory(
+            true,
+            "Where to. Made if missing; files of earlier drawings there are replaced, other files"
+                + " left alone.")
+        .paper("Paper of the PDFs", "A3, or Tabloid where the job prints on inch paper,")
+        .text(
+            "ANGLE",
+            "How views lie to each other: first or third. The job's drawing.projection if not"
+                + " given.",
+            "--projection")
+        .text("UNIT", "Unit of the figures: mm or in. The job's if not given.", "--unit")
+        .flag(BOTH, "Show the other unit too, in brackets.")
+        .text("RELEASE", "Release of the DXF files: r12 or 2000; r12 if not given.", "--dxf")
+        .flag(JIG, "Draw the drilling jigs too: jig-left, jig-right.")
+        .accept()
+        .job();
   }
 
   @Override

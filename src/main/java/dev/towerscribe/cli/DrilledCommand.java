@@ -27,12 +27,11 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import picocli.CommandLine.Model.CommandSpec;
 
 /** {@code drilled}: what the towers now really have, from caliper readings of their holes. */
 final class DrilledCommand implements Command {
   @Override
-  public CommandSpec spec() {
+  public Options options() {
     return Options.command(
             "drilled",
             "Take caliper readings of the drilled holes: where they are, whether the plate goes on"
@@ -40,16 +39,15 @@ final class DrilledCommand implements Command {
                 + " the tower now really has. Ends with 1 while a stop finding is not accepted.",
             "",
             "Example: towerscribe drilled wren.toml wren-drilled.toml -o wren-drilled.pdf")
-        .addOption(Options.json("Print the results as one JSON object, in degrees and mm."))
-        .addOption(
-            Options.output(
-                "Write the record there as well, a PDF with one page a side. Not while a stop"
-                    + " finding is open."))
-        .addOption(Options.paper("Paper size of the record", "The job's"))
-        .addOption(Options.force("Let -o replace a file that is there already."))
-        .addOption(Options.accept())
-        .addPositional(Options.job())
-        .addPositional(Options.file(1, "READINGS", "The readings file (TOML).", true));
+        .json("Print the results as one JSON object, in degrees and mm.")
+        .output(
+            "Write the record there as well, a PDF with one page a side. Not while a stop finding"
+                + " is open.")
+        .paper("Paper size of the record", "The job's")
+        .force("Let -o replace a file that is there already.")
+        .accept()
+        .job()
+        .file(1, "READINGS", "The readings file (TOML).", true);
   }
 
   @Override

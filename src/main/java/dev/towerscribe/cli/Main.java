@@ -159,7 +159,7 @@ public final class Main {
       return withoutCommand(args, context.console());
     }
     Command command = named.get();
-    CommandSpec spec = command.spec();
+    CommandSpec spec = command.options().spec();
     ParseResult given = parse(spec, Arrays.copyOfRange(args, 1, args.length), NAME + " " + args[0]);
     if (given.isUsageHelpRequested()) {
       context.console().print(usage(spec));
@@ -189,7 +189,8 @@ public final class Main {
             .description("Show the version.")
             .build());
     for (Map.Entry<String, Supplier<Command>> command : COMMANDS.entrySet()) {
-      spec.addSubcommand(command.getKey(), command.getValue().get().spec().name(command.getKey()));
+      spec.addSubcommand(
+          command.getKey(), command.getValue().get().options().spec().name(command.getKey()));
     }
     ParseResult given = parse(spec, args, NAME);
     if (given.isUsageHelpRequested() || args.length == 1 && args[0].equals("help")) {

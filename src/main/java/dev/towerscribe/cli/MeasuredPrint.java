@@ -28,8 +28,12 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
-/** {@code ruler --measured}: what calipers read on a print becomes the job's print figures. */
-final class MeasuredPrint {
+/**
+ * {@code ruler --measured}: what calipers read on a print becomes the job's print figures.
+ *
+ * @param given what was asked for, with {@code --measured}
+ */
+record MeasuredPrint(ParsedCommand given) {
   /** Common practice, no source: what one reading of plain calipers on paper is worth. */
   private static final double UNCERTAINTY_MM = 0.05;
 
@@ -63,12 +67,6 @@ final class MeasuredPrint {
     }
   }
 
-  private final ParsedCommand given;
-
-  private MeasuredPrint(ParsedCommand given) {
-    this.given = given;
-  }
-
   /** Refuses options that only readings give a meaning. */
   static void refuseWithout(ParsedCommand given) throws Refusal {
     Refusal.ifAny(
@@ -81,17 +79,12 @@ final class MeasuredPrint {
   /**
    * Works out a print and, if asked to, changes the job file.
    *
-   * @param given what was asked for, with {@code --measured}
    * @return the exit code
    * @throws IOException if the job file cannot be read or written
    * @throws JobRejected if it has faults
    * @throws Refusal if the readings are wrong or the printer is of no use
    */
-  static int run(ParsedCommand given) throws IOException, JobRejected, Refusal {
-    return new MeasuredPrint(given).run();
-  }
-
-  private int run() throws IOException, JobRejected, Refusal {
+  int run() throws IOException, JobRejected, Refusal {
     List<String> faults = new ArrayList<>();
     List<Double> readings = numbers(MEASURED, List.of("across", "along", "far ends"), faults);
     List<Double> bars = numbers(BARS, List.of("across", "along"), faults);
@@ -172,8 +165,8 @@ final class MeasuredPrint {
     int least = Math.min(2, names.size());
     if (parts.length < least || parts.length > names.size()) {
       faults.add(
-          ("%s %s: %s, needs %s%s (%s). Separate them with commas, without spaces; decimals take"
-                  + " a point: %s")
+          ("%s %s: %s, needs %s%s (%s). Separate them with commas, without spaces; decimals take a"
+                  + " point: %s")
               .formatted(
                   option,
                   text,
@@ -190,8 +183,8 @@ final class MeasuredPrint {
       String part = parts[i].strip();
       if (!part.matches("[+-]?([0-9]+\\.?[0-9]*|\\.[0-9]+)")) {
         faults.add(
-            ("%s is not a plain number. No unit; commas between the numbers, a point for"
-                    + " decimals: %s")
+            ("%s is not a plain number. No unit; commas between the numbers, a point for decimals:"
+                    + " %s")
                 .formatted(where, EXAMPLE));
         continue;
       }

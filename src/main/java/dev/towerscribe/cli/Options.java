@@ -7,21 +7,18 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
-/** The pieces that command descriptions are made of. */
-final class Options {
-  private Options() {}
-
+/**
+ * What may stand behind a command's name, put together piece by piece.
+ *
+ * @param spec the pieces so far
+ */
+record Options(CommandSpec spec) {
   /** A command with {@code --help} and an example at the foot of it. */
-  static CommandSpec command(String name, String description, String... footer) {
+  static Options command(String name, String description, String... footer) {
     CommandSpec spec = CommandSpec.create().name("towerscribe " + name);
-    spec.usageMessage().description(literal(description));
-    spec.usageMessage().footer(footer);
-    spec.addOption(
-        OptionSpec.builder("-h", "--help")
-            .usageHelp(true)
-            .description("Show what the command does.")
-            .build());
-    return spec;
+    spec.usageMessage().description(literal(description)).footer(footer);
+    OptionSpec.Builder help = OptionSpec.builder("-h", "--help").usageHelp(true);
+    return new Options(spec.addOption(help.description("Show what the command does.").build()));
   }
 
   /** Descriptions are format strings to the library: a per cent sign must be doubled. */
@@ -29,77 +26,74 @@ final class Options {
     return words.replace("%", "%%");
   }
 
-  static PositionalParamSpec job() {
+  private Options with(OptionSpec.Builder option, String description) {
+    spec.addOption(option.description(literal(description)).build());
+    return this;
+  }
+
+  Options job() {
     return file(0, "JOB", "The job file (TOML).", true);
   }
 
   /** A file without an option before it. */
-  static PositionalParamSpec file(int place, String label, String description, boolean needed) {
-    return PositionalParamSpec.builder()
-        .paramLabel(label)
-        .type(String.class)
-        .required(needed)
-        .arity(needed ? "1" : "0..1")
-        .index(Integer.toString(place))
-        .description(description)
-        .build();
+  Options file(int place, String label, String description, boolean needed) {
+    spec.addPositional(
+        PositionalParamSpec.builder()
+            .paramLabel(label)
+            .type(String.class)
+            .required(needed)
+            .arity(needed ? "1" : "0..1")
+            .index(Integer.toString(place))
+            .description(description)
+            .build());
+    return this;
   }
 
-  static OptionSpec flag(String name, String description) {
-    return OptionSpec.builder(name).type(boolean.class).description(literal(description)).build();
+  Options flag(String name, String description) {
+    return with(OptionSpec.builder(name).type(boolean.class), description);
   }
 
-  static OptionSpec json(String description) {
+  Options json(String description) {
     return flag(ParsedCommand.JSON, description);
   }
 
-  static OptionSpec force(String description) {
+  Options force(String description) {
     return flag(ParsedCommand.FORCE, description);
   }
 
-  static OptionSpec text(String label, String description, String... names) {
+  Options text(String label, String description, String... names) {
     return text(false, label, description, names);
   }
 
-  private static OptionSpec text(
-      boolean needed, String label, String description, String... names) {
-    return OptionSpec.builder(names)
-        .type(String.class)
-        .required(needed)
-        .paramLabel(label)
-        .description(literal(description))
-        .build();
+  private Options text(boolean needed, String label, String description, String... names) {
+    OptionSpec.Builder option = OptionSpec.builder(names).type(String.class).required(needed);
+    return with(option.paramLabel(label), description);
   }
 
   /** Where one file goes. */
-  static OptionSpec output(String description) {
+  Options output(String description) {
     return text("FILE", description, ParsedCommand.OUTPUT, "--output");
   }
 
   /** Where files go that are replaced as one. */
-  static OptionSpec directory(boolean needed, String description) {
+  Options directory(boolean needed, String description) {
     return text(needed, "DIR", description, ParsedCommand.OUTPUT, "--output");
   }
 
-  static OptionSpec paper(String whose, String otherwise) {
+  Options paper(String whose, String otherwise) {
     String words = String.join(", ", Arrays.stream(Paper.values()).map(Paper::word).toList());
-    return text(
-        "PAPER",
-        "%s: %s. %s if not given.".formatted(whose, words, otherwise),
-        ParsedCommand.PAPER);
+    String description = "%s: %s. %s if not given.".formatted(whose, words, otherwise);
+    return text("PAPER", description, ParsedCommand.PAPER);
   }
 
-  static OptionSpec accept() {
+  Options accept() {
     return accept("Accept this stop finding of the job, by its id. Every sheet carries it.");
   }
 
-  static OptionSpec accept(String description) {
-    return OptionSpec.builder(ParsedCommand.ACCEPT)
-        .type(List.class)
-        .auxiliaryTypes(String.class)
-        .arity("1")
-        .paramLabel("ID")
-        .description(description + " May be given more than once.")
-        .build();
+  Options accept(String description) {
+    OptionSpec.Builder option = OptionSpec.builder(ParsedCommand.ACCEPT).arity("1");
+    return with(
+        option.type(List.class).auxiliaryTypes(String.class).paramLabel("ID"),
+        description + " May be given more than once.");
   }
 }

@@ -16,7 +16,6 @@ import dev.towerscribe.writer.pdf.PdfWriter;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
-import picocli.CommandLine.Model.CommandSpec;
 
 /**
  * {@code pack}: the sheets of a job. Every file is made and proved in memory before the first is
@@ -27,7 +26,7 @@ final class PackCommand implements Command {
   private static final String DATA = "report.json";
 
   @Override
-  public CommandSpec spec() {
+  public Options options() {
     return Options.command(
             "pack",
             "Write a job's full-scale sheets: pack.pdf, an SVG of each sheet, report.txt and"
@@ -35,13 +34,12 @@ final class PackCommand implements Command {
                 + " command ends with 1.",
             "",
             "Example: towerscribe pack wren.toml -o wren-pack")
-        .addOption(
-            Options.directory(
-                true,
-                "Where to. Made if missing; files of an earlier pack there are replaced, other"
-                    + " files left alone."))
-        .addOption(Options.accept())
-        .addPositional(Options.job());
+        .directory(
+            true,
+            "Where to. Made if missing; files of an earlier pack there are replaced, other files"
+                + " left alone.")
+        .accept()
+        .job();
   }
 
   @Override

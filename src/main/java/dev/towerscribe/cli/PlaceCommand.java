@@ -27,7 +27,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import picocli.CommandLine.Model.CommandSpec;
 
 /** {@code place}: where the plates can best go, in words, as data, as a map and as a new job. */
 final class PlaceCommand implements Command {
@@ -36,7 +35,7 @@ final class PlaceCommand implements Command {
   private static final String FIRST = "A";
 
   @Override
-  public CommandSpec spec() {
+  public Options options() {
     return Options.command(
             "place",
             "Search for the placements that serve the job's aims best: rotation, rearward, inboard"
@@ -44,21 +43,18 @@ final class PlaceCommand implements Command {
                 + " Offers a few, and says what holds each one back. Ends with 1 if none stands.",
             "",
             "Example: towerscribe place wren.toml --write wren-placed.toml")
-        .addOption(Options.json("Print the offers as one JSON object, in degrees and mm."))
-        .addOption(
-            Options.directory(
-                false,
-                "Write place.pdf, the map of where the plates can go, there as well. Made if"
-                    + " missing; other files there are left alone."))
-        .addOption(
-            Options.text(
-                "FILE",
-                "Write the job with its [mount] replaced, all else left as it is, to this file.",
-                WRITE))
-        .addOption(
-            Options.text("LETTER", "Which offer to write; A, the first, if not given.", OFFER))
-        .addOption(Options.force("Let --write replace a file that is there already."))
-        .addPositional(Options.job());
+        .json("Print the offers as one JSON object, in degrees and mm.")
+        .directory(
+            false,
+            "Write place.pdf, the map of where the plates can go, there as well. Made if missing;"
+                + " other files there are left alone.")
+        .text(
+            "FILE",
+            "Write the job with its [mount] replaced, all else left as it is, to this file.",
+            WRITE)
+        .text("LETTER", "Which offer to write; A, the first, if not given.", OFFER)
+        .force("Let --write replace a file that is there already.")
+        .job();
   }
 
   /** The job file to be written, and the text that it is made from. */

@@ -12,11 +12,8 @@ import java.util.List;
 
 /** Why a print may read as it does. The likely causes are common practice, with no source. */
 final class PrintCauses {
-  /**
-   * The margin of {@code ruler} without a job, mm. Common practice, no source: office printers
-   * leave 4 to 6 mm of the edge blank.
-   */
-  static final double MARGIN_MM = 10.0;
+  /** Common practice, no source: office printers leave 4 to 6 mm of the edge blank. */
+  private static final double MARGIN_MM = 10.0;
 
   static final double MOST_SKEW_DEG = 3.0;
 
@@ -29,6 +26,11 @@ final class PrintCauses {
   private static final double CM_PER_MM = 0.1;
 
   private PrintCauses() {}
+
+  /** How a page that belongs to no job is printed. */
+  static Print usual(Paper paper) {
+    return new Print(paper, MARGIN_MM, 1.0, 1.0);
+  }
 
   /** Whether a ratio is one that no usable printer has. */
   static boolean isOff(double ratio) {
@@ -78,7 +80,7 @@ final class PrintCauses {
       return "That is the distance from cross to cross, which comes last.";
     }
     for (Paper paper : Paper.values()) {
-      RulerPage.Bars bars = RulerPage.Bars.of(new Print(paper, MARGIN_MM, 1, 1));
+      RulerPage.Bars bars = RulerPage.Bars.of(usual(paper));
       if (bars.acrossMm() != r.barAcrossMm()
           && (isLike(readMm, bars.acrossMm()) || isLike(readMm, bars.alongMm()))) {
         return "A long bar of the print-check page? Say how long its bars are, for %s: --bars %s,%s."

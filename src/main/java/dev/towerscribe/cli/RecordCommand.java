@@ -30,7 +30,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import picocli.CommandLine.Model.CommandSpec;
 
 /** {@code record}: what the bay read, kept with the job beside what was predicted. */
 final class RecordCommand implements Command {
@@ -40,7 +39,7 @@ final class RecordCommand implements Command {
   private static final String CSV = "--csv";
 
   @Override
-  public CommandSpec spec() {
+  public Options options() {
     return Options.command(
             "record",
             "Keep what the alignment bay read, beside what was predicted, in a record that only"
@@ -51,20 +50,17 @@ final class RecordCommand implements Command {
             "Examples: towerscribe record wren.toml wren-visit.toml",
             "          towerscribe record wren.toml -o wren-record.pdf",
             "          towerscribe record --list jobs --csv -o jobs.csv")
-        .addPositional(Options.file(0, "JOB", "The job file (TOML).", false))
-        .addPositional(Options.file(1, "VISIT", "A visit file (TOML) to add to the record.", false))
-        .addOption(
-            Options.flag(AGAIN, "Add the visit even if the record already has the same one."))
-        .addOption(Options.accept())
-        .addOption(Options.json("Show the record as one JSON object, degrees and mm."))
-        .addOption(Options.text("N", "The visit by its number; the last if not given.", VISIT))
-        .addOption(Options.output("Write the visit's page (PDF) there, or with --list the list."))
-        .addOption(
-            Options.text(
-                "PAPER", "Paper of the page; the job's if not given.", ParsedCommand.PAPER))
-        .addOption(Options.force("Let -o replace a file that is there already."))
-        .addOption(Options.text("FOLDER", "List every visit of every job in this folder.", LIST))
-        .addOption(Options.flag(CSV, "List as comma separated values (RFC 4180)."));
+        .file(0, "JOB", "The job file (TOML).", false)
+        .file(1, "VISIT", "A visit file (TOML) to add to the record.", false)
+        .flag(AGAIN, "Add the visit even if the record already has the same one.")
+        .accept()
+        .json("Show the record as one JSON object, degrees and mm.")
+        .text("N", "The visit by its number; the last if not given.", VISIT)
+        .output("Write the visit's page (PDF) there, or with --list the list.")
+        .text("PAPER", "Paper of the page; the job's if not given.", ParsedCommand.PAPER)
+        .force("Let -o replace a file that is there already.")
+        .text("FOLDER", "List every visit of every job in this folder.", LIST)
+        .flag(CSV, "List as comma separated values (RFC 4180).");
   }
 
   @Override

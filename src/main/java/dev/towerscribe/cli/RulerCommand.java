@@ -12,7 +12,6 @@ import dev.towerscribe.store.OutputFile;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
-import picocli.CommandLine.Model.CommandSpec;
 
 /** {@code ruler}: one page to measure a printer by, before or between packs. */
 final class RulerCommand implements Command {
@@ -21,7 +20,7 @@ final class RulerCommand implements Command {
   private static final String TITLE = "Print check";
 
   @Override
-  public CommandSpec spec() {
+  public Options options() {
     return Options.command(
             "ruler",
             "Write the print-check page alone as a PDF. With --measured, take what calipers read on"
@@ -30,54 +29,45 @@ final class RulerCommand implements Command {
             "",
             "Example: towerscribe ruler --paper Letter -o ruler.pdf",
             "Example: towerscribe ruler --measured 101.3,99.4,141.4 --job wren.toml --write")
-        .addOption(Options.output("Where to; " + DEFAULT_FILE + " if not given."))
-        .addOption(Options.paper("Paper size", "The job's, or A4 without a job,"))
-        .addOption(
-            Options.text(
-                "JOB",
-                "Take paper, margin and print scale from this job file. With --measured: the print"
-                    + " was made with this job as it is.",
-                MeasuredPrint.JOB))
-        .addOption(
-            Options.text(
-                "ACROSS,ALONG[,FAR]",
-                "What the bars of a 1:1 sheet read: the level one, along the paper's short side;"
-                    + " the upright one; and, for the skew, from cross to cross between their far"
-                    + " ends. Separate them with commas; decimals take a point. In the job's unit,"
-                    + " or mm.",
-                MeasuredPrint.MEASURED))
-        .addOption(
-            Options.text(
-                "ACROSS,ALONG",
-                "How long the measured bars should be, where they are not 100 mm (4 in for a job in"
-                    + " inches): on the print-check page they are longer.",
-                MeasuredPrint.BARS))
-        .addOption(
-            Options.text(
-                "LENGTH",
-                "How far off one reading may be, a standard deviation in the readings' unit; 0.05"
-                    + " mm if not given.",
-                MeasuredPrint.UNCERTAINTY,
-                "--doubt"))
-        .addOption(
-            Options.text(
-                "UNIT", "Unit of the readings without a job: mm or in.", MeasuredPrint.UNITS))
-        .addOption(
-            Options.flag(
-                MeasuredPrint.WRITE,
-                "Write the new figures into the job file's [print]; all else there is left as it"
-                    + " is."))
-        .addOption(Options.json("Print what --measured found as one JSON object."))
-        .addOption(Options.force("Replace a file that is there already."));
+        .output("Where to; " + DEFAULT_FILE + " if not given.")
+        .paper("Paper size", "The job's, or A4 without a job,")
+        .text(
+            "JOB",
+            "Take paper, margin and print scale from this job file. With --measured: the print was"
+                + " made with this job as it is.",
+            MeasuredPrint.JOB)
+        .text(
+            "ACROSS,ALONG[,FAR]",
+            "What the bars of a 1:1 sheet read: the level one, along the paper's short side; the"
+                + " upright one; and, for the skew, from cross to cross between their far ends."
+                + " Separate them with commas; decimals take a point. In the job's unit, or mm.",
+            MeasuredPrint.MEASURED)
+        .text(
+            "ACROSS,ALONG",
+            "How long the measured bars should be, where they are not 100 mm (4 in for a job in"
+                + " inches): on the print-check page they are longer.",
+            MeasuredPrint.BARS)
+        .text(
+            "LENGTH",
+            "How far off one reading may be, a standard deviation in the readings' unit; 0.05 mm if"
+                + " not given.",
+            MeasuredPrint.UNCERTAINTY,
+            "--doubt")
+        .text("UNIT", "Unit of the readings without a job: mm or in.", MeasuredPrint.UNITS)
+        .flag(
+            MeasuredPrint.WRITE,
+            "Write the new figures into the job file's [print]; all else there is left as it is.")
+        .json("Print what --measured found as one JSON object.")
+        .force("Replace a file that is there already.");
   }
 
   @Override
   public int run(ParsedCommand given) throws IOException, JobRejected, Refusal {
     if (given.has(MeasuredPrint.MEASURED)) {
-      return MeasuredPrint.run(given);
+      return new MeasuredPrint(given).run();
     }
     MeasuredPrint.refuseWithout(given);
-    Print print = new Print(Paper.A4, PrintCauses.MARGIN_MM, 1.0, 1.0);
+    Print print = PrintCauses.usual(Paper.A4);
     Optional<JobInfo> info = Optional.empty();
     Optional<String> job = given.text(MeasuredPrint.JOB);
     if (job.isPresent()) {

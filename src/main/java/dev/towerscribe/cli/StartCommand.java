@@ -7,7 +7,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
-import picocli.CommandLine.Model.CommandSpec;
 
 /** {@code start}: a job file to fill in, every key explained in it. */
 final class StartCommand implements Command {
@@ -19,17 +18,17 @@ final class StartCommand implements Command {
   private static final String TEMPLATE = "--template";
 
   @Override
-  public CommandSpec spec() {
+  public Options options() {
     return Options.command(
             "start",
             "Write a starter job file with every key explained. Its numbers are of an invented car:"
                 + " put your own measurements in their place.",
             "",
             "Example: towerscribe start -o wren.toml")
-        .addOption(Options.output("Where to; " + DEFAULT_FILE + " if not given."))
-        .addOption(Options.text("NAME", "Which template; see --list.", TEMPLATE))
-        .addOption(Options.flag(LIST, "List the templates and write nothing."))
-        .addOption(Options.force("Replace a file that is there already."));
+        .output("Where to; " + DEFAULT_FILE + " if not given.")
+        .text("NAME", "Which template; see --list.", TEMPLATE)
+        .flag(LIST, "List the templates and write nothing.")
+        .force("Replace a file that is there already.");
   }
 
   @Override

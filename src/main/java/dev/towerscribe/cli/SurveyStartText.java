@@ -7,6 +7,7 @@ import dev.towerscribe.sheet.worksheet.WorksheetEnd.Point;
 import dev.towerscribe.sheet.worksheet.WorksheetPlan;
 import dev.towerscribe.sheet.worksheet.WorksheetUncertainty;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * The empty survey file. Its lines stand in the order of the worksheet's rows; a reading is a line
@@ -15,9 +16,6 @@ import java.util.List;
 final class SurveyStartText {
   /** What stands where a figure goes: no TOML, so that a forgotten one is found by its line. */
   static final String GAP = "___";
-
-  private static final String TWICE = "[" + GAP + ", " + GAP + "]";
-  private static final String THRICE = "[" + GAP + ", " + GAP + ", " + GAP + "]";
 
   private final LengthUnit units;
   private final StringBuilder text = new StringBuilder();
@@ -49,30 +47,30 @@ final class SurveyStartText {
   }
 
   private void head() {
-    line(
-        "# A survey to fill in. Its lines follow the worksheet, row by row, and so do their names.",
-        "# For each reading that you took: remove the hash before it and put figures for the "
-            + GAP
-            + "s.",
-        "# Read fewer times than there are gaps? Take the spare ones out: [612.0, 611.5]. What was",
-        "# not read stays behind its hash. Write what was read, nothing corrected by hand.",
-        "# Lengths in the unit below, angles in degrees. X forward, Y left, Z up; but out is",
-        "# positive away from the car's middle on either side, and in positive toward it.",
-        "",
-        "format = 1",
-        "title = \"survey of a car, not named yet\"",
-        "# date = 2026-01-31",
-        "units = \"" + units.symbol() + "\"",
-        "sides = [\"left\", \"right\"]",
-        "",
-        "# Marks on the middle line: [fore, left, up]. B is where the lines cross. A mark left"
-            + " behind",
-        "# its hash has no known place: tapes from it are then ignored.",
-        "station = [");
+    text.append(
+        """
+        # A survey to fill in. Its lines follow the worksheet, row by row, and so do their names.
+        # For each reading that you took: remove the hash before it and put figures for the ___s.
+        # Read fewer times than there are gaps? Take the spare ones out: [612.0, 611.5]. What was
+        # not read stays behind its hash. Write what was read, nothing corrected by hand.
+        # Lengths in the unit below, angles in degrees. X forward, Y left, Z up; but out is
+        # positive away from the car's middle on either side, and in positive toward it.
+
+        format = 1
+        title = "survey of a car, not named yet"
+        # date = 2026-01-31
+        units = "%s"
+        sides = ["left", "right"]
+
+        # Marks on the middle line: [fore, left, up]. B is where the lines cross. A mark left behind
+        # its hash has no known place: tapes from it are then ignored.
+        station = [
+        """
+            .formatted(units.symbol()));
     for (Mark mark : Mark.values()) {
       String fore = mark.foreSign() == 0 ? "0.0" : (mark.foreSign() < 0 ? "-" : "") + GAP;
       String up = mark.isOnFloor() ? "0.0" : GAP;
-      String line = "{ name = \"" + mark.key() + "\", at = [" + fore + ", 0.0, " + up + "] },";
+      String line = "{ name = \"%s\", at = [%s, 0.0, %s] },".formatted(mark.key(), fore, up);
       // Where the lines cross there is nothing to read.
       if (line.contains(GAP)) {
         reading(line, mark.words());
@@ -89,7 +87,7 @@ final class SurveyStartText {
         "# How far one reading may be off, one standard deviation. Put your own in.",
         "[uncertainty]");
     for (WorksheetUncertainty uncertainty : WorksheetUncertainty.values()) {
-      line(uncertainty.word() + " = " + figure(uncertainty) + "   # " + uncertainty.words());
+      line(uncertainty.key() + " = " + figure(uncertainty) + "   # " + uncertainty.words());
     }
   }
 
@@ -99,20 +97,21 @@ final class SurveyStartText {
   }
 
   private void corner(Side side) {
-    line(
-        "",
-        "# ---- " + side.word().toUpperCase(java.util.Locale.ROOT) + " CORNER",
-        "[" + side.word() + "]");
-    line(
-        "# Plumb-bob plot: [fore of the wheel-centre line, out from the middle line].",
-        "floor = [");
+    text.append(
+        """
+
+        # ---- %s CORNER
+        [%s]
+        # Plumb-bob plot: [fore of the wheel-centre line, out from the middle line].
+        floor = [
+        """
+            .formatted(side.word().toUpperCase(Locale.ROOT), side.word()));
     for (Point point : Point.values()) {
-      reading(
-          "{ point = \"" + point.key() + "\", at = [" + GAP + ", " + GAP + "] },", named(point));
+      reading("{ point = \"%s\", at = [___, ___] },".formatted(point.key()), named(point));
     }
     line("]", "# Above the level floor.", "height = [");
     for (Point point : Point.values()) {
-      reading("{ point = \"" + point.key() + "\", up = " + GAP + " },", named(point));
+      reading("{ point = \"%s\", up = ___ },".formatted(point.key()), named(point));
     }
     line("]", "# Tape, each read three times.", "tape = [");
     int row = 0;
@@ -130,9 +129,9 @@ final class SurveyStartText {
       }
     }
     line("]", "# At the wheel.");
-    reading("tyre_radius = " + THRICE, "hub's middle to the floor");
-    reading("camber = " + THRICE, "degrees, top outward positive");
-    reading("toe = " + THRICE, "degrees, this wheel, toe-in positive");
+    reading("tyre_radius = [___, ___, ___]", "hub's middle to the floor");
+    reading("camber = [___, ___, ___]", "degrees, top outward positive");
+    reading("toe = [___, ___, ___]", "degrees, this wheel, toe-in positive");
   }
 
   private static String optional(boolean optional) {
@@ -144,45 +143,35 @@ final class SurveyStartText {
   }
 
   private static String tape(WorksheetPlan.Tape tape, String other) {
-    return "{ from = \""
-        + tape.from().key()
-        + "\", to = \""
-        + other
-        + tape.to().key()
-        + "\", length = "
-        + THRICE
-        + " },";
+    return "{ from = \"%s\", to = \"%s%s\", length = [___, ___, ___] },"
+        .formatted(tape.from().key(), other, tape.to().key());
   }
 
   private void tower(Side side) {
     line("", "[" + side.word() + ".tower]");
-    reading("sheet = " + TWICE, "its thickness");
-    reading("opening = " + TWICE, "diameters");
-    reading("mark = " + TWICE, "inner edge of the ring");
-    reading("shaft = " + GAP, "the old strut rod's thread, for spans from it, inside or outside");
-    reading("pivot_height = " + TWICE, "above the upper face");
+    reading("sheet = [___, ___]", "its thickness");
+    reading("opening = [___, ___]", "diameters");
+    reading("mark = [___, ___]", "inner edge of the ring");
+    reading("shaft = ___", "the old strut rod's thread, for spans from it, inside or outside");
+    reading("pivot_height = [___, ___]", "above the upper face");
     reading(
-        "lean = { inboard = " + TWICE + ", rearward = " + TWICE + " }",
+        "lean = { inboard = [___, ___], rearward = [___, ___] }",
         "degrees, the second turned end for end");
-    reading("crown = { across = " + GAP + ", rise = " + TWICE + " }", "not for a flat top");
+    reading("crown = { across = ___, rise = [___, ___] }", "not for a flat top");
     line("# Round holes: [fore, in] from the old strut rod centre. Give them names of your own.");
     line("landmark = [");
     for (String name : WorksheetPlan.landmarks()) {
-      reading(
-          "{ name = \"" + name + "\", at = [" + GAP + ", " + GAP + "], diameter = " + TWICE + " },",
-          "");
+      reading("{ name = \"%s\", at = [___, ___], diameter = [___, ___] },".formatted(name), "");
     }
     line("]", "# inside: near edges; outside: far edges; centres. Keep the one that you ticked.");
     line("span = [");
     for (WorksheetPlan.Span span : WorksheetPlan.spans()) {
       reading(
-          "{ from = \"" + span.from() + "\", to = \"" + span.to() + "\", inside = " + TWICE + " },",
+          "{ from = \"%s\", to = \"%s\", inside = [___, ___] },".formatted(span.from(), span.to()),
           "or outside, or centres");
     }
     line("]", "# A straight seam or edge, by two points of it.", "straightedge = [");
-    reading(
-        "{ name = \"seam\", from = [" + GAP + ", " + GAP + "], to = [" + GAP + ", " + GAP + "] },",
-        "");
+    reading("{ name = \"seam\", from = [___, ___], to = [___, ___] },", "");
     line("]");
   }
 }

@@ -48,7 +48,7 @@ final class MakeFaults {
     found.make().ifPresent(this::make);
     if (found.table().sound()) {
       clashes(PlateShape.of(plate, fit), false);
-      Slider.of(plate).ifPresent(this::slider);
+      Slider.of(plate).ifPresent(s -> clashes(PlateShape.of(s), true));
     }
   }
 
@@ -72,9 +72,8 @@ final class MakeFaults {
       return;
     }
     var recess = bolt.recess().get();
-    Optional<TableReader> own =
-        t.optionalTable("counterbore").or(() -> t.optionalTable("countersink"));
-    TableReader r = own.orElseThrow();
+    TableReader r =
+        t.optionalTable("counterbore").or(() -> t.optionalTable("countersink")).orElseThrow();
     if (recess.diameterMm() <= hole) {
       r.lengthFault(
           "diameter",
@@ -119,26 +118,15 @@ final class MakeFaults {
           "only where the slot has length",
           "With from = to the bearing sits in the plate: drop this key.");
     }
-    Slider.of(plate)
-        .ifPresent(
-            s -> {
-              double most = Math.min(s.lengthMm().value(), s.widthMm().value()) / 2;
-              if (s.cornerMm().value() > most) {
-                sliderTable(m)
-                    .lengthFault(
-                        "corner",
-                        "at most half its shorter side, " + m.atMost(most),
-                        "Make it smaller.");
-              }
-            });
+    Slider.of(plate).ifPresent(s -> slider(s, m.optionalTable("slider").orElse(m)));
   }
 
-  private static TableReader sliderTable(TableReader make) {
-    return make.optionalTable("slider").orElse(make);
-  }
-
-  private void slider(Slider slider) {
-    clashes(PlateShape.of(slider), true);
+  private static void slider(Slider slider, TableReader t) {
+    double most = Math.min(slider.lengthMm().value(), slider.widthMm().value()) / 2;
+    if (slider.cornerMm().value() > most) {
+      t.lengthFault(
+          "corner", "at most half its shorter side, " + t.atMost(most), "Make it smaller.");
+    }
   }
 
   /** What touches or crosses: nothing of one piece would be left there. */
@@ -155,38 +143,34 @@ final class MakeFaults {
           edge ? "the edge of " + whole : "the " + shape.cavities().get(web.first()).name();
       Place place = place(at, slider && edge);
       String overlap = length(place.table, -web.mm());
-      String name =
-          at.use() == PlateShape.Use.BOLT ? "The hole of " + at.name() : "The " + at.name();
+      String name = (at.use() == PlateShape.Use.BOLT ? "The hole of " : "The ") + at.name();
       place.table.lengthFault(
           place.key,
-          "more than 0 " + place.table.unit().symbol() + " of metal to " + other,
-          name
-              + (-web.mm() <= Tolerances.SAME_POINT_MM
-                  ? " touches it"
-                  : " runs into it by " + overlap)
-              + (slider ? " in the slider" : "")
-              + ": move it, or make one of them smaller"
-              + (slider && edge ? ", or the slider larger." : "."));
+          "more than 0 %s of metal to %s".formatted(place.table.unit().symbol(), other),
+          "%s %s%s: move it, or make one of them smaller%s."
+              .formatted(
+                  name,
+                  -web.mm() <= Tolerances.SAME_POINT_MM
+                      ? "touches it"
+                      : "runs into it by " + overlap,
+                  slider ? " in the slider" : "",
+                  slider && edge ? ", or the slider larger" : ""));
     }
   }
 
   private record Place(TableReader table, String key) {}
 
   private Place place(PlateShape.Cavity cavity, boolean ofSlider) {
-    TableReader plateTable = found.table();
     if (ofSlider && found.make().orElseThrow().has("slider")) {
       return new Place(found.make().get(), "slider");
     }
+    Optional<TableReader> width = found.make().filter(m -> m.has("slot_width"));
     return switch (cavity.use()) {
       case BOLT -> new Place(found.bolts().get(cavity.place()), "at");
       case INDEX -> new Place(found.make().orElseThrow(), INDEX_HOLES);
       case BEARING -> new Place(found.make().orElseThrow(), "bearing_bore");
       case SLOT ->
-          found
-              .make()
-              .filter(m -> m.has("slot_width"))
-              .map(m -> new Place(m, "slot_width"))
-              .orElse(new Place(plateTable, "slot"));
+          width.map(m -> new Place(m, "slot_width")).orElse(new Place(found.table(), "slot"));
     };
   }
 

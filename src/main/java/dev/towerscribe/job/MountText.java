@@ -36,10 +36,10 @@ public final class MountText {
    */
   public static Optional<String> with(String text, LengthUnit unit, Mount mount) {
     Map<String, String> values = new LinkedHashMap<>();
-    values.put("rotation", number(mount.rotation().degrees()));
-    values.put("rearward", number(unit.fromMm(mount.rearwardMm())));
-    values.put("inboard", number(unit.fromMm(mount.inboardMm())));
-    values.put("setting", number(unit.fromMm(mount.settingMm())));
+    values.put("rotation", Numbers.pointed(mount.rotation().degrees(), DECIMALS));
+    values.put("rearward", Numbers.pointed(unit.fromMm(mount.rearwardMm()), DECIMALS));
+    values.put("inboard", Numbers.pointed(unit.fromMm(mount.inboardMm()), DECIMALS));
+    values.put("setting", Numbers.pointed(unit.fromMm(mount.settingMm()), DECIMALS));
     List<String> missing = new ArrayList<>(values.keySet());
     List<TableLines.Line> lines = new ArrayList<>();
     for (TableLines.Line line : TableLines.of(text, "mount")) {
@@ -66,11 +66,5 @@ public final class MountText {
     return TomlText.parse(text, "", faults)
         .map(t -> t.has("left", "mount") || t.has("right", "mount"))
         .orElse(false);
-  }
-
-  /** Always with a decimal point, as files are written. */
-  private static String number(double value) {
-    String text = Numbers.plain(value, DECIMALS);
-    return text.indexOf('.') < 0 ? text + ".0" : text;
   }
 }

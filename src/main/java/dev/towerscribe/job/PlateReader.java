@@ -144,7 +144,7 @@ final class PlateReader {
 
   private static Optional<Bolt> bolt(
       TableReader b, Set<String> names, Optional<Contour> outline, List<Bolt> others) {
-    var name = UniqueNames.unique(b, boltName(b), names);
+    var name = b.unique(boltName(b), names);
     var at = b.point("at", Limits.PLATE_PLAN);
     var thread = b.word("thread", Thread.KNOWN, Thread::name);
     var flats = b.length("flats", Limits.FLATS);

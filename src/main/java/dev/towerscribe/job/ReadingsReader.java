@@ -142,9 +142,8 @@ public record ReadingsReader(IntPredicate printable, Consumer<String> notes, Job
     }
 
     private Optional<HoleSize> hole(TableReader t, TreeSet<String> taken) {
-      var name = UniqueNames.unique(t, known(t, "name", bolts, "holes"), taken);
-      var diameter =
-          repeated(t, "diameter", Limits.HOLE, Limits.CALIPER_SD, uncertainty.caliperMm().value());
+      var name = t.unique(known(t, "name", bolts, "holes"), taken);
+      var diameter = byCaliper(t, "diameter", Limits.HOLE);
       return t.closed(() -> new HoleSize(name.get(), diameter.get()));
     }
 
@@ -155,32 +154,26 @@ public record ReadingsReader(IntPredicate printable, Consumer<String> notes, Job
         t.fault("to", "another hole or landmark", "A span has two ends: name the other one.");
       }
       var said = Stream.of(Edges.values()).filter(between -> t.has(between.word())).toList();
-      Optional<Repeated> length = Optional.empty();
       String limit = "one of " + String.join(", ", SPANS);
       if (said.isEmpty()) {
         t.missing(Edges.INSIDE.word(), limit, "Write down what the calipers read.");
         // Its uncertainty is looked at all the same.
-        sdOf(t, Limits.CALIPER_SD, uncertainty.caliperMm().value());
-      } else {
-        length =
-            repeated(
-                t,
-                said.get(0).word(),
-                Limits.SPAN,
-                Limits.CALIPER_SD,
-                uncertainty.caliperMm().value());
-        for (Edges more : said.subList(1, said.size())) {
-          t.fault(more.word(), limit, "Give every reading an entry of its own.");
-        }
+        sd(t, Limits.CALIPER_SD, uncertainty.caliperMm());
+        t.close();
+        return Optional.empty();
       }
-      var read = length;
-      return t.closed(() -> new SpanReading(from.get(), to.get(), said.get(0), read.get()));
+      var length = byCaliper(t, said.get(0).word(), Limits.SPAN);
+      for (Edges more : said.subList(1, said.size())) {
+        t.fault(more.word(), limit, "Give every reading an entry of its own.");
+      }
+      return t.closed(() -> new SpanReading(from.get(), to.get(), said.get(0), length.get()));
     }
 
     private Optional<EdgeGap> edge(TableReader t) {
       var hole = known(t, "hole", bolts, "holes");
-      var gap = repeated(t, "gap", Limits.EDGE_GAP, Limits.EDGE_SD, uncertainty.edgeMm().value());
-      return t.closed(() -> new EdgeGap(hole.get(), gap.get()));
+      var gap = t.oneOrMore("gap", Limits.EDGE_GAP);
+      var sd = sd(t, Limits.EDGE_SD, uncertainty.edgeMm());
+      return t.closed(() -> new EdgeGap(hole.get(), new Repeated(gap.get(), sd.get())));
     }
 
     /** A hole or a landmark; the same name for both would leave it open which was meant. */
@@ -206,17 +199,14 @@ public record ReadingsReader(IntPredicate printable, Consumer<String> notes, Job
       return name;
     }
 
-    private static Optional<Repeated> repeated(
-        TableReader t, String key, AllowedRange range, AllowedRange sds, double otherwiseMm) {
+    private Optional<Repeated> byCaliper(TableReader t, String key, AllowedRange range) {
       var figures = t.oneOrMore(key, range);
-      var sd = sdOf(t, sds, otherwiseMm);
-      return figures.isPresent() && sd.isPresent()
-          ? Optional.of(new Repeated(figures.get(), sd.get()))
-          : Optional.empty();
+      var sd = sd(t, Limits.CALIPER_SD, uncertainty.caliperMm());
+      return figures.flatMap(f -> sd.map(one -> new Repeated(f, one)));
     }
 
-    private static Optional<Double> sdOf(TableReader t, AllowedRange range, double otherwiseMm) {
-      return t.length(Respelling.UNCERTAINTY, range, otherwiseMm);
+    private static Optional<Double> sd(TableReader t, AllowedRange range, Stated<Double> usualMm) {
+      return t.length(Respelling.UNCERTAINTY, range, usualMm.value());
     }
   }
 }

@@ -64,7 +64,7 @@ record SurveyTowerReader(SurveyUncertainty sds) {
   }
 
   private Optional<SurveyTower.Mark> landmark(TableReader l, Set<String> names) {
-    var name = UniqueNames.unique(l, names);
+    var name = l.uniqueName(names);
     if (name.isPresent() && name.get().equals(SurveyTower.STRUT_ROD)) {
       l.fault(
           "name", "another name than shaft", "That is the old strut rod centre: rename the hole.");
@@ -125,7 +125,7 @@ record SurveyTowerReader(SurveyUncertainty sds) {
   }
 
   private Optional<SurveyTower.Line> line(TableReader s, Set<String> names) {
-    var name = UniqueNames.unique(s, names);
+    var name = s.uniqueName(names);
     double sd = SurveyFigures.sd(s, sds.ruleMm());
     var from = place(s, "from", sd);
     var to = place(s, "to", sd);

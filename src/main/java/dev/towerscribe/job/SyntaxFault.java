@@ -41,8 +41,8 @@ final class SyntaxFault {
             .map(Map.Entry::getValue)
             .findFirst()
             .orElse(
-                "This cannot be read: look for a missing quote, equals sign or bracket here or"
-                    + " just before.");
+                "This cannot be read: look for a missing quote, equals sign or bracket here or just"
+                    + " before.");
     JsonLocation at = e.getLocation();
     if (at == null || at.getLineNr() < 1) {
       return new Fault(key, "not readable as TOML", "", todo);

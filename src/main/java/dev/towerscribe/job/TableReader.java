@@ -376,4 +376,15 @@ final class TableReader extends KeyCursor {
     }
     return text;
   }
+
+  /** A name that no other thing of its kind has. */
+  Optional<String> uniqueName(Set<String> taken) {
+    return unique(label("name", Limits.NAME), taken);
+  }
+
+  Optional<String> unique(Optional<String> name, Set<String> taken) {
+    return name.isPresent() && !taken.add(name.get())
+        ? fault("name", "a name of its own", "Another has this name: change one.")
+        : name;
+  }
 }

@@ -121,14 +121,14 @@ final class TowerReader {
   }
 
   private static Optional<Landmark> landmark(TableReader l, Set<String> names) {
-    var name = UniqueNames.unique(l, names);
+    var name = l.uniqueName(names);
     var at = l.point("at", Limits.PLAN);
     var diameter = l.length("diameter", Limits.LANDMARK);
     return l.closed(() -> new Landmark(name.get(), at.get(), diameter.get()));
   }
 
   private static Optional<Straightedge> straightedge(TableReader s, Set<String> names) {
-    var name = UniqueNames.unique(s, names);
+    var name = s.uniqueName(names);
     var from = s.point("from", Limits.PLAN);
     var to = s.point("to", Limits.PLAN);
     if (from.isPresent() && to.isPresent()) {
@@ -159,7 +159,7 @@ final class TowerReader {
   }
 
   private static Optional<Bracket> bracket(TableReader b, Set<String> names) {
-    var name = UniqueNames.unique(b, names);
+    var name = b.uniqueName(names);
     var outline = ShapeReader.ring(b, "outline", Limits.BRACKET, Limits.PLAN);
     var underside = b.length("underside", Limits.UNDERSIDE);
     var least = b.length("least_width", Limits.LEAST_WIDTH);

@@ -2,7 +2,6 @@ package dev.towerscribe.model;
 
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.Numbers;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -37,12 +36,8 @@ public record PrinterFigures(double across, double along, Optional<Angle> skew) 
    * @return one or two lines without ends
    */
   public List<String> lines() {
-    List<String> lines = new ArrayList<>();
-    lines.add("scale = " + scaleWords());
-    if (skew.isPresent()) {
-      lines.add("skew = " + skewWords());
-    }
-    return lines;
+    String scale = "scale = " + scaleWords();
+    return skew.isPresent() ? List.of(scale, "skew = " + skewWords()) : List.of(scale);
   }
 
   /**
@@ -52,7 +47,7 @@ public record PrinterFigures(double across, double along, Optional<Angle> skew) 
    */
   public String scaleWords() {
     return "{ across = %s, along = %s }"
-        .formatted(number(across, SCALE_DECIMALS), number(along, SCALE_DECIMALS));
+        .formatted(Numbers.pointed(across, SCALE_DECIMALS), Numbers.pointed(along, SCALE_DECIMALS));
   }
 
   /**
@@ -61,12 +56,6 @@ public record PrinterFigures(double across, double along, Optional<Angle> skew) 
    * @return degrees, for instance "0.4"
    */
   public String skewWords() {
-    return number(skew.orElseThrow().degrees(), SKEW_DECIMALS);
-  }
-
-  /** Always with a decimal point, as files are written. */
-  private static String number(double value, int decimals) {
-    String text = Numbers.plain(value, decimals);
-    return text.indexOf('.') < 0 ? text + ".0" : text;
+    return Numbers.pointed(skew.orElseThrow().degrees(), SKEW_DECIMALS);
   }
 }

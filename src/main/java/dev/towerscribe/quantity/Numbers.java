@@ -99,6 +99,18 @@ public final class Numbers {
   }
 
   /**
+   * As {@link #plain}, but always with a decimal point, as job files are written.
+   *
+   * @param value finite number
+   * @param decimals most digits after the point
+   * @return the text, such as 8.0
+   */
+  public static String pointed(double value, int decimals) {
+    String text = plain(value, decimals);
+    return text.indexOf('.') < 0 ? text + ".0" : text;
+  }
+
+  /**
    * A number in full: the fewest digits, from 15 to 17 before trailing zeros are dropped, that read
    * back as the very same double. Unlike the platform's own text it does not change between
    * releases of the platform.
