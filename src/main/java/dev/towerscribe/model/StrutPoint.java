@@ -1,8 +1,6 @@
 package dev.towerscribe.model;
 
 import dev.towerscribe.quantity.Worded;
-import java.util.Optional;
-import java.util.stream.Stream;
 
 /** The points that the strut table of a job is made of, and the camber bolt's pivot. */
 public enum StrutPoint implements Worded {
@@ -54,15 +52,5 @@ public enum StrutPoint implements Worded {
    */
   public boolean isNeeded() {
     return this != KNUCKLE_PIVOT;
-  }
-
-  /**
-   * The point of a name.
-   *
-   * @param word a name of a survey file
-   * @return the point, or empty if the name is the user's own
-   */
-  public static Optional<StrutPoint> of(String word) {
-    return Stream.of(values()).filter(p -> p.word.equals(word)).findFirst();
   }
 }

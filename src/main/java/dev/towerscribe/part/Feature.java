@@ -1,5 +1,6 @@
 package dev.towerscribe.part;
 
+import dev.towerscribe.geometry.Bore;
 import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.Frame2;
 import dev.towerscribe.geometry.Recess;
@@ -32,6 +33,32 @@ public record Feature(
     Optional<PositionTolerance> position,
     String note,
     boolean assumed) {
+  /**
+   * A round hole, the same from face to face, where no bolt must go through.
+   *
+   * @param kind what it is for
+   * @param name see {@link #name}
+   * @param bore where it is and how large
+   * @param size tolerance of its diameter
+   * @param note a short remark, perhaps empty
+   * @param assumed true when its size or tolerance was not given by the job
+   * @return the hole
+   */
+  static Feature round(
+      FeatureKind kind, String name, Bore bore, SizeTolerance size, String note, boolean assumed) {
+    return new Feature(
+        kind,
+        name,
+        bore.centre(),
+        bore.diameterMm(),
+        Optional.empty(),
+        Optional.empty(),
+        size,
+        Optional.empty(),
+        note,
+        assumed);
+  }
+
   /**
    * The same cut-out of a part that was moved or mirrored; the faces stay what they are.
    *

@@ -98,14 +98,16 @@ public final class Jigs {
     List<String> names = new ArrayList<>();
     boolean guided = true;
     for (PlacedHole hole : side.holes()) {
-      bores.add(Bore.plain(frame.map(hole.at()), outside.value()));
-      features.add(bushing(hole));
+      Bore bore = Bore.plain(frame.map(hole.at()), outside.value());
+      bores.add(bore);
+      features.add(bushing(hole, bore));
       names.add("bushing " + hole.name());
       guided &= drillFits(hole);
     }
     for (Landmark landmark : landmarks) {
-      bores.add(Bore.plain(frame.map(landmark.at()), landmark.diameterMm()));
-      features.add(sight(landmark));
+      Bore bore = Bore.plain(frame.map(landmark.at()), landmark.diameterMm());
+      bores.add(bore);
+      features.add(sight(landmark.name(), bore));
       names.add("sight hole " + landmark.name());
     }
     Contour outline = outline(bores);
@@ -161,34 +163,21 @@ public final class Jigs {
         bores.stream().map(Bore::centre).toList(), widest / 2 + rules.marginMm().value());
   }
 
-  private Feature bushing(PlacedHole hole) {
-    double bore = rules.boreMm().value();
-    return new Feature(
+  private Feature bushing(PlacedHole hole, Bore bore) {
+    String drill = lengths.size(rules.boreMm().value());
+    return Feature.round(
         FeatureKind.BUSHING_HOLE,
         hole.name(),
-        frame.map(hole.at()),
-        outside.value(),
-        Optional.empty(),
-        Optional.empty(),
-        Fits.hole(rules.fit().value(), outside.value()),
-        Optional.empty(),
-        "bushing for drill %s; tower hole %s"
-            .formatted(lengths.size(bore), lengths.size(hole.diameterMm())),
+        bore,
+        Fits.hole(rules.fit().value(), bore.diameterMm()),
+        "bushing for drill %s; tower hole %s".formatted(drill, lengths.size(hole.diameterMm())),
         outside.assumed() || rules.fit().assumed());
   }
 
-  private Feature sight(Landmark landmark) {
-    return new Feature(
-        FeatureKind.SIGHT_HOLE,
-        landmark.name(),
-        frame.map(landmark.at()),
-        landmark.diameterMm(),
-        Optional.empty(),
-        Optional.empty(),
-        Fits.hole(HoleFit.H13, landmark.diameterMm()),
-        Optional.empty(),
-        "pin %s through it into the landmark".formatted(lengths.size(landmark.diameterMm())),
-        true);
+  private Feature sight(String name, Bore bore) {
+    String note = "pin %s through it into the landmark".formatted(lengths.size(bore.diameterMm()));
+    SizeTolerance size = Fits.hole(HoleFit.H13, bore.diameterMm());
+    return Feature.round(FeatureKind.SIGHT_HOLE, name, bore, size, note, true);
   }
 
   private static Feature window(Contour edge) {

@@ -105,18 +105,19 @@ final class PlateParts {
 
   private Feature round(PartKind kind, PlateShape.Cavity cavity, Bore bore) {
     return switch (cavity.use()) {
-      case SLOT -> plain(FeatureKind.SLOT, "slot", bore, generalOf(bore), "", slotAssumed());
+      case SLOT ->
+          Feature.round(FeatureKind.SLOT, "slot", bore, generalOf(bore), "", slotAssumed());
       case BEARING -> {
         Stated<HoleFit> seat = plate.make().bearingBore().orElseThrow().fit();
         SizeTolerance size = Fits.hole(seat.value(), bore.diameterMm());
-        yield plain(FeatureKind.BEARING_BORE, "bearing", bore, size, "", seat.assumed());
+        yield Feature.round(FeatureKind.BEARING_BORE, "bearing", bore, size, "", seat.assumed());
       }
       case BOLT -> bolt(plate.bolts().get(cavity.place()), bore);
       case INDEX -> {
         Stated<HoleFit> pin = plate.make().indexHoles().orElseThrow().fit();
         String which = cavity.place() % 2 == 0 ? "a" : "b";
         boolean ofPlate = kind == PartKind.PLATE;
-        yield plain(
+        yield Feature.round(
             FeatureKind.INDEX_HOLE,
             ofPlate ? (cavity.place() / 2 + 1) + which : which,
             bore,
@@ -133,21 +134,6 @@ final class PlateParts {
 
   private SizeTolerance generalOf(Bore bore) {
     return Fits.general(plate.make().general().value(), bore.diameterMm());
-  }
-
-  private static Feature plain(
-      FeatureKind kind, String name, Bore bore, SizeTolerance size, String note, boolean assumed) {
-    return new Feature(
-        kind,
-        name,
-        bore.centre(),
-        bore.diameterMm(),
-        Optional.empty(),
-        Optional.empty(),
-        size,
-        Optional.empty(),
-        note,
-        assumed);
   }
 
   private Feature bolt(Bolt bolt, Bore bore) {
