@@ -87,7 +87,7 @@ final class SurveyStartText {
         "# How far one reading may be off, one standard deviation. Put your own in.",
         "[uncertainty]");
     for (WorksheetUncertainty uncertainty : WorksheetUncertainty.values()) {
-      line(uncertainty.key() + " = " + figure(uncertainty) + "   # " + uncertainty.words());
+      line(uncertainty.word() + " = " + figure(uncertainty) + "   # " + uncertainty.words());
     }
   }
 
