@@ -115,7 +115,7 @@ final class DimensionCosts {
         return BARRED;
       }
       for (TurnedBox room : taken) {
-        if (room.lengthInside(stroke.from(), stroke.to()) > 0) {
+        if (room.isCrossedBy(stroke.from(), stroke.to())) {
           return BARRED;
         }
       }
@@ -133,13 +133,13 @@ final class DimensionCosts {
         return true;
       }
     }
-    return grid.near(wide.bounds(), old -> wide.lengthInside(old.from(), old.to()) > 0);
+    return grid.near(wide.bounds(), old -> wide.isCrossedBy(old.from(), old.to()));
   }
 
   private static boolean touchesOwn(Sketch sketch, TurnedBox room) {
     TurnedBox near = room.grown(DimensionStyle.CLEAR_MM / 2);
     return sketch.strokes().stream()
-        .anyMatch(stroke -> near.lengthInside(stroke.from(), stroke.to()) > 0);
+        .anyMatch(stroke -> near.isCrossedBy(stroke.from(), stroke.to()));
   }
 
   private double crossings(Stroke stroke) {
@@ -205,10 +205,12 @@ final class DimensionCosts {
 
   /** A dimension line without its ends, where another or an extension line may begin. */
   private static Stroke core(Stroke stroke, Stroke other) {
-    double length = stroke.from().distanceTo(stroke.to());
     if (stroke.role() != Role.DIMENSION_LINE
-        || other.role() != Role.DIMENSION_LINE && other.role() != Role.EXTENSION
-        || length <= 2 * SHARED_END_MM) {
+        || other.role() != Role.DIMENSION_LINE && other.role() != Role.EXTENSION) {
+      return stroke;
+    }
+    double length = stroke.from().distanceTo(stroke.to());
+    if (length <= 2 * SHARED_END_MM) {
       return stroke;
     }
     double t = SHARED_END_MM / length;

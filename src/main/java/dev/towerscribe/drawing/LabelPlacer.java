@@ -250,7 +250,7 @@ public final class LabelPlacer {
       }
     }
     for (Stroke wall : walls) {
-      if (bounds.meets(wall.bounds()) && box.lengthInside(wall.from(), wall.to()) > 0) {
+      if (bounds.meets(wall.bounds()) && box.isCrossedBy(wall.from(), wall.to())) {
         return Double.POSITIVE_INFINITY;
       }
     }
@@ -278,7 +278,7 @@ public final class LabelPlacer {
       return true;
     }
     for (Taken other : taken) {
-      if (other.box().lengthInside(start, end) > 0) {
+      if (other.box().isCrossedBy(start, end)) {
         return true;
       }
     }

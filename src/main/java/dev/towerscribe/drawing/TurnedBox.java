@@ -177,20 +177,48 @@ public record TurnedBox(Vec2 centre, double halfWidthMm, double halfHeightMm, Ve
   }
 
   /**
-   * Length of a straight line inside the box (Liang and Barsky's clipping).
+   * Whether a straight line of some length runs inside the box. Asked far more often than any other
+   * question of it, so without working out a length.
+   *
+   * @param from one end
+   * @param to other end
+   * @return false also for a line that only touches the edge
+   */
+  public boolean isCrossedBy(Vec2 from, Vec2 to) {
+    return insideShare(from, to) > 0 && !from.equals(to);
+  }
+
+  /**
+   * Length of a straight line inside the box.
    *
    * @param from one end
    * @param to other end
    * @return mm; zero if it stays outside
    */
   public double lengthInside(Vec2 from, Vec2 to) {
+    double share = insideShare(from, to);
+    return share == 0.0 ? 0 : share * Math.hypot(seenX(to) - seenX(from), seenY(to) - seenY(from));
+  }
+
+  /** What share of a straight line lies inside (Liang and Barsky's clipping). */
+  private double insideShare(Vec2 from, Vec2 to) {
     double x = seenX(from);
     double y = seenY(from);
-    double dx = seenX(to) - x;
-    double dy = seenY(to) - y;
+    double toX = seenX(to);
+    double toY = seenY(to);
+    // Most lines asked about lie wholly to one side.
+    if (isBeyond(x, toX, halfWidthMm) || isBeyond(y, toY, halfHeightMm)) {
+      return 0;
+    }
+    double dx = toX - x;
+    double dy = toY - y;
     double in = Math.max(0, Math.max(enters(x, dx, halfWidthMm), enters(y, dy, halfHeightMm)));
     double out = Math.min(1, Math.min(leaves(x, dx, halfWidthMm), leaves(y, dy, halfHeightMm)));
-    return in < out ? (out - in) * Math.hypot(dx, dy) : 0;
+    return Math.max(0, out - in);
+  }
+
+  private static boolean isBeyond(double from, double to, double half) {
+    return Math.min(from, to) > half || Math.max(from, to) < -half;
   }
 
   /** When something at {@code at}, moving at {@code speed}, comes between -half and half. */

@@ -214,7 +214,7 @@ final class HoleNames {
   }
 
   private static boolean isClear(TurnedBox room, List<Segment> lines) {
-    return lines.stream().noneMatch(l -> room.lengthInside(l.start(), l.end()) > 0);
+    return lines.stream().noneMatch(l -> room.isCrossedBy(l.start(), l.end()));
   }
 
   /** Beside another hole it would be taken for the name of that one. */
@@ -229,7 +229,7 @@ final class HoleNames {
 
   /** Whether a line meets no name and no other hole. */
   private boolean leads(Segment leader, Named own) {
-    return taken.stream().allMatch(t -> t.lengthInside(leader.start(), leader.end()) == 0)
+    return taken.stream().noneMatch(t -> t.isCrossedBy(leader.start(), leader.end()))
         && names.stream().allMatch(o -> o == own || isPast(leader, o));
   }
 
