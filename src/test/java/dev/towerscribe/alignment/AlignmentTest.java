@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.towerscribe.SampleJobs;
+import dev.towerscribe.Tries;
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.finding.Severity;
 import dev.towerscribe.geometry.Vec2;
@@ -25,6 +26,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -454,13 +456,15 @@ class AlignmentTest {
         .isEmpty();
   }
 
+  @Tag("more-tries")
   @Test
   void noPointsWhateverGiveAnythingButFiguresOrFindings() {
     Random random = new Random(41);
     StrutPoints s = SampleJobs.strut();
     int stopped = 0;
     int read = 0;
-    for (int i = 0; i < 3000; i++) {
+    int cases = Tries.of(600, 3000);
+    for (int i = 0; i < cases; i++) {
       // From small slips to points that lie anywhere, some of them in one line or one place.
       double by = i % 3 == 0 ? 20 : i % 3 == 1 ? 150 : 500;
       Vec3 ball = moved(s.ballJoint(), by, random);
@@ -497,8 +501,8 @@ class AlignmentTest {
       }
     }
     // Both ends of the road were taken.
-    assertThat(stopped).isGreaterThan(300);
-    assertThat(read).isGreaterThan(1000);
+    assertThat(stopped).isGreaterThan(cases / 10);
+    assertThat(read).isGreaterThan(cases / 3);
   }
 
   private static Vec3 moved(Vec3 p, double by, Random random) {

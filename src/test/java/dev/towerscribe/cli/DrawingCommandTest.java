@@ -138,13 +138,12 @@ class DrawingCommandTest {
           "Legal", new double[] {215.9, 355.6},
           "Tabloid", new double[] {431.8, 279.4});
 
+  /** Each starter job on small paper: {@link DrawingTemplatesTest}. */
   @ParameterizedTest
-  @ValueSource(strings = {"A4", "A3", "Letter", "Legal", "Tabloid"})
-  void everyPageHasItsPaper(String paper) throws Exception {
-    for (String job : List.of("wren", "siskin", "dunnock")) {
-      runs.done("drawing", job + ".toml", "-o", job, "--jig", "--paper", paper);
-      papers(job, paper);
-    }
+  @CsvSource({"A4, wren", "A3, siskin", "Letter, dunnock", "Legal, siskin", "Tabloid, wren"})
+  void everyPageHasItsPaper(String paper, String job) throws Exception {
+    runs.done("drawing", job + ".toml", "-o", job, "--jig", "--paper", paper);
+    papers(job, paper);
   }
 
   /** Without the option: A3, or Tabloid where the job prints on inch paper. */
@@ -175,34 +174,37 @@ class DrawingCommandTest {
 
   /** Published: AC1009 is release 12, AC1015 release 2000 (DXF reference, $ACADVER). */
   @ParameterizedTest
-  @CsvSource({"'', AC1009", "--dxf r12, AC1009", "--dxf R12, AC1009", "--dxf 2000, AC1015"})
-  void everyDxfBeginsWithItsRelease(String option, String release) throws Exception {
-    for (String job : List.of("wren", "siskin", "dunnock")) {
-      List<String> args = new ArrayList<>(List.of("drawing", job + ".toml", "-o", job, "--jig"));
-      args.addAll(option.isEmpty() ? List.of() : Arrays.asList(option.split(" ")));
-      runs.done(args.toArray(String[]::new));
-      SortedMap<String, byte[]> files = runs.files(job);
-      assertThat(files.keySet()).anyMatch(n -> n.endsWith(".dxf"));
-      files.forEach(
-          (name, bytes) -> {
-            String text = new String(bytes, US_ASCII);
-            if (name.endsWith(".dxf")) {
-              assertThat(text)
-                  .as(name)
-                  .startsWith(
-                      "  0\r\nSECTION\r\n  2\r\nHEADER\r\n  9\r\n$ACADVER\r\n  1\r\n"
-                          + release
-                          + "\r\n")
-                  .endsWith("  0\r\nEOF\r\n");
-            } else if (name.endsWith(".step")) {
-              assertThat(text).startsWith("ISO-10303-21;").endsWith("END-ISO-10303-21;\n");
-            } else if (name.endsWith(".pdf")) {
-              assertThat(text).startsWith("%PDF-1.");
-            } else if (name.endsWith(".svg")) {
-              assertThat(text).contains("<svg ");
-            }
-          });
-    }
+  @CsvSource({
+    "wren, '', AC1009",
+    "siskin, --dxf r12, AC1009",
+    "wren, --dxf R12, AC1009",
+    "dunnock, --dxf 2000, AC1015"
+  })
+  void everyDxfBeginsWithItsRelease(String job, String option, String release) throws Exception {
+    List<String> args = new ArrayList<>(List.of("drawing", job + ".toml", "-o", job, "--jig"));
+    args.addAll(option.isEmpty() ? List.of() : Arrays.asList(option.split(" ")));
+    runs.done(args.toArray(String[]::new));
+    SortedMap<String, byte[]> files = runs.files(job);
+    assertThat(files.keySet()).anyMatch(n -> n.endsWith(".dxf"));
+    files.forEach(
+        (name, bytes) -> {
+          String text = new String(bytes, US_ASCII);
+          if (name.endsWith(".dxf")) {
+            assertThat(text)
+                .as(name)
+                .startsWith(
+                    "  0\r\nSECTION\r\n  2\r\nHEADER\r\n  9\r\n$ACADVER\r\n  1\r\n"
+                        + release
+                        + "\r\n")
+                .endsWith("  0\r\nEOF\r\n");
+          } else if (name.endsWith(".step")) {
+            assertThat(text).startsWith("ISO-10303-21;").endsWith("END-ISO-10303-21;\n");
+          } else if (name.endsWith(".pdf")) {
+            assertThat(text).startsWith("%PDF-1.");
+          } else if (name.endsWith(".svg")) {
+            assertThat(text).contains("<svg ");
+          }
+        });
   }
 
   @ParameterizedTest

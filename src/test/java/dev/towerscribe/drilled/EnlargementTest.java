@@ -3,10 +3,12 @@ package dev.towerscribe.drilled;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.towerscribe.Tries;
 import dev.towerscribe.geometry.Vec2;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The least drilling out that lets a plate on. */
@@ -103,12 +105,14 @@ class EnlargementTest {
         .isCloseTo(8, within(NEAR));
   }
 
+  @Tag("more-tries")
   @Test
   void drilledOutItGoesOnAndALittleLessItDoesNot() {
     SplittableRandom random = new SplittableRandom(20260311);
     int done = 0;
     int none = 0;
-    for (int i = 0; i < 150; i++) {
+    int cases = Tries.of(50, 150);
+    for (int i = 0; i < cases; i++) {
       List<BoltPlay> pegs = Patterns.random(random, 2 + i % 5, 1.2, 0.2);
       PlateFitSolver mating = PlateFitSolver.of(pegs);
       if (mating.goesOn()) {
@@ -144,7 +148,7 @@ class EnlargementTest {
           .isLessThanOrEqualTo(
               e.best().map(b -> b.byMm().orElseThrow()).orElse(Double.POSITIVE_INFINITY));
     }
-    assertThat(done).isGreaterThan(80);
-    assertThat(none).isGreaterThan(20);
+    assertThat(done).isGreaterThan(cases / 3);
+    assertThat(none).isGreaterThan(cases / 8);
   }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.towerscribe.SampleJobs;
+import dev.towerscribe.Tries;
 import dev.towerscribe.adjust.Edges;
 import dev.towerscribe.adjust.Repeated;
 import dev.towerscribe.drilled.HoleNetwork.Contradiction;
@@ -17,6 +18,7 @@ import dev.towerscribe.model.Tower;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -201,10 +203,11 @@ class NetworkTest {
   }
 
   /** Whatever is read, the answer is a network: every reading 1 mm, or far too long, or mixed. */
+  @Tag("more-tries")
   @Test
   void noReadingsBreakIt() {
     Random random = new Random(8);
-    for (int i = 0; i < 60; i++) {
+    for (int i = 0; i < Tries.of(20, 60); i++) {
       Drills drills = Drills.plain(Side.LEFT);
       List<String> names = List.copyOf(drills.at.keySet());
       int count = random.nextInt(20);
@@ -339,9 +342,10 @@ class NetworkTest {
    * error of its stated uncertainty; two standard deviations should cover 95.4 % of all
    * coordinates.
    */
+  @Tag("more-tries")
   @Test
   void twoStandardDeviationsCoverTheTruth() {
-    int cases = 2000;
+    int cases = Tries.of(600, 2000);
     Random random = new Random(20261201);
     int inside = 0;
     int all = 0;

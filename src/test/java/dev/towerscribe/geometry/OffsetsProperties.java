@@ -8,6 +8,7 @@ import dev.towerscribe.quantity.Tolerances;
 import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.Tag;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.LongRange;
@@ -32,7 +33,8 @@ class OffsetsProperties {
     return BufferOp.bufferOp(g, mm, parameters);
   }
 
-  @Property(seed = "20260101", tries = 300)
+  @Tag("more-tries")
+  @Property(seed = "20260101")
   void insetOfAPolygonAgainstABuffer(
       @ForAll @LongRange(min = 0, max = 1_000_000) long seed,
       @ForAll @IntRange(min = 3, max = 60) int corners,
@@ -76,7 +78,8 @@ class OffsetsProperties {
     return area;
   }
 
-  @Property(seed = "20260102", tries = 300)
+  @Tag("more-tries")
+  @Property(seed = "20260102")
   void theExactWayIsTakenAndItsJointsMeet(
       @ForAll @LongRange(min = 0, max = 1_000_000) long seed,
       @ForAll @IntRange(min = 3, max = 60) int corners,
@@ -94,7 +97,8 @@ class OffsetsProperties {
     }
   }
 
-  @Property(seed = "20260103", tries = 200)
+  @Tag("more-tries")
+  @Property(seed = "20260103")
   void everyPointKeepsTheDistanceAndEveryEdgeHasIt(
       @ForAll @LongRange(min = 0, max = 1_000_000) long seed,
       @ForAll @IntRange(min = 3, max = 60) int corners,
@@ -117,7 +121,8 @@ class OffsetsProperties {
     }
   }
 
-  @Property(seed = "20260104", tries = 200)
+  @Tag("more-tries")
+  @Property(seed = "20260104")
   void turningAndMirroringChangeNothing(
       @ForAll @LongRange(min = 0, max = 1_000_000) long seed,
       @ForAll @IntRange(min = 3, max = 60) int corners,
@@ -138,7 +143,8 @@ class OffsetsProperties {
     }
   }
 
-  @Property(seed = "20260105", tries = 200)
+  @Tag("more-tries")
+  @Property(seed = "20260105")
   void openingStaysInsideAndIsItsOwnOpening(
       @ForAll @LongRange(min = 0, max = 1_000_000) long seed,
       @ForAll @IntRange(min = 3, max = 60) int corners,

@@ -7,6 +7,7 @@ import dev.towerscribe.quantity.Tolerances;
 import java.util.SplittableRandom;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.Tag;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.LongRange;
@@ -23,7 +24,8 @@ class OverlayProperties {
     return Shapes.mapped(star, 0, false, dx, 0.3 * dx);
   }
 
-  @Property(seed = "20260201", tries = 300)
+  @Tag("more-tries")
+  @Property(seed = "20260201")
   void areasAddUp(
       @ForAll @LongRange(min = 0, max = 1_000_000) long seed,
       @ForAll @IntRange(min = 3, max = 50) int corners,
@@ -45,7 +47,8 @@ class OverlayProperties {
     }
   }
 
-  @Property(seed = "20260202", tries = 200)
+  @Tag("more-tries")
+  @Property(seed = "20260202")
   void polygonsAgainstAnIndependentOverlay(
       @ForAll @LongRange(min = 0, max = 1_000_000) long seed,
       @ForAll @IntRange(min = 3, max = 50) int corners,
@@ -61,7 +64,8 @@ class OverlayProperties {
     assertThat(a.minus(b).area()).isCloseTo(flatA.difference(flatB).getArea(), within(AREA));
   }
 
-  @Property(seed = "20260203", tries = 200)
+  @Tag("more-tries")
+  @Property(seed = "20260203")
   void aRegionWithItsOwnOpeningSharesLongStretches(
       @ForAll @LongRange(min = 0, max = 1_000_000) long seed,
       @ForAll @IntRange(min = 3, max = 50) int corners,
@@ -75,7 +79,8 @@ class OverlayProperties {
     assertThat(star.intersection(opened).area()).isCloseTo(opened.area(), within(AREA));
   }
 
-  @Property(seed = "20260204", tries = 100)
+  @Tag("more-tries")
+  @Property(seed = "20260204")
   void containsAgainstAnIndependentTest(
       @ForAll @LongRange(min = 0, max = 1_000_000) long seed,
       @ForAll @IntRange(min = 3, max = 50) int corners,
@@ -105,7 +110,8 @@ class OverlayProperties {
             Shapes.rectangle(x, y, x + 1 + random.nextInt(9), y + 1 + random.nextInt(9)));
   }
 
-  @Property(seed = "20260205", tries = 120)
+  @Tag("more-tries")
+  @Property(seed = "20260205")
   void coincidencesOnAGridAreExactToo(
       @ForAll @LongRange(min = 0, max = 1_000_000) long seed,
       @ForAll @IntRange(min = 2, max = 8) int steps) {

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.Tag;
 import net.jqwik.api.constraints.DoubleRange;
 
 /** Whatever one thing is off, by however much: it is found again, with its figure. */
@@ -27,7 +28,8 @@ class CauseExplainerProperties {
     };
   }
 
-  @Property(tries = 200, seed = "20261203")
+  @Tag("more-tries")
+  @Property(seed = "20261203")
   void aCauseOnBothSidesIsFoundAgain(
       @ForAll Cause cause, @ForAll @DoubleRange(min = -1, max = 1) double share) {
     double by = most(cause) * (cause == Cause.SETTING ? -Math.abs(share) : share);
@@ -58,7 +60,8 @@ class CauseExplainerProperties {
     assertThat(x.fits().get(0).chiSquare()).isLessThan(1e-6);
   }
 
-  @Property(tries = 100, seed = "20261204")
+  @Tag("more-tries")
+  @Property(seed = "20261204")
   void aCauseOnOneSideIsFoundOnThatSideAndAmongBoth(
       @ForAll Cause cause,
       @ForAll Side side,

@@ -3,6 +3,7 @@ package dev.towerscribe.store;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import dev.towerscribe.Tries;
 import dev.towerscribe.quantity.Version;
 import dev.towerscribe.report.LayoutReport;
 import java.io.IOException;
@@ -13,6 +14,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -187,6 +189,7 @@ class PackDirectoryTest {
     assertThat(endings).isBetween(20, MOST_OPERATIONS - 2);
   }
 
+  @Tag("more-tries")
   @ParameterizedTest
   @EnumSource(FailingOps.Way.class)
   void aFailureDuringRecoveryIsRecoveredFromToo(FailingOps.Way way) throws Exception {
@@ -194,7 +197,7 @@ class PackDirectoryTest {
     Map<String, String> old = content();
     writeNew(FileOps.REAL);
     Map<String, String> fresh = content();
-    for (int first = 20; first < MOST_OPERATIONS; first += 2) {
+    for (int first = 20; first < MOST_OPERATIONS; first += Tries.of(8, 2)) {
       reset(old);
       FailingOps ops = new FailingOps(FailingOps.Way.KILL, first);
       try {

@@ -4,6 +4,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import dev.towerscribe.Tries;
 import dev.towerscribe.cli.CommandRuns;
 import dev.towerscribe.job.Templates;
 import dev.towerscribe.record.Entry;
@@ -17,6 +18,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -90,15 +92,17 @@ class RecordFileTest {
     }
   }
 
+  @Tag("more-tries")
   @Test
   void aKillAfterAnyByteLeavesWhatWasThereAndTheTornEntryIsMarkedOff() throws Exception {
     append(FileOps.REAL);
     byte[] before = Files.readAllBytes(file);
     int appendAt = appendOperation();
-    // Every byte near both ends and at the line ends, and every seventh between.
+    // Near both ends every byte in a long run; and every seventh, and at the line ends.
+    int ends = Tries.of(8, 90);
     for (int kept = 0; kept <= entry.length() + 1; kept++) {
-      boolean near = kept < 90 || kept > entry.length() - 60;
-      if (!near && kept % 7 != 0 && entry.charAt(kept - 1) != '\n') {
+      boolean near = kept < ends || kept > entry.length() - ends;
+      if (!near && kept % Tries.of(70, 7) != 0 && entry.charAt(kept - 1) != '\n') {
         continue;
       }
       Files.write(file, before);

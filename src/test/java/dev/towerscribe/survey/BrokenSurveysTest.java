@@ -70,6 +70,7 @@ class BrokenSurveysTest {
     assertThat(open).isBetween(3, 18);
   }
 
+  @Tag("simulation")
   @Test
   void aFileInTheWrongUnitIsToldWithoutEnd() {
     // All tapes in tenths of an inch: nothing agrees, and the search for slips must come to an end.

@@ -12,6 +12,7 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.Tag;
 
 /** Letters of offers anywhere, crowded or not. */
 class OfferMarksProperties {
@@ -43,7 +44,8 @@ class OfferMarksProperties {
     return list.stream().map(p -> p.plus(by)).toList();
   }
 
-  @Property(seed = "20261", tries = 300)
+  @Tag("more-tries")
+  @Property(seed = "20261")
   void noLetterCoversAnotherOrADotAndEachHasItsOwnPlace(@ForAll("places") List<Vec2> places) {
     List<Mark> marks = OfferMarks.of(places, BOX).marks();
     assertThat(marks).extracting(Mark::place).isEqualTo(places);
@@ -72,7 +74,8 @@ class OfferMarksProperties {
     }
   }
 
-  @Property(seed = "20262", tries = 100)
+  @Tag("more-tries")
+  @Property(seed = "20262")
   void aLoneOfferKeepsItsLetterOnItsPlace(@ForAll("places") List<Vec2> places) {
     Mark mark = OfferMarks.of(places.subList(0, 1), BOX).marks().get(0);
     assertThat(mark.letter()).isEqualTo(places.get(0));

@@ -38,6 +38,7 @@ import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.ShrinkingMode;
+import net.jqwik.api.Tag;
 
 /** Random parts, drawn and written by every writer that drawings of parts go through. */
 class DrawingWritersProperties {
@@ -92,8 +93,18 @@ class DrawingWritersProperties {
     assertThat(StepProof.check(step, part.solid(), name)).isEmpty();
   }
 
-  @Property(seed = "20261201", tries = 20, shrinking = ShrinkingMode.OFF)
+  @Property(seed = "20261201", tries = 5, shrinking = ShrinkingMode.OFF)
   void bothHandsAreProvedByEveryWriter(@ForAll long seed) throws JobRejected {
+    proveBothHands(seed);
+  }
+
+  @Tag("simulation")
+  @Property(seed = "20261201", tries = 20, shrinking = ShrinkingMode.OFF)
+  void manyPairsOfHandsAreProvedByEveryWriter(@ForAll long seed) throws JobRejected {
+    proveBothHands(seed);
+  }
+
+  private static void proveBothHands(long seed) throws JobRejected {
     Random random = new Random(seed);
     DrawingStyle style = style(random);
     List<Part> pair =
@@ -106,8 +117,18 @@ class DrawingWritersProperties {
     provedByAll(new PartSheets.Subject("plate-right", right, Optional.of(left)), style);
   }
 
-  @Property(seed = "20261202", tries = 12, shrinking = ShrinkingMode.OFF)
+  @Property(seed = "20261202", tries = 4, shrinking = ShrinkingMode.OFF)
   void turnedPartsAndSlidersAreProvedByEveryWriter(@ForAll long seed) throws JobRejected {
+    proveTurnedParts(seed);
+  }
+
+  @Tag("simulation")
+  @Property(seed = "20261202", tries = 12, shrinking = ShrinkingMode.OFF)
+  void manyTurnedPartsAreProvedByEveryWriter(@ForAll long seed) throws JobRejected {
+    proveTurnedParts(seed);
+  }
+
+  private static void proveTurnedParts(long seed) throws JobRejected {
     Random random = new Random(seed);
     DrawingStyle style = style(random);
     for (Part part : DrawingFixtures.parts(DrawingFixtures.random(random, false))) {
@@ -136,7 +157,7 @@ class DrawingWritersProperties {
     }
   }
 
-  @Property(seed = "20261203", tries = 20, shrinking = ShrinkingMode.OFF)
+  @Property(seed = "20261203", tries = 8, shrinking = ShrinkingMode.OFF)
   void circlesOfTheOtherHandAreMirrorImages(@ForAll long seed) throws JobRejected {
     Random random = new Random(seed);
     DrawingStyle style = style(random);
@@ -174,7 +195,7 @@ class DrawingWritersProperties {
         .noneMatch(c -> c.centre().x() > beside);
   }
 
-  @Property(seed = "20261204", tries = 20, shrinking = ShrinkingMode.OFF)
+  @Property(seed = "20261204", tries = 8, shrinking = ShrinkingMode.OFF)
   void aPlateForBothSidesIsNotMirrored(@ForAll long seed) throws JobRejected {
     Random random = new Random(seed);
     DrawingStyle style = style(random);

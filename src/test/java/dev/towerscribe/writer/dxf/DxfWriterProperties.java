@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.Tag;
 import net.jqwik.api.constraints.IntRange;
 
 /** Random drawings: arcs of either sense, contours in turned and mirrored frames. */
@@ -54,7 +55,8 @@ class DxfWriterProperties {
         arc.real(20) + arc.real(40) * Math.sin(radians));
   }
 
-  @Property(seed = "5501", tries = 300)
+  @Tag("more-tries")
+  @Property(seed = "5501")
   void provesEveryDrawingAndCatchesEveryMovedProof(
       @ForAll @IntRange(min = 0, max = 1_000_000) int seed) {
     Page page = DxfPages.random(seed);
@@ -118,7 +120,8 @@ class DxfWriterProperties {
   }
 
   /** Any digit of consequence changed in a proved circle. */
-  @Property(seed = "5503", tries = 300)
+  @Tag("more-tries")
+  @Property(seed = "5503")
   void catchesAChangedDigit(
       @ForAll @IntRange(min = 0, max = 1_000_000) int seed,
       @ForAll @IntRange(min = 0, max = 1_000_000) int place,
