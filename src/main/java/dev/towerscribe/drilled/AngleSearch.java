@@ -6,6 +6,7 @@ import dev.towerscribe.quantity.Tolerances;
 import java.util.Comparator;
 import java.util.List;
 import java.util.PriorityQueue;
+import org.hipparchus.util.MathArrays;
 
 /**
  * The turn at which a plate sits deepest in all its holes' discs, searched over the full circle
@@ -140,17 +141,12 @@ final class AngleSearch {
     double start = meanTurn() - Math.PI;
     // From the mean turn outward, so that of equal depths the one next to it is kept.
     certified(meanTurn());
-    DepthBound[] ends = new DepthBound[RANGES + 1];
-    for (int i = 0; i <= RANGES; i++) {
-      ends[i] = certified(start + 2 * Math.PI * i / RANGES);
-    }
+    DepthBound left = certified(start);
     for (int i = 0; i < RANGES; i++) {
-      open.add(
-          range(
-              start + 2 * Math.PI * i / RANGES,
-              ends[i],
-              start + 2 * Math.PI * (i + 1) / RANGES,
-              ends[i + 1]));
+      double to = start + 2 * Math.PI * (i + 1) / RANGES;
+      DepthBound right = certified(to);
+      open.add(range(start + 2 * Math.PI * i / RANGES, left, to, right));
+      left = right;
     }
     for (int splits = 0; ; splits++) {
       Range widest = open.remove();
@@ -238,12 +234,11 @@ final class AngleSearch {
 
   /** The move that has the depth last looked at. */
   RigidMove move(double turn) {
-    return move(turn, deepest.x, deepest.y);
+    return move(turn, new Vec2(deepest.x, deepest.y));
   }
 
   /** The move of a turn that brings the pattern's shift to a point of the discs. */
-  RigidMove move(double turn, double atX, double atY) {
-    Vec2 at = new Vec2(atX, atY);
+  RigidMove move(double turn, Vec2 at) {
     Angle angle = new Angle(turn);
     // The pattern's middle goes to the holes' middle and the point found.
     return new RigidMove(angle, middle.plus(at).minus(pivot.rotated(angle)));
@@ -283,21 +278,14 @@ final class AngleSearch {
     }
 
     private static double[] mixed(double[] one, double[] two, double part) {
-      double[] sum = new double[one.length];
-      for (int i = 0; i < sum.length; i++) {
-        sum[i] = (1 - part) * one[i] + part * two[i];
-      }
-      return sum;
+      return MathArrays.ebeAdd(MathArrays.scale(1 - part, one), MathArrays.scale(part, two));
     }
   }
 
   private Sway read() {
-    double[] x = new double[n];
-    double[] y = new double[n];
-    for (int i = 0; i < n; i++) {
-      x[i] = deepest.weight[i] * deepest.ux[i];
-      y[i] = deepest.weight[i] * deepest.uy[i];
-    }
-    return new Sway(x, y, deepest.weight.clone());
+    return new Sway(
+        MathArrays.ebeMultiply(deepest.weight, deepest.ux),
+        MathArrays.ebeMultiply(deepest.weight, deepest.uy),
+        deepest.weight.clone());
   }
 }

@@ -1,6 +1,9 @@
 package dev.towerscribe.drilled;
 
+import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.quantity.Tolerances;
+import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * The point that lies deepest in a set of discs: it makes the least of (radius - distance to the
@@ -19,17 +22,12 @@ final class DeepestPoint {
   private final double[] r;
   private final int n;
 
-  // The support found, and later that of the proof.
-  private final int[] support = new int[3];
-  private int count;
-  private final int[] set = new int[4];
-  private double bestX;
-  private double bestY;
-  private double bestDepth;
-  private final int[] bestSupport = new int[3];
-  private int bestCount;
-  private final int[] tight;
-  private final double[] triple = new double[3];
+  // Of an exchange: the discs it is among, and the best point offered so far.
+  private int[] among = {};
+  private Held best = new Held(0, 0, 0);
+
+  // Of the proof: the discs that may take part, and the one found that allows least.
+  private Proof least = new Proof(0, new int[0], new double[0]);
 
   /** The deepest point. */
   double x;
@@ -55,13 +53,29 @@ final class DeepestPoint {
   /** Unit vectors of the proof, or zero. */
   final double[] uy;
 
+  /** A point, its depth, and the discs that hold it there. */
+  private record Held(double x, double y, double depth, int... by) {}
+
+  /** What no point is deeper than, with the weight and the way of each disc that proves it. */
+  private record Proof(double bound, int[] discs, double[] weights, Way... ways) {}
+
+  /** From a disc's centre to somewhere. */
+  private record Way(double x, double y, double far) {
+    double ux() {
+      return x / far;
+    }
+
+    double uy() {
+      return y / far;
+    }
+  }
+
   DeepestPoint(double[] radii) {
     r = radii;
     n = radii.length;
     cx = new double[n];
     cy = new double[n];
     weight = new double[n];
-    tight = new int[n];
     ux = new double[n];
     uy = new double[n];
   }
@@ -71,109 +85,88 @@ final class DeepestPoint {
     cy[i] = atY;
   }
 
+  private Way way(int disc, double toX, double toY) {
+    double wayX = toX - cx[disc];
+    double wayY = toY - cy[disc];
+    return new Way(wayX, wayY, Math.hypot(wayX, wayY));
+  }
+
+  private Way between(int disc, int other) {
+    return way(disc, cx[other], cy[other]);
+  }
+
+  private double margin(int disc, double atX, double atY) {
+    return r[disc] - Math.hypot(cx[disc] - atX, cy[disc] - atY);
+  }
+
   /** How deep the point found lies in a disc. */
   double margin(int i) {
-    return r[i] - Math.hypot(cx[i] - x, cy[i] - y);
+    return margin(i, x, y);
+  }
+
+  /** The first disc of smallest radius. */
+  private int smallest() {
+    return IntStream.range(0, n).reduce(0, (a, b) -> r[b] < r[a] ? b : a);
+  }
+
+  /** The first disc that the point found is least deep in. */
+  private int shallowest() {
+    return IntStream.range(0, n).reduce(0, (a, b) -> margin(b) < margin(a) ? b : a);
   }
 
   /** Finds the point and the proof. */
   void solve() {
-    int least = 0;
-    for (int i = 1; i < n; i++) {
-      if (r[i] < r[least]) {
-        least = i;
-      }
-    }
-    support[0] = least;
-    count = 1;
-    x = cx[least];
-    y = cy[least];
-    double level = r[least];
+    int first = smallest();
+    Held held = new Held(cx[first], cy[first], r[first], first);
     for (int round = 0; round < ROUNDS; round++) {
+      x = held.x;
+      y = held.y;
       int worst = shallowest();
-      if (margin(worst) >= level || inSupport(worst)) {
+      boolean holds = Arrays.stream(held.by).anyMatch(d -> d == worst);
+      if (holds || margin(worst) >= held.depth) {
         break;
       }
-      exchange(worst);
-      if (bestDepth >= level) {
+      exchange(held.by, worst);
+      if (best.depth >= held.depth) {
         // Only rounding is left to be gained.
         break;
       }
-      level = bestDepth;
-      x = bestX;
-      y = bestY;
-      count = bestCount;
-      System.arraycopy(bestSupport, 0, support, 0, count);
+      held = best;
     }
     depth = margin(shallowest());
     prove();
   }
 
-  private boolean inSupport(int i) {
-    for (int k = 0; k < count; k++) {
-      if (support[k] == i) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  private int shallowest() {
-    int worst = 0;
-    double least = margin(0);
-    for (int i = 1; i < n; i++) {
-      double m = margin(i);
-      if (m < least) {
-        least = m;
-        worst = i;
-      }
-    }
-    return worst;
-  }
-
   /** The deepest point of the support and one more disc, which must be in the new support. */
-  private void exchange(int j) {
-    System.arraycopy(support, 0, set, 0, count);
-    set[count] = j;
-    int size = count + 1;
-    bestDepth = Double.NEGATIVE_INFINITY;
-    offer(size, cx[j], cy[j], 1, j, 0, 0);
-    for (int a = 0; a < count; a++) {
-      pair(size, j, set[a]);
-      for (int b = a + 1; b < count; b++) {
-        triple(size, j, set[a], set[b]);
+  private void exchange(int[] support, int j) {
+    among = Arrays.copyOf(support, support.length + 1);
+    among[support.length] = j;
+    best = new Held(cx[j], cy[j], Double.NEGATIVE_INFINITY);
+    offer(cx[j], cy[j], j);
+    for (int a = 0; a < support.length; a++) {
+      pair(j, support[a]);
+      for (int b = a + 1; b < support.length; b++) {
+        triple(j, support[a], support[b]);
       }
     }
   }
 
-  private void offer(int size, double px, double py, int many, int i, int k, int l) {
-    double least = Double.POSITIVE_INFINITY;
-    for (int s = 0; s < size; s++) {
-      int d = set[s];
-      least = Math.min(least, r[d] - Math.hypot(cx[d] - px, cy[d] - py));
+  private void offer(double px, double py, int... by) {
+    double shallow = Double.POSITIVE_INFINITY;
+    for (int d : among) {
+      shallow = Math.min(shallow, margin(d, px, py));
     }
-    if (least > bestDepth) {
-      bestDepth = least;
-      bestX = px;
-      bestY = py;
-      bestCount = many;
-      bestSupport[0] = i;
-      bestSupport[1] = k;
-      bestSupport[2] = l;
+    if (shallow > best.depth) {
+      best = new Held(px, py, shallow, by);
     }
   }
 
   /** Between two discs: equally deep in both, on the line of their centres. */
-  private void pair(int size, int i, int k) {
-    double dx = cx[k] - cx[i];
-    double dy = cy[k] - cy[i];
-    double d = Math.hypot(dx, dy);
-    if (d == 0) {
-      return;
-    }
-    double part = (1 + (r[i] - r[k]) / d) / 2;
-    if (part >= 0 && part <= 1) {
-      offer(size, cx[i] + part * dx, cy[i] + part * dy, 2, i, k, 0);
+  private void pair(int i, int k) {
+    Way d = between(i, k);
+    double part = (1 + (r[i] - r[k]) / d.far) / 2;
+    if (d.far > 0 && part >= 0 && part <= 1) {
+      offer(cx[i] + part * d.x, cy[i] + part * d.y, i, k);
     }
   }
 
@@ -182,23 +175,21 @@ final class DeepestPoint {
    * distances to the others are s + (r' - r); squared and subtracted they are linear in the point
    * and s, and the first one makes a quadratic of it.
    */
-  private void triple(int size, int i, int k, int l) {
-    double ax = cx[k] - cx[i];
-    double ay = cy[k] - cy[i];
-    double bx = cx[l] - cx[i];
-    double by = cy[l] - cy[i];
-    double det = ax * by - ay * bx;
+  private void triple(int i, int k, int l) {
+    Way a = between(i, k);
+    Way b = between(i, l);
+    double det = a.x * b.y - a.y * b.x;
     if (det == 0) {
       return;
     }
     double ga = r[k] - r[i];
     double gb = r[l] - r[i];
-    double a0 = (ax * ax + ay * ay - ga * ga) / 2;
-    double b0 = (bx * bx + by * by - gb * gb) / 2;
-    double p0x = (a0 * by - b0 * ay) / det;
-    double p0y = (ax * b0 - bx * a0) / det;
-    double p1x = (-ga * by + gb * ay) / det;
-    double p1y = (-ax * gb + bx * ga) / det;
+    double a0 = (a.x * a.x + a.y * a.y - ga * ga) / 2;
+    double b0 = (b.x * b.x + b.y * b.y - gb * gb) / 2;
+    double p0x = (a0 * b.y - b0 * a.y) / det;
+    double p0y = (a.x * b0 - b.x * a0) / det;
+    double p1x = (-ga * b.y + gb * a.y) / det;
+    double p1y = (-a.x * gb + b.x * ga) / det;
     double qa = p1x * p1x + p1y * p1y - 1;
     double qb = p0x * p1x + p0y * p1y;
     double qc = p0x * p0x + p0y * p0y;
@@ -209,38 +200,32 @@ final class DeepestPoint {
     double q = -(qb + Math.copySign(Math.sqrt(root), qb));
     for (double s : new double[] {q / qa, qc / q}) {
       if (s >= 0 && Double.isFinite(s)) {
-        polished(size, i, k, l, p0x + s * p1x, p0y + s * p1y, s);
+        polished(i, k, l, cx[i] + (p0x + s * p1x), cy[i] + (p0y + s * p1y), r[i] - s);
       }
     }
   }
 
   /** Two of Newton's steps on the three distances restore what the quadratic lost to rounding. */
-  private void polished(int size, int i, int k, int l, double atX, double atY, double distance) {
-    double px = cx[i] + atX;
-    double py = cy[i] + atY;
-    double level = r[i] - distance;
+  private void polished(int i, int k, int l, double atX, double atY, double atLevel) {
+    double px = atX;
+    double py = atY;
+    double level = atLevel;
     for (int step = 0; step < 2; step++) {
-      double ix = px - cx[i];
-      double iy = py - cy[i];
-      double kx = px - cx[k];
-      double ky = py - cy[k];
-      double lx = px - cx[l];
-      double ly = py - cy[l];
-      double di = Math.hypot(ix, iy);
-      double dk = Math.hypot(kx, ky);
-      double dl = Math.hypot(lx, ly);
+      Way wi = way(i, px, py);
+      Way wk = way(k, px, py);
+      Way wl = way(l, px, py);
       // Unknowns: the move and the change of level; rows u . move + change = r - level - distance.
-      double ei = r[i] - level - di;
-      double ek = r[k] - level - dk;
-      double el = r[l] - level - dl;
-      double m11 = kx / dk - ix / di;
-      double m12 = ky / dk - iy / di;
-      double m21 = lx / dl - ix / di;
-      double m22 = ly / dl - iy / di;
+      double ei = r[i] - level - wi.far;
+      double ek = r[k] - level - wk.far;
+      double el = r[l] - level - wl.far;
+      double m11 = wk.ux() - wi.ux();
+      double m12 = wk.uy() - wi.uy();
+      double m21 = wl.ux() - wi.ux();
+      double m22 = wl.uy() - wi.uy();
       double det = m11 * m22 - m12 * m21;
       double moveX = ((ek - ei) * m22 - (el - ei) * m12) / det;
       double moveY = (m11 * (el - ei) - m21 * (ek - ei)) / det;
-      double change = ei - ix / di * moveX - iy / di * moveY;
+      double change = ei - wi.ux() * moveX - wi.uy() * moveY;
       if (!Double.isFinite(moveX) || !Double.isFinite(moveY) || !Double.isFinite(change)) {
         break;
       }
@@ -248,55 +233,43 @@ final class DeepestPoint {
       py += moveY;
       level += change;
     }
-    offer(size, cx[i] + atX, cy[i] + atY, 3, i, k, l);
-    offer(size, px, py, 3, i, k, l);
+    offer(atX, atY, i, k, l);
+    offer(px, py, i, k, l);
   }
 
   /**
    * The point common to all discs that lies farthest one way: the outermost point of a disc or a
    * crossing of two rims. Asked after {@link #solve}; where no such point is found in all discs,
    * the deepest point stands in, as there is hardly room for another.
-   *
-   * @return x and y
    */
-  double[] farthest(double toX, double toY, double allowance) {
-    double[] best = {x, y};
-    double size = Math.hypot(toX, toY);
-    if (size == 0) {
-      return best;
-    }
-    for (int i = 0; i < n; i++) {
+  Vec2 farthest(Vec2 to, double allowance) {
+    Vec2 far = new Vec2(x, y);
+    double size = to.norm();
+    for (int i = 0; size > 0 && i < n; i++) {
       double out = Math.max(0, r[i]) / size;
-      farther(best, cx[i] + out * toX, cy[i] + out * toY, toX, toY, allowance);
+      far = farther(far, cx[i] + out * to.x(), cy[i] + out * to.y(), to, allowance);
       for (int k = i + 1; k < n; k++) {
-        double dx = cx[k] - cx[i];
-        double dy = cy[k] - cy[i];
-        double d2 = dx * dx + dy * dy;
+        Way d = between(i, k);
+        double d2 = d.x * d.x + d.y * d.y;
         double along = (1 + (r[i] * r[i] - r[k] * r[k]) / d2) / 2;
         double off = Math.sqrt(r[i] * r[i] / d2 - along * along);
         if (Double.isFinite(off)) {
-          double mx = cx[i] + along * dx;
-          double my = cy[i] + along * dy;
-          farther(best, mx - off * dy, my + off * dx, toX, toY, allowance);
-          farther(best, mx + off * dy, my - off * dx, toX, toY, allowance);
+          double mx = cx[i] + along * d.x;
+          double my = cy[i] + along * d.y;
+          far = farther(far, mx - off * d.y, my + off * d.x, to, allowance);
+          far = farther(far, mx + off * d.y, my - off * d.x, to, allowance);
         }
       }
     }
-    return best;
+    return far;
   }
 
-  private void farther(
-      double[] best, double px, double py, double toX, double toY, double allowance) {
-    if (toX * px + toY * py <= toX * best[0] + toY * best[1]) {
-      return;
-    }
-    for (int i = 0; i < n; i++) {
-      if (r[i] - Math.hypot(cx[i] - px, cy[i] - py) < -allowance) {
-        return;
-      }
-    }
-    best[0] = px;
-    best[1] = py;
+  private Vec2 farther(Vec2 far, double px, double py, Vec2 to, double allowance) {
+    Vec2 p = new Vec2(px, py);
+    return to.dot(p) > to.dot(far)
+            && IntStream.range(0, n).noneMatch(i -> margin(i, px, py) < -allowance)
+        ? p
+        : far;
   }
 
   /**
@@ -304,96 +277,52 @@ final class DeepestPoint {
    * more than three are tight the support found may not be one that proves.
    */
   private void prove() {
-    int many = 0;
-    int least = 0;
-    for (int i = 0; i < n; i++) {
-      clear(i);
-      if (margin(i) <= depth + Tolerances.SAME_POINT_MM) {
-        tight[many++] = i;
-      }
-      least = r[i] < r[least] ? i : least;
-    }
-    proof = r[least];
-    proofOf(1, least, 0, 0);
-    for (int a = 0; a < many; a++) {
-      for (int b = a + 1; b < many; b++) {
+    int[] tight =
+        IntStream.range(0, n).filter(i -> margin(i) <= depth + Tolerances.SAME_POINT_MM).toArray();
+    int alone = smallest();
+    least = new Proof(r[alone], new int[] {alone}, new double[] {1}, new Way(0, 0, 1));
+    for (int a = 0; a < tight.length; a++) {
+      for (int b = a + 1; b < tight.length; b++) {
         int i = tight[a];
         int k = tight[b];
-        double bound = (r[i] + r[k] - Math.hypot(cx[k] - cx[i], cy[k] - cy[i])) / 2;
-        if (bound < proof) {
-          proof = bound;
-          proofOf(2, i, k, 0);
+        Way d = between(i, k);
+        double bound = (r[i] + r[k] - d.far) / 2;
+        if (bound < least.bound) {
+          least = new Proof(bound, new int[] {i, k}, new double[] {0.5, 0.5}, d, between(k, i));
         }
-        for (int c = b + 1; c < many; c++) {
+        for (int c = b + 1; c < tight.length; c++) {
           proofByThree(i, k, tight[c]);
         }
       }
     }
-    write();
-  }
-
-  private void proofOf(int many, int i, int k, int l) {
-    count = many;
-    support[0] = i;
-    support[1] = k;
-    support[2] = l;
+    proof = least.bound;
+    for (double[] all : new double[][] {weight, ux, uy}) {
+      Arrays.fill(all, 0);
+    }
+    for (int a = 0; a < least.discs.length; a++) {
+      int i = least.discs[a];
+      weight[i] = least.weights[a];
+      ux[i] = least.ways[a].ux();
+      uy[i] = least.ways[a].uy();
+    }
   }
 
   private void proofByThree(int i, int k, int l) {
-    double ix = x - cx[i];
-    double iy = y - cy[i];
-    double kx = x - cx[k];
-    double ky = y - cy[k];
-    double lx = x - cx[l];
-    double ly = y - cy[l];
-    double di = Math.hypot(ix, iy);
-    double dk = Math.hypot(kx, ky);
-    double dl = Math.hypot(lx, ly);
+    Way wi = way(i, x, y);
+    Way wk = way(k, x, y);
+    Way wl = way(l, x, y);
     // Weights that balance the unit vectors, all multiplied by the product of the distances.
-    double wi = (kx * ly - ky * lx) * di;
-    double wk = (lx * iy - ly * ix) * dk;
-    double wl = (ix * ky - iy * kx) * dl;
-    double sum = wi + wk + wl;
-    boolean balanced = wi / sum >= 0 && wk / sum >= 0 && wl / sum >= 0;
-    double bound = (wi * (r[i] - di) + wk * (r[k] - dk) + wl * (r[l] - dl)) / sum;
-    if (balanced && di > 0 && dk > 0 && dl > 0 && bound < proof) {
-      proof = bound;
-      proofOf(3, i, k, l);
-      triple[0] = wi / sum;
-      triple[1] = wk / sum;
-      triple[2] = wl / sum;
+    double vi = (wk.x * wl.y - wk.y * wl.x) * wi.far;
+    double vk = (wl.x * wi.y - wl.y * wi.x) * wk.far;
+    double vl = (wi.x * wk.y - wi.y * wk.x) * wl.far;
+    double sum = vi + vk + vl;
+    boolean balanced = vi / sum >= 0 && vk / sum >= 0 && vl / sum >= 0;
+    double bound =
+        (vi * (r[i] - wi.far) + vk * (r[k] - wk.far) + vl * (r[l] - wl.far)) / sum;
+    boolean apart = wi.far > 0 && wk.far > 0 && wl.far > 0;
+    if (balanced && apart && bound < least.bound) {
+      double[] weights = {vi / sum, vk / sum, vl / sum};
+      least = new Proof(bound, new int[] {i, k, l}, weights, wi, wk, wl);
     }
-  }
-
-  private void write() {
-    if (count == 1) {
-      weight[support[0]] = 1;
-      return;
-    }
-    if (count == 2) {
-      int i = support[0];
-      int k = support[1];
-      double d = Math.hypot(cx[k] - cx[i], cy[k] - cy[i]);
-      weight[i] = 0.5;
-      weight[k] = 0.5;
-      ux[i] = (cx[k] - cx[i]) / d;
-      uy[i] = (cy[k] - cy[i]) / d;
-      ux[k] = -ux[i];
-      uy[k] = -uy[i];
-      return;
-    }
-    for (int a = 0; a < 3; a++) {
-      int i = support[a];
-      double d = Math.hypot(x - cx[i], y - cy[i]);
-      weight[i] = triple[a];
-      ux[i] = (x - cx[i]) / d;
-      uy[i] = (y - cy[i]) / d;
-    }
-  }
-
-  private void clear(int i) {
-    weight[i] = 0;
-    ux[i] = 0;
-    uy[i] = 0;
   }
 }

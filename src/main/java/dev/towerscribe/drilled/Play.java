@@ -130,8 +130,8 @@ public final class Play {
   }
 
   private Extreme at(double angle, double perRadian, Vec2 perMm, Vec2 planned) {
-    double[] far = search.look(angle).farthest(perMm.x(), perMm.y(), AngleSearch.PROVED_MM);
-    RigidMove move = search.move(angle, far[0], far[1]);
+    Vec2 far = search.look(angle).farthest(perMm, AngleSearch.PROVED_MM);
+    RigidMove move = search.move(angle, far);
     return new Extreme(perRadian * angle + perMm.dot(move.of(planned)), move);
   }
 }
