@@ -317,8 +317,7 @@ final class DeepestPoint {
     double vl = (wi.x * wk.y - wi.y * wk.x) * wl.far;
     double sum = vi + vk + vl;
     boolean balanced = vi / sum >= 0 && vk / sum >= 0 && vl / sum >= 0;
-    double bound =
-        (vi * (r[i] - wi.far) + vk * (r[k] - wk.far) + vl * (r[l] - wl.far)) / sum;
+    double bound = (vi * (r[i] - wi.far) + vk * (r[k] - wk.far) + vl * (r[l] - wl.far)) / sum;
     boolean apart = wi.far > 0 && wk.far > 0 && wl.far > 0;
     if (balanced && apart && bound < least.bound) {
       double[] weights = {vi / sum, vk / sum, vl / sum};

@@ -14,8 +14,11 @@ import dev.towerscribe.model.SideJob;
 import dev.towerscribe.quantity.Angle;
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.DoubleStream;
+import org.hipparchus.util.MathArrays;
 
 /**
  * What holes that lie elsewhere than planned do to one side's alignment.
@@ -145,9 +148,7 @@ public record DrilledAngles(
         new Figure(
             reading.apply(plan.at().get()),
             reading.apply(drilled.at().get()),
-            then.isPresent() && now.isPresent()
-                ? Optional.of(uncertainty(then.get(), now.get(), points, sure))
-                : Optional.empty()));
+            then.flatMap(t -> now.map(n -> uncertainty(t, n, points, sure)))));
   }
 
   private static Uncertainty uncertainty(
@@ -161,9 +162,9 @@ public record DrilledAngles(
     Sensitivity.Figure change =
         new Sensitivity.Figure(
             now.value() - then.value(),
-            minus(now.byCoordinate(), then.byCoordinate()),
+            MathArrays.ebeSubtract(now.byCoordinate(), then.byCoordinate()),
             now.byCamber() - then.byCamber(),
-            minus(now.byChoice(), then.byChoice()));
+            MathArrays.ebeSubtract(now.byChoice(), then.byChoice()));
     return new Uncertainty(
         slope,
         slope.plusMinus(sure),
@@ -185,32 +186,25 @@ public record DrilledAngles(
       SideJob planned, SideJob now, MountCovariance sure) {
     Slope slope = slope(now.mount(), mount -> ToeBeforeReset.at(now.with(mount)));
     PlusMinus points = now.strut().orElseThrow().plusMinus();
-    double[] effects = ToeBeforeReset.effects(now, points);
-    double ofDrilled = length(effects);
-    double ofChange = length(minus(effects, ToeBeforeReset.effects(planned, points)));
+    double[] drilled = ToeBeforeReset.effects(now, points);
+    double[] change = MathArrays.ebeSubtract(drilled, ToeBeforeReset.effects(planned, points));
     boolean known =
-        Double.isFinite(slope.perRadian() + slope.perRearwardMm() + slope.perInboardMm())
-            && Double.isFinite(ofDrilled + ofChange);
+        DoubleStream.concat(
+                DoubleStream.of(slope.perRadian(), slope.perRearwardMm(), slope.perInboardMm()),
+                Arrays.stream(change))
+            .allMatch(Double::isFinite);
     return known
         ? Optional.of(
             new Uncertainty(
                 slope,
                 slope.plusMinus(sure),
-                Optional.of(new Angle(ofDrilled)),
-                Optional.of(new Angle(ofChange))))
+                Optional.of(length(drilled)),
+                Optional.of(length(change))))
         : Optional.empty();
   }
 
-  private static double length(double[] effects) {
-    return Math.sqrt(Arrays.stream(effects).map(e -> e * e).sum());
-  }
-
-  private static double[] minus(double[] a, double[] b) {
-    double[] left = a.clone();
-    for (int i = 0; i < left.length; i++) {
-      left[i] -= b[i];
-    }
-    return left;
+  private static Angle length(double[] effects) {
+    return new Angle(Math.sqrt(Arrays.stream(effects).map(e -> e * e).sum()));
   }
 
   private static DrilledAngles estimate(
@@ -244,16 +238,13 @@ public record DrilledAngles(
 
   /** Derivatives by the mount from differences of a closed form to both sides. */
   static Slope slope(Mount at, ToDoubleFunction<Mount> figure) {
-    double turned =
-        figure.applyAsDouble(at.moved(TURN_STEP, 0, 0))
-            - figure.applyAsDouble(at.moved(-TURN_STEP, 0, 0));
-    double rearward =
-        figure.applyAsDouble(at.moved(0, SHIFT_STEP, 0))
-            - figure.applyAsDouble(at.moved(0, -SHIFT_STEP, 0));
-    double inboard =
-        figure.applyAsDouble(at.moved(0, 0, SHIFT_STEP))
-            - figure.applyAsDouble(at.moved(0, 0, -SHIFT_STEP));
     return new Slope(
-        turned / (2 * TURN_STEP), rearward / (2 * SHIFT_STEP), inboard / (2 * SHIFT_STEP));
+        central(by -> figure.applyAsDouble(at.moved(by, 0, 0)), TURN_STEP),
+        central(by -> figure.applyAsDouble(at.moved(0, by, 0)), SHIFT_STEP),
+        central(by -> figure.applyAsDouble(at.moved(0, 0, by)), SHIFT_STEP));
+  }
+
+  private static double central(DoubleUnaryOperator figure, double step) {
+    return (figure.applyAsDouble(step) - figure.applyAsDouble(-step)) / (2 * step);
   }
 }

@@ -42,6 +42,11 @@ public record DrilledSide(
     findings = List.copyOf(findings);
   }
 
+  /** The same with its findings. */
+  DrilledSide with(List<Finding> found) {
+    return new DrilledSide(planned, readings, network, holes, fit, edges, spans, asDrilled, found);
+  }
+
   /**
    * A hole against the plan.
    *

@@ -21,13 +21,16 @@ import dev.towerscribe.layout.SideLayout;
 import dev.towerscribe.model.Bolt;
 import dev.towerscribe.model.Fastening;
 import dev.towerscribe.model.HoleRules;
+import dev.towerscribe.model.Mount;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
 import dev.towerscribe.quantity.Lengths;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /** Puts one drilled tower together: network, fit, mount, edges, and what is to be said of them. */
 final class DrilledSolver {
@@ -65,64 +68,52 @@ final class DrilledSolver {
 
   DrilledSide side() throws JobRejected {
     Optional<RigidFit> best = bestFit();
-    List<Hole> holes = new ArrayList<>();
-    for (int i = 0; i < network.holes().size(); i++) {
-      Found f = network.holes().get(i);
-      int place = i;
-      holes.add(
-          new Hole(
-              f,
-              network.tied() ? Optional.of(f.at().minus(f.planned().at())) : Optional.empty(),
-              best.map(b -> b.residuals().get(place))));
-    }
-    Optional<PlateFit> fit =
-        network.complete()
-            ? Optional.of(PlateFit.of(pegs(), network.covariance()))
-            : Optional.empty();
-    Optional<AsDrilled> asDrilled =
-        best.filter(b -> network.tied())
-            .map(
-                b ->
-                    new AsDrilled(
-                        b.move().of(planned.job().mount()),
-                        b.mountCovariance(planned.job().mount()).orElseThrow()));
+    Mount mount = planned.job().mount();
     DrilledSide bare =
         new DrilledSide(
-            planned, readings, network, holes, fit, edges(), spans(), asDrilled, List.of());
+            planned,
+            readings,
+            network,
+            IntStream.range(0, network.holes().size()).mapToObj(i -> hole(i, best)).toList(),
+            Optional.of(network)
+                .filter(HoleNetwork::complete)
+                .map(all -> PlateFit.of(pegs(), all.covariance())),
+            edges(),
+            spans(),
+            best.filter(b -> network.tied())
+                .map(
+                    b -> new AsDrilled(b.move().of(mount), b.mountCovariance(mount).orElseThrow())),
+            List.of());
     Findings findings = new Findings(planned.side().word(), Lengths.in(job.job().units()));
     new ReadingChecks(bare, all.uncertainty(), best, findings).run();
     new HoleFitChecks(bare, findings).run();
-    again(asDrilled, findings);
-    return new DrilledSide(
-        planned,
-        readings,
-        network,
-        holes,
-        fit,
-        bare.edges(),
-        bare.spans(),
-        asDrilled,
-        findings.gravestFirst());
+    if (bare.asDrilled().isPresent()) {
+      again(bare.asDrilled().get().mount(), findings);
+    }
+    return bare.with(findings.gravestFirst());
+  }
+
+  private Hole hole(int i, Optional<RigidFit> best) {
+    Found f = network.holes().get(i);
+    Optional<Vec2> error = Optional.of(f.at().minus(f.planned().at()));
+    return new Hole(f, error.filter(e -> network.tied()), best.map(b -> b.residuals().get(i)));
   }
 
   /** The planned pattern laid on the found holes; empty where they do not say a turn. */
   private Optional<RigidFit> bestFit() {
     List<Vec2> from = network.holes().stream().map(f -> f.planned().at()).toList();
     List<Vec2> to = network.holes().stream().map(Found::at).toList();
-    if (from.size() < 2 || !RigidFit.plain(from, to).turnKnown()) {
-      return Optional.empty();
-    }
-    return Optional.of(RigidFit.plain(from, to, places()));
+    return from.size() > 1 && RigidFit.plain(from, to).turnKnown()
+        ? Optional.of(RigidFit.plain(from, to, places()))
+        : Optional.empty();
   }
 
   /** Covariance of the places alone. */
   private double[][] places() {
     int n = 2 * network.holes().size();
-    double[][] c = new double[n][n];
-    for (int i = 0; i < n; i++) {
-      System.arraycopy(network.covariance()[i], 0, c[i], 0, n);
-    }
-    return c;
+    return Arrays.stream(network.covariance(), 0, n)
+        .map(row -> Arrays.copyOf(row, n))
+        .toArray(double[][]::new);
   }
 
   /** The bolts between the holes as drilled and the plate as planned. */
@@ -179,14 +170,9 @@ final class DrilledSolver {
     HoleRules rules = planned.job().holes();
     List<EdgeMetal> edges = new ArrayList<>();
     for (PlacedHole hole : planned.holes()) {
-      Optional<Found> found =
-          network.holes().stream().filter(f -> f.name().equals(hole.name())).findFirst();
+      Optional<Found> found = network.found(hole.name());
       double diameter =
-          readings.holes().stream()
-              .filter(h -> h.name().equals(hole.name()))
-              .map(h -> h.diameter().mean())
-              .findFirst()
-              .orElse(hole.diameterMm());
+          readings.diameter(hole.name()).map(Repeated::mean).orElse(hole.diameterMm());
       Optional<Repeated> read =
           readings.edges().stream()
               .filter(e -> e.hole().equals(hole.name()))
@@ -208,10 +194,7 @@ final class DrilledSolver {
    * The plan's own checks, of the holes and the plate where they now are. Of the holes, what does
    * not pass; of the rest, what is worse than it was planned.
    */
-  private void again(Optional<AsDrilled> asDrilled, Findings findings) throws JobRejected {
-    if (asDrilled.isEmpty()) {
-      return;
-    }
+  private void again(Mount mount, Findings findings) throws JobRejected {
     List<PlacedHole> drilled =
         network.holes().stream()
             .map(
@@ -219,12 +202,11 @@ final class DrilledSolver {
                     new PlacedHole(
                         f.planned().bolt(), f.at(), f.diameterMm(), f.planned().drillsMm()))
             .toList();
-    Layout.holeChecks(planned, drilled, asDrilled.get().mount(), job.job().units()).stream()
+    Layout.holeChecks(planned, drilled, mount, job.job().units()).stream()
         .filter(f -> f.severity() != Severity.NOTE && !check(f).equals(OF_PLATE))
         .filter(f -> worse(f) || OF_HOLES.contains(check(f)) && f.isStop())
         .forEach(f -> again(f, findings));
-    SideLayout moved =
-        layouter.of(job.job().with(asDrilled.get().mount())).sides().get(planned.side());
+    SideLayout moved = layouter.of(job.job().with(mount)).sides().get(planned.side());
     moved.findings().stream()
         .filter(f -> !OF_HOLES.contains(check(f)))
         .filter(f -> f.id().startsWith(planned.side().word() + "."))
@@ -242,13 +224,13 @@ final class DrilledSolver {
 
   /** Whether a finding weighs more than in the plan. */
   private boolean worse(Finding f) {
-    Severity before =
-        planned.findings().stream()
+    return planned.findings().stream()
             .filter(p -> p.id().equals(f.id()))
-            .map(Finding::severity)
             .findFirst()
-            .orElse(Severity.NOTE);
-    return f.severity().compareTo(before) < 0;
+            .map(Finding::severity)
+            .orElse(Severity.NOTE)
+            .compareTo(f.severity())
+        > 0;
   }
 
   private static String check(Finding f) {

@@ -3,7 +3,6 @@ package dev.towerscribe.drilled;
 import dev.towerscribe.adjust.Repeated;
 import dev.towerscribe.drilled.DrilledSide.EdgeMetal;
 import dev.towerscribe.drilled.HoleNetwork.Found;
-import dev.towerscribe.drilled.SideReadings.HoleSize;
 import dev.towerscribe.finding.About;
 import dev.towerscribe.finding.Findings;
 import dev.towerscribe.finding.Severity;
@@ -31,52 +30,45 @@ final class HoleFitChecks {
 
   void run() {
     for (PlacedHole hole : side.planned().holes()) {
-      side.readings().holes().stream()
-          .filter(h -> h.name().equals(hole.name()))
-          .findFirst()
-          .ifPresent(h -> size(hole, h));
+      side.readings().diameter(hole.name()).ifPresent(read -> size(hole, read));
     }
     side.fit().ifPresent(this::fit);
     side.edges().forEach(this::edge);
   }
 
-  private void size(PlacedHole hole, HoleSize read) {
+  private void size(PlacedHole hole, Repeated read) {
     Thread thread = hole.bolt().thread();
     // Readings across a hole's far and near edges say something of its size, too.
-    Optional<Found> found =
-        side.network().holes().stream().filter(f -> f.name().equals(hole.name())).findFirst();
-    double mm = found.map(Found::diameterMm).orElse(read.diameter().mean());
-    double sd = found.map(Found::diameterSdMm).orElse(read.diameter().meanSd());
+    Optional<Found> found = side.network().found(hole.name());
+    double mm = found.map(Found::diameterMm).orElse(read.mean());
+    double sd = found.map(Found::diameterSdMm).orElse(read.meanSd());
     String wide = "Hole %s is %s wide".formatted(hole.name(), lengths.with(mm));
     if (mm < thread.nominalMm()) {
+      String say = "%s: its bolt, %s, does not go in. Drill it to %s.";
       size(
           hole,
           Severity.STOP,
           mm,
           thread.nominalMm(),
           "nominal diameter of " + thread.name(),
-          "%s: its bolt, %s, does not go in. Drill it to %s."
-              .formatted(wide, lengths.with(thread.nominalMm()), lengths.with(hole.diameterMm())));
+          say.formatted(wide, lengths.with(thread.nominalMm()), lengths.with(hole.diameterMm())));
     } else if (mm > thread.coarseMm() + 2 * sd) {
-      size(
-          hole,
-          Severity.CAUTION,
-          mm,
-          thread.coarseMm(),
-          thread.holeSource(Fit.COARSE),
-          ("%s; the coarse series ends at %s. The washer bears on less metal: take a thick, wide"
-                  + " one, or repair the hole.")
-              .formatted(wide, lengths.with(thread.coarseMm())));
+      String say =
+          "%s; the coarse series ends at %s. The washer bears on less metal: take a thick, wide"
+              + " one, or repair the hole.";
+      String source = thread.holeSource(Fit.COARSE);
+      double limit = thread.coarseMm();
+      size(hole, Severity.CAUTION, mm, limit, source, say.formatted(wide, lengths.with(limit)));
     } else {
       double off = mm - hole.diameterMm();
-      String drawn = lengths.with(Math.abs(off)) + (off < 0 ? " less" : " more") + " than drawn";
-      size(
-          hole,
-          Severity.NOTE,
-          mm,
-          hole.diameterMm(),
-          thread.holeSource(side.planned().job().holes().fit()),
-          wide + ", " + (Math.abs(off) < AS_DRAWN_MM ? "as drawn" : drawn) + ".");
+      String drawn =
+          Math.abs(off) < AS_DRAWN_MM
+              ? "as drawn"
+              : "%s %s than drawn"
+                  .formatted(lengths.with(Math.abs(off)), off < 0 ? "less" : "more");
+      String source = thread.holeSource(side.planned().job().holes().fit());
+      String say = "%s, %s.".formatted(wide, drawn);
+      size(hole, Severity.NOTE, mm, hole.diameterMm(), source, say);
     }
   }
 
@@ -90,66 +82,65 @@ final class HoleFitChecks {
   }
 
   private void fit(PlateFit fit) {
-    double slack = fit.mating().slackMm();
-    String sure =
-        "%s (+/- %s)".formatted(lengths.with(Math.abs(slack)), lengths.with(fit.slackSdMm()));
-    String tight = String.join(", ", fit.mating().tight());
-    if (!fit.mating().blocked().isEmpty()) {
-      fit(
-          Severity.STOP,
-          slack,
-          ("The plate does not go on: no bolt goes through at %s, whose hole in tower or plate is"
-                  + " narrower than it.%s")
-              .formatted(String.join(", ", fit.mating().blocked()), remedy(fit)));
-    } else if (slack < 0) {
-      fit(
-          Severity.STOP,
-          slack,
-          "By the readings the plate does not go on: %s too little play at %s.%s"
-              .formatted(sure, tight, remedy(fit)));
-    } else if (fit.verdict() == PlateFit.Verdict.CLOSE) {
-      fit(
-          Severity.CAUTION,
-          slack,
-          ("The plate goes on with %s of clearance left, less than the readings are sure to. Offer"
-                  + " it up before anything else.")
-              .formatted(sure));
-    } else {
-      fit(
-          Severity.NOTE,
-          slack,
-          "The plate goes on with all its bolts, %s of clearance left at %s."
-              .formatted(sure, tight));
-    }
+    PlateFitSolver mating = fit.mating();
+    double slack = mating.slackMm();
+    boolean on = mating.blocked().isEmpty() && slack >= 0;
+    boolean close = on && fit.verdict() == PlateFit.Verdict.CLOSE;
+    boolean fixed = side.planned().job().plate().make().fastening().value() == Fastening.FIXED;
+    findings.add(
+        "drilled-fit",
+        !on ? Severity.STOP : close ? Severity.CAUTION : Severity.NOTE,
+        About.mm(
+            "plate and its bolts",
+            slack,
+            0,
+            fixed
+                ? "hole wider than bolt, studs fixed in the plate"
+                : "holes of tower and plate wider than bolt"),
+        fitWords(fit, close));
   }
 
-  private void fit(Severity severity, double slackMm, String say) {
-    boolean fixed = side.planned().job().plate().make().fastening().value() == Fastening.FIXED;
-    String source =
-        fixed
-            ? "hole wider than bolt, studs fixed in the plate"
-            : "holes of tower and plate wider than bolt";
-    findings.add("drilled-fit", severity, About.mm("plate and its bolts", slackMm, 0, source), say);
+  private String fitWords(PlateFit fit, boolean close) {
+    PlateFitSolver mating = fit.mating();
+    if (!mating.blocked().isEmpty()) {
+      return ("The plate does not go on: no bolt goes through at %s, whose hole in tower or plate"
+              + " is narrower than it.%s")
+          .formatted(String.join(", ", mating.blocked()), remedy(fit));
+    }
+    String sure =
+        "%s (+/- %s)"
+            .formatted(lengths.with(Math.abs(mating.slackMm())), lengths.with(fit.slackSdMm()));
+    if (close) {
+      return ("The plate goes on with %s of clearance left, less than the readings are sure to."
+              + " Offer it up before anything else.")
+          .formatted(sure);
+    }
+    String tight = String.join(", ", mating.tight());
+    return mating.slackMm() < 0
+        ? "By the readings the plate does not go on: %s too little play at %s.%s"
+            .formatted(sure, tight, remedy(fit))
+        : "The plate goes on with all its bolts, %s of clearance left at %s."
+            .formatted(sure, tight);
   }
 
   private String remedy(PlateFit fit) {
-    Optional<Enlargement.One> one = fit.enlargement().flatMap(Enlargement::best);
-    if (one.isPresent()) {
-      return (" Least work: open hole %s to %s at the very least, and a little more for the"
-              + " uncertainty of the readings.%s")
-          .formatted(
-              one.get().name(),
-              lengths.with(one.get().diameterMm().orElseThrow()),
-              afterwards(one.get()));
-    }
-    return fit.enlargement()
-        .flatMap(Enlargement::allByMm)
-        .map(
-            mm ->
-                (" No one hole alone helps: opened all alike, every hole needs %s more, and a"
-                        + " little for the uncertainty of the readings.")
-                    .formatted(lengths.with(mm)))
+    String alone =
+        " Least work: open hole %s to %s at the very least, and a little more for the uncertainty"
+            + " of the readings.%s";
+    String all =
+        " No one hole alone helps: opened all alike, every hole needs %s more, and a little for the"
+            + " uncertainty of the readings.";
+    Optional<Enlargement> by = fit.enlargement();
+    return by.flatMap(Enlargement::best)
+        .map(one -> alone.formatted(one.name(), with(one.diameterMm()), afterwards(one)))
+        .or(
+            () ->
+                by.filter(e -> e.allByMm().isPresent()).map(e -> all.formatted(with(e.allByMm()))))
         .orElse(" The plate's own holes are too small for its bolts.");
+  }
+
+  private String with(Optional<Double> mm) {
+    return lengths.with(mm.orElseThrow());
   }
 
   /** A hole that is opened comes nearer to the edge, and the rule may want more. */

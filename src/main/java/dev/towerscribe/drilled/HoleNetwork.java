@@ -3,6 +3,7 @@ package dev.towerscribe.drilled;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.layout.PlacedHole;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The drilled holes of one tower as caliper readings have them. Landmarks count as seen at their
@@ -92,6 +93,16 @@ public record HoleNetwork(
     public Contradiction {
       readings = List.copyOf(readings);
     }
+  }
+
+  /**
+   * A hole by its name.
+   *
+   * @param name the bolt's name
+   * @return the hole, if the readings fix it
+   */
+  public Optional<Found> found(String name) {
+    return holes.stream().filter(f -> f.name().equals(name)).findFirst();
   }
 
   /**

@@ -146,18 +146,17 @@ public final class HoleSolver {
       Landmark landmark = landmarks.get(l);
       int point = holes.size() + l;
       double sd = uncertainty.landmarkMm().value();
+      Repeated fore = Repeated.once(landmark.at().x(), sd);
+      Repeated in = Repeated.once(landmark.at().y(), sd);
+      Repeated wide = Repeated.once(landmark.diameterMm(), uncertainty.caliperMm().value());
       String of = OF_JOB + landmark.name() + ", ";
-      observe(
-          of + "fore", new Measure.Coordinate(point, 0, 1), Repeated.once(landmark.at().x(), sd));
-      observe(of + "in", new Measure.Coordinate(point, 1, 1), Repeated.once(landmark.at().y(), sd));
-      observe(
-          of + "diameter",
-          new Measure.Size(point),
-          Repeated.once(landmark.diameterMm(), uncertainty.caliperMm().value()));
+      observe(of + "fore", new Measure.Coordinate(point, 0, 1), fore);
+      observe(of + "in", new Measure.Coordinate(point, 1, 1), in);
+      observe(of + "diameter", new Measure.Size(point), wide);
     }
     for (int h = 0; h < holes.size(); h++) {
-      SideReadings.HoleSize size = size(holes.get(h));
-      observe("diameter of " + size.name(), new Measure.Size(h), mean(size.diameter()));
+      PlacedHole hole = holes.get(h);
+      observe("diameter of " + hole.name(), new Measure.Size(h), mean(diameter(hole)));
     }
   }
 
@@ -171,10 +170,9 @@ public final class HoleSolver {
     return Repeated.once(r.mean(), r.meanSd());
   }
 
-  private SideReadings.HoleSize size(PlacedHole hole) {
-    return readings.holes().stream()
-        .filter(s -> s.name().equals(hole.name()))
-        .findFirst()
+  private Repeated diameter(PlacedHole hole) {
+    return readings
+        .diameter(hole.name())
         .orElseThrow(() -> new IllegalArgumentException("no size of hole " + hole.name()));
   }
 
@@ -198,7 +196,7 @@ public final class HoleSolver {
   private double[] start(UnaryOperator<Vec2> ofHoles) {
     double[] x = new double[net.unknowns()];
     for (int h = 0; h < holes.size(); h++) {
-      put(x, h, ofHoles.apply(holes.get(h).at()), size(holes.get(h)).diameter().mean());
+      put(x, h, ofHoles.apply(holes.get(h).at()), diameter(holes.get(h)).mean());
     }
     for (int l = 0; l < landmarks.size(); l++) {
       put(x, holes.size() + l, landmarks.get(l).at(), landmarks.get(l).diameterMm());
@@ -218,13 +216,15 @@ public final class HoleSolver {
   private Adjustment best() {
     Adjustment best = solved(observations, start(UnaryOperator.identity()));
     boolean free = !best.covariance().open().isEmpty();
-    if (free || !isUnlikely(best) && offPlan(best) <= FAR_MM) {
+    boolean likely = best.consistency().chance() >= Consistency.UNLIKELY;
+    if (free || likely && offPlan(best) <= FAR_MM) {
       return best;
     }
-    List<Adjustment> all = new ArrayList<>(List.of(best));
-    for (Mirror mirror : mirrors()) {
-      all.add(solved(observations, start(mirror::over)));
-    }
+    List<Adjustment> all =
+        Stream.concat(
+                Stream.of(best),
+                mirrors().stream().map(mirror -> solved(observations, start(mirror::over))))
+            .toList();
     double least = all.stream().mapToDouble(HoleSolver::squares).min().orElseThrow();
     return all.stream()
         .filter(a -> squares(a) < least + CLEARLY_BETTER)
@@ -238,10 +238,6 @@ public final class HoleSolver {
 
   private static double squares(Adjustment a) {
     return a.consistency().squares();
-  }
-
-  private static boolean isUnlikely(Adjustment a) {
-    return a.consistency().chance() < Consistency.UNLIKELY;
   }
 
   private Vec2 at(Adjustment a, int hole) {
@@ -384,14 +380,13 @@ public final class HoleSolver {
   private List<String> unchecked(Adjustment a) {
     List<Observation> alone = a.observations().stream().filter(o -> !a.isChecked(o)).toList();
     Stream<Observation> spans = alone.stream().filter(o -> !(o.measure() instanceof Measure.Size));
-    Stream<Observation> sizes =
-        alone.stream()
-            .filter(o -> o.measure() instanceof Measure.Size s && s.size() < holes.size())
-            .filter(o -> readOnce(((Measure.Size) o.measure()).size()));
+    Stream<Observation> sizes = alone.stream().filter(this::isHoleReadOnce);
     return Stream.concat(spans, sizes).map(o -> words.get(o.number())).toList();
   }
 
-  private boolean readOnce(int hole) {
-    return size(holes.get(hole)).diameter().count() == 1;
+  private boolean isHoleReadOnce(Observation o) {
+    return o.measure() instanceof Measure.Size s
+        && s.size() < holes.size()
+        && diameter(holes.get(s.size())).count() == 1;
   }
 }

@@ -20,12 +20,6 @@ public final class Play {
    */
   private static final int STEPS = 10_000;
 
-  /** Turns looked at for the farthest pose, and steps that narrow it down afterward. */
-  private static final int TURNS = 64;
-
-  private static final int NARROWING = 60;
-  private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
-
   private final AngleSearch search;
   private final double turn;
   private final double back;
@@ -102,31 +96,8 @@ public final class Play {
    * @return the pose, and perRadian times its turn and perMm times the point's place there
    */
   public Extreme greatest(double perRadian, Vec2 perMm, Vec2 planned) {
-    double step = (on + back) / TURNS;
-    Extreme best = at(turn, perRadian, perMm, planned);
-    double centre = turn;
-    for (int i = 0; i <= TURNS; i++) {
-      double there = turn - back + i * step;
-      Extreme e = at(there, perRadian, perMm, planned);
-      if (e.value() > best.value()) {
-        best = e;
-        centre = there;
-      }
-    }
-    double low = Math.max(turn - back, centre - step);
-    double high = Math.min(turn + on, centre + step);
-    for (int i = 0; i < NARROWING; i++) {
-      Extreme one = at(high - GOLDEN * (high - low), perRadian, perMm, planned);
-      Extreme two = at(low + GOLDEN * (high - low), perRadian, perMm, planned);
-      if (one.value() > two.value()) {
-        high = low + GOLDEN * (high - low);
-      } else {
-        low = high - GOLDEN * (high - low);
-      }
-      best = one.value() > best.value() ? one : best;
-      best = two.value() > best.value() ? two : best;
-    }
-    return best;
+    return Narrowed.best(
+        turn - back, turn + on, turn, t -> at(t, perRadian, perMm, planned), e -> -e.value());
   }
 
   private Extreme at(double angle, double perRadian, Vec2 perMm, Vec2 planned) {

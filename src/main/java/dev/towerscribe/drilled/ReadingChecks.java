@@ -15,10 +15,13 @@ import dev.towerscribe.model.Landmark;
 import dev.towerscribe.model.Stated;
 import dev.towerscribe.quantity.Lengths;
 import dev.towerscribe.quantity.Numbers;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What is to be said of the readings themselves, and of whether the pattern is the planned one. */
@@ -91,15 +94,10 @@ final class ReadingChecks {
   // Readings against each other.
 
   private void repeats() {
-    for (SideReadings.HoleSize size : side.readings().holes()) {
-      repeat("diameter of " + size.name(), "", size.diameter());
-    }
-    for (SpanReading span : side.readings().spans()) {
-      repeat(span.words(), "span ", span.length());
-    }
-    for (SideReadings.EdgeGap edge : side.readings().edges()) {
-      repeat("edge of " + edge.hole(), "", edge.gap());
-    }
+    SideReadings read = side.readings();
+    read.holes().forEach(h -> repeat("diameter of " + h.name(), "", h.diameter()));
+    read.spans().forEach(span -> repeat(span.words(), "span ", span.length()));
+    read.edges().forEach(edge -> repeat("edge of " + edge.hole(), "", edge.gap()));
   }
 
   /** The farthest of repeated readings from their mean, over the sd of that difference. */
@@ -157,23 +155,20 @@ final class ReadingChecks {
   }
 
   private void unchecked() {
-    List<String> ofJob = new ArrayList<>(network.unchecked());
-    ofJob.removeIf(w -> !w.startsWith(HoleSolver.OF_JOB));
-    List<String> read = new ArrayList<>(network.unchecked());
-    read.removeAll(ofJob);
-    if (!read.isEmpty()) {
-      unchecked(
-          "unchecked",
-          Severity.CAUTION,
-          read,
-          "Nothing checks these, so a slip in one of them would not be seen: %s. Read them twice,"
-              + " or add readings.");
-    }
-    if (!ofJob.isEmpty() && network.tied()) {
+    Map<Boolean, List<String>> ofJob =
+        network.unchecked().stream()
+            .collect(Collectors.partitioningBy(w -> w.startsWith(HoleSolver.OF_JOB)));
+    unchecked(
+        "unchecked",
+        Severity.CAUTION,
+        ofJob.get(false),
+        "Nothing checks these, so a slip in one of them would not be seen: %s. Read them twice,"
+            + " or add readings.");
+    if (network.tied()) {
       unchecked(
           "unchecked-landmarks",
           Severity.NOTE,
-          ofJob,
+          ofJob.get(true),
           "Nothing checks these, so an error in one of them moves all holes alike, though it does"
               + " not change how the plate fits: %s. Readings to one more landmark would.");
     }
@@ -181,35 +176,35 @@ final class ReadingChecks {
 
   private void unchecked(String check, Severity severity, List<String> all, String say) {
     String names = String.join("; ", all);
-    findings.add(
-        "drilled-" + check,
-        severity,
-        new About(names, all.size(), 0, "", Sources.PRACTICE),
-        say.formatted(names));
+    if (!all.isEmpty()) {
+      About about = new About(names, all.size(), 0, "", Sources.PRACTICE);
+      findings.add("drilled-" + check, severity, about, say.formatted(names));
+    }
   }
 
   private void assumed() {
-    List<String> words = new ArrayList<>();
-    assumed(words, "calipers", uncertainty.caliperMm());
-    assumed(words, "landmarks", uncertainty.landmarkMm());
-    if (uncertainty.line().assumed()) {
-      words.add("the fore-aft line " + Lengths.withDegrees(uncertainty.line().value()));
-    }
-    assumed(words, "the strut rod centre", uncertainty.centreMm());
+    String words =
+        Stream.of(
+                assumed("calipers", uncertainty.caliperMm(), lengths::with),
+                assumed("landmarks", uncertainty.landmarkMm(), lengths::with),
+                assumed("the fore-aft line", uncertainty.line(), Lengths::withDegrees),
+                assumed("the strut rod centre", uncertainty.centreMm(), lengths::with))
+            .flatMap(Optional::stream)
+            .collect(Collectors.joining(", "));
     if (!words.isEmpty()) {
       findings.add(
           "drilled-doubt",
           Severity.NOTE,
           About.words("all readings", Sources.PRACTICE),
-          "Uncertainties that the readings file does not give were assumed: %s."
-              .formatted(String.join(", ", words)));
+          "Uncertainties that the readings file does not give were assumed: %s.".formatted(words));
     }
   }
 
-  private void assumed(List<String> words, String what, Stated<Double> mm) {
-    if (mm.assumed()) {
-      words.add(what + " " + lengths.with(mm.value()));
-    }
+  private static <T> Optional<String> assumed(
+      String what, Stated<T> figure, Function<T, String> told) {
+    return figure.assumed()
+        ? Optional.of(what + " " + told.apply(figure.value()))
+        : Optional.empty();
   }
 
   // Tower and plan.
@@ -243,32 +238,28 @@ final class ReadingChecks {
   private void mirror() {
     List<Landmark> used =
         side.planned().job().tower().landmarks().stream().filter(this::isUsed).toList();
-    double longest = 0;
-    Landmark a = null;
-    Landmark b = null;
-    for (Landmark p : used) {
-      for (Landmark q : used) {
-        if (p.at().distanceTo(q.at()) > longest) {
-          longest = p.at().distanceTo(q.at());
-          a = p;
-          b = q;
-        }
-      }
-    }
-    if (longest == 0) {
+    // The two farthest apart: the first such pair, as each is asked about all.
+    Optional<List<Landmark>> ends =
+        used.stream()
+            .flatMap(p -> used.stream().map(q -> List.of(p, q)))
+            .reduce((one, two) -> apart(two) > apart(one) ? two : one)
+            .filter(pair -> apart(pair) > 0);
+    if (ends.isEmpty()) {
       return;
     }
-    Vec2 from = a.at();
-    Vec2 along = b.at().minus(from).unit();
-    if (used.stream().anyMatch(l -> Math.abs(along.cross(l.at().minus(from))) > OFF_LINE_MM)) {
+    Landmark a = ends.get().get(0);
+    Landmark b = ends.get().get(1);
+    Vec2 along = b.at().minus(a.at()).unit();
+    ToDoubleFunction<Vec2> off = at -> along.cross(at.minus(a.at()));
+    if (used.stream().anyMatch(l -> Math.abs(off.applyAsDouble(l.at())) > OFF_LINE_MM)) {
       return;
     }
     Found far =
         network.holes().stream()
-            .max(Comparator.comparingDouble(f -> Math.abs(along.cross(f.at().minus(from)))))
+            .max(Comparator.comparingDouble(f -> Math.abs(off.applyAsDouble(f.at()))))
             .orElseThrow();
     // The way to the hole, square to the line.
-    Vec2 way = along.quarterTurn().times(Math.signum(along.cross(far.at().minus(from))));
+    Vec2 way = along.quarterTurn().times(Math.signum(off.applyAsDouble(far.at())));
     String where =
         Math.abs(way.x()) > Math.abs(way.y())
             ? way.x() > 0 ? "forward" : "rearward"
@@ -282,6 +273,10 @@ final class ReadingChecks {
             .formatted(a.name(), b.name(), far.name(), where));
   }
 
+  private static double apart(List<Landmark> pair) {
+    return pair.get(0).at().distanceTo(pair.get(1).at());
+  }
+
   private boolean isUsed(Landmark landmark) {
     return side.readings().spans().stream()
         .flatMap(s -> Stream.of(s.from(), s.to()))
@@ -290,17 +285,13 @@ final class ReadingChecks {
 
   /** A pattern far from its place, or flipped, is not the one that was planned. */
   private void pattern() {
-    double worst = 0;
-    String name = "";
-    double left = 0;
-    for (DrilledSide.Hole h : side.holes()) {
-      double off = h.error().or(h::left).map(Vec2::norm).orElse(0.0);
-      if (off > worst) {
-        worst = off;
-        name = h.found().name();
-      }
-      left = Math.max(left, h.left().map(Vec2::norm).orElse(0.0));
-    }
+    Function<DrilledSide.Hole, Double> off = h -> h.error().or(h::left).map(Vec2::norm).orElse(0.0);
+    double left =
+        side.holes().stream()
+            .flatMap(h -> h.left().stream())
+            .mapToDouble(Vec2::norm)
+            .max()
+            .orElse(0.0);
     double sure = network.holes().stream().mapToDouble(Found::worstSdMm).max().orElse(0.0);
     if (left > FLIPPED_MM && best.filter(b -> b.looksFlipped(sure)).isPresent()) {
       findings.add(
@@ -311,14 +302,19 @@ final class ReadingChecks {
               + " the wrong face up, it was the other tower's, or names are mixed up. Check the"
               + " names first.");
     }
-    if (worst > HoleSolver.FAR_MM) {
-      findings.add(
-          "drilled-off-plan." + Findings.slug(name),
-          Severity.STOP,
-          About.mm("hole " + name, worst, HoleSolver.FAR_MM, Sources.OWN_CHOICE),
-          ("Hole %s lies %s from its planned place%s, farther than a drill wanders from a mark."
-                  + " Look for mixed-up names, a slipped digit, or the wrong sheet.")
-              .formatted(name, lengths.with(worst), network.tied() ? "" : " in the pattern"));
-    }
+    side.holes().stream()
+        .reduce((a, b) -> off.apply(b) > off.apply(a) ? b : a)
+        .filter(worst -> off.apply(worst) > HoleSolver.FAR_MM)
+        .ifPresent(worst -> offPlan(worst.found().name(), off.apply(worst)));
+  }
+
+  private void offPlan(String hole, double mm) {
+    findings.add(
+        "drilled-off-plan." + Findings.slug(hole),
+        Severity.STOP,
+        About.mm("hole " + hole, mm, HoleSolver.FAR_MM, Sources.OWN_CHOICE),
+        ("Hole %s lies %s from its planned place%s, farther than a drill wanders from a mark."
+                + " Look for mixed-up names, a slipped digit, or the wrong sheet.")
+            .formatted(hole, lengths.with(mm), network.tied() ? "" : " in the pattern"));
   }
 }

@@ -8,9 +8,11 @@ import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Mount;
 import dev.towerscribe.model.MountCovariance;
 import dev.towerscribe.quantity.Angle;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import org.hipparchus.linear.Array2DRowRealMatrix;
+import org.hipparchus.linear.RealMatrix;
 
 /**
  * The rigid move, a turn and a shift without scale or reflection, that takes planned places nearest
@@ -26,31 +28,88 @@ public final class RigidFit {
   /** A turn is known when the patterns pull toward it with this part of their size squared. */
   private static final double TURN_KNOWN = 1e-9;
 
-  private final List<Vec2> planned;
+  private final Pair pair;
   private final RigidMove move;
-  private final boolean turnKnown;
   private final List<Vec2> residuals;
   private final double mirroredMeanSquare;
-  // Of the turn and of the planned middle's place; null where it is not specified how sure the
+  // Of the turn and of the planned middle's place; empty where it is not specified how sure the
   // places are.
-  private final double[][] covariance;
+  private final Optional<double[][]> covariance;
   private final Optional<Double> chiSquare;
 
   private RigidFit(
-      List<Vec2> planned,
-      List<Vec2> measured,
-      RigidMove move,
-      boolean turnKnown,
-      double[][] covariance,
-      Optional<Double> chiSquare) {
-    this.planned = planned;
+      Pair pair, RigidMove move, Optional<double[][]> covariance, Optional<Double> chiSquare) {
+    this.pair = pair;
     this.move = move;
-    this.turnKnown = turnKnown;
     this.covariance = covariance;
     this.chiSquare = chiSquare;
-    residuals = residuals(planned, measured, move);
-    List<Vec2> over = planned.stream().map(p -> new Vec2(p.x(), -p.y())).toList();
-    mirroredMeanSquare = meanSquare(residuals(over, measured, closed(over, measured)));
+    residuals = pair.residuals(move);
+    Pair over =
+        new Pair(pair.planned.stream().map(p -> new Vec2(p.x(), -p.y())).toList(), pair.measured);
+    mirroredMeanSquare = meanSquare(over.residuals(over.closed()));
+  }
+
+  /** Two lists of places that go together, and what they come to about their middles. */
+  private static final class Pair {
+    final List<Vec2> planned;
+    final List<Vec2> measured;
+    final Vec2 middle;
+    final Vec2 there;
+    private double dot;
+    private double cross;
+    private double size;
+
+    Pair(List<Vec2> planned, List<Vec2> measured) {
+      if (planned.isEmpty() || planned.size() != measured.size()) {
+        throw new IllegalArgumentException(
+            "cannot fit %s measured to %s planned places"
+                .formatted(measured.size(), planned.size()));
+      }
+      this.planned = List.copyOf(planned);
+      this.measured = List.copyOf(measured);
+      middle = middle(planned);
+      there = middle(measured);
+      for (int i = 0; i < planned.size(); i++) {
+        Vec2 p = planned.get(i).minus(middle);
+        Vec2 m = measured.get(i).minus(there);
+        dot += p.dot(m);
+        cross += p.cross(m);
+        size += p.dot(p) + m.dot(m);
+      }
+    }
+
+    private static Vec2 middle(List<Vec2> points) {
+      return points.stream().reduce(Vec2.ZERO, Vec2::plus).times(1.0 / points.size());
+    }
+
+    boolean turnKnown() {
+      return Math.hypot(dot, cross) > TURN_KNOWN * size;
+    }
+
+    /** From the middle to a planned place, turned. */
+    Vec2 arm(int i, Angle turn) {
+      return planned.get(i).minus(middle).rotated(turn);
+    }
+
+    RigidMove closed() {
+      Angle turn = turnKnown() ? new Angle(Math.atan2(cross, dot)) : Angle.ZERO;
+      return new RigidMove(turn, there.minus(middle.rotated(turn)));
+    }
+
+    List<Vec2> residuals(RigidMove by) {
+      return IntStream.range(0, planned.size())
+          .mapToObj(i -> measured.get(i).minus(by.of(planned.get(i))))
+          .toList();
+    }
+
+    /** With a covariance of the measured places that goes with them. */
+    Pair sure(double[][] covariance) {
+      Propagation.checkSize(covariance, 2 * planned.size());
+      if (!turnKnown()) {
+        throw new IllegalArgumentException("these places do not say a turn");
+      }
+      return this;
+    }
   }
 
   /**
@@ -62,14 +121,8 @@ public final class RigidFit {
    * @throws IllegalArgumentException if the lists do not go together
    */
   public static RigidFit plain(List<Vec2> planned, List<Vec2> measured) {
-    check(planned, measured);
-    return new RigidFit(
-        List.copyOf(planned),
-        measured,
-        closed(planned, measured),
-        turnKnown(planned, measured),
-        null,
-        Optional.empty());
+    Pair pair = new Pair(planned, measured);
+    return new RigidFit(pair, pair.closed(), Optional.empty(), Optional.empty());
   }
 
   /**
@@ -83,34 +136,21 @@ public final class RigidFit {
    *     places do not say a turn
    */
   public static RigidFit plain(List<Vec2> planned, List<Vec2> measured, double[][] covariance) {
-    check(planned, measured);
-    Propagation.checkSize(covariance, 2 * planned.size());
-    checkTurn(planned, measured);
-    RigidMove move = closed(planned, measured);
+    Pair pair = new Pair(planned, measured).sure(covariance);
+    RigidMove move = pair.closed();
     // The turn's equation, sum of (measured - middle) x R (planned - middle) = 0, and the middle's.
     int n = planned.size();
-    Vec2 middle = middle(planned);
-    Vec2 there = middle(measured);
     double pull = 0;
-    double[][] by = new double[3][2 * n];
+    RealMatrix by = new Array2DRowRealMatrix(3, 2 * n);
     for (int i = 0; i < n; i++) {
-      Vec2 arm = planned.get(i).minus(middle).rotated(move.turn());
-      pull += arm.dot(measured.get(i).minus(there));
-      by[0][2 * i] = -arm.y();
-      by[0][2 * i + 1] = arm.x();
-      by[1][2 * i] = 1.0 / n;
-      by[2][2 * i + 1] = 1.0 / n;
+      Vec2 arm = pair.arm(i, move.turn());
+      pull += arm.dot(measured.get(i).minus(pair.there));
+      by.setColumn(2 * i, new double[] {-arm.y(), 1.0 / n, 0});
+      by.setColumn(2 * i + 1, new double[] {arm.x(), 0, 1.0 / n});
     }
-    for (int k = 0; k < 2 * n; k++) {
-      by[0][k] /= pull;
-    }
+    by.setRowVector(0, by.getRowVector(0).mapDivide(pull));
     return new RigidFit(
-        List.copyOf(planned),
-        measured,
-        move,
-        true,
-        Propagation.carried(by, covariance),
-        Optional.empty());
+        pair, move, Optional.of(Propagation.carried(by.getData(), covariance)), Optional.empty());
   }
 
   /**
@@ -125,108 +165,40 @@ public final class RigidFit {
    *     covariance is not symmetric and positive definite, or the places do not say a turn
    */
   public static RigidFit weighted(List<Vec2> planned, List<Vec2> measured, double[][] covariance) {
-    check(planned, measured);
-    int n = planned.size();
-    Propagation.checkSize(covariance, 2 * n);
-    checkTurn(planned, measured);
+    Pair pair = new Pair(planned, measured).sure(covariance);
     CorrelatedErrors errors = new CorrelatedErrors(covariance);
-    Vec2 middle = middle(planned);
-    RigidMove start = closed(planned, measured);
-    Vec2 there = start.of(middle);
+    RigidMove start = pair.closed();
+    Vec2 there = start.of(pair.middle);
     GaussNewton.Solution solution =
         GaussNewton.solve(
-            x -> Optional.of(equations(errors, planned, measured, x)),
+            x -> Optional.of(equations(errors, pair, x)),
             new double[] {start.turn().radians(), there.x(), there.y()});
     double[] x = solution.x();
     Angle turn = new Angle(Math.IEEEremainder(x[0], 2 * Math.PI));
     return new RigidFit(
-        List.copyOf(planned),
-        measured,
-        new RigidMove(turn, new Vec2(x[1], x[2]).minus(middle.rotated(turn))),
-        true,
-        solution.equations().inverse(),
+        pair,
+        new RigidMove(turn, new Vec2(x[1], x[2]).minus(pair.middle.rotated(turn))),
+        Optional.of(solution.equations().inverse()),
         Optional.of(solution.squares()));
   }
 
   /** Of the turn and of where the planned middle goes. */
-  private static NormalEquations equations(
-      CorrelatedErrors errors, List<Vec2> planned, List<Vec2> measured, double[] x) {
-    int n = planned.size();
-    Vec2 middle = middle(planned);
+  private static NormalEquations equations(CorrelatedErrors errors, Pair pair, double[] x) {
+    int n = pair.planned.size();
     double[][] design = new double[2 * n][];
     double[] off = new double[2 * n];
     for (int i = 0; i < n; i++) {
-      Vec2 arm = planned.get(i).minus(middle).rotated(new Angle(x[0]));
+      Vec2 arm = pair.arm(i, new Angle(x[0]));
       design[2 * i] = new double[] {-arm.y(), 1, 0};
       design[2 * i + 1] = new double[] {arm.x(), 0, 1};
-      off[2 * i] = measured.get(i).x() - arm.x() - x[1];
-      off[2 * i + 1] = measured.get(i).y() - arm.y() - x[2];
+      off[2 * i] = pair.measured.get(i).x() - arm.x() - x[1];
+      off[2 * i + 1] = pair.measured.get(i).y() - arm.y() - x[2];
     }
     return errors.equations(design, off);
   }
 
-  private static void check(List<Vec2> planned, List<Vec2> measured) {
-    if (planned.isEmpty() || planned.size() != measured.size()) {
-      throw new IllegalArgumentException(
-          "cannot fit " + measured.size() + " measured to " + planned.size() + " planned places");
-    }
-  }
-
-  private static void checkTurn(List<Vec2> planned, List<Vec2> measured) {
-    if (!turnKnown(planned, measured)) {
-      throw new IllegalArgumentException("these places do not say a turn");
-    }
-  }
-
-  private static Vec2 middle(List<Vec2> points) {
-    Vec2 sum = Vec2.ZERO;
-    for (Vec2 p : points) {
-      sum = sum.plus(p);
-    }
-    return sum.times(1.0 / points.size());
-  }
-
-  /** Sum of dot products, sum of cross products, sum of squares of both. */
-  private static double[] sums(List<Vec2> planned, List<Vec2> measured) {
-    Vec2 middle = middle(planned);
-    Vec2 there = middle(measured);
-    double[] sums = new double[3];
-    for (int i = 0; i < planned.size(); i++) {
-      Vec2 p = planned.get(i).minus(middle);
-      Vec2 m = measured.get(i).minus(there);
-      sums[0] += p.dot(m);
-      sums[1] += p.cross(m);
-      sums[2] += p.dot(p) + m.dot(m);
-    }
-    return sums;
-  }
-
-  private static boolean turnKnown(List<Vec2> planned, List<Vec2> measured) {
-    double[] sums = sums(planned, measured);
-    return Math.hypot(sums[0], sums[1]) > TURN_KNOWN * sums[2];
-  }
-
-  private static RigidMove closed(List<Vec2> planned, List<Vec2> measured) {
-    double[] sums = sums(planned, measured);
-    boolean known = Math.hypot(sums[0], sums[1]) > TURN_KNOWN * sums[2];
-    Angle turn = known ? new Angle(Math.atan2(sums[1], sums[0])) : Angle.ZERO;
-    return new RigidMove(turn, middle(measured).minus(middle(planned).rotated(turn)));
-  }
-
-  private static List<Vec2> residuals(List<Vec2> planned, List<Vec2> measured, RigidMove move) {
-    List<Vec2> left = new ArrayList<>();
-    for (int i = 0; i < planned.size(); i++) {
-      left.add(measured.get(i).minus(move.of(planned.get(i))));
-    }
-    return List.copyOf(left);
-  }
-
   private static double meanSquare(List<Vec2> residuals) {
-    double sum = 0;
-    for (Vec2 r : residuals) {
-      sum += r.dot(r);
-    }
-    return sum / residuals.size();
+    return residuals.stream().mapToDouble(r -> r.dot(r)).reduce(0, Double::sum) / residuals.size();
   }
 
   /**
@@ -245,7 +217,7 @@ public final class RigidFit {
    * @return false where the turn was left at none
    */
   public boolean turnKnown() {
-    return turnKnown;
+    return pair.turnKnown();
   }
 
   /**
@@ -306,12 +278,9 @@ public final class RigidFit {
    *     measured places came without a covariance
    */
   public Optional<double[][]> covarianceAt(Vec2 plannedPoint) {
-    if (covariance == null) {
-      return Optional.empty();
-    }
-    Vec2 arm = plannedPoint.minus(middle(planned)).rotated(move.turn());
+    Vec2 arm = plannedPoint.minus(pair.middle).rotated(move.turn());
     double[][] by = {{1, 0, 0}, {-arm.y(), 1, 0}, {arm.x(), 0, 1}};
-    return Optional.of(Propagation.carried(by, covariance));
+    return covariance.map(c -> Propagation.carried(by, c));
   }
 
   /**

@@ -3,6 +3,7 @@ package dev.towerscribe.drilled;
 import dev.towerscribe.adjust.Repeated;
 import dev.towerscribe.model.Side;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What calipers said of one tower after drilling. Every bolt of the plate has its hole's size.
@@ -19,6 +20,16 @@ public record SideReadings(
     holes = List.copyOf(holes);
     spans = List.copyOf(spans);
     edges = List.copyOf(edges);
+  }
+
+  /**
+   * What was read across a hole.
+   *
+   * @param hole its bolt's name
+   * @return its diameter; empty if the plate has no such bolt
+   */
+  public Optional<Repeated> diameter(String hole) {
+    return holes.stream().filter(h -> h.name().equals(hole)).map(HoleSize::diameter).findFirst();
   }
 
   /**

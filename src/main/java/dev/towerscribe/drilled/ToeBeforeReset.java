@@ -30,16 +30,14 @@ final class ToeBeforeReset {
 
   /** This wheel's toe, radians, positive for toe-in; NaN where the linkage does not get there. */
   static double at(SideJob job) {
-    try {
-      Bay bay = Bay.of(job);
-      Pose before = bay.before();
-      Vec3 top = bay.top(job.bearing(job.mount().settingMm()));
-      return bay.mechanism()
-          .tiedAtHeight(bay.rideZMm(), top, before.tieInner(), before.tieRodMm())
-          .toe();
-    } catch (NotReached e) {
-      return Double.NaN;
-    }
+    Bay bay = Bay.of(job);
+    Vec3 top = bay.top(job.bearing(job.mount().settingMm()));
+    NotReached.Ask<Pose> untouched =
+        () -> {
+          Pose old = bay.before();
+          return bay.mechanism().tiedAtHeight(bay.rideZMm(), top, old.tieInner(), old.tieRodMm());
+        };
+    return NotReached.ifReached(untouched).map(Pose::toe).orElse(Double.NaN);
   }
 
   /**
