@@ -13,15 +13,6 @@ import java.util.Optional;
 
 /** What the owner wants against what comes out, and one side against the other. */
 final class AimFindings {
-  /** A bay's reading is no finer. Common practice, no source. */
-  private static final double CAMBER_MET_DEG = 0.25;
-
-  /** Greater differences pull a car to one side. Common practice, no source. */
-  private static final double CROSS_DEG = 0.5;
-
-  /** A figure at its limit passes: rounding of a computed angle. */
-  private static final double PASS_DEG = 1e-9;
-
   private final SideAlignment side;
   private final AlignmentTargets targets;
   private final Findings findings;
@@ -43,32 +34,25 @@ final class AimFindings {
     }
   }
 
-  private String source(boolean given, String key) {
-    return given
-        ? "job: aims." + key
-        : "by use %s; %s".formatted(side.job().aims().orElseThrow().use().word(), Sources.PRACTICE);
-  }
-
   private void caster(Reading at) {
     Angle figure = at.caster();
-    Angle from = targets.casterFrom();
-    boolean less = figure.degrees() < from.degrees() - PASS_DEG;
-    Optional<Angle> past =
-        targets.casterTo().filter(to -> figure.degrees() > to.degrees() + PASS_DEG);
+    Optional<Angle> missed = targets.missedBy(figure);
     String advice =
-        less
-            ? " More rotation, more rearward offset or a farther setting gives more."
-            : past.isPresent()
-                ? " Less rotation, less rearward offset or another setting gives less."
-                : "";
+        missed
+            .map(
+                end ->
+                    figure.compareTo(end) < 0
+                        ? " More rotation, more rearward offset or a farther setting gives more."
+                        : " Less rotation, less rearward offset or another setting gives less.")
+            .orElse("");
     findings.add(
         "aim-caster",
-        less || past.isPresent() ? Severity.CAUTION : Severity.NOTE,
+        missed.isPresent() ? Severity.CAUTION : Severity.NOTE,
         About.degrees(
             "caster at the chosen setting",
             figure.radians(),
-            past.orElse(from).radians(),
-            source(targets.casterGiven(), "caster")),
+            missed.orElse(targets.casterFrom()).radians(),
+            targets.casterSource()),
         "Caster %s%s%s; wanted %s.%s"
             .formatted(
                 Lengths.withDegrees(figure),
@@ -91,7 +75,8 @@ final class AimFindings {
     Optional<StrutFigures.Reachable> range = side.strut().flatMap(StrutFigures::reachableAt);
     Angle nearest = range.map(r -> r.nearest(wanted)).orElse(at.camber());
     double off = Math.abs(nearest.degrees() - wanted.degrees());
-    boolean met = off <= (range.isPresent() ? PASS_DEG : CAMBER_MET_DEG);
+    boolean met =
+        off <= (range.isPresent() ? AlignmentTargets.PASS_DEG : AlignmentTargets.CAMBER_MET_DEG);
     String got =
         range
             .map(
@@ -118,7 +103,7 @@ final class AimFindings {
             range.isPresent() ? "camber nearest to the aim" : "camber at the chosen setting",
             nearest.radians(),
             wanted.radians(),
-            source(targets.camberGiven(), "camber")),
+            targets.camberSource()),
         "Camber %s%s; wanted %s deg.%s"
             .formatted(
                 got, side.estimate() ? ", estimated" : "", Lengths.plainDegrees(wanted), advice));
@@ -133,7 +118,7 @@ final class AimFindings {
         side.settings().stream().filter(s -> s.reading().isPresent()).toList();
     Angle limit = targets.camberLimit();
     List<SideAlignment.AtSetting> past =
-        read.stream().filter(s -> camber(s).degrees() < limit.degrees() - PASS_DEG).toList();
+        read.stream().filter(s -> targets.pastLimit(camber(s))).toList();
     List<SideAlignment.AtSetting> told =
         past.isEmpty()
             ? read.stream().min(Comparator.comparing(AimFindings::camber)).stream().toList()
@@ -147,7 +132,7 @@ final class AimFindings {
               "camber at " + SlotSettings.words(slot, s.settingMm()),
               camber(s).radians(),
               limit.radians(),
-              source(targets.limitGiven(), "camber_limit")),
+              targets.limitSource()),
           past.isEmpty()
               ? "No setting passes the camber limit."
               : """
@@ -174,11 +159,16 @@ final class AimFindings {
 
   private static void cross(String figure, String effect, Angle leftMinusRight, Findings findings) {
     double degrees = Math.abs(leftMinusRight.degrees());
-    boolean much = degrees > CROSS_DEG + PASS_DEG;
+    boolean much = degrees > AlignmentTargets.CROSS_DEG + AlignmentTargets.PASS_DEG;
     findings.add(
         "cross-" + figure,
         much ? Severity.CAUTION : Severity.NOTE,
-        new About(figure + ", left against right", degrees, CROSS_DEG, "deg", Sources.PRACTICE),
+        new About(
+            figure + ", left against right",
+            degrees,
+            AlignmentTargets.CROSS_DEG,
+            "deg",
+            Sources.PRACTICE),
         "Left minus right: %s.%s"
             .formatted(
                 Lengths.withDegrees(leftMinusRight),

@@ -1,5 +1,6 @@
 package dev.towerscribe.alignment;
 
+import dev.towerscribe.finding.Sources;
 import dev.towerscribe.model.Aims;
 import dev.towerscribe.model.SideJob;
 import dev.towerscribe.quantity.Angle;
@@ -14,18 +15,27 @@ import java.util.Optional;
  * @param casterTo most caster wanted, if there is a most
  * @param camber camber wanted
  * @param camberLimit most negative camber allowed
- * @param casterGiven whether the job gives the caster window itself
- * @param camberGiven whether the job gives the camber itself
- * @param limitGiven whether the job gives the limit itself
+ * @param casterSource where the caster window comes from: the job's key, or the car's use
+ * @param camberSource where the camber comes from
+ * @param limitSource where the limit comes from
  */
 public record AlignmentTargets(
     Angle casterFrom,
     Optional<Angle> casterTo,
     Angle camber,
     Angle camberLimit,
-    boolean casterGiven,
-    boolean camberGiven,
-    boolean limitGiven) {
+    String casterSource,
+    String camberSource,
+    String limitSource) {
+  /** A bay's reading is no finer, degrees. Common practice, no source. */
+  public static final double CAMBER_MET_DEG = 0.25;
+
+  /** Greater differences of both sides pull a car to one. Common practice, no source. */
+  public static final double CROSS_DEG = 0.5;
+
+  /** A figure at its limit passes: rounding of an angle, degrees. */
+  public static final double PASS_DEG = 1e-9;
+
   private static final Angle LIMIT = Angle.ofDegrees(-3.2);
 
   /**
@@ -53,9 +63,15 @@ public record AlignmentTargets(
         casterGiven ? aims.casterTo() : to,
         camberAim,
         aims.camberLimit().orElse(usual),
-        casterGiven,
-        aims.camber().isPresent(),
-        aims.camberLimit().isPresent());
+        source(aims, "caster", casterGiven),
+        source(aims, "camber", aims.camber().isPresent()),
+        source(aims, "camber_limit", aims.camberLimit().isPresent()));
+  }
+
+  private static String source(Aims aims, String key, boolean given) {
+    return given
+        ? "job: aims." + key
+        : "by use %s; %s".formatted(aims.use().word(), Sources.PRACTICE);
   }
 
   /**
@@ -67,6 +83,28 @@ public record AlignmentTargets(
   public static AlignmentTargets of(SideJob job) {
     Optional<Angle> open = Optional.empty();
     return of(job.aims().orElse(new Aims(Aims.Use.ROAD_AND_TRACK, open, open, open, open)));
+  }
+
+  /**
+   * Whether a caster is outside the window.
+   *
+   * @param caster a caster
+   * @return the end of the window that it misses; empty where it misses none
+   */
+  public Optional<Angle> missedBy(Angle caster) {
+    return caster.degrees() < casterFrom.degrees() - PASS_DEG
+        ? Optional.of(casterFrom)
+        : casterTo.filter(to -> caster.degrees() > to.degrees() + PASS_DEG);
+  }
+
+  /**
+   * Whether a camber is past the limit.
+   *
+   * @param angle a camber
+   * @return true if it is more negative
+   */
+  public boolean pastLimit(Angle angle) {
+    return angle.degrees() < camberLimit.degrees() - PASS_DEG;
   }
 
   /**

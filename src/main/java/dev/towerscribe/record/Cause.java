@@ -1,58 +1,47 @@
 package dev.towerscribe.record;
 
+import dev.towerscribe.quantity.Worded;
 import java.util.List;
 
 /**
  * What may lie behind a difference, each with one figure to fit. How far that figure may go and
  * still be believed is common practice, no source, except where it says otherwise.
  */
-public enum Cause {
+public enum Cause implements Worded {
   /** The car stood otherwise on the bay when it came. */
-  RIDE_BEFORE(CauseParameter.RIDE, Kind.LENGTH, 25, "measure the ride height on the bay"),
+  RIDE_BEFORE(CauseParameter.RIDE, 25, "measure the ride height on the bay"),
   /** The car stood otherwise on the bay when it left. */
-  RIDE_AFTER(CauseParameter.RIDE, Kind.LENGTH, 25, "measure the ride height on the bay"),
+  RIDE_AFTER(CauseParameter.RIDE, 25, "measure the ride height on the bay"),
   /** The car stood otherwise both times. */
-  RIDE(CauseParameter.RIDE, Kind.LENGTH, 25, "measure the ride height on the bay"),
+  RIDE(CauseParameter.RIDE, 25, "measure the ride height on the bay"),
   /** The bearing is not where the visit says; as far as the slot goes. */
-  SETTING(
-      CauseParameter.SETTING, Kind.LENGTH, Double.NaN, "look at which mark the bearing is pinned"),
+  SETTING(CauseParameter.SETTING, Double.NaN, "look at which mark the bearing is pinned"),
   /** The tie rods were not set after the work. */
-  TIE_RODS(
-      CauseParameter.TIE_ROD, Kind.LENGTH, 10, "read the toe again and set it by the tie rods"),
+  TIE_RODS(CauseParameter.TIE_ROD, 10, "read the toe again and set it by the tie rods"),
   /** The plate is turned. */
-  ROTATION(CauseParameter.ROTATION, Kind.ANGLE, Math.toRadians(5), "measure the drilled holes"),
+  ROTATION(CauseParameter.ROTATION, Math.toRadians(5), "measure the drilled holes"),
   /** The plate is shifted along the car. */
-  REARWARD(CauseParameter.REARWARD, Kind.LENGTH, 10, "measure the drilled holes"),
+  REARWARD(CauseParameter.REARWARD, 10, "measure the drilled holes"),
   /** The plate is shifted across the car. */
-  INBOARD(CauseParameter.INBOARD, Kind.LENGTH, 10, "measure the drilled holes"),
+  INBOARD(CauseParameter.INBOARD, 10, "measure the drilled holes"),
   /** The axis was measured off along the car. */
   POINTS_ALONG(
-      CauseParameter.TOP_FORWARD,
-      Kind.LENGTH,
-      15,
-      "measure the top pivot and the ball joint along the car"),
+      CauseParameter.TOP_FORWARD, 15, "measure the top pivot and the ball joint along the car"),
   /** The axis was measured off across the car. */
   POINTS_ACROSS(
-      CauseParameter.TOP_INBOARD,
-      Kind.LENGTH,
-      15,
-      "measure the top pivot and the ball joint across the car"),
+      CauseParameter.TOP_INBOARD, 15, "measure the top pivot and the ball joint across the car"),
   /** The camber that the job gives is not the one the car had. */
-  CAMBER_FOUND(
-      CauseParameter.CAMBER_FOUND, Kind.ANGLE, Math.toRadians(1), "look at the job's camber"),
+  CAMBER_FOUND(CauseParameter.CAMBER_FOUND, Math.toRadians(1), "look at the job's camber"),
   /**
    * Caster read by a swing of other size or rule than the bay takes it for. Taken from 15 degrees
    * each way read as 20, sin 15 / sin 20 - 1 = -24 %, to 20 read as 15, +32 %; the usual rule
    * "times 1.5" reads 2.6 % high: 3 sin 20 - 1 (computed).
    */
-  CASTER_SWING(
-      CauseParameter.CASTER_SCALE, Kind.RATIO, Double.NaN, "ask the bay how it reads caster"),
+  CASTER_SWING(CauseParameter.CASTER_SCALE, Double.NaN, "ask the bay how it reads caster"),
   /** Subframe not central, before the work and after it; both sides together only. */
-  SUBFRAME(
-      CauseParameter.SUBFRAME, Kind.LENGTH, 15, "measure the subframe to the body on both sides"),
+  SUBFRAME(CauseParameter.SUBFRAME, 15, "measure the subframe to the body on both sides"),
   /** Subframe moved since the car came; both sides together only. */
-  SUBFRAME_SINCE(
-      CauseParameter.SUBFRAME, Kind.LENGTH, 15, "measure the subframe to the body on both sides");
+  SUBFRAME_SINCE(CauseParameter.SUBFRAME, 15, "measure the subframe to the body on both sides");
 
   /** What its figure is. */
   public enum Kind {
@@ -70,13 +59,11 @@ public enum Cause {
       Math.sin(Math.toRadians(20)) / Math.sin(Math.toRadians(15)) - 1;
 
   private final CauseParameter knob;
-  private final Kind kind;
   private final double most;
   private final String check;
 
-  Cause(CauseParameter knob, Kind kind, double most, String check) {
+  Cause(CauseParameter knob, double most, String check) {
     this.knob = knob;
-    this.kind = kind;
     this.most = most;
     this.check = check;
   }
@@ -91,7 +78,11 @@ public enum Cause {
    * @return its kind
    */
   public Kind kind() {
-    return kind;
+    return switch (knob) {
+      case ROTATION, CAMBER_FOUND -> Kind.ANGLE;
+      case CASTER_SCALE -> Kind.RATIO;
+      default -> Kind.LENGTH;
+    };
   }
 
   /**
@@ -101,15 +92,6 @@ public enum Cause {
    */
   public String check() {
     return check;
-  }
-
-  /**
-   * The word it goes by in data.
-   *
-   * @return lower case, hyphens
-   */
-  public String word() {
-    return name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
   }
 
   /** When it is at work. */

@@ -27,9 +27,13 @@ final class CauseExplainer {
 
   private final Optional<Side> side;
   private final Comparison all;
-  private final List<Compared> compared;
   private final Map<Side, Predictor> predictors;
   private final Lengths lengths;
+  private final List<Compared> compared;
+  private final List<Compared> outside;
+  private final double chiSquare;
+  private final List<CauseFit> fits;
+  private final Answer answer;
 
   private CauseExplainer(
       Optional<Side> side, Comparison all, Map<Side, Predictor> predictors, Lengths lengths) {
@@ -37,7 +41,12 @@ final class CauseExplainer {
     this.all = all;
     this.predictors = predictors;
     this.lengths = lengths;
-    this.compared = all.judged().stream().map(all::compared).toList();
+    compared = all.judged().stream().map(all::compared).toList();
+    outside = compared.stream().filter(c -> !c.within()).toList();
+    CauseFitter fitter = new CauseFitter(all, predictors, lengths);
+    chiSquare = fitter.chiSquare();
+    fits = outside.isEmpty() ? List.of() : fits(fitter);
+    answer = answer();
   }
 
   /**
@@ -54,20 +63,9 @@ final class CauseExplainer {
   }
 
   private Explanation explanation() {
-    List<Compared> outside = compared.stream().filter(c -> !c.within()).toList();
-    CauseFitter fitter = new CauseFitter(all, predictors, lengths);
-    List<Compared> already = alreadyBefore();
-    List<CauseFit> fits = outside.isEmpty() ? List.of() : fits(fitter);
-    Answer answer = answer(outside, fits);
+    List<Compared> already = compared.stream().filter(this::isOffAlready).toList();
     return new Explanation(
-        side,
-        all.rows().size(),
-        fitter.chiSquare(),
-        outside,
-        already,
-        fits,
-        answer,
-        say(answer, outside, already, fits, fitter.chiSquare()));
+        side, all.rows().size(), chiSquare, outside, already, fits, answer, say(already));
   }
 
   private List<CauseFit> fits(CauseFitter fitter) {
@@ -101,23 +99,14 @@ final class CauseExplainer {
     };
   }
 
-  /** Figures off before the work and off in the same way after it, the change as predicted. */
-  private List<Compared> alreadyBefore() {
-    List<Compared> already = new ArrayList<>();
-    for (Compared before : compared) {
-      if (before.stage() != ReadingStage.BEFORE || before.within()) {
-        continue;
-      }
-      boolean same =
-          find(before, ReadingStage.AFTER)
-              .filter(a -> a.difference().radians() * before.difference().radians() > 0)
-              .isPresent();
-      boolean changed = find(before, ReadingStage.CHANGE).filter(Compared::within).isPresent();
-      if (same && changed) {
-        already.add(before);
-      }
-    }
-    return already;
+  /** Off before the work and off in the same way after it, the change as predicted. */
+  private boolean isOffAlready(Compared before) {
+    return before.stage() == ReadingStage.BEFORE
+        && !before.within()
+        && find(before, ReadingStage.AFTER)
+            .filter(a -> a.difference().radians() * before.difference().radians() > 0)
+            .isPresent()
+        && find(before, ReadingStage.CHANGE).filter(Compared::within).isPresent();
   }
 
   private Optional<Compared> find(Compared like, ReadingStage stage) {
@@ -127,23 +116,20 @@ final class CauseExplainer {
         .findFirst();
   }
 
-  private Answer answer(List<Compared> outside, List<CauseFit> fits) {
+  private Answer answer() {
     if (outside.isEmpty()) {
       return Answer.NOTHING_TO_EXPLAIN;
     }
     if (all.rows().size() < LEAST_FIGURES) {
-      return Answer.TOO_FEW;
+      return Answer.TOO_FEW_FIGURES;
     }
     long explaining = fits.stream().filter(CauseFit::explains).count();
-    return explaining == 0 ? Answer.NONE : explaining == 1 ? Answer.ONE : Answer.SEVERAL;
+    return explaining == 0
+        ? Answer.NO_SINGLE_CAUSE
+        : explaining == 1 ? Answer.ONE_CAUSE : Answer.SEVERAL_CAUSES;
   }
 
-  private List<String> say(
-      Answer answer,
-      List<Compared> outside,
-      List<Compared> already,
-      List<CauseFit> fits,
-      double chi) {
+  private List<String> say(List<Compared> already) {
     List<String> say = new ArrayList<>();
     String scope = side.map(s -> s.word().toUpperCase(Locale.ROOT)).orElse("BOTH SIDES");
     int n = all.rows().size();
@@ -152,7 +138,7 @@ final class CauseExplainer {
           n == 1
               ? scope + ": the one figure is within 2 sd of the prediction. Nothing to explain."
               : "%s: all %s figures are within 2 sd of the prediction, chi-square %s. Nothing to explain."
-                  .formatted(scope, n, Numbers.fixed(chi, 1)));
+                  .formatted(scope, n, Numbers.fixed(chiSquare, 1)));
       return say;
     }
     List<Compared> own = outside.stream().filter(c -> c.side().equals(side)).toList();
@@ -163,7 +149,7 @@ final class CauseExplainer {
                 own.isEmpty()
                     ? " together: left against right is within 2 sd"
                     : ": outside 2 sd: " + told(own),
-                Numbers.fixed(chi, 1),
+                Numbers.fixed(chiSquare, 1),
                 n == 1 ? "1 figure" : n + " figures"));
     // Where what the work changed is off as well, it is not cleared by what was off before.
     boolean changed = own.stream().anyMatch(c -> c.stage() == ReadingStage.CHANGE);
@@ -174,7 +160,7 @@ final class CauseExplainer {
                   + " work.")
               .formatted(told(already)));
     }
-    say.addAll(causes(answer, fits));
+    say.addAll(causes());
     return say;
   }
 
@@ -193,19 +179,19 @@ final class CauseExplainer {
             Numbers.fixed(c.sds(), 1));
   }
 
-  private List<String> causes(Answer answer, List<CauseFit> fits) {
+  private List<String> causes() {
     List<CauseFit> would = fits.stream().filter(CauseFit::explains).toList();
     List<String> say = new ArrayList<>();
     switch (answer) {
-      case TOO_FEW -> {
+      case TOO_FEW_FIGURES -> {
         say.add("Too few figures to tell causes apart: measure more of them.");
         would.stream().limit(MOST_TOLD).forEach(f -> say.add("These would help: " + sentence(f)));
       }
-      case NONE -> {
+      case NO_SINGLE_CAUSE -> {
         say.add("No single cause looked at explains it.");
         fits.stream().limit(1).forEach(f -> say.add("Nearest: " + near(f)));
       }
-      case ONE -> say.add("Would explain it: " + sentence(would.get(0)));
+      case ONE_CAUSE -> say.add("Would explain it: " + sentence(would.get(0)));
       default -> {
         boolean apart = would.get(1).chiSquare() - would.get(0).chiSquare() > TOLD_APART;
         say.add(

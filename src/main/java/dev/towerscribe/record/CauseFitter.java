@@ -5,11 +5,11 @@ import dev.towerscribe.adjust.GaussNewton;
 import dev.towerscribe.adjust.NormalEquations;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.quantity.Lengths;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.hipparchus.util.MathArrays;
 
 /** Fits one cause after the other to the differences of a comparison. */
 final class CauseFitter {
@@ -75,7 +75,7 @@ final class CauseFitter {
     for (int i = 0; i < design.length; i++) {
       design[i][0] = (more.get()[i] - less.get()[i]) / (2 * h);
     }
-    return Optional.of(errors.equations(design, less(differences, here.get())));
+    return Optional.of(errors.equations(design, MathArrays.ebeSubtract(differences, here.get())));
   }
 
   /**
@@ -108,7 +108,7 @@ final class CauseFitter {
             range[1],
             found.squares(),
             chiSquare > 0 ? Math.max(0.0, 1 - found.squares() / chiSquare) : 0.0,
-            outside(less(differences, shift(cause, acting, value).orElseThrow())),
+            outside(MathArrays.ebeSubtract(differences, shift(cause, acting, value).orElseThrow())),
             words.say(cause, value),
             words.hint(cause, value, sd)));
   }
@@ -118,31 +118,19 @@ final class CauseFitter {
     return Math.sqrt(equations.matrix()[0][0]);
   }
 
-  private static double[] less(double[] a, double[] b) {
-    double[] c = new double[a.length];
-    for (int i = 0; i < c.length; i++) {
-      c[i] = a[i] - b[i];
-    }
-    return c;
-  }
-
   /** Names of what is outside, given what is left of the differences. */
   private List<String> outside(double[] left) {
-    List<String> names = new ArrayList<>();
-    for (Comparison.Judged judged : all.judged()) {
-      if (!Compared.isWithin(Math.abs(Comparison.of(judged, left)) / all.sd(judged))) {
-        names.add(all.compared(judged).name());
-      }
-    }
-    return names;
+    return all.judged().stream()
+        .filter(j -> !Compared.isWithin(Math.abs(Comparison.of(j, left)) / all.sd(j)))
+        .map(j -> all.compared(j).name())
+        .toList();
   }
 
   /** A cause's range; for the setting what every wheel's slot allows. */
   private double[] range(Cause cause, Set<Side> acting) {
     double[] range = {Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY};
     for (Side side : acting) {
-      Predictor predictor = predictors.get(side);
-      double[] one = cause.believed(predictor.slotBackMm(), predictor.slotOnMm());
+      double[] one = predictors.get(side).believed(cause);
       range[0] = Math.max(range[0], one[0]);
       range[1] = Math.min(range[1], one[1]);
     }

@@ -69,7 +69,7 @@ public record Compared(
    * @return for instance "left after caster", "left-right before camber"
    */
   public String name() {
-    return sideWord() + " " + stage.word() + " " + figure.word();
+    return figure.name(side, stage);
   }
 
   /**

@@ -2,6 +2,7 @@ package dev.towerscribe.record;
 
 import dev.towerscribe.model.Side;
 import dev.towerscribe.quantity.Angle;
+import dev.towerscribe.quantity.Worded;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -35,28 +36,13 @@ public record Entry(
     List<String> acceptedStops,
     List<String> troubles) {
   /** Whether an entry is as it was written. */
-  public enum State {
+  public enum State implements Worded {
     /** Its checksum is right. */
-    WHOLE("whole"),
+    WHOLE,
     /** It has its closing line, but the checksum differs. */
-    EDITED("edited"),
+    EDITED,
     /** It has no closing line. */
-    CUT_SHORT("cut-short");
-
-    private final String word;
-
-    State(String word) {
-      this.word = word;
-    }
-
-    /**
-     * The word used in lists and data.
-     *
-     * @return lower case, hyphens
-     */
-    public String word() {
-      return word;
-    }
+    CUT_SHORT
   }
 
   /**
@@ -82,7 +68,7 @@ public record Entry(
      * @return for instance "left after caster"
      */
     public String name() {
-      return side.map(Side::word).orElse("left-right") + " " + stage.word() + " " + figure.word();
+      return figure.name(side, stage);
     }
   }
 

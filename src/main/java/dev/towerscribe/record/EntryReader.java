@@ -3,7 +3,7 @@ package dev.towerscribe.record;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.LengthUnit;
-import dev.towerscribe.quantity.Numbers;
+import dev.towerscribe.quantity.Worded;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -13,7 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
-import java.util.stream.Stream;
+import java.util.stream.Collectors;
 
 /** Reads one entry's lines. Nothing in them is refused: what cannot be read is said. */
 final class EntryReader {
@@ -105,11 +105,8 @@ final class EntryReader {
     }
     figures.add(
         new Entry.Figure(
-            Stream.of(Side.values()).filter(s -> s.word().equals(m.group(1))).findFirst(),
-            Stream.of(ReadingStage.values())
-                .filter(s -> s.word().equals(m.group(2)))
-                .findFirst()
-                .orElseThrow(),
+            Worded.find(Side.values(), m.group(1)),
+            stage(m.group(2)),
             named(m.group(3)),
             angle(m.group(4)),
             Optional.ofNullable(m.group(6)).map(EntryReader::angle),
@@ -118,14 +115,15 @@ final class EntryReader {
   }
 
   private static BayFigure named(String word) {
-    return Stream.of(BayFigure.values())
-        .filter(f -> f.word().equals(word))
-        .findFirst()
-        .orElseThrow();
+    return Worded.find(BayFigure.values(), word).orElseThrow();
+  }
+
+  private static ReadingStage stage(String word) {
+    return Worded.find(ReadingStage.values(), word).orElseThrow();
   }
 
   private static Side side(String word) {
-    return word.equals(Side.LEFT.word()) ? Side.LEFT : Side.RIGHT;
+    return Worded.find(Side.values(), word).orElseThrow();
   }
 
   private static Angle angle(String degrees) {
@@ -144,11 +142,9 @@ final class EntryReader {
     }
     m = RecordLines.RIDE.matcher(line);
     if (m.matches()) {
-      ReadingStage stage =
-          m.group(2).equals(ReadingStage.BEFORE.word()) ? ReadingStage.BEFORE : ReadingStage.AFTER;
       rides
           .computeIfAbsent(side(m.group(1)), s -> new EnumMap<>(ReadingStage.class))
-          .put(stage, mm(m.group(3), m.group(4)));
+          .put(stage(m.group(2)), mm(m.group(3), m.group(4)));
       return true;
     }
     m = RecordLines.SETTING.matcher(line);
@@ -234,10 +230,11 @@ final class EntryReader {
 
   /** The readings of an entry that was cut short, in one line. */
   static String readings(Entry entry) {
-    List<String> all = new ArrayList<>();
-    entry.figures().stream()
-        .filter(f -> f.side().isPresent() && f.stage() != ReadingStage.CHANGE)
-        .forEach(f -> all.add(f.name() + " " + Numbers.plain(f.measured().degrees(), 6) + " deg"));
-    return all.isEmpty() ? "none" : String.join(", ", all);
+    String all =
+        entry.figures().stream()
+            .filter(f -> f.side().isPresent() && f.stage() != ReadingStage.CHANGE)
+            .map(f -> "%s %s deg".formatted(f.name(), RecordLines.given(f.measured().degrees())))
+            .collect(Collectors.joining(", "));
+    return all.isEmpty() ? "none" : all;
   }
 }

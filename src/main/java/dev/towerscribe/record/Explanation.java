@@ -1,6 +1,7 @@
 package dev.towerscribe.record;
 
 import dev.towerscribe.model.Side;
+import dev.towerscribe.quantity.Worded;
 import java.util.List;
 import java.util.Optional;
 
@@ -27,32 +28,17 @@ public record Explanation(
     Answer answer,
     List<String> say) {
   /** What the figures allow to be said. */
-  public enum Answer {
+  public enum Answer implements Worded {
     /** Nothing is outside. */
-    NOTHING_TO_EXPLAIN("nothing-to-explain"),
+    NOTHING_TO_EXPLAIN,
     /** One cause would explain all of it. */
-    ONE("one-cause"),
+    ONE_CAUSE,
     /** Several would, each by itself. */
-    SEVERAL("several-causes"),
+    SEVERAL_CAUSES,
     /** Too few figures to tell causes apart. */
-    TOO_FEW("too-few-figures"),
+    TOO_FEW_FIGURES,
     /** No single one would. */
-    NONE("no-single-cause");
-
-    private final String word;
-
-    Answer(String word) {
-      this.word = word;
-    }
-
-    /**
-     * The word used in data.
-     *
-     * @return lower case, hyphens
-     */
-    public String word() {
-      return word;
-    }
+    NO_SINGLE_CAUSE
   }
 
   /** Copies the lists. */

@@ -4,20 +4,24 @@ import dev.towerscribe.alignment.AxisEstimate;
 import dev.towerscribe.alignment.Mechanism;
 import dev.towerscribe.alignment.NotReached;
 import dev.towerscribe.alignment.Pose;
+import dev.towerscribe.alignment.Reading;
 import dev.towerscribe.alignment.Sensitivity;
 import dev.towerscribe.alignment.TopPivot;
 import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.model.MeasuredAxis;
 import dev.towerscribe.model.Mount;
+import dev.towerscribe.model.Plate;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
 import dev.towerscribe.model.StrutPoint;
 import dev.towerscribe.model.StrutPoints;
 import dev.towerscribe.quantity.Angle;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What a bay would read at one wheel as the visit has it: at its ride height, setting and knuckle
@@ -25,6 +29,10 @@ import java.util.Optional;
  * other than stated.
  */
 final class Predictor {
+  /** What an estimate from the axis alone knows nothing of. */
+  private static final Set<CauseParameter> OF_LINKAGE =
+      EnumSet.of(CauseParameter.RIDE, CauseParameter.TIE_ROD, CauseParameter.SUBFRAME);
+
   private final SideJob job;
   private final WheelVisit wheel;
   private final MountAsMade made;
@@ -42,10 +50,7 @@ final class Predictor {
 
   /** Whether a thing has a part in what is predicted at all. */
   boolean knows(CauseParameter knob) {
-    return !estimate()
-        || knob != CauseParameter.RIDE
-            && knob != CauseParameter.TIE_ROD
-            && knob != CauseParameter.SUBFRAME;
+    return !estimate() || !OF_LINKAGE.contains(knob);
   }
 
   /** Where the visit says the bearing was left. */
@@ -58,18 +63,10 @@ final class Predictor {
     return job.plate().slot().indexMm();
   }
 
-  /** How far the slot goes on below the setting, not positive. */
-  double slotBackMm() {
-    return job.plate().slot().fromMm() - wheel.settingMm();
-  }
-
-  /** How far the slot goes on above the setting, not negative. */
-  double slotOnMm() {
-    return job.plate().slot().toMm() - wheel.settingMm();
-  }
-
-  private BayReading reading(ReadingStage stage) {
-    return stage == ReadingStage.BEFORE ? wheel.before() : wheel.after();
+  /** The range of a cause's figure that is plausible at this wheel. */
+  double[] believed(Cause cause) {
+    Plate.Slot slot = job.plate().slot();
+    return cause.believed(slot.fromMm() - wheel.settingMm(), slot.toMm() - wheel.settingMm());
   }
 
   /** Figures as stated; empty where the linkage cannot get there. */
@@ -101,12 +98,17 @@ final class Predictor {
   private Map<BayFigure, Double> posed(ReadingStage stage, CauseParameter knob, double by)
       throws NotReached {
     Pose pose = pose(stage, knob, by);
-    Map<BayFigure, Double> figures = new EnumMap<>(BayFigure.class);
-    figures.put(BayFigure.CASTER, pose.caster());
-    figures.put(BayFigure.CAMBER, pose.camber());
+    Map<BayFigure, Double> figures = figures(Reading.of(pose));
     figures.put(BayFigure.TOE, pose.toe());
-    figures.put(BayFigure.INCLINATION, pose.inclination());
     return figures;
+  }
+
+  private static Map<BayFigure, Double> figures(Reading r) {
+    return new EnumMap<>(
+        Map.of(
+            BayFigure.CASTER, r.caster().radians(),
+            BayFigure.CAMBER, r.camber().radians(),
+            BayFigure.INCLINATION, r.inclination().radians()));
   }
 
   private Pose pose(ReadingStage stage, CauseParameter knob, double by) throws NotReached {
@@ -185,7 +187,7 @@ final class Predictor {
 
   private StrutPoints strut(StrutPoints s, ReadingStage stage, CauseParameter knob, double by) {
     double inboard = job.side().inboardSign() * on(knob, CauseParameter.TOP_INBOARD, by);
-    double ride = reading(stage).rideMm().orElse(s.rideMm());
+    double ride = wheel.at(stage).rideMm().orElse(s.rideMm());
     return s.with(
             StrutPoint.TOP,
             s.top().plus(new Vec3(on(knob, CauseParameter.TOP_FORWARD, by), inboard, 0)))
@@ -199,15 +201,10 @@ final class Predictor {
 
   private Map<BayFigure, Double> estimated(ReadingStage stage, CauseParameter knob, double by) {
     MeasuredAxis a = job.axis().orElseThrow();
-    Vec3 up =
-        new Vec3(-a.caster().tan(), -a.inclination().tan(), 1.0)
-            .unit()
-            .times(a.lengthMm())
-            .plus(
-                new Vec3(
-                    on(knob, CauseParameter.TOP_FORWARD, by),
-                    -on(knob, CauseParameter.TOP_INBOARD, by),
-                    0));
+    double forward = on(knob, CauseParameter.TOP_FORWARD, by);
+    double inboard = on(knob, CauseParameter.TOP_INBOARD, by);
+    Vec3 up = new Vec3(-a.caster().tan(), -a.inclination().tan(), 1.0).unit().times(a.lengthMm());
+    up = up.plus(new Vec3(forward, -inboard, 0));
     MeasuredAxis axis =
         new MeasuredAxis(
             new Angle(Math.atan2(-up.x(), up.z())),
@@ -215,14 +212,10 @@ final class Predictor {
             up.norm(),
             new Angle(a.camber().radians() + on(knob, CauseParameter.CAMBER_FOUND, by)));
     SideJob side = changed(stage, knob, by);
-    AxisEstimate at =
-        stage == ReadingStage.BEFORE
-            ? AxisEstimate.before(axis)
-            : AxisEstimate.at(axis, side, side.bearing(side.mount().settingMm()));
-    Map<BayFigure, Double> figures = new EnumMap<>(BayFigure.class);
-    figures.put(BayFigure.CASTER, at.caster());
-    figures.put(BayFigure.CAMBER, at.camber());
-    figures.put(BayFigure.INCLINATION, at.inclination());
-    return figures;
+    return figures(
+        Reading.of(
+            stage == ReadingStage.BEFORE
+                ? AxisEstimate.before(axis)
+                : AxisEstimate.at(axis, side, side.bearing(side.mount().settingMm()))));
   }
 }

@@ -19,15 +19,6 @@ import java.util.Optional;
 final class RecordFindings {
   private static final String DEVIATIONS = "2 standard deviations; " + Sources.PRACTICE;
 
-  /** A bay's reading is no finer. Common practice, no source. */
-  private static final double CAMBER_MET_DEG = 0.25;
-
-  /** Greater differences pull a car to one side. Common practice, no source. */
-  private static final double CROSS_DEG = 0.5;
-
-  /** A figure at its limit passes: rounding of an angle. */
-  private static final double PASS_DEG = 1e-9;
-
   private final Findings findings;
 
   RecordFindings(Findings findings) {
@@ -102,80 +93,69 @@ final class RecordFindings {
   private void aims(SideJob job, WheelVisit wheel) {
     if (job.aims().isPresent()) {
       AlignmentTargets goals = AlignmentTargets.of(job.aims().get());
-      wheel.after().of(BayFigure.CASTER).ifPresent(a -> caster(job, goals, a));
-      wheel.after().of(BayFigure.CAMBER).ifPresent(a -> camber(job, goals, a));
-      wheel.after().of(BayFigure.CAMBER).ifPresent(a -> limit(job, goals, a));
+      wheel.after().of(BayFigure.CASTER).ifPresent(a -> caster(job.side(), goals, a));
+      wheel.after().of(BayFigure.CAMBER).ifPresent(a -> camber(job.side(), goals, a));
     }
   }
 
-  private static String source(boolean given, String key, SideJob job) {
-    return given
-        ? "job: aims." + key
-        : "by use %s; %s".formatted(job.aims().orElseThrow().use().word(), Sources.PRACTICE);
-  }
-
-  private void caster(SideJob job, AlignmentTargets goals, Angle measured) {
-    double figure = measured.degrees();
-    double from = goals.casterFrom().degrees();
-    Optional<Double> to = goals.casterTo().map(Angle::degrees);
-    boolean more = to.isPresent() && figure > to.get() + PASS_DEG;
+  private void caster(Side side, AlignmentTargets goals, Angle measured) {
+    Optional<Angle> missed = goals.missedBy(measured);
     aim(
-        job,
+        side,
         "aim-caster",
-        more || figure < from - PASS_DEG,
-        "caster",
+        missed.isPresent(),
+        BayFigure.CASTER,
         measured,
-        more ? to.get() : from,
-        source(goals.casterGiven(), "caster", job),
+        missed.orElse(goals.casterFrom()),
+        goals.casterSource(),
         "Caster %s as measured; wanted %s."
             .formatted(Lengths.withDegrees(measured), goals.casterWords()));
   }
 
-  private void camber(SideJob job, AlignmentTargets goals, Angle measured) {
+  private void camber(Side side, AlignmentTargets goals, Angle measured) {
+    double off = Math.abs(measured.degrees() - goals.camber().degrees());
+    String told = Lengths.withDegrees(measured);
     aim(
-        job,
+        side,
         "aim-camber",
-        Math.abs(measured.degrees() - goals.camber().degrees()) > CAMBER_MET_DEG + PASS_DEG,
-        "camber",
+        off > AlignmentTargets.CAMBER_MET_DEG + AlignmentTargets.PASS_DEG,
+        BayFigure.CAMBER,
         measured,
-        goals.camber().degrees(),
-        source(goals.camberGiven(), "camber", job),
+        goals.camber(),
+        goals.camberSource(),
         "Camber %s as measured; wanted %s deg."
-            .formatted(Lengths.withDegrees(measured), Lengths.plainDegrees(goals.camber())));
-  }
-
-  private void limit(SideJob job, AlignmentTargets goals, Angle measured) {
-    boolean past = measured.degrees() < goals.camberLimit().degrees() - PASS_DEG;
+            .formatted(told, Lengths.plainDegrees(goals.camber())));
+    boolean past = goals.pastLimit(measured);
     aim(
-        job,
+        side,
         "camber-limit",
         past,
-        "camber",
+        BayFigure.CAMBER,
         measured,
-        goals.camberLimit().degrees(),
-        source(goals.limitGiven(), "camber_limit", job),
+        goals.camberLimit(),
+        goals.limitSource(),
         past
             ? ("Camber %s is past the limit of %s deg. Do not leave it so: bring the setting or the"
                     + " knuckle bolt back.")
-                .formatted(Lengths.withDegrees(measured), Lengths.plainDegrees(goals.camberLimit()))
+                .formatted(told, Lengths.plainDegrees(goals.camberLimit()))
             : "Camber is not past its limit.");
   }
 
   private void aim(
-      SideJob job,
+      Side side,
       String check,
       boolean off,
-      String figure,
+      BayFigure figure,
       Angle measured,
-      double limitDeg,
+      Angle limit,
       String source,
       String say) {
+    String where = figure.word() + " as measured after the work";
     findings.add(
-        job.side().word(),
+        side.word(),
         "record-" + check,
         off ? Severity.CAUTION : Severity.NOTE,
-        new About(
-            figure + " as measured after the work", measured.degrees(), limitDeg, "deg", source),
+        new About(where, measured.degrees(), limit.degrees(), "deg", source),
         say);
   }
 
@@ -186,17 +166,15 @@ final class RecordFindings {
       return;
     }
     Angle cross = new Angle(left.get().radians() - right.get().radians());
-    boolean much = Math.abs(cross.degrees()) > CROSS_DEG + PASS_DEG;
+    double size = Math.abs(cross.degrees());
+    double most = AlignmentTargets.CROSS_DEG;
+    boolean much = size > most + AlignmentTargets.PASS_DEG;
+    String where = figure.word() + " as measured, left against right";
     findings.add(
         "both",
         "record-cross-" + figure.word(),
         much ? Severity.CAUTION : Severity.NOTE,
-        new About(
-            figure.word() + " as measured, left against right",
-            Math.abs(cross.degrees()),
-            CROSS_DEG,
-            "deg",
-            Sources.PRACTICE),
+        new About(where, size, most, "deg", Sources.PRACTICE),
         "Measured %s, left minus right: %s%s"
             .formatted(figure.word(), Lengths.withDegrees(cross), much ? ". " + effect : "."));
   }

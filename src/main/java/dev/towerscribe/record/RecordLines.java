@@ -5,6 +5,8 @@ import dev.towerscribe.quantity.Numbers;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.time.LocalDate;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.regex.Pattern;
 
@@ -38,19 +40,10 @@ final class RecordLines {
    */
   static final Pattern FIGURE =
       Pattern.compile(
-          "(left|right|left-right) (before|after|change) (caster|camber|toe|inclination): measured "
-              + NUMBER
-              + " deg \\+/- "
-              + NUMBER
-              + "; (?:predicted "
-              + NUMBER
-              + " deg(?: \\+/- "
-              + NUMBER
-              + "|, an estimate); difference "
-              + NUMBER
-              + " deg, "
-              + NUMBER
-              + " sd, (within|outside)|not predicted)");
+          ("(left|right|left-right) (before|after|change) (caster|camber|toe|inclination): measured"
+               + " # deg \\+/- #; (?:predicted # deg(?: \\+/- #|, an estimate); difference # deg, #"
+               + " sd, (within|outside)|not predicted)")
+              .replace("#", NUMBER));
 
   static final Pattern UNCERTAINTY =
       Pattern.compile("doubt (caster|camber|toe|inclination|ride): " + NUMBER + " (deg|mm|in)");
@@ -77,7 +70,7 @@ final class RecordLines {
 
   private RecordLines() {}
 
-  static String title(int number, java.time.LocalDate date) {
+  static String title(int number, LocalDate date) {
     return TITLE_HEAD + number + ", " + date + " ==";
   }
 
@@ -110,12 +103,6 @@ final class RecordLines {
     for (String line : lines) {
       digest.update((line + "\n").getBytes(StandardCharsets.UTF_8));
     }
-    byte[] hash = digest.digest();
-    StringBuilder text = new StringBuilder();
-    for (int i = 0; i < 8; i++) {
-      text.append(Character.forDigit(hash[i] >> 4 & 15, 16));
-      text.append(Character.forDigit(hash[i] & 15, 16));
-    }
-    return text.toString();
+    return HexFormat.of().formatHex(digest.digest(), 0, 8);
   }
 }

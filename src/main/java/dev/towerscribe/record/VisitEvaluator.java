@@ -2,7 +2,6 @@ package dev.towerscribe.record;
 
 import dev.towerscribe.alignment.Alignment;
 import dev.towerscribe.alignment.Sensitivity;
-import dev.towerscribe.alignment.SideAlignment;
 import dev.towerscribe.finding.Findings;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.model.Side;
@@ -63,7 +62,7 @@ public final class VisitEvaluator {
       }
       for (ReadingStage stage : List.of(ReadingStage.BEFORE, ReadingStage.AFTER)) {
         List<FigureRow> some = rows(visit, side, stage, predictor);
-        if (some.isEmpty() && !reading(wheel.getValue(), stage).figures().isEmpty()) {
+        if (some.isEmpty() && !wheel.getValue().at(stage).figures().isEmpty()) {
           says.notReached(side, stage);
         }
         rows.addAll(some);
@@ -75,8 +74,8 @@ public final class VisitEvaluator {
     for (Side side : Side.values()) {
       Comparison own = all.only(side);
       if (!own.rows().isEmpty()) {
-        explanations.add(
-            CauseExplainer.of(Optional.of(side), own, Map.of(side, predictors.get(side)), lengths));
+        Map<Side, Predictor> only = Map.of(side, predictors.get(side));
+        explanations.add(CauseExplainer.of(Optional.of(side), own, only, lengths));
       }
     }
     if (explanations.size() == Side.values().length) {
@@ -88,18 +87,13 @@ public final class VisitEvaluator {
 
   /** Whether the side gives anything to predict from, and its points make a linkage that stands. */
   private static boolean stands(SideJob job) {
-    Optional<SideAlignment> alignment = Alignment.of(job);
-    return alignment.filter(a -> a.before().isPresent() || a.at().isPresent()).isPresent();
+    return Alignment.of(job).flatMap(a -> a.before().or(a::at)).isPresent();
   }
 
   /** A bolt turned that the job has no longer cannot be calculated with. */
   private static boolean knowsKnuckle(SideJob job, WheelVisit wheel) {
     return wheel.knuckle().radians() == 0.0
         || job.strut().flatMap(StrutPoints::knuckleBolt).isPresent();
-  }
-
-  private static BayReading reading(WheelVisit wheel, ReadingStage stage) {
-    return stage == ReadingStage.BEFORE ? wheel.before() : wheel.after();
   }
 
   private static List<FigureRow> rows(
@@ -110,7 +104,7 @@ public final class VisitEvaluator {
       return rows;
     }
     Optional<Sensitivity.Figures> sure = predictor.sure(stage);
-    BayReading reading = reading(visit.wheels().get(side), stage);
+    BayReading reading = visit.wheels().get(side).at(stage);
     for (Map.Entry<BayFigure, Angle> read : reading.figures().entrySet()) {
       BayFigure figure = read.getKey();
       if (predicted.get().containsKey(figure)) {
@@ -134,9 +128,7 @@ public final class VisitEvaluator {
     double h = CauseParameter.RIDE.step();
     Optional<Map<BayFigure, Double>> up = predictor.at(stage, CauseParameter.RIDE, h);
     Optional<Map<BayFigure, Double>> down = predictor.at(stage, CauseParameter.RIDE, -h);
-    return up.isPresent() && down.isPresent()
-        ? (up.get().get(figure) - down.get().get(figure)) / (2 * h)
-        : 0.0;
+    return up.flatMap(u -> down.map(d -> (u.get(figure) - d.get(figure)) / (2 * h))).orElse(0.0);
   }
 
   private static Optional<Sensitivity.Figure> figure(Sensitivity.Figures f, BayFigure figure) {

@@ -17,6 +17,11 @@ public record WheelVisit(BayReading before, BayReading after, double settingMm, 
     Require.finite("setting", settingMm);
   }
 
+  /** What was read at a stage: before or after. */
+  BayReading at(ReadingStage stage) {
+    return stage == ReadingStage.BEFORE ? before : after;
+  }
+
   /**
    * Whether anything was read.
    *

@@ -21,7 +21,7 @@ public record RecordedVisit(String file, String title, Optional<Entry> entry) {
     return List.of(
         entry.flatMap(Entry::number).map(n -> Integer.toString(n)).orElse(""),
         entry.flatMap(Entry::date).map(Object::toString).orElse(""),
-        entry.map(e -> e.state().word()).orElse("no visit"));
+        entry.map(e -> e.state().hyphened()).orElse("no visit"));
   }
 
   /**

@@ -55,7 +55,7 @@ class CauseExplainerProperties {
     assertThat(found.chiSquare()).isLessThan(1e-6);
     assertThat(found.explained()).isCloseTo(1, within(1e-6));
     assertThat(found.explains()).isTrue();
-    assertThat(x.answer()).isIn(Answer.ONE, Answer.SEVERAL);
+    assertThat(x.answer()).isIn(Answer.ONE_CAUSE, Answer.SEVERAL_CAUSES);
     // Nothing does better than what it was made by.
     assertThat(x.fits().get(0).chiSquare()).isLessThan(1e-6);
   }

@@ -119,7 +119,8 @@ class VisitEvaluatorTest {
       assertThat(c.sds()).isCloseTo(sds, within(1e-6));
       assertThat(c.within()).isEqualTo(sds < 2);
       Explanation x = Visits.explanation(e, LEFT);
-      assertThat(x.answer()).isEqualTo(sds < 2 ? Answer.NOTHING_TO_EXPLAIN : Answer.TOO_FEW);
+      assertThat(x.answer())
+          .isEqualTo(sds < 2 ? Answer.NOTHING_TO_EXPLAIN : Answer.TOO_FEW_FIGURES);
     }
   }
 
@@ -138,7 +139,7 @@ class VisitEvaluatorTest {
             BayFigure.CASTER,
             -1);
     Explanation x = Visits.explanation(left(job, Visits.wheel(BayReading.NONE, off)), LEFT);
-    assertThat(x.answer()).isEqualTo(Answer.TOO_FEW);
+    assertThat(x.answer()).isEqualTo(Answer.TOO_FEW_FIGURES);
     assertThat(x.say().toString()).contains("Too few figures to tell causes apart");
     assertThat(x.explaining()).hasSizeGreaterThan(1);
   }
@@ -154,7 +155,7 @@ class VisitEvaluatorTest {
     BayReading after =
         Visits.reading(job, Side.LEFT, ReadingStage.AFTER, CauseParameter.SETTING, -16, Visits.ALL);
     Explanation x = Visits.explanation(left(job, Visits.wheel(before, after)), LEFT);
-    assertThat(x.answer()).isEqualTo(Answer.NONE);
+    assertThat(x.answer()).isEqualTo(Answer.NO_SINGLE_CAUSE);
     assertThat(x.say().toString()).contains("No single cause looked at explains it", "Nearest:");
     assertThat(x.explaining()).isEmpty();
   }

@@ -45,7 +45,7 @@ public final class RecordJson {
   private void entry(Entry entry) {
     entry.number().ifPresent(n -> json.put("number", n));
     entry.date().ifPresent(d -> json.put("date", d.toString()));
-    json.put("state", entry.state().word())
+    json.put("state", entry.state().hyphened())
         .put("first_line", entry.firstLine())
         .put("last_line", entry.lastLine())
         .put("visit", entry.words().getOrDefault("visit", ""))
@@ -95,7 +95,7 @@ public final class RecordJson {
     json.put("side", x.side().map(s -> s.word()).orElse("both"))
         .put("figures", x.figures())
         .put("chi_square", x.chiSquare())
-        .put("answer", x.answer().word())
+        .put("answer", x.answer().hyphened())
         .objects("causes", x.fits(), this::fit)
         .strings("say", x.say());
   }
@@ -107,7 +107,7 @@ public final class RecordJson {
           case ANGLE -> "deg";
           case RATIO -> "%";
         };
-    json.put("cause", f.cause().word())
+    json.put("cause", f.cause().hyphened())
         .strings("acting", f.acting().stream().map(s -> s.word()).toList())
         .put("unit", unit)
         .put("value", shown(f.cause(), f.value()))
