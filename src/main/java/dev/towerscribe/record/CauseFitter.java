@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.hipparchus.util.MathArrays;
 
 /** Fits one cause after the other to the differences of a comparison. */
 final class CauseFitter {
@@ -75,7 +74,7 @@ final class CauseFitter {
     for (int i = 0; i < design.length; i++) {
       design[i][0] = (more.get()[i] - less.get()[i]) / (2 * h);
     }
-    return Optional.of(errors.equations(design, MathArrays.ebeSubtract(differences, here.get())));
+    return Optional.of(errors.equations(design, less(differences, here.get())));
   }
 
   /**
@@ -108,7 +107,7 @@ final class CauseFitter {
             range[1],
             found.squares(),
             chiSquare > 0 ? Math.max(0.0, 1 - found.squares() / chiSquare) : 0.0,
-            outside(MathArrays.ebeSubtract(differences, shift(cause, acting, value).orElseThrow())),
+            outside(less(differences, shift(cause, acting, value).orElseThrow())),
             words.say(cause, value),
             words.hint(cause, value, sd)));
   }
@@ -116,6 +115,14 @@ final class CauseFitter {
   /** What one unit of the only unknown moves, in standard deviations of all figures together. */
   private static double information(NormalEquations equations) {
     return Math.sqrt(equations.matrix()[0][0]);
+  }
+
+  private static double[] less(double[] a, double[] b) {
+    double[] left = a.clone();
+    for (int i = 0; i < left.length; i++) {
+      left[i] -= b[i];
+    }
+    return left;
   }
 
   /** Names of what is outside, given what is left of the differences. */
