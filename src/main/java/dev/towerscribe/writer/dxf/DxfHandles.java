@@ -1,5 +1,8 @@
 package dev.towerscribe.writer.dxf;
 
+import static dev.towerscribe.drawing.Unreadable.must;
+
+import dev.towerscribe.drawing.Unreadable;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -26,7 +29,7 @@ final class DxfHandles {
   }
 
   /** Checks a file and adds what is wrong with it. */
-  static void check(DxfReader file, List<String> complaints) throws DxfUnreadable {
+  static void check(DxfReader file, List<String> complaints) throws Unreadable {
     DxfHandles handles = new DxfHandles(complaints);
     List<DxfRecord> all = new ArrayList<>();
     for (DxfReader.Table table : file.tables().values()) {
@@ -54,20 +57,18 @@ final class DxfHandles {
     return HANDLE.matcher(handle).matches() ? Long.parseLong(handle, 16) : -1;
   }
 
-  private static String handle(DxfRecord record) throws DxfUnreadable {
+  private static String handle(DxfRecord record) throws Unreadable {
     // Group 5 of a dimension style's entry is taken for something else.
     return record.text(record.type().equals("DIMSTYLE") ? 105 : 5);
   }
 
-  private static String owner(DxfRecord record) throws DxfUnreadable {
+  private static String owner(DxfRecord record) throws Unreadable {
     List<String> owners = record.all(OWNER);
-    if (owners.isEmpty()) {
-      throw new DxfUnreadable("a " + record.type() + " without an owner");
-    }
+    must(!owners.isEmpty(), "a " + record.type() + " without an owner");
     return owners.get(0);
   }
 
-  private void take(DxfRecord record) throws DxfUnreadable {
+  private void take(DxfRecord record) throws Unreadable {
     String handle = handle(record);
     if (number(handle) <= 0) {
       complaints.add("a " + record.type() + " has the handle \"" + handle + "\"");
@@ -86,7 +87,7 @@ final class DxfHandles {
     }
   }
 
-  private void owners(DxfReader file) throws DxfUnreadable {
+  private void owners(DxfReader file) throws Unreadable {
     for (DxfReader.Table table : file.tables().values()) {
       expectOwner(table.head(), NONE);
       for (DxfRecord entry : table.entries()) {
@@ -129,7 +130,7 @@ final class DxfHandles {
   }
 
   /** The first object owns all others, by way of dictionaries that name them. */
-  private void objects(List<DxfRecord> objects) throws DxfUnreadable {
+  private void objects(List<DxfRecord> objects) throws Unreadable {
     if (objects.isEmpty()) {
       complaints.add("there is no root dictionary");
       return;
@@ -148,7 +149,7 @@ final class DxfHandles {
     }
   }
 
-  private void expectOwner(DxfRecord record, String expected) throws DxfUnreadable {
+  private void expectOwner(DxfRecord record, String expected) throws Unreadable {
     if (!owner(record).equals(expected)) {
       complaints.add(
           "a " + record.type() + " is owned by " + owner(record) + " instead of " + expected);

@@ -1,7 +1,10 @@
 package dev.towerscribe.writer.dxf;
 
+import static dev.towerscribe.drawing.Unreadable.must;
+
 import dev.towerscribe.drawing.Page;
 import dev.towerscribe.drawing.Proof;
+import dev.towerscribe.drawing.Unreadable;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.quantity.Numbers;
 import dev.towerscribe.quantity.Tolerances;
@@ -120,13 +123,13 @@ public final class DxfProof {
       }
       page.proofs().forEach(proof::compare);
       proof.mismatches.forEach(line -> lines.add(where + ": " + line));
-    } catch (DxfUnreadable e) {
+    } catch (Unreadable e) {
       lines.add(where + " cannot be read back: " + e.getMessage());
     }
     return lines;
   }
 
-  private void header(Page page) throws DxfUnreadable {
+  private void header(Page page) throws Unreadable {
     if (!file.variable("$ACADVER").text(1).equals(version.acadVersion())) {
       mismatches.add("the version is not " + version.acadVersion());
     }
@@ -160,16 +163,12 @@ public final class DxfProof {
   }
 
   /** What is called by name must be defined, once, by a name that any program can hold. */
-  private void names() throws DxfUnreadable {
+  private void names() throws Unreadable {
     for (String table : version == DxfVersion.R12 ? TABLES_R12 : TABLES_R2000) {
-      if (!file.tables().containsKey(table)) {
-        throw new DxfUnreadable("there is no table " + table);
-      }
+      must(file.tables().containsKey(table), "there is no table " + table);
     }
     for (String section : List.of("HEADER", "ENTITIES")) {
-      if (!file.hasSection(section)) {
-        throw new DxfUnreadable("there is no section " + section);
-      }
+      must(file.hasSection(section), "there is no section " + section);
     }
     for (String table : TABLES_R12) {
       Set<String> seen = new HashSet<>();
@@ -196,14 +195,14 @@ public final class DxfProof {
     }
   }
 
-  private static void dashes(DxfRecord type) throws DxfUnreadable {
+  private static void dashes(DxfRecord type) throws Unreadable {
     double sum = 0;
     List<String> lengths = type.all(49);
     for (String length : lengths) {
       sum += Math.abs(new DxfRecord("dash", List.of(new DxfRecord.Group(49, length))).real(49));
     }
     if (type.whole(73) != lengths.size() || Math.abs(sum - type.real(40)) > EXACT_MM) {
-      throw new DxfUnreadable("the dashes of " + type.text(2) + " do not add up");
+      throw new Unreadable("the dashes of " + type.text(2) + " do not add up");
     }
   }
 
@@ -217,17 +216,15 @@ public final class DxfProof {
     }
   }
 
-  private void entity(DxfRecord entity) throws DxfUnreadable {
+  private void entity(DxfRecord entity) throws Unreadable {
     Set<Integer> known = GROUPS.get(entity.type());
-    if (known == null) {
-      throw new DxfUnreadable("an entity of the kind " + entity.type());
-    }
+    must(known != null, "an entity of the kind " + entity.type());
     for (DxfRecord.Group group : entity.groups()) {
       boolean common =
           ANY_R12.contains(group.code())
               || version == DxfVersion.R2000 && ANY_R2000.contains(group.code());
       if (!common && !known.contains(group.code())) {
-        throw new DxfUnreadable("a " + entity.type() + " with a group " + group.code());
+        throw new Unreadable("a " + entity.type() + " with a group " + group.code());
       }
     }
     expectDefined("LAYER", entity.text(8));
@@ -256,15 +253,13 @@ public final class DxfProof {
     }
   }
 
-  private static double radius(DxfRecord entity) throws DxfUnreadable {
+  private static double radius(DxfRecord entity) throws Unreadable {
     double radius = entity.real(40);
-    if (!(radius > 0)) {
-      throw new DxfUnreadable("a " + entity.type() + " without size");
-    }
+    must(radius > 0, "a " + entity.type() + " without size");
     return radius;
   }
 
-  private void text(DxfRecord text) throws DxfUnreadable {
+  private void text(DxfRecord text) throws Unreadable {
     expectDefined("STYLE", text.text(7));
     radius(text);
     text.real(50);

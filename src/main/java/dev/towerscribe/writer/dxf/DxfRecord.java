@@ -1,5 +1,8 @@
 package dev.towerscribe.writer.dxf;
 
+import static dev.towerscribe.drawing.Unreadable.must;
+
+import dev.towerscribe.drawing.Unreadable;
 import dev.towerscribe.geometry.Vec2;
 import java.util.List;
 import java.util.regex.Pattern;
@@ -40,16 +43,16 @@ record DxfRecord(String type, List<Group> groups) {
   }
 
   /** Value of the only group of a code. */
-  String text(int code) throws DxfUnreadable {
+  String text(int code) throws Unreadable {
     List<String> values = all(code);
     if (values.size() != 1) {
-      throw new DxfUnreadable(
+      throw new Unreadable(
           "a " + type + " with " + values.size() + " groups of code " + code + " instead of one");
     }
     return values.get(0);
   }
 
-  double real(int code) throws DxfUnreadable {
+  double real(int code) throws Unreadable {
     String value = text(code).strip();
     if (REAL.matcher(value).matches()) {
       double number = Double.parseDouble(value);
@@ -57,22 +60,22 @@ record DxfRecord(String type, List<Group> groups) {
         return number;
       }
     }
-    throw new DxfUnreadable("a " + type + " whose group " + code + " is \"" + value + "\"");
+    throw new Unreadable("a " + type + " whose group " + code + " is \"" + value + "\"");
   }
 
-  int whole(int code) throws DxfUnreadable {
+  int whole(int code) throws Unreadable {
     String value = text(code).strip();
     if (!WHOLE.matcher(value).matches()) {
-      throw new DxfUnreadable("a " + type + " whose group " + code + " is \"" + value + "\"");
+      throw new Unreadable("a " + type + " whose group " + code + " is \"" + value + "\"");
     }
     return Integer.parseInt(value);
   }
 
   /** A point; where it has a height, that must be zero. */
-  Vec2 point(int code) throws DxfUnreadable {
-    if (has(code + 20) && real(code + 20) != 0) {
-      throw new DxfUnreadable("a " + type + " that lies off the plane of the drawing");
-    }
+  Vec2 point(int code) throws Unreadable {
+    must(
+        !has(code + 20) || real(code + 20) == 0,
+        "a " + type + " that lies off the plane of the drawing");
     return new Vec2(real(code), real(code + 10));
   }
 }

@@ -1,6 +1,7 @@
 package dev.towerscribe.writer.pdf;
 
 import dev.towerscribe.drawing.Page;
+import dev.towerscribe.drawing.Unreadable;
 import dev.towerscribe.quantity.Numbers;
 import dev.towerscribe.quantity.Tolerances;
 import java.io.IOException;
@@ -44,7 +45,7 @@ public final class PdfProof {
         checkPaper(written, page, mismatches);
         try {
           mismatches.addAll(PdfReader.read(written).compare(page));
-        } catch (IOException e) {
+        } catch (IOException | Unreadable e) {
           mismatches.add("page " + page.label() + " cannot be read back: " + e.getMessage());
         }
       }

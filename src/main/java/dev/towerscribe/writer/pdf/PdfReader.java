@@ -1,9 +1,14 @@
 package dev.towerscribe.writer.pdf;
 
+import static dev.towerscribe.drawing.Unreadable.must;
+
 import dev.towerscribe.drawing.ReadBack;
+import dev.towerscribe.drawing.TracedPath;
+import dev.towerscribe.drawing.Unreadable;
 import dev.towerscribe.drawing.VisibleRegion;
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Vec2;
+import java.awt.geom.AffineTransform;
 import java.io.IOException;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -25,72 +30,21 @@ final class PdfReader {
   /** No number of a page is larger; keeps products of such numbers finite. */
   private static final double MOST = 1e9;
 
-  /** Points taken along each curve. */
-  private static final int SAMPLES = 8;
-
   /** What {@code q} saves and {@code Q} brings back: the map to paper mm, and what shows. */
-  private record State(
-      double a, double b, double c, double d, double e, double f, VisibleRegion visible) {
-    Vec2 map(double x, double y) {
-      return new Vec2(a * x + c * y + e, b * x + d * y + f);
-    }
-
-    State after(double[] m) {
-      return new State(
-          m[0] * a + m[1] * c,
-          m[0] * b + m[1] * d,
-          m[2] * a + m[3] * c,
-          m[2] * b + m[3] * d,
-          m[4] * a + m[5] * c + e,
-          m[4] * b + m[5] * d + f,
-          visible);
-    }
-
-    State showing(VisibleRegion seen) {
-      return new State(a, b, c, d, e, f, seen);
-    }
-  }
-
-  /** One run of a path: its points on paper, and which stretches of it are straight. */
-  private static final class Run {
-    final List<Vec2> points = new ArrayList<>();
-    final List<Vec2> straightFrom = new ArrayList<>();
-    final List<Vec2> straightTo = new ArrayList<>();
-    boolean curved;
-    boolean closed;
-
-    Vec2 last() {
-      return points.get(points.size() - 1);
-    }
-
-    void lineTo(Vec2 p) {
-      straightFrom.add(last());
-      straightTo.add(p);
-      points.add(p);
-    }
-  }
+  private record State(AffineTransform toMm, VisibleRegion visible) {}
 
   private final ReadBack found = new ReadBack();
   private final Deque<State> saved = new ArrayDeque<>();
   private final List<Double> numbers = new ArrayList<>();
-  private final List<Run> path = new ArrayList<>();
+  private TracedPath path = new TracedPath();
   private State state;
   private boolean clipping;
-  private double currentX;
-  private double currentY;
-  private double startX;
-  private double startY;
 
   private PdfReader(PDPage page) {
     PDRectangle shown = page.getCropBox();
     state =
         new State(
-            MM_PER_UNIT,
-            0,
-            0,
-            MM_PER_UNIT,
-            0,
-            0,
+            AffineTransform.getScaleInstance(MM_PER_UNIT, MM_PER_UNIT),
             VisibleRegion.of(
                 new Box(
                     shown.getLowerLeftX() * MM_PER_UNIT,
@@ -104,9 +58,10 @@ final class PdfReader {
    *
    * @param page the page as found in the file
    * @return its painted outlines and lines, mm from the lower left corner
-   * @throws IOException if the content stream makes no sense
+   * @throws IOException if the content stream cannot be taken apart
+   * @throws Unreadable if it makes no sense
    */
-  static ReadBack read(PDPage page) throws IOException {
+  static ReadBack read(PDPage page) throws IOException, Unreadable {
     PdfReader reader = new PdfReader(page);
     PDFStreamParser parser = new PDFStreamParser(page);
     try {
@@ -124,70 +79,76 @@ final class PdfReader {
     return reader.found;
   }
 
-  private double[] operands(int count) throws IOException {
-    if (numbers.size() != count) {
-      throw new IOException("an operator with " + numbers.size() + " numbers, not " + count);
+  /** The operands as points, so many of them. */
+  private List<Vec2> points(int count) throws Unreadable {
+    if (numbers.size() != 2 * count) {
+      throw new Unreadable("an operator with " + numbers.size() + " numbers, not " + 2 * count);
     }
-    double[] taken = new double[count];
-    for (int i = 0; i < count; i++) {
-      taken[i] = numbers.get(i);
-      if (!(Math.abs(taken[i]) <= MOST)) {
-        throw new IOException("a number past all sense");
-      }
+    List<Vec2> points = new ArrayList<>(count);
+    for (int i = 0; i < numbers.size(); i += 2) {
+      double x = numbers.get(i);
+      double y = numbers.get(i + 1);
+      must(Math.abs(x) <= MOST && Math.abs(y) <= MOST, "a number past all sense");
+      points.add(new Vec2(x, y));
     }
-    return taken;
+    return points;
   }
 
-  private void perform(String operator) throws IOException {
+  private void perform(String operator) throws Unreadable {
     switch (operator) {
       case "q" -> saved.push(state);
       case "Q" -> {
-        if (saved.isEmpty()) {
-          throw new IOException("a state is brought back that was not saved");
-        }
+        must(!saved.isEmpty(), "a state is brought back that was not saved");
         state = saved.pop();
       }
-      case "cm" -> state = state.after(operands(6));
-      case "m" -> {
-        double[] p = operands(2);
-        begin(p[0], p[1]);
+      case "cm" -> {
+        List<Vec2> p = points(3);
+        AffineTransform toMm = new AffineTransform(state.toMm);
+        toMm.concatenate(
+            new AffineTransform(
+                p.get(0).x(),
+                p.get(0).y(),
+                p.get(1).x(),
+                p.get(1).y(),
+                p.get(2).x(),
+                p.get(2).y()));
+        state = new State(toMm, state.visible);
       }
-      case "l" -> {
-        double[] p = operands(2);
-        lineTo(p[0], p[1]);
-      }
+      case "m" -> path.moveTo(points(1).get(0));
+      case "l" -> path.lineTo(points(1).get(0));
       case "c" -> {
-        double[] p = operands(6);
-        curveTo(p[0], p[1], p[2], p[3], p[4], p[5]);
+        List<Vec2> p = points(3);
+        path.curveTo(p.get(0), p.get(1), p.get(2));
       }
       case "v" -> {
-        double[] p = operands(4);
-        curveTo(currentX, currentY, p[0], p[1], p[2], p[3]);
+        List<Vec2> p = points(2);
+        path.curveTo(path.at(), p.get(0), p.get(1));
       }
       case "y" -> {
-        double[] p = operands(4);
-        curveTo(p[0], p[1], p[2], p[3], p[2], p[3]);
+        List<Vec2> p = points(2);
+        path.curveTo(p.get(0), p.get(1), p.get(1));
       }
-      case "h" -> close();
+      case "h" -> path.close();
       case "re" -> {
-        double[] p = operands(4);
-        begin(p[0], p[1]);
-        lineTo(p[0] + p[2], p[1]);
-        lineTo(p[0] + p[2], p[1] + p[3]);
-        lineTo(p[0], p[1] + p[3]);
-        close();
+        List<Vec2> p = points(2);
+        Vec2 size = p.get(1);
+        path.moveTo(p.get(0));
+        path.lineTo(p.get(0).plus(new Vec2(size.x(), 0)));
+        path.lineTo(p.get(0).plus(size));
+        path.lineTo(p.get(0).plus(new Vec2(0, size.y())));
+        path.close();
       }
       case "W", "W*" -> clipping = true;
       case "n" -> endPath(false, false);
       case "S" -> endPath(true, false);
       case "s" -> {
-        close();
+        path.close();
         endPath(true, false);
       }
       case "f", "F", "f*" -> endPath(false, true);
       case "B", "B*" -> endPath(true, true);
       case "b", "b*" -> {
-        close();
+        path.close();
         endPath(true, true);
       }
       default -> {
@@ -196,87 +157,14 @@ final class PdfReader {
     }
   }
 
-  private Run run() throws IOException {
-    if (path.isEmpty()) {
-      throw new IOException("a path goes on that was not begun");
-    }
-    return path.get(path.size() - 1);
-  }
-
-  private void begin(double x, double y) {
-    Run run = new Run();
-    run.points.add(state.map(x, y));
-    path.add(run);
-    startX = currentX = x;
-    startY = currentY = y;
-  }
-
-  /** The run to add to; after a close the path goes on from where that run began. */
-  private Run openRun() throws IOException {
-    if (run().closed) {
-      begin(startX, startY);
-    }
-    return run();
-  }
-
-  private void lineTo(double x, double y) throws IOException {
-    openRun().lineTo(state.map(x, y));
-    currentX = x;
-    currentY = y;
-  }
-
-  private void curveTo(double x1, double y1, double x2, double y2, double x3, double y3)
-      throws IOException {
-    Run run = openRun();
-    run.curved = true;
-    for (int i = 1; i <= SAMPLES; i++) {
-      double t = (double) i / SAMPLES;
-      double s = 1 - t;
-      double b0 = s * s * s;
-      double b1 = 3 * s * s * t;
-      double b2 = 3 * s * t * t;
-      double b3 = t * t * t;
-      run.points.add(
-          state.map(
-              b0 * currentX + b1 * x1 + b2 * x2 + b3 * x3,
-              b0 * currentY + b1 * y1 + b2 * y2 + b3 * y3));
-    }
-    currentX = x3;
-    currentY = y3;
-  }
-
-  private void close() throws IOException {
-    Run run = run();
-    if (!run.closed) {
-      if (currentX != startX || currentY != startY) {
-        run.lineTo(run.points.get(0));
-      }
-      run.closed = true;
-    }
-    currentX = startX;
-    currentY = startY;
-  }
-
-  private void endPath(boolean stroked, boolean filled) throws IOException {
-    for (Run run : path) {
-      boolean ends = run.closed || run.last().equals(run.points.get(0));
-      if ((stroked || filled) && run.curved && run.straightFrom.isEmpty() && ends) {
-        List<Vec2> round = run.points.subList(0, run.points.size() - 1);
-        found.outline(round, state.visible);
-      }
-      if (stroked) {
-        for (int i = 0; i < run.straightFrom.size(); i++) {
-          found.line(run.straightFrom.get(i), run.straightTo.get(i), state.visible);
-        }
-      }
-    }
+  private void endPath(boolean stroked, boolean filled) throws Unreadable {
+    path.paint(found, state.toMm, state.visible, stroked, filled);
     if (clipping) {
-      if (path.size() != 1 || path.get(0).curved) {
-        throw new IOException("a clip that is not one polygon");
-      }
-      state = state.showing(state.visible.within(path.get(0).points));
+      AffineTransform toMm = state.toMm;
+      List<Vec2> clip = path.polygon().stream().map(p -> TracedPath.mapped(toMm, p)).toList();
+      state = new State(toMm, state.visible.within(clip));
     }
     clipping = false;
-    path.clear();
+    path = new TracedPath();
   }
 }

@@ -1,5 +1,8 @@
 package dev.towerscribe.writer.step;
 
+import static dev.towerscribe.drawing.Unreadable.must;
+
+import dev.towerscribe.drawing.Unreadable;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -36,16 +39,16 @@ final class StepParser {
    */
   record Sections(List<StepValue.Items> header, TreeMap<Integer, StepValue.Items> data) {}
 
-  static Sections parse(byte[] file) throws StepUnreadable {
+  static Sections parse(byte[] file) throws Unreadable {
     for (byte b : file) {
       if (b != '\n' && b != '\r' && (b < 0x20 || b > 0x7E)) {
-        throw new StepUnreadable("a byte that is not printable ASCII: " + (b & 0xFF));
+        throw new Unreadable("a byte that is not printable ASCII: " + (b & 0xFF));
       }
     }
     return new StepParser(new String(file, StandardCharsets.US_ASCII)).sections();
   }
 
-  private Sections sections() throws StepUnreadable {
+  private Sections sections() throws Unreadable {
     expect("ISO-10303-21;");
     expect("HEADER;");
     List<StepValue.Items> header = new ArrayList<>();
@@ -61,21 +64,19 @@ final class StepParser {
       StepValue.Items entity = text.startsWith("(", at) ? complex() : record();
       expect(";");
       if (data.put(id, entity) != null) {
-        throw new StepUnreadable("two entities #" + id);
+        throw new Unreadable("two entities #" + id);
       }
     }
     expect("END-ISO-10303-21;");
-    if (at != text.length()) {
-      throw new StepUnreadable("text after the end");
-    }
+    must(at == text.length(), "text after the end");
     return new Sections(header, data);
   }
 
-  private StepValue.Items record() throws StepUnreadable {
+  private StepValue.Items record() throws Unreadable {
     return list(match(KEYWORD, "a keyword"));
   }
 
-  private StepValue.Items complex() throws StepUnreadable {
+  private StepValue.Items complex() throws Unreadable {
     expect("(");
     List<StepValue> parts = new ArrayList<>();
     while (!take(")")) {
@@ -84,7 +85,7 @@ final class StepParser {
     return new StepValue.Items("", parts);
   }
 
-  private StepValue.Items list(String keyword) throws StepUnreadable {
+  private StepValue.Items list(String keyword) throws Unreadable {
     List<StepValue> values = new ArrayList<>();
     expect("(");
     if (take(")")) {
@@ -97,7 +98,7 @@ final class StepParser {
     return new StepValue.Items(keyword, values);
   }
 
-  private StepValue value() throws StepUnreadable {
+  private StepValue value() throws Unreadable {
     if (take("$") || take("*")) {
       return new StepValue.Open();
     }
@@ -131,13 +132,13 @@ final class StepParser {
     return Integer.parseInt(reference.substring(1));
   }
 
-  private static String decoded(String quoted) throws StepUnreadable {
+  private static String decoded(String quoted) throws Unreadable {
     Matcher escape = ESCAPE.matcher(quoted);
     StringBuilder out = new StringBuilder();
     int i = 1;
     while (i < quoted.length() - 1) {
       if (!escape.region(i, quoted.length() - 1).lookingAt()) {
-        throw new StepUnreadable("not an encoded string: " + quoted);
+        throw new Unreadable("not an encoded string: " + quoted);
       }
       String found = escape.group();
       if (escape.group(1) != null) {
@@ -152,12 +153,10 @@ final class StepParser {
     return out.toString();
   }
 
-  private static void append(StringBuilder out, String hex, int width) throws StepUnreadable {
+  private static void append(StringBuilder out, String hex, int width) throws Unreadable {
     for (int i = 0; i < hex.length(); i += width) {
       long character = Long.parseLong(hex.substring(i, i + width), 16);
-      if (character > Character.MAX_CODE_POINT) {
-        throw new StepUnreadable("not a character: " + hex);
-      }
+      must(character <= Character.MAX_CODE_POINT, "not a character: " + hex);
       out.appendCodePoint((int) character);
     }
   }
@@ -175,10 +174,8 @@ final class StepParser {
     return true;
   }
 
-  private void expect(String token) throws StepUnreadable {
-    if (!take(token)) {
-      throw new StepUnreadable("no " + token + " at character " + at);
-    }
+  private void expect(String token) throws Unreadable {
+    must(take(token), "no " + token + " at character " + at);
   }
 
   private String optional(Pattern pattern) {
@@ -193,11 +190,9 @@ final class StepParser {
     return matcher.group();
   }
 
-  private String match(Pattern pattern, String what) throws StepUnreadable {
+  private String match(Pattern pattern, String what) throws Unreadable {
     String found = optional(pattern);
-    if (found == null) {
-      throw new StepUnreadable("no " + what + " at character " + at);
-    }
+    must(found != null, "no " + what + " at character " + at);
     return found;
   }
 }

@@ -1,5 +1,6 @@
 package dev.towerscribe.writer.step;
 
+import dev.towerscribe.drawing.Unreadable;
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.FlatSolid;
 import dev.towerscribe.geometry.Vec2;
@@ -45,7 +46,7 @@ public final class StepProof {
         mismatches.add("the file's uncertainty is " + Numbers.exact(reader.nearMm()) + " mm");
       }
       checkShell(reader.faces(), solid, mismatches);
-    } catch (StepUnreadable e) {
+    } catch (Unreadable e) {
       mismatches.add("the file cannot be read back: " + e.getMessage());
     }
     return mismatches;

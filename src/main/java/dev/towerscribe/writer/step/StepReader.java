@@ -1,5 +1,8 @@
 package dev.towerscribe.writer.step;
 
+import static dev.towerscribe.drawing.Unreadable.must;
+
+import dev.towerscribe.drawing.Unreadable;
 import dev.towerscribe.geometry.Vec3;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -30,7 +33,7 @@ final class StepReader {
     data = sections.data();
   }
 
-  static StepReader read(byte[] file) throws StepUnreadable {
+  static StepReader read(byte[] file) throws Unreadable {
     StepReader reader = new StepReader(StepParser.parse(file));
     reader.readHeader();
     reader.readProduct();
@@ -53,7 +56,7 @@ final class StepReader {
     return faces;
   }
 
-  private void readHeader() throws StepUnreadable {
+  private void readHeader() throws Unreadable {
     List<String> names = header.stream().map(StepValue.Items::keyword).toList();
     must(names.equals(List.of("FILE_DESCRIPTION", "FILE_NAME", "FILE_SCHEMA")), "another header");
     must(header.get(0).text(1).equals("2;1"), "another level of the encoding");
@@ -62,7 +65,7 @@ final class StepReader {
         "another schema");
   }
 
-  private void readProduct() throws StepUnreadable {
+  private void readProduct() throws Unreadable {
     StepValue.Items root = data.get(only("SHAPE_DEFINITION_REPRESENTATION"));
     StepValue.Items shape = entity(root.ref(0), "PRODUCT_DEFINITION_SHAPE");
     StepValue.Items definition = entity(shape.ref(2), "PRODUCT_DEFINITION");
@@ -89,9 +92,8 @@ final class StepReader {
     must(!faces.isEmpty(), "a shell without faces");
   }
 
-  private void readUnits(int id) throws StepUnreadable {
-    StepValue.Items context = data.get(id);
-    must(context != null, "no entity #" + id);
+  private void readUnits(int id) throws Unreadable {
+    StepValue.Items context = entity(id);
     List<Integer> units = part(context, "GLOBAL_UNIT_ASSIGNED_CONTEXT").refs(0);
     must(units.size() == 3, "not three units");
     mustBeUnit(units.get(0), "LENGTH_UNIT", "MILLI", "METRE");
@@ -104,9 +106,8 @@ final class StepReader {
     must(measure.ref(1) == units.get(0), "an uncertainty in another unit");
   }
 
-  private void mustBeUnit(int id, String kind, String prefix, String unit) throws StepUnreadable {
-    StepValue.Items entity = data.get(id);
-    must(entity != null, "no entity #" + id);
+  private void mustBeUnit(int id, String kind, String prefix, String unit) throws Unreadable {
+    StepValue.Items entity = entity(id);
     part(entity, kind);
     StepValue.Items si = part(entity, "SI_UNIT");
     StepValue wanted = prefix.isEmpty() ? new StepValue.Open() : new StepValue.Word(prefix);
@@ -115,12 +116,11 @@ final class StepReader {
         "a unit that is not " + unit);
   }
 
-  private StepShape.Face face(int id) throws StepUnreadable {
+  private StepShape.Face face(int id) throws Unreadable {
     StepValue.Items face = entity(id, "ADVANCED_FACE");
     List<StepShape.Loop> loops = new ArrayList<>();
     for (int boundId : face.refs(1)) {
-      StepValue.Items bound = data.get(boundId);
-      must(bound != null, "no entity #" + boundId);
+      StepValue.Items bound = entity(boundId);
       boolean outer = bound.keyword().equals("FACE_OUTER_BOUND");
       must(outer || bound.keyword().equals("FACE_BOUND"), "a bound of kind " + bound.keyword());
       must(bound.logical(2), "a bound against its loop, #" + boundId);
@@ -136,9 +136,8 @@ final class StepReader {
     return new StepShape.Face(id, surface(face.ref(2)), face.logical(3), loops);
   }
 
-  private StepShape.Surface surface(int id) throws StepUnreadable {
-    StepValue.Items surface = data.get(id);
-    must(surface != null, "no entity #" + id);
+  private StepShape.Surface surface(int id) throws Unreadable {
+    StepValue.Items surface = entity(id);
     StepShape.Placement at = placement(surface.ref(1));
     switch (surface.keyword()) {
       case "PLANE":
@@ -153,7 +152,7 @@ final class StepReader {
             "a cone without radius or angle, #" + id);
         return new StepShape.Round(at, surface.real(2), Math.tan(half), true);
       default:
-        throw new StepUnreadable("a surface of kind " + surface.keyword());
+        throw new Unreadable("a surface of kind " + surface.keyword());
     }
   }
 
@@ -161,7 +160,7 @@ final class StepReader {
     return mm > 0 && mm <= FAR_MM;
   }
 
-  private StepShape.EdgeCurve edge(int id) throws StepUnreadable {
+  private StepShape.EdgeCurve edge(int id) throws Unreadable {
     StepShape.EdgeCurve known = edges.get(id);
     if (known != null) {
       return known;
@@ -176,9 +175,8 @@ final class StepReader {
     return read;
   }
 
-  private StepShape.Curve curve(int id) throws StepUnreadable {
-    StepValue.Items curve = data.get(id);
-    must(curve != null, "no entity #" + id);
+  private StepShape.Curve curve(int id) throws Unreadable {
+    StepValue.Items curve = entity(id);
     switch (curve.keyword()) {
       case "LINE":
         StepValue.Items vector = entity(curve.ref(2), "VECTOR");
@@ -188,11 +186,11 @@ final class StepReader {
         must(isRadius(curve.real(2)), "a circle without radius, #" + id);
         return new StepShape.Circle(placement(curve.ref(1)), curve.real(2));
       default:
-        throw new StepUnreadable("a curve of kind " + curve.keyword());
+        throw new Unreadable("a curve of kind " + curve.keyword());
     }
   }
 
-  private StepShape.Placement placement(int id) throws StepUnreadable {
+  private StepShape.Placement placement(int id) throws Unreadable {
     StepValue.Items placement = entity(id, "AXIS2_PLACEMENT_3D");
     Vec3 axis = direction(placement.ref(2));
     Vec3 reference = direction(placement.ref(3));
@@ -200,17 +198,17 @@ final class StepReader {
     return new StepShape.Placement(point(placement.ref(1)), axis, reference);
   }
 
-  private Vec3 direction(int id) throws StepUnreadable {
+  private Vec3 direction(int id) throws Unreadable {
     Vec3 direction = triple(entity(id, "DIRECTION").items(1));
     must(Math.abs(direction.norm() - 1) <= UNIT, "a direction not of length one, #" + id);
     return direction;
   }
 
-  private Vec3 point(int id) throws StepUnreadable {
+  private Vec3 point(int id) throws Unreadable {
     return triple(entity(id, "CARTESIAN_POINT").items(1));
   }
 
-  private static Vec3 triple(StepValue.Items items) throws StepUnreadable {
+  private static Vec3 triple(StepValue.Items items) throws Unreadable {
     must(items.values().size() == 3, "not three coordinates");
     for (int i = 0; i < 3; i++) {
       must(Math.abs(items.real(i)) <= FAR_MM, "a coordinate beyond all bounds");
@@ -218,23 +216,27 @@ final class StepReader {
     return new Vec3(items.real(0), items.real(1), items.real(2));
   }
 
-  private StepValue.Items entity(int id, String keyword) throws StepUnreadable {
+  private StepValue.Items entity(int id) throws Unreadable {
+    must(data.containsKey(id), "no entity #" + id);
+    return data.get(id);
+  }
+
+  private StepValue.Items entity(int id, String keyword) throws Unreadable {
     StepValue.Items entity = data.get(id);
     must(entity != null && entity.keyword().equals(keyword), "#" + id + " is not a " + keyword);
     return entity;
   }
 
-  private static StepValue.Items part(StepValue.Items complex, String keyword)
-      throws StepUnreadable {
+  private static StepValue.Items part(StepValue.Items complex, String keyword) throws Unreadable {
     for (StepValue value : complex.values()) {
       if (value instanceof StepValue.Items part && part.keyword().equals(keyword)) {
         return part;
       }
     }
-    throw new StepUnreadable("no " + keyword + " where one must be");
+    throw new Unreadable("no " + keyword + " where one must be");
   }
 
-  private int only(String keyword) throws StepUnreadable {
+  private int only(String keyword) throws Unreadable {
     List<Integer> found =
         data.keySet().stream().filter(id -> data.get(id).keyword().equals(keyword)).toList();
     must(found.size() == 1, found.size() + " of " + keyword + ", not one");
@@ -242,7 +244,7 @@ final class StepReader {
   }
 
   /** A reading program might show what hangs on nothing, so there may not be any. */
-  private void mustReachEverything() throws StepUnreadable {
+  private void mustReachEverything() throws Unreadable {
     Set<Integer> reached = new HashSet<>();
     Deque<StepValue> open = new ArrayDeque<>();
     open.add(new StepValue.Ref(only("SHAPE_DEFINITION_REPRESENTATION")));
@@ -258,11 +260,5 @@ final class StepReader {
       }
     }
     must(reached.size() == data.size(), "entities that belong to nothing");
-  }
-
-  private static void must(boolean holds, String complaint) throws StepUnreadable {
-    if (!holds) {
-      throw new StepUnreadable(complaint);
-    }
   }
 }

@@ -1,5 +1,6 @@
 package dev.towerscribe.writer.step;
 
+import dev.towerscribe.drawing.Unreadable;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -29,53 +30,53 @@ sealed interface StepValue {
       values = List.copyOf(values);
     }
 
-    private StepUnreadable not(String what, int i) {
-      return new StepUnreadable(keyword + ": parameter " + (i + 1) + " is not " + what);
+    private Unreadable not(String what, int i) {
+      return new Unreadable(keyword + ": parameter " + (i + 1) + " is not " + what);
     }
 
-    private StepValue at(int i) throws StepUnreadable {
+    private StepValue at(int i) throws Unreadable {
       if (i >= values.size()) {
         throw not("there", i);
       }
       return values.get(i);
     }
 
-    int ref(int i) throws StepUnreadable {
+    int ref(int i) throws Unreadable {
       if (at(i) instanceof Ref ref) {
         return ref.id();
       }
       throw not("a reference", i);
     }
 
-    double real(int i) throws StepUnreadable {
+    double real(int i) throws Unreadable {
       if (at(i) instanceof Real real) {
         return real.value();
       }
       throw not("a number with a point", i);
     }
 
-    String text(int i) throws StepUnreadable {
+    String text(int i) throws Unreadable {
       if (at(i) instanceof Text text) {
         return text.value();
       }
       throw not("a string", i);
     }
 
-    boolean logical(int i) throws StepUnreadable {
+    boolean logical(int i) throws Unreadable {
       if (at(i) instanceof Word word && (word.value().equals("T") || word.value().equals("F"))) {
         return word.value().equals("T");
       }
       throw not("a logical value", i);
     }
 
-    Items items(int i) throws StepUnreadable {
+    Items items(int i) throws Unreadable {
       if (at(i) instanceof Items items) {
         return items;
       }
       throw not("a list", i);
     }
 
-    List<Integer> refs(int i) throws StepUnreadable {
+    List<Integer> refs(int i) throws Unreadable {
       Items items = items(i);
       List<Integer> refs = new ArrayList<>();
       for (int k = 0; k < items.values().size(); k++) {

@@ -1,6 +1,7 @@
 package dev.towerscribe.writer.svg;
 
 import dev.towerscribe.drawing.Page;
+import dev.towerscribe.drawing.Unreadable;
 import dev.towerscribe.quantity.Tolerances;
 import java.util.ArrayList;
 import java.util.List;
@@ -33,7 +34,7 @@ public final class SvgProof {
         mismatches.add(where + ": the view box does not make a user unit one mm");
       }
       mismatches.addAll(reader.found().compare(page));
-    } catch (SvgUnreadable e) {
+    } catch (Unreadable e) {
       mismatches.add(where + " cannot be read back: " + e.getMessage());
     }
     return mismatches;

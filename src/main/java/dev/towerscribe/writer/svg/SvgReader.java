@@ -1,9 +1,14 @@
 package dev.towerscribe.writer.svg;
 
+import static dev.towerscribe.drawing.Unreadable.must;
+
 import dev.towerscribe.drawing.ReadBack;
+import dev.towerscribe.drawing.TracedPath;
+import dev.towerscribe.drawing.Unreadable;
 import dev.towerscribe.drawing.VisibleRegion;
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Vec2;
+import java.awt.geom.AffineTransform;
 import java.io.ByteArrayInputStream;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -29,7 +34,11 @@ final class SvgReader {
 
   /** What an element passes on to those inside it. */
   private record Context(
-      SvgTransform toMm, VisibleRegion visible, boolean stroked, boolean filled, boolean hidden) {}
+      AffineTransform toMm,
+      VisibleRegion visible,
+      boolean stroked,
+      boolean filled,
+      boolean hidden) {}
 
   private final ReadBack found = new ReadBack();
   private final Map<String, List<Vec2>> clips = new HashMap<>();
@@ -42,7 +51,7 @@ final class SvgReader {
   private SvgReader() {}
 
   /** Reads a file. */
-  static SvgReader read(byte[] svg) throws SvgUnreadable {
+  static SvgReader read(byte[] svg) throws Unreadable {
     XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
     // A drawing has no business with other files.
     factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
@@ -59,7 +68,7 @@ final class SvgReader {
         }
       }
     } catch (XMLStreamException e) {
-      throw new SvgUnreadable("not well-formed: " + e.getMessage());
+      throw new Unreadable("not well-formed: " + e.getMessage());
     }
     return reader;
   }
@@ -80,7 +89,7 @@ final class SvgReader {
     return found;
   }
 
-  private void begin(XMLStreamReader xml) throws SvgUnreadable {
+  private void begin(XMLStreamReader xml) throws Unreadable {
     if (contexts.isEmpty()) {
       root(xml);
       return;
@@ -96,20 +105,19 @@ final class SvgReader {
         // Not painted where it stands.
       }
       case "clipPath" -> clipId = xml.getAttributeValue(null, "id");
-      case "rect" -> rect(xml, context);
-      case "circle" -> {
-        double radius = number(xml, "r");
-        ellipse(xml, context, radius, radius);
-      }
-      case "ellipse" -> ellipse(xml, context, number(xml, "rx"), number(xml, "ry"));
+      case "rect" -> paint(context, rect(xml));
+      case "circle" -> paint(context, ellipse(xml, "r", "r"));
+      case "ellipse" -> paint(context, ellipse(xml, "rx", "ry"));
       case "line" ->
-          straight(
+          paint(
               context,
-              new Vec2(number(xml, "x1"), number(xml, "y1")),
-              new Vec2(number(xml, "x2"), number(xml, "y2")));
-      case "polyline", "polygon" -> points(xml, context, name.equals("polygon"));
-      case "path" -> path(xml, context);
-      default -> throw new SvgUnreadable("the element " + xml.getLocalName());
+              chain(
+                  false,
+                  new Vec2(number(xml, "x1"), number(xml, "y1")),
+                  new Vec2(number(xml, "x2"), number(xml, "y2"))));
+      case "polyline", "polygon" -> paint(context, points(xml, name.equals("polygon")));
+      case "path" -> paint(context, SvgPathData.parse(attribute(xml, "d")));
+      default -> throw new Unreadable("the element " + xml.getLocalName());
     }
   }
 
@@ -120,42 +128,40 @@ final class SvgReader {
     }
   }
 
-  private void root(XMLStreamReader xml) throws SvgUnreadable {
-    if (!SVG.equals(xml.getNamespaceURI()) || !xml.getLocalName().equals("svg")) {
-      throw new SvgUnreadable("the root is not svg");
-    }
+  private void root(XMLStreamReader xml) throws Unreadable {
+    boolean svg = SVG.equals(xml.getNamespaceURI()) && xml.getLocalName().equals("svg");
+    must(svg, "the root is not svg");
     widthMm = millimetres(xml, "width");
     heightMm = millimetres(xml, "height");
-    SvgScan scan = new SvgScan(attribute(xml, "viewBox"));
-    viewBox = new double[] {scan.number(), scan.number(), scan.number(), scan.number()};
-    if (!(viewBox[2] > 0 && viewBox[3] > 0) || xml.getAttributeValue(null, "transform") != null) {
-      throw new SvgUnreadable("the view box or a transform of the root");
-    }
+    viewBox = SvgScan.numbers(attribute(xml, "viewBox"));
+    boolean plain = xml.getAttributeValue(null, "transform") == null;
+    boolean box = viewBox.length == 4 && viewBox[2] > 0 && viewBox[3] > 0;
+    must(box && plain, "the view box or a transform of the root");
     double x = widthMm / viewBox[2];
     double y = heightMm / viewBox[3];
     contexts.push(
         new Context(
-            new SvgTransform(x, 0, 0, -y, -viewBox[0] * x, heightMm + viewBox[1] * y),
+            new AffineTransform(x, 0, 0, -y, -viewBox[0] * x, heightMm + viewBox[1] * y),
             VisibleRegion.of(new Box(0, 0, widthMm, heightMm)),
             false,
             true,
             false));
   }
 
-  private Context inside(XMLStreamReader xml, Context outer) throws SvgUnreadable {
-    SvgTransform toMm = outer.toMm;
+  private Context inside(XMLStreamReader xml, Context outer) throws Unreadable {
+    AffineTransform toMm = outer.toMm;
     String transform = xml.getAttributeValue(null, "transform");
     if (transform != null) {
-      toMm = toMm.after(SvgTransform.parse(transform));
+      toMm = new AffineTransform(outer.toMm);
+      toMm.concatenate(SvgScan.transform(transform));
     }
     VisibleRegion visible = outer.visible;
     String clip = property(xml, "clip-path");
     if (clip != null && !clip.equals("none")) {
       List<Vec2> own = clips.get(clip);
-      if (own == null) {
-        throw new SvgUnreadable("the clip " + clip);
-      }
-      visible = visible.within(own.stream().map(toMm::map).toList());
+      must(own != null, "the clip " + clip);
+      AffineTransform map = toMm;
+      visible = visible.within(own.stream().map(p -> TracedPath.mapped(map, p)).toList());
     }
     String stroke = property(xml, "stroke");
     String fill = property(xml, "fill");
@@ -174,124 +180,95 @@ final class SvgReader {
         hidden);
   }
 
-  private void rect(XMLStreamReader xml, Context context) throws SvgUnreadable {
+  private static TracedPath rect(XMLStreamReader xml) throws Unreadable {
     double x = number(xml, "x");
     double y = number(xml, "y");
     double width = number(xml, "width");
     double height = number(xml, "height");
-    if (!(width >= 0 && height >= 0)) {
-      throw new SvgUnreadable("a rectangle of negative size");
-    }
-    polygon(
-        context,
-        List.of(
-            new Vec2(x, y),
-            new Vec2(x + width, y),
-            new Vec2(x + width, y + height),
-            new Vec2(x, y + height)));
+    must(width >= 0 && height >= 0, "a rectangle of negative size");
+    return chain(
+        true,
+        new Vec2(x, y),
+        new Vec2(x + width, y),
+        new Vec2(x + width, y + height),
+        new Vec2(x, y + height));
   }
 
-  private void polygon(Context context, List<Vec2> corners) throws SvgUnreadable {
-    if (clipId != null) {
-      if (clips.put("url(#" + clipId + ")", corners) != null) {
-        throw new SvgUnreadable("a clip of more than one shape");
-      }
-      return;
-    }
-    for (int i = 0; i < corners.size(); i++) {
-      straight(context, corners.get(i), corners.get((i + 1) % corners.size()));
-    }
-  }
-
-  private void ellipse(XMLStreamReader xml, Context context, double rx, double ry)
-      throws SvgUnreadable {
-    double cx = number(xml, "cx");
-    double cy = number(xml, "cy");
+  private static TracedPath ellipse(XMLStreamReader xml, String firstRadius, String secondRadius)
+      throws Unreadable {
+    double rx = number(xml, firstRadius);
+    double ry = number(xml, secondRadius);
+    Vec2 centre = new Vec2(number(xml, "cx"), number(xml, "cy"));
+    Vec2 start = centre.plus(new Vec2(rx, 0));
     List<Vec2> points = new ArrayList<>();
-    for (int i = 0; i < SAMPLES; i++) {
+    for (int i = 1; i < SAMPLES; i++) {
       double angle = 2 * Math.PI * i / SAMPLES;
-      points.add(new Vec2(cx + rx * Math.cos(angle), cy + ry * Math.sin(angle)));
+      points.add(centre.plus(new Vec2(rx * Math.cos(angle), ry * Math.sin(angle))));
     }
-    outline(context, points);
+    points.add(start);
+    TracedPath path = new TracedPath();
+    path.moveTo(start);
+    path.curveThrough(points);
+    return path;
   }
 
-  private void points(XMLStreamReader xml, Context context, boolean closed) throws SvgUnreadable {
-    SvgScan scan = new SvgScan(attribute(xml, "points"));
-    List<Vec2> points = new ArrayList<>();
-    while (scan.hasMore()) {
-      double x = scan.number();
-      points.add(new Vec2(x, scan.number()));
+  private static TracedPath points(XMLStreamReader xml, boolean closed) throws Unreadable {
+    double[] numbers = SvgScan.numbers(attribute(xml, "points"));
+    must(numbers.length >= 2 && numbers.length % 2 == 0, "points that are no pairs of numbers");
+    Vec2[] points = new Vec2[numbers.length / 2];
+    for (int i = 0; i < points.length; i++) {
+      points[i] = new Vec2(numbers[2 * i], numbers[2 * i + 1]);
+    }
+    return chain(closed, points);
+  }
+
+  private static TracedPath chain(boolean closed, Vec2... points) throws Unreadable {
+    TracedPath path = new TracedPath();
+    path.moveTo(points[0]);
+    for (Vec2 p : List.of(points).subList(1, points.length)) {
+      path.lineTo(p);
     }
     if (closed) {
-      polygon(context, points);
-      return;
+      path.close();
     }
-    for (int i = 1; i < points.size(); i++) {
-      straight(context, points.get(i - 1), points.get(i));
-    }
+    return path;
   }
 
-  private void path(XMLStreamReader xml, Context context) throws SvgUnreadable {
+  /** Paints a shape, or notes it where it is a clip. */
+  private void paint(Context context, TracedPath path) throws Unreadable {
     if (clipId != null) {
-      throw new SvgUnreadable("a clip other than a polygon");
-    }
-    for (SvgPathRun run : SvgPathRun.parse(attribute(xml, "d"))) {
-      outline(context, run.roundOutline());
-      for (int i = 0; i < run.straights.size(); i += 2) {
-        straight(context, run.straights.get(i), run.straights.get(i + 1));
-      }
-    }
-  }
-
-  private void outline(Context context, List<Vec2> points) {
-    if (!context.hidden && (context.stroked || context.filled)) {
-      found.outline(points.stream().map(context.toMm::map).toList(), context.visible);
-    }
-  }
-
-  private void straight(Context context, Vec2 from, Vec2 to) {
-    if (!context.hidden && context.stroked) {
-      found.line(context.toMm.map(from), context.toMm.map(to), context.visible);
+      boolean first = clips.put("url(#" + clipId + ")", path.polygon()) == null;
+      must(first, "a clip of more than one shape");
+    } else if (!context.hidden) {
+      path.paint(found, context.toMm, context.visible, context.stroked, context.filled);
     }
   }
 
   /** A property from the style attribute or, failing that, the attribute of its name. */
   private static String property(XMLStreamReader xml, String name) {
     String style = xml.getAttributeValue(null, "style");
-    if (style != null) {
-      int from = 0;
-      while (from < style.length()) {
-        int to = style.indexOf(';', from);
-        if (to < 0) {
-          to = style.length();
-        }
-        int colon = style.indexOf(':', from);
-        if (colon > 0 && colon < to && style.substring(from, colon).strip().equals(name)) {
-          return style.substring(colon + 1, to).strip();
-        }
-        from = to + 1;
+    for (String entry : style == null ? new String[0] : style.split(";")) {
+      int colon = entry.indexOf(':');
+      if (colon > 0 && entry.substring(0, colon).strip().equals(name)) {
+        return entry.substring(colon + 1).strip();
       }
     }
     return xml.getAttributeValue(null, name);
   }
 
-  private static String attribute(XMLStreamReader xml, String name) throws SvgUnreadable {
+  private static String attribute(XMLStreamReader xml, String name) throws Unreadable {
     String value = xml.getAttributeValue(null, name);
-    if (value == null) {
-      throw new SvgUnreadable(xml.getLocalName() + " without " + name);
-    }
+    must(value != null, xml.getLocalName() + " without " + name);
     return value;
   }
 
-  private static double number(XMLStreamReader xml, String name) throws SvgUnreadable {
+  private static double number(XMLStreamReader xml, String name) throws Unreadable {
     return SvgScan.parse(attribute(xml, name));
   }
 
-  private static double millimetres(XMLStreamReader xml, String name) throws SvgUnreadable {
+  private static double millimetres(XMLStreamReader xml, String name) throws Unreadable {
     String value = attribute(xml, name);
-    if (!value.endsWith("mm")) {
-      throw new SvgUnreadable("the " + name + " is not in mm");
-    }
+    must(value.endsWith("mm"), "the " + name + " is not in mm");
     return SvgScan.parse(value.substring(0, value.length() - 2));
   }
 }

@@ -1,6 +1,11 @@
 package dev.towerscribe.writer.svg;
 
-/** Takes numbers and letters one after another from an SVG attribute. */
+import dev.towerscribe.drawing.Unreadable;
+import java.awt.geom.AffineTransform;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Takes an SVG attribute apart: its numbers and letters one after another, or its maps. */
 final class SvgScan {
   /** No number of a drawing in mm is larger; keeps products of such numbers finite. */
   private static final double MOST = 1e9;
@@ -30,15 +35,13 @@ final class SvgScan {
   }
 
   /** The next character that is no separator. */
-  char letter() throws SvgUnreadable {
-    if (!hasMore()) {
-      throw new SvgUnreadable("\"" + text + "\" breaks off");
-    }
+  char letter() throws Unreadable {
+    Unreadable.must(hasMore(), "\"" + text + "\" breaks off");
     return text.charAt(at++);
   }
 
   /** The next number. */
-  double number() throws SvgUnreadable {
+  double number() throws Unreadable {
     skipSeparators();
     int start = at;
     boolean point = false;
@@ -62,27 +65,23 @@ final class SvgScan {
   }
 
   /** A flag of an arc: one digit, 0 or 1, which may touch what follows. */
-  boolean flag() throws SvgUnreadable {
+  boolean flag() throws Unreadable {
     char c = letter();
-    if (c != '0' && c != '1') {
-      throw new SvgUnreadable("an arc's flag is " + c);
-    }
+    Unreadable.must(c == '0' || c == '1', "an arc's flag is " + c);
     return c == '1';
   }
 
   /** A name up to a character, which is passed over. */
-  String until(char end) throws SvgUnreadable {
+  String until(char end) throws Unreadable {
     int stop = text.indexOf(end, at);
-    if (stop < 0) {
-      throw new SvgUnreadable("\"" + text + "\" breaks off");
-    }
+    Unreadable.must(stop >= 0, "\"" + text + "\" breaks off");
     String taken = text.substring(at, stop).strip();
     at = stop + 1;
     return taken;
   }
 
   /** A whole text as a number. */
-  static double parse(String text) throws SvgUnreadable {
+  static double parse(String text) throws Unreadable {
     try {
       double value = Double.parseDouble(text);
       if (Math.abs(value) <= MOST) {
@@ -91,6 +90,39 @@ final class SvgScan {
     } catch (NumberFormatException e) {
       // Said below, as for numbers past all sense.
     }
-    throw new SvgUnreadable("\"" + text + "\" is not a number");
+    throw new Unreadable("\"" + text + "\" is not a number");
+  }
+
+  /** All numbers of a text. */
+  static double[] numbers(String text) throws Unreadable {
+    SvgScan scan = new SvgScan(text);
+    List<Double> numbers = new ArrayList<>();
+    while (scan.hasMore()) {
+      numbers.add(scan.number());
+    }
+    return numbers.stream().mapToDouble(Double::doubleValue).toArray();
+  }
+
+  /** Reads a transform attribute. */
+  static AffineTransform transform(String attribute) throws Unreadable {
+    AffineTransform whole = new AffineTransform();
+    SvgScan scan = new SvgScan(attribute);
+    while (scan.hasMore()) {
+      whole.concatenate(one(scan.until('('), numbers(scan.until(')'))));
+    }
+    return whole;
+  }
+
+  private static AffineTransform one(String name, double[] n) throws Unreadable {
+    return switch (name + n.length) {
+      case "matrix6" -> new AffineTransform(n);
+      case "translate1" -> AffineTransform.getTranslateInstance(n[0], 0);
+      case "translate2" -> AffineTransform.getTranslateInstance(n[0], n[1]);
+      case "scale1" -> AffineTransform.getScaleInstance(n[0], n[0]);
+      case "scale2" -> AffineTransform.getScaleInstance(n[0], n[1]);
+      case "rotate1" -> AffineTransform.getRotateInstance(Math.toRadians(n[0]));
+      case "rotate3" -> AffineTransform.getRotateInstance(Math.toRadians(n[0]), n[1], n[2]);
+      default -> throw new Unreadable("the transform " + name + " of " + n.length + " numbers");
+    };
   }
 }

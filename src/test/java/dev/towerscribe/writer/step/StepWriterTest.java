@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.towerscribe.drawing.Unreadable;
 import dev.towerscribe.geometry.Bore;
 import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.Edge.Segment;
@@ -35,7 +36,7 @@ class StepWriterTest {
     return StepProof.check(StepWriter.write(written, SampleSolids.NAME), wanted, SampleSolids.NAME);
   }
 
-  private static double readVolume(FlatSolid solid) throws StepUnreadable {
+  private static double readVolume(FlatSolid solid) throws Unreadable {
     List<String> faults = new ArrayList<>();
     double triple = 0;
     for (StepShape.Face face :
@@ -47,7 +48,7 @@ class StepWriterTest {
   }
 
   @Test
-  void holdsTheVolumeCalculatedByHand() throws StepUnreadable {
+  void holdsTheVolumeCalculatedByHand() throws Unreadable {
     // Independent, by hand, in mm3. Outline 10 (100 x 60 - 4 x 100 + 100 pi) = 56000 + 1000 pi;
     // slot 10 (16 x 10 + 25 pi) = 1600 + 250 pi; hole 9: 202.5 pi; hole 6.6: 108.9 pi and its
     // counterbore (30.25 - 10.89) x 6 = 116.16 pi; hole 5.5: 75.625 pi and its countersink, 2.75
@@ -70,7 +71,7 @@ class StepWriterTest {
     "sink, true, 3092",
     "sink, false, 3092",
   })
-  void holdsEveryRecess(String kind, boolean fromTop, double pis) throws StepUnreadable {
+  void holdsEveryRecess(String kind, boolean fromTop, double pis) throws Unreadable {
     Optional<Recess> recess =
         switch (kind) {
           case "bore" -> Optional.of(new Recess.Counterbore(14, 3, fromTop));

@@ -9,10 +9,13 @@ import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.Layer;
 import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.drawing.Page;
+import dev.towerscribe.drawing.TracedPath;
+import dev.towerscribe.drawing.Unreadable;
 import dev.towerscribe.geometry.PrintScale;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.writer.SamplePages;
+import java.awt.geom.AffineTransform;
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -143,18 +146,18 @@ class SvgWriterTest {
   }
 
   @Test
-  void textStandsWhereItsAlignmentSaysAtItsExactSize() throws SvgUnreadable {
+  void textStandsWhereItsAlignmentSaysAtItsExactSize() throws Unreadable {
     for (Align align : Align.values()) {
       Item text =
           new Item.Text(
               Layer.NOTES, new Vec2(105, 100), 2.47, align, Angle.ofDegrees(90), "HxH", Ink.BLACK);
       Element written =
           elements(parse(write(SamplePages.withItems(plain, List.of(text)))), "text").get(0);
-      SvgTransform toPage =
-          SvgTransform.parse(((Element) written.getParentNode()).getAttribute("transform"));
+      AffineTransform toPage =
+          SvgScan.transform(((Element) written.getParentNode()).getAttribute("transform"));
       double length = SvgScan.parse(written.getAttribute("textLength"));
-      Vec2 start = toPage.map(Vec2.ZERO);
-      Vec2 end = toPage.map(new Vec2(length, 0));
+      Vec2 start = TracedPath.mapped(toPage, Vec2.ZERO);
+      Vec2 end = TracedPath.mapped(toPage, new Vec2(length, 0));
       // Independent: reading upward, so the width lies along y, which runs down from 297 mm.
       double width = Lettering.width("HxH", 2.47);
       double below =
@@ -168,7 +171,7 @@ class SvgWriterTest {
       assertThat(end.y()).isCloseTo(297 - (100 - below + width), within(1e-5));
       // Published: a capital is 1409/2048 em (OS/2 table of Liberation Sans); size is in the style.
       assertThat(written.getAttribute("style")).contains("font-size: 100px");
-      Vec2 capital = toPage.map(new Vec2(0, -100 * 1409.0 / 2048));
+      Vec2 capital = TracedPath.mapped(toPage, new Vec2(0, -100 * 1409.0 / 2048));
       assertThat(capital.distanceTo(start)).isCloseTo(2.47, within(1e-6));
       assertThat(capital.x()).isLessThan(start.x());
     }
@@ -226,16 +229,15 @@ class SvgWriterTest {
   }
 
   @Test
-  void readsPathsWrittenInOtherWays() throws SvgUnreadable {
+  void readsPathsWrittenInOtherWays() throws Unreadable {
     // Independent: a circle of radius 5 about (10, 10) as two half arcs, steps and flags run
     // together; and a rectangle by steps.
-    List<SvgPathRun> runs =
-        SvgPathRun.parse("m15 10a5 5 0 01-10 0 5,5,0,0,1,10,0z M1e1-2h3V4l-3,0z");
-    assertThat(runs).hasSize(2);
-    assertThat(runs.get(0).roundOutline())
+    TracedPath path = SvgPathData.parse("m15 10a5 5 0 01-10 0 5,5,0,0,1,10,0z M1e1-2h3V4l-3,0z");
+    assertThat(path.rounds()).hasSize(1);
+    assertThat(path.rounds().get(0))
         .hasSizeGreaterThan(16)
         .allSatisfy(p -> assertThat(p.distanceTo(new Vec2(10, 10))).isCloseTo(5, within(1e-9)));
-    assertThat(runs.get(1).straights)
+    assertThat(path.straights())
         .containsExactly(
             new Vec2(10, -2), new Vec2(13, -2),
             new Vec2(13, -2), new Vec2(13, 4),
