@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import org.hipparchus.linear.DecompositionSolver;
 import org.hipparchus.linear.MatrixUtils;
@@ -51,10 +52,8 @@ public final class ReadBack {
     }
   }
 
-  private record Straight(Vec2 from, Vec2 to) {}
-
   private final List<Round> rounds = new ArrayList<>();
-  private final List<Straight> straights = new ArrayList<>();
+  private final List<Proof.Bar> straights = new ArrayList<>();
 
   /**
    * Takes in a closed curved outline. Counts as a circle or an ellipse if all its points lie on one
@@ -88,14 +87,8 @@ public final class ReadBack {
    * @param visible what shows of the page there; a line wholly outside is passed over
    */
   public void line(Vec2 from, Vec2 to, VisibleRegion visible) {
-    Box around =
-        new Box(
-            Math.min(from.x(), to.x()),
-            Math.min(from.y(), to.y()),
-            Math.max(from.x(), to.x()),
-            Math.max(from.y(), to.y()));
-    if (visible.meets(around)) {
-      straights.add(new Straight(from, to));
+    if (visible.meets(Box.around(from, 0).union(Box.around(to, 0)))) {
+      straights.add(new Proof.Bar("line", from, to));
     }
   }
 
@@ -109,19 +102,18 @@ public final class ReadBack {
    */
   public List<String> compare(Page page) {
     List<Round> circles = rounds.stream().map(r -> printed(page, r)).toList();
-    List<Straight> lines =
+    List<Proof.Bar> lines =
         straights.stream()
-            .map(s -> new Straight(printed(page, s.from), printed(page, s.to)))
+            .map(s -> new Proof.Bar(s.name(), printed(page, s.from()), printed(page, s.to())))
             .toList();
     List<String> mismatches = new ArrayList<>();
     for (Proof proof : page.proofs()) {
-      if (proof instanceof Proof.RoundHole hole) {
-        compareHole(page, hole, circles, mismatches);
-      } else if (proof instanceof Proof.Bar bar) {
-        compareBar(page, bar, lines, mismatches);
-      } else {
-        throw new IllegalStateException("no way to prove " + proof);
-      }
+      Optional<String> amiss =
+          proof instanceof Proof.RoundHole hole
+              ? compare(hole, circles)
+              : compare((Proof.Bar) proof, lines);
+      amiss.ifPresent(
+          a -> mismatches.add("page %s, %s: %s".formatted(page.label(), proof.name(), a)));
     }
     return mismatches;
   }
@@ -132,7 +124,7 @@ public final class ReadBack {
    * this shares nothing with them.
    */
   private static Vec2 printed(Page page, Vec2 drawn) {
-    Vec2 middle = new Vec2(page.widthMm() / 2, page.heightMm() / 2);
+    Vec2 middle = page.centre();
     return middle.plus(printedWay(page, drawn.minus(middle)));
   }
 
@@ -158,62 +150,44 @@ public final class ReadBack {
     return s.xx * x1 * x2 + s.xy * (x1 * y2 + y1 * x2) + s.yy * y1 * y2;
   }
 
-  private static void compareHole(
-      Page page, Proof.RoundHole hole, List<Round> circles, List<String> mismatches) {
-    ToDoubleFunction<Round> offMm =
+  private static Optional<String> compare(Proof.RoundHole hole, List<Round> circles) {
+    return compare(
+        circles,
         round ->
             Math.max(
                 round.centre.distanceTo(hole.centre()),
                 Math.max(
                     Math.abs(round.longestMm() - hole.radiusMm()),
-                    Math.abs(round.shortestMm() - hole.radiusMm())));
-    Optional<Round> best = circles.stream().min(Comparator.comparingDouble(offMm));
-    if (isOff(best, offMm)) {
-      mismatches.add(
-          "%scircle of radius %s about %s would not come out; %s"
-              .formatted(
-                  where(page, hole.name()),
-                  radii(hole.radiusMm(), hole.radiusMm()),
-                  text(hole.centre()),
-                  best.map(ReadBack::words).orElse("there is no circle")));
-    }
+                    Math.abs(round.shortestMm() - hole.radiusMm()))),
+        "circle of radius %s about %s"
+            .formatted(radii(hole.radiusMm(), hole.radiusMm()), text(hole.centre())),
+        round ->
+            "the nearest has radius %s about %s"
+                .formatted(radii(round.longestMm(), round.shortestMm()), text(round.centre)),
+        "there is no circle");
   }
 
-  private static String words(Round round) {
-    return "the nearest has radius %s about %s"
-        .formatted(radii(round.longestMm(), round.shortestMm()), text(round.centre));
+  private static Optional<String> compare(Proof.Bar bar, List<Proof.Bar> lines) {
+    return compare(
+        lines,
+        bar::offMm,
+        "line from %s to %s".formatted(text(bar.from()), text(bar.to())),
+        line -> "the nearest runs from %s to %s".formatted(text(line.from()), text(line.to())),
+        "there is no line");
   }
 
-  /** Written so that a value that is no number counts as a mismatch. */
-  private static <T> boolean isOff(Optional<T> best, ToDoubleFunction<T> offMm) {
-    return !(best.isPresent() && offMm.applyAsDouble(best.get()) <= Tolerances.READ_BACK_MM);
-  }
-
-  private static void compareBar(
-      Page page, Proof.Bar bar, List<Straight> lines, List<String> mismatches) {
-    Vec2 from = bar.from();
-    Vec2 to = bar.to();
-    ToDoubleFunction<Straight> offMm =
-        line ->
-            Math.min(
-                Math.max(line.from.distanceTo(from), line.to.distanceTo(to)),
-                Math.max(line.to.distanceTo(from), line.from.distanceTo(to)));
-    Optional<Straight> best = lines.stream().min(Comparator.comparingDouble(offMm));
-    if (isOff(best, offMm)) {
-      mismatches.add(
-          "%sline from %s to %s would not come out; %s"
-              .formatted(
-                  where(page, bar.name()),
-                  text(from),
-                  text(to),
-                  best.map(
-                          b -> "the nearest runs from %s to %s".formatted(text(b.from), text(b.to)))
-                      .orElse("there is no line")));
-    }
-  }
-
-  private static String where(Page page, String name) {
-    return "page " + page.label() + ", " + name + ": ";
+  /** What is amiss, if no thing found is what was wanted. */
+  private static <T> Optional<String> compare(
+      List<T> found,
+      ToDoubleFunction<T> offMm,
+      String wanted,
+      Function<T, String> nearest,
+      String none) {
+    Optional<T> best = found.stream().min(Comparator.comparingDouble(offMm));
+    // Written so that a value that is no number counts as a mismatch.
+    return best.isPresent() && offMm.applyAsDouble(best.get()) <= Tolerances.READ_BACK_MM
+        ? Optional.empty()
+        : Optional.of(wanted + " would not come out; " + best.map(nearest).orElse(none));
   }
 
   private static String text(Vec2 p) {
@@ -234,15 +208,8 @@ public final class ReadBack {
     if (points.size() < 8) {
       return null;
     }
-    Vec2 mean = Vec2.ZERO;
-    for (Vec2 p : points) {
-      mean = mean.plus(p);
-    }
-    mean = mean.times(1.0 / points.size());
-    double size = 0;
-    for (Vec2 p : points) {
-      size = Math.max(size, p.distanceTo(mean));
-    }
+    Vec2 mean = points.stream().reduce(Vec2.ZERO, Vec2::plus).times(1.0 / points.size());
+    double size = points.stream().mapToDouble(mean::distanceTo).max().orElse(0);
     if (size == 0) {
       return null;
     }
@@ -278,12 +245,7 @@ public final class ReadBack {
 
   private static boolean isOn(List<Vec2> points, Round round) {
     double smaller = round.shortestMm();
-    for (Vec2 p : points) {
-      if (!(Math.abs(round.times(p) - 1) * smaller <= ROUND_MM)) {
-        return false;
-      }
-    }
-    return true;
+    return points.stream().allMatch(p -> Math.abs(round.times(p) - 1) * smaller <= ROUND_MM);
   }
 
   private static boolean goesRoundOnce(List<Vec2> points, Vec2 centre) {

@@ -17,7 +17,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.function.ToDoubleFunction;
+import java.util.function.ToDoubleBiFunction;
 import java.util.regex.Pattern;
 
 /**
@@ -47,34 +47,36 @@ public final class DxfProof {
 
   private static final Set<Integer> ANY_R2000 = Set.of(5, 330, 100, 370);
 
-  /** Groups of each kind of entity. Whatever else would move, turn or hide it. */
-  private static final Map<String, Set<Integer>> GROUPS =
-      Map.of(
-          "LINE", Set.of(10, 20, 30, 11, 21, 31),
-          "CIRCLE", Set.of(10, 20, 30, 40),
-          "ARC", Set.of(10, 20, 30, 40, 50, 51),
-          "SOLID", Set.of(10, 20, 30, 11, 21, 31, 12, 22, 32, 13, 23, 33),
-          "TEXT", Set.of(10, 20, 30, 11, 21, 31, 40, 1, 50, 41, 7, 72, 73));
+  /**
+   * A kind of entity.
+   *
+   * @param groups its groups; whatever else would move, turn or hide it
+   * @param markers what marks its parts in release 2000
+   */
+  private record Kind(Set<Integer> groups, List<String> markers) {}
 
-  /** What marks the parts of each kind of entity in release 2000. */
-  private static final Map<String, List<String>> MARKERS =
+  private static final Map<String, Kind> KINDS =
       Map.of(
-          "LINE", List.of("AcDbEntity", "AcDbLine"),
-          "CIRCLE", List.of("AcDbEntity", "AcDbCircle"),
-          "ARC", List.of("AcDbEntity", "AcDbCircle", "AcDbArc"),
-          "SOLID", List.of("AcDbEntity", "AcDbTrace"),
-          "TEXT", List.of("AcDbEntity", "AcDbText", "AcDbText"));
+          "LINE",
+          new Kind(Set.of(10, 20, 30, 11, 21, 31), List.of("AcDbEntity", "AcDbLine")),
+          "CIRCLE",
+          new Kind(Set.of(10, 20, 30, 40), List.of("AcDbEntity", "AcDbCircle")),
+          "ARC",
+          new Kind(Set.of(10, 20, 30, 40, 50, 51), List.of("AcDbEntity", "AcDbCircle", "AcDbArc")),
+          "SOLID",
+          new Kind(
+              Set.of(10, 20, 30, 11, 21, 31, 12, 22, 32, 13, 23, 33),
+              List.of("AcDbEntity", "AcDbTrace")),
+          "TEXT",
+          new Kind(
+              Set.of(10, 20, 30, 11, 21, 31, 40, 1, 50, 41, 7, 72, 73),
+              List.of("AcDbEntity", "AcDbText", "AcDbText")));
 
   private final Vec2 datum;
-
-  private record Round(Vec2 centre, double radiusMm) {}
-
-  private record Straight(Vec2 from, Vec2 to) {}
-
   private final DxfReader file;
   private final DxfVersion version;
-  private final List<Round> rounds = new ArrayList<>();
-  private final List<Straight> straights = new ArrayList<>();
+  private final List<Proof.RoundHole> rounds = new ArrayList<>();
+  private final List<Proof.Bar> straights = new ArrayList<>();
   private final List<String> mismatches = new ArrayList<>();
 
   private DxfProof(DxfReader file, DxfVersion version, Vec2 datum) {
@@ -93,19 +95,7 @@ public final class DxfProof {
    * @param dxf the file
    * @param page what was to be written
    * @param version the form it was to have
-   * @return one line for each mismatch; empty if the file is proved
-   */
-  public static List<String> check(byte[] dxf, Page page, DxfVersion version) {
-    return check(dxf, page, version, Vec2.ZERO);
-  }
-
-  /**
-   * Proves a file whose origin stands for a point of the page.
-   *
-   * @param dxf the file
-   * @param page what was to be written
-   * @param version the form it was to have
-   * @param datum that point, page mm
+   * @param datum the page point that the file's origin stands for, page mm
    * @return one line for each mismatch; empty if the file is proved
    */
   public static List<String> check(byte[] dxf, Page page, DxfVersion version, Vec2 datum) {
@@ -129,37 +119,40 @@ public final class DxfProof {
     return lines;
   }
 
-  private void header(Page page) throws Unreadable {
-    if (!file.variable("$ACADVER").text(1).equals(version.acadVersion())) {
-      mismatches.add("the version is not " + version.acadVersion());
-    }
-    boolean states = !file.variable("$INSUNITS").groups().isEmpty();
-    if (version == DxfVersion.R12) {
-      if (states) {
-        mismatches.add("a unit is stated, which this version does not know");
-      }
-    } else if (!states
-        || file.variable("$INSUNITS").whole(70) != 4
-        || file.variable("$MEASUREMENT").whole(70) != 1) {
-      mismatches.add("the unit is not stated to be the mm");
-    }
-    if (file.variable("$LTSCALE").real(40) != 1) {
-      mismatches.add("dashes are scaled");
-    }
-    if (file.variable("$ANGBASE").real(50) != 0 || file.variable("$ANGDIR").whole(70) != 0) {
-      mismatches.add("angles do not run counter-clockwise from x");
-    }
-    Vec2 corner = new Vec2(page.widthMm(), page.heightMm());
-    for (String kind : List.of("$EXT", "$LIM")) {
-      if (apart(file.variable(kind + "MIN").point(10), Vec2.ZERO.minus(datum))
-          || apart(file.variable(kind + "MAX").point(10), corner.minus(datum))) {
-        mismatches.add("the extents or limits are not the paper's");
-      }
+  private void expect(boolean holds, String mismatch) {
+    if (!holds) {
+      mismatches.add(mismatch);
     }
   }
 
-  private static boolean apart(Vec2 a, Vec2 b) {
-    return !(a.distanceTo(b) <= EXACT_MM);
+  private void header(Page page) throws Unreadable {
+    String release = file.variable("$ACADVER").text(1);
+    expect(release.equals(version.acadVersion()), "the version is not " + version.acadVersion());
+    boolean states = !file.variable("$INSUNITS").groups().isEmpty();
+    if (version == DxfVersion.R12) {
+      expect(!states, "a unit is stated, which this version does not know");
+    } else {
+      boolean mm =
+          states
+              && file.variable("$INSUNITS").whole(70) == 4
+              && file.variable("$MEASUREMENT").whole(70) == 1;
+      expect(mm, "the unit is not stated to be the mm");
+    }
+    expect(file.variable("$LTSCALE").real(40) == 1, "dashes are scaled");
+    expect(
+        file.variable("$ANGBASE").real(50) == 0 && file.variable("$ANGDIR").whole(70) == 0,
+        "angles do not run counter-clockwise from x");
+    Vec2 corner = new Vec2(page.widthMm(), page.heightMm());
+    for (String kind : List.of("$EXT", "$LIM")) {
+      expect(
+          same(file.variable(kind + "MIN").point(10), Vec2.ZERO.minus(datum))
+              && same(file.variable(kind + "MAX").point(10), corner.minus(datum)),
+          "the extents or limits are not the paper's");
+    }
+  }
+
+  private static boolean same(Vec2 a, Vec2 b) {
+    return a.distanceTo(b) <= EXACT_MM;
   }
 
   /** What is called by name must be defined, once, by a name that any program can hold. */
@@ -174,21 +167,18 @@ public final class DxfProof {
       Set<String> seen = new HashSet<>();
       for (DxfRecord entry : file.tables().get(table).entries()) {
         String name = entry.text(2).toUpperCase(Locale.ROOT);
-        if (!NAME.matcher(name).matches()) {
-          mismatches.add("the name " + name + " is not one that every program takes");
-        }
-        if (!seen.add(name)) {
-          mismatches.add(table + " " + name + " is defined twice");
-        }
+        boolean plain = NAME.matcher(name).matches();
+        expect(plain, "the name " + name + " is not one that every program takes");
+        expect(seen.add(name), table + " " + name + " is defined twice");
       }
     }
     expectDefined("LAYER", "0");
     expectDefined("LTYPE", "CONTINUOUS");
     for (DxfRecord layer : file.tables().get("LAYER").entries()) {
       expectDefined("LTYPE", layer.text(6));
-      if (layer.whole(62) <= 0 || layer.whole(70) != 0) {
-        mismatches.add("the layer " + layer.text(2) + " is off, frozen or locked");
-      }
+      expect(
+          layer.whole(62) > 0 && layer.whole(70) == 0,
+          "the layer " + layer.text(2) + " is off, frozen or locked");
     }
     for (DxfRecord type : file.tables().get("LTYPE").entries()) {
       dashes(type);
@@ -201,9 +191,9 @@ public final class DxfProof {
     for (String length : lengths) {
       sum += Math.abs(new DxfRecord("dash", List.of(new DxfRecord.Group(49, length))).real(49));
     }
-    if (type.whole(73) != lengths.size() || Math.abs(sum - type.real(40)) > EXACT_MM) {
-      throw new Unreadable("the dashes of " + type.text(2) + " do not add up");
-    }
+    must(
+        type.whole(73) == lengths.size() && Math.abs(sum - type.real(40)) <= EXACT_MM,
+        "the dashes of " + type.text(2) + " do not add up");
   }
 
   private void expectDefined(String table, String name) {
@@ -211,19 +201,17 @@ public final class DxfProof {
         file.tables().get(table).entries().stream()
             .anyMatch(
                 entry -> entry.all(2).stream().anyMatch(found -> found.equalsIgnoreCase(name)));
-    if (!defined) {
-      mismatches.add(table + " " + name + " is used but not defined");
-    }
+    expect(defined, table + " " + name + " is used but not defined");
   }
 
   private void entity(DxfRecord entity) throws Unreadable {
-    Set<Integer> known = GROUPS.get(entity.type());
+    Kind known = KINDS.get(entity.type());
     must(known != null, "an entity of the kind " + entity.type());
     for (DxfRecord.Group group : entity.groups()) {
       boolean common =
           ANY_R12.contains(group.code())
               || version == DxfVersion.R2000 && ANY_R2000.contains(group.code());
-      if (!common && !known.contains(group.code())) {
+      if (!common && !known.groups.contains(group.code())) {
         throw new Unreadable("a " + entity.type() + " with a group " + group.code());
       }
     }
@@ -231,18 +219,16 @@ public final class DxfProof {
     if (entity.has(6)) {
       expectDefined("LTYPE", entity.text(6));
     }
-    if (version == DxfVersion.R2000 && !entity.all(100).equals(MARKERS.get(entity.type()))) {
-      mismatches.add("a " + entity.type() + " without the markers of its parts");
-    }
+    expect(
+        version == DxfVersion.R12 || entity.all(100).equals(known.markers),
+        "a " + entity.type() + " without the markers of its parts");
     Vec2 at = entity.point(10);
     switch (entity.type()) {
-      case "LINE" -> straights.add(new Straight(at, entity.point(11)));
-      case "CIRCLE" -> rounds.add(new Round(at, radius(entity)));
+      case "LINE" -> straights.add(new Proof.Bar("LINE", at, entity.point(11)));
+      case "CIRCLE" -> rounds.add(new Proof.RoundHole("CIRCLE", at, radius(entity)));
       case "ARC" -> {
         radius(entity);
-        if (entity.real(50) == entity.real(51)) {
-          mismatches.add("an ARC that ends where it begins");
-        }
+        expect(entity.real(50) != entity.real(51), "an ARC that ends where it begins");
       }
       case "SOLID" -> {
         entity.point(11);
@@ -271,58 +257,42 @@ public final class DxfProof {
 
   private void compare(Proof proof) {
     if (proof instanceof Proof.RoundHole hole) {
+      Vec2 centre = hole.centre().minus(datum);
       compare(
-          hole.name(),
+          new Proof.RoundHole(hole.name(), centre, hole.radiusMm()),
           rounds,
-          round ->
-              Math.max(
-                  round.centre.distanceTo(hole.centre().minus(datum)),
-                  Math.abs(round.radiusMm - hole.radiusMm())),
-          DxfProof::words,
-          new Round(hole.centre().minus(datum), hole.radiusMm()));
+          Proof.RoundHole::offMm,
+          DxfProof::words);
     } else if (proof instanceof Proof.Bar bar) {
       Vec2 from = bar.from().minus(datum);
       Vec2 to = bar.to().minus(datum);
-      compare(
-          bar.name(),
-          straights,
-          line ->
-              Math.min(
-                  Math.max(line.from.distanceTo(from), line.to.distanceTo(to)),
-                  Math.max(line.to.distanceTo(from), line.from.distanceTo(to))),
-          DxfProof::words,
-          new Straight(from, to));
+      compare(new Proof.Bar(bar.name(), from, to), straights, Proof.Bar::offMm, DxfProof::words);
     } else {
       throw new IllegalStateException("no way to prove " + proof);
     }
   }
 
-  private <T> void compare(
-      String name,
-      List<T> found,
-      ToDoubleFunction<T> offMm,
-      Function<T, String> words,
-      T expected) {
-    Optional<T> best = found.stream().min(Comparator.comparingDouble(offMm));
-    // Written so that a value that is no number counts as a mismatch.
-    if (!(best.isPresent() && offMm.applyAsDouble(best.get()) <= EXACT_MM)) {
-      mismatches.add(
-          "%s: %s not found; %s"
-              .formatted(
-                  name,
-                  words.apply(expected),
-                  best.map(b -> "the nearest: " + words.apply(b))
-                      .orElse("there is nothing of the kind")));
-    }
+  private <T extends Proof> void compare(
+      T wanted, List<T> found, ToDoubleBiFunction<T, T> offMm, Function<T, String> words) {
+    Optional<T> best =
+        found.stream().min(Comparator.comparingDouble(f -> offMm.applyAsDouble(wanted, f)));
+    expect(
+        best.isPresent() && offMm.applyAsDouble(wanted, best.get()) <= EXACT_MM,
+        "%s: %s not found; %s"
+            .formatted(
+                wanted.name(),
+                words.apply(wanted),
+                best.map(b -> "the nearest: " + words.apply(b))
+                    .orElse("there is nothing of the kind")));
   }
 
-  private static String words(Round round) {
+  private static String words(Proof.RoundHole round) {
     return "CIRCLE of radius %s mm about %s"
-        .formatted(Numbers.fixed(round.radiusMm, DECIMALS), words(round.centre));
+        .formatted(Numbers.fixed(round.radiusMm(), DECIMALS), words(round.centre()));
   }
 
-  private static String words(Straight line) {
-    return "LINE from " + words(line.from) + " to " + words(line.to);
+  private static String words(Proof.Bar line) {
+    return "LINE from " + words(line.from()) + " to " + words(line.to());
   }
 
   private static String words(Vec2 p) {

@@ -13,18 +13,6 @@ public final class DxfWriter {
   private DxfWriter() {}
 
   /**
-   * Writes a drawing, origin at the paper's lower left corner.
-   *
-   * @param page the drawing, without a window and with a true print scale
-   * @param version the form
-   * @return the file, ASCII, lines ending in carriage return and line feed
-   * @throws IllegalArgumentException as {@link #write(Page, DxfVersion, Vec2)} does
-   */
-  public static byte[] write(Page page, DxfVersion version) {
-    return write(page, version, Vec2.ZERO);
-  }
-
-  /**
    * Writes a drawing. One unit is one mm, x to the right, y up; the paper's size only sets extents
    * and limits. Layers in use are named after {@link Layer#id()} in capitals; their order is the
    * order of entities.

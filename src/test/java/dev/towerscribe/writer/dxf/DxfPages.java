@@ -185,4 +185,14 @@ final class DxfPages {
   static Page withProofs(Page page, List<Proof> proofs) {
     return SamplePages.withProofs(page, proofs);
   }
+
+  /** A page's file, its origin the paper's lower left corner. */
+  static byte[] write(Page page, DxfVersion version) {
+    return DxfWriter.write(page, version, Vec2.ZERO);
+  }
+
+  /** What is wrong with such a file. */
+  static List<String> check(byte[] dxf, Page page, DxfVersion version) {
+    return DxfProof.check(dxf, page, version, Vec2.ZERO);
+  }
 }

@@ -44,11 +44,11 @@ class DxfProofTest {
               new Proof.Bar("bar", new Vec2(120, 20), new Vec2(20, 20))));
 
   private static String write(DxfVersion version) {
-    return new String(DxfWriter.write(SMALL, version), StandardCharsets.US_ASCII);
+    return new String(DxfPages.write(SMALL, version), StandardCharsets.US_ASCII);
   }
 
   private static List<String> check(String dxf, DxfVersion version) {
-    return DxfProof.check(dxf.getBytes(StandardCharsets.ISO_8859_1), SMALL, version);
+    return DxfPages.check(dxf.getBytes(StandardCharsets.ISO_8859_1), SMALL, version);
   }
 
   @ParameterizedTest
@@ -57,7 +57,7 @@ class DxfProofTest {
     assertThat(check(write(version), version)).isEmpty();
     Page page = DxfPages.everything();
     assertThat(page.proofs()).hasSizeGreaterThan(4);
-    assertThat(DxfProof.check(DxfWriter.write(page, version), page, version)).isEmpty();
+    assertThat(DxfPages.check(DxfPages.write(page, version), page, version)).isEmpty();
   }
 
   @ParameterizedTest
@@ -92,7 +92,7 @@ class DxfProofTest {
     byte[] whole = write(version).getBytes(StandardCharsets.US_ASCII);
     // By steps that share no factor with the lengths of pairs, and all of the last bytes.
     for (int length = 0; length < whole.length; length += length < whole.length - 60 ? 29 : 1) {
-      assertThat(DxfProof.check(Arrays.copyOf(whole, length), SMALL, version))
+      assertThat(DxfPages.check(Arrays.copyOf(whole, length), SMALL, version))
           .as("%s bytes", length)
           .isNotEmpty();
     }
@@ -227,7 +227,7 @@ class DxfProofTest {
   @Test
   void sparesNoRoundingBeyondAMillionthOfAMillimetre() {
     for (DxfVersion version : DxfVersion.values()) {
-      byte[] dxf = DxfWriter.write(SMALL, version);
+      byte[] dxf = DxfPages.write(SMALL, version);
       for (double off : new double[] {0.9e-6, 1.1e-6}) {
         Page moved =
             DxfPages.withProofs(
@@ -236,7 +236,7 @@ class DxfProofTest {
                     new Proof.RoundHole("hole A", new Vec2(50, 170 - off), 4.5),
                     new Proof.RoundHole("hole B", new Vec2(50, 170), 4.5 + off),
                     new Proof.Bar("bar", new Vec2(120 + off, 20), new Vec2(20, 20))));
-        assertThat(DxfProof.check(dxf, moved, version)).hasSize(off < 1e-6 ? 0 : 3);
+        assertThat(DxfPages.check(dxf, moved, version)).hasSize(off < 1e-6 ? 0 : 3);
       }
     }
   }
@@ -251,7 +251,7 @@ class DxfProofTest {
                 new Item.Line(Layer.CHECK_BARS, new Vec2(70, 20), new Vec2(120, 20), Pen.OUTLINE)),
             SMALL.proofs());
     for (DxfVersion version : DxfVersion.values()) {
-      assertThat(DxfProof.check(DxfWriter.write(page, version), page, version))
+      assertThat(DxfPages.check(DxfPages.write(page, version), page, version))
           .hasSize(2)
           .anySatisfy(line -> assertThat(line).contains("hole A", "nothing of the kind"))
           .anySatisfy(line -> assertThat(line).contains("bar", "the nearest", "(70.0000000, "));

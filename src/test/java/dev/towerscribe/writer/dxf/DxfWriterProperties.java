@@ -70,11 +70,11 @@ class DxfWriterProperties {
       }
     }
     for (DxfVersion version : DxfVersion.values()) {
-      byte[] dxf = DxfWriter.write(page, version);
-      assertThat(DxfProof.check(dxf, page, version)).isEmpty();
-      assertThat(DxfProof.check(dxf, DxfPages.withProofs(page, moved), version))
+      byte[] dxf = DxfPages.write(page, version);
+      assertThat(DxfPages.check(dxf, page, version)).isEmpty();
+      assertThat(DxfPages.check(dxf, DxfPages.withProofs(page, moved), version))
           .hasSameSizeAs(moved);
-      assertThat(DxfWriter.write(page, version)).isEqualTo(dxf);
+      assertThat(DxfPages.write(page, version)).isEqualTo(dxf);
     }
   }
 
@@ -91,7 +91,7 @@ class DxfWriterProperties {
         continue;
       }
       List<Found> found =
-          Pairs.of(DxfWriter.write(DxfPages.of(item), DxfVersion.R12)).entities().stream()
+          Pairs.of(DxfPages.write(DxfPages.of(item), DxfVersion.R12)).entities().stream()
               .map(DxfWriterProperties::found)
               .toList();
       assertThat(found).hasSameSizeAs(edges);
@@ -133,12 +133,12 @@ class DxfWriterProperties {
             List.of(new Item.Circle(Layer.HOLES, at, radius, Pen.OUTLINE, Ink.NONE)),
             List.of(new Proof.RoundHole("hole", at, radius)));
     for (DxfVersion version : DxfVersion.values()) {
-      String dxf = new String(DxfWriter.write(page, version), StandardCharsets.US_ASCII);
+      String dxf = new String(DxfPages.write(page, version), StandardCharsets.US_ASCII);
       List<Integer> digits = digits(dxf);
       int i = digits.get(place % digits.size());
       char other = (char) ('0' + (dxf.charAt(i) - '0' + by) % 10);
       String changed = dxf.substring(0, i) + other + dxf.substring(i + 1);
-      assertThat(DxfProof.check(changed.getBytes(StandardCharsets.US_ASCII), page, version))
+      assertThat(DxfPages.check(changed.getBytes(StandardCharsets.US_ASCII), page, version))
           .as("%s for %s at %s", other, dxf.charAt(i), i)
           .isNotEmpty();
     }

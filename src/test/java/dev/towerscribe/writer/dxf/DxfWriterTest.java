@@ -33,11 +33,11 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 class DxfWriterTest {
   private static String ascii(Page page, DxfVersion version) {
-    return new String(DxfWriter.write(page, version), StandardCharsets.US_ASCII);
+    return new String(DxfPages.write(page, version), StandardCharsets.US_ASCII);
   }
 
   private static List<String> entities(DxfVersion version, Item... items) {
-    return Pairs.of(DxfWriter.write(DxfPages.of(items), version)).entities().stream()
+    return Pairs.of(DxfPages.write(DxfPages.of(items), version)).entities().stream()
         .map(Pairs::toString)
         .toList();
   }
@@ -48,7 +48,7 @@ class DxfWriterTest {
 
   /** Kinds of the entities in order. */
   private static List<String> kinds(Item... items) {
-    return Pairs.of(DxfWriter.write(DxfPages.of(items), DxfVersion.R12)).entities().stream()
+    return Pairs.of(DxfPages.write(DxfPages.of(items), DxfVersion.R12)).entities().stream()
         .map(e -> e.text(0))
         .toList();
   }
@@ -99,23 +99,23 @@ class DxfWriterTest {
             page.items(),
             Optional.empty(),
             List.of());
-    assertThatThrownBy(() -> DxfWriter.write(scaled, DxfVersion.R12))
+    assertThatThrownBy(() -> DxfPages.write(scaled, DxfVersion.R12))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("scale");
     Page windowed = SamplePages.everything(PrintScale.TRUE);
-    assertThatThrownBy(() -> DxfWriter.write(windowed, DxfVersion.R2000))
+    assertThatThrownBy(() -> DxfPages.write(windowed, DxfVersion.R2000))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("window");
     for (double radius : new double[] {0, -1, Double.NaN}) {
       Page page0 = DxfPages.of(new Item.Circle(Layer.HOLES, Vec2.ZERO, radius, Pen.THIN, Ink.NONE));
-      assertThatThrownBy(() -> DxfWriter.write(page0, DxfVersion.R12))
+      assertThatThrownBy(() -> DxfPages.write(page0, DxfVersion.R12))
           .isInstanceOf(IllegalArgumentException.class)
           .hasMessageContaining("radius");
     }
     for (String content :
         List.of("bolt \u4E2D", "smile \uD83D\uDE00", "line\nbreak", "bell\u0007")) {
       Page page1 = DxfPages.of(DxfPages.text(9, 9, Align.START, 0, content, Ink.BLACK));
-      assertThatThrownBy(() -> DxfWriter.write(page1, DxfVersion.R12))
+      assertThatThrownBy(() -> DxfPages.write(page1, DxfVersion.R12))
           .as(content)
           .isInstanceOf(IllegalArgumentException.class)
           .hasMessageContaining("cannot write");
@@ -246,7 +246,7 @@ class DxfWriterTest {
     double width = Lettering.width("HxH", 3.5);
     for (Align align : Align.values()) {
       Page page = DxfPages.of(DxfPages.text(40, 50, align, 90, "HxH", Ink.BLACK));
-      Pairs text = Pairs.of(DxfWriter.write(page, version)).entities().get(0);
+      Pairs text = Pairs.of(DxfPages.write(page, version)).entities().get(0);
       assertThat(text.text(0)).isEqualTo("TEXT");
       assertThat(text.real(40)).isEqualTo(3.5);
       assertThat(text.real(50)).isEqualTo(90);
@@ -326,7 +326,7 @@ class DxfWriterTest {
   @ParameterizedTest
   @EnumSource(DxfVersion.class)
   void dashesAreThePensOwn(DxfVersion version) {
-    Pairs file = Pairs.of(DxfWriter.write(DxfPages.everything(), version));
+    Pairs file = Pairs.of(DxfPages.write(DxfPages.everything(), version));
     String all = file.toString().replace(" 74=0", "");
     // Independent: the sums of the pens' dashes and gaps, 12 + 2 + 1 + 2 and so on.
     assertThat(all)
@@ -341,7 +341,7 @@ class DxfWriterTest {
   void entitiesStandInTheOrderOfLayers(DxfVersion version) {
     List<String> order = Arrays.stream(Layer.values()).map(DxfLayers::name).toList();
     List<Integer> places =
-        Pairs.of(DxfWriter.write(DxfPages.everything(), version)).entities().stream()
+        Pairs.of(DxfPages.write(DxfPages.everything(), version)).entities().stream()
             .map(e -> order.indexOf(e.text(8)))
             .toList();
     assertThat(places).isSorted().hasSizeGreaterThan(80);
@@ -352,7 +352,7 @@ class DxfWriterTest {
   void theBarIsALineOfAHundredOnItsOwnLayer() {
     // Independent: the bars are 100 mm.
     List<Pairs> bars =
-        Pairs.of(DxfWriter.write(DxfPages.everything(), DxfVersion.R12)).entities("LINE").stream()
+        Pairs.of(DxfPages.write(DxfPages.everything(), DxfVersion.R12)).entities("LINE").stream()
             .filter(line -> line.text(8).equals("CHECK-BARS"))
             .toList();
     assertThat(bars)
@@ -376,14 +376,14 @@ class DxfWriterTest {
   @ParameterizedTest
   @EnumSource(DxfVersion.class)
   void writesTheSameBytesWhereverAndWhenever(DxfVersion version) {
-    byte[] first = DxfWriter.write(DxfPages.everything(), version);
+    byte[] first = DxfPages.write(DxfPages.everything(), version);
     Locale locale = Locale.getDefault();
     TimeZone zone = TimeZone.getDefault();
     try {
       for (String tag : List.of("de-DE", "ar-EG-u-nu-arab", "tr-TR", "hi-IN-u-nu-deva")) {
         Locale.setDefault(Locale.forLanguageTag(tag));
         TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Kiritimati"));
-        assertThat(DxfWriter.write(DxfPages.everything(), version)).as(tag).isEqualTo(first);
+        assertThat(DxfPages.write(DxfPages.everything(), version)).as(tag).isEqualTo(first);
       }
     } finally {
       Locale.setDefault(locale);
