@@ -25,43 +25,35 @@ final class DxfFrame {
   /** Colour number: black on white, white on black. */
   private static final int AGAINST_GROUND = 7;
 
+  // Handles of what is spoken of before it is written.
+  private static final String ROOT = "1";
+  private static final String GROUPS = "2";
+  private static final String LAYOUTS = "3";
+  private static final String LINE_STYLES = "4";
+  private static final String PLOT_STYLES = "5";
+  private static final String PLAIN_PLOT_STYLE = "6";
+  private static final String PLAIN_LINE_STYLE = "7";
+  private static final String PAPER_SPACE = "9";
+  private static final String MODEL_LAYOUT = "A";
+  private static final String PAPER_LAYOUT = "B";
+  private static final String LETTERING = "C";
+
+  /** Handle of the block record that owns the entities. */
+  static final String MODEL_SPACE = "8";
+
   private final Page page;
   private final Vec2 datum;
   private final DxfVersion version;
   private final List<Layer> layers;
-  private int handles;
 
-  private final String root;
-  private final String groups;
-  private final String layouts;
-  private final String lineStyles;
-  private final String plotStyles;
-  private final String plainPlotStyle;
-  private final String plainLineStyle;
-  private final String modelSpace;
-  private final String paperSpace;
-  private final String modelLayout;
-  private final String paperLayout;
-  private final String textStyle;
+  /** The last handle given; those above are the first twelve. */
+  private int handles = 12;
 
   DxfFrame(Page page, DxfVersion version, Vec2 datum, List<Layer> layers) {
     this.page = page;
     this.datum = datum;
     this.version = version;
     this.layers = List.copyOf(layers);
-    // Those that are spoken of before they are written.
-    root = nextHandle();
-    groups = nextHandle();
-    layouts = nextHandle();
-    lineStyles = nextHandle();
-    plotStyles = nextHandle();
-    plainPlotStyle = nextHandle();
-    plainLineStyle = nextHandle();
-    modelSpace = nextHandle();
-    paperSpace = nextHandle();
-    modelLayout = nextHandle();
-    paperLayout = nextHandle();
-    textStyle = nextHandle();
   }
 
   /** The next handle that is free, capital hexadecimal digits. */
@@ -72,11 +64,6 @@ final class DxfFrame {
 
   private static String hex(int handle) {
     return Integer.toHexString(handle).toUpperCase(Locale.ROOT);
-  }
-
-  /** Handle of the block record that owns the entities. */
-  String modelSpace() {
-    return modelSpace;
   }
 
   /** How wide letters are set, 1 being as the font has them. */
@@ -146,15 +133,15 @@ final class DxfFrame {
     if (is2000()) {
       dimensionStyles(out);
       String blocks = beginTable(out, "BLOCK_RECORD", 2);
-      blockRecord(out, blocks, modelSpace, "*Model_Space", modelLayout);
-      blockRecord(out, blocks, paperSpace, "*Paper_Space", paperLayout);
+      blockRecord(out, blocks, MODEL_SPACE, "*Model_Space", MODEL_LAYOUT);
+      blockRecord(out, blocks, PAPER_SPACE, "*Paper_Space", PAPER_LAYOUT);
       endTable(out);
     }
     out.endSection();
     out.beginSection("BLOCKS");
     if (is2000()) {
-      block(out, "*Model_Space", modelSpace, false);
-      block(out, "*Paper_Space", paperSpace, true);
+      block(out, "*Model_Space", MODEL_SPACE, false);
+      block(out, "*Paper_Space", PAPER_SPACE, true);
     }
     out.endSection();
   }
@@ -255,13 +242,13 @@ final class DxfFrame {
     out.text(2, name).whole(70, 0).whole(62, colour).text(6, DxfLineType.CONTINUOUS.name());
     if (is2000()) {
       // The usual width, where an entity does not say its own.
-      out.whole(370, -3).text(390, plainPlotStyle);
+      out.whole(370, -3).text(390, PLAIN_PLOT_STYLE);
     }
   }
 
   private void textStyles(DxfGroups out) {
     String table = beginTable(out, "STYLE", 1);
-    beginEntry(out, "STYLE", table, "AcDbTextStyleTableRecord", 5, textStyle);
+    beginEntry(out, "STYLE", table, "AcDbTextStyleTableRecord", 5, LETTERING);
     out.text(2, TEXT_STYLE).whole(70, 0);
     out.length(40, 0).length(41, widthFactor()).length(50, 0).whole(71, 0).length(42, 3.5);
     // Release 12 knows only fonts of strokes; "txt" is the one that comes with every program. The
@@ -274,7 +261,7 @@ final class DxfFrame {
     String table = beginTable(out, "DIMSTYLE", 1);
     out.text(100, "AcDbDimStyleTable").whole(71, 0);
     beginEntry(out, "DIMSTYLE", table, "AcDbDimStyleTableRecord", 105, nextHandle());
-    out.text(2, "STANDARD").whole(70, 0).text(340, textStyle);
+    out.text(2, "STANDARD").whole(70, 0).text(340, LETTERING);
     endTable(out);
   }
 
@@ -305,24 +292,24 @@ final class DxfFrame {
       return;
     }
     out.beginSection("OBJECTS");
-    beginDictionary(out, "DICTIONARY", root, NO_OWNER);
-    entry(out, "ACAD_GROUP", groups);
-    entry(out, "ACAD_LAYOUT", layouts);
-    entry(out, "ACAD_MLINESTYLE", lineStyles);
-    entry(out, "ACAD_PLOTSTYLENAME", plotStyles);
-    beginDictionary(out, "DICTIONARY", groups, root);
-    beginDictionary(out, "DICTIONARY", layouts, root);
-    entry(out, "Layout1", paperLayout);
-    entry(out, "Model", modelLayout);
-    beginDictionary(out, "DICTIONARY", lineStyles, root);
-    entry(out, "STANDARD", plainLineStyle);
-    beginDictionary(out, "ACDBDICTIONARYWDFLT", plotStyles, root);
-    entry(out, "Normal", plainPlotStyle);
-    out.text(100, "AcDbDictionaryWithDefault").text(340, plainPlotStyle);
-    out.text(0, "ACDBPLACEHOLDER").text(5, plainPlotStyle).text(330, plotStyles);
+    beginDictionary(out, "DICTIONARY", ROOT, NO_OWNER);
+    entry(out, "ACAD_GROUP", GROUPS);
+    entry(out, "ACAD_LAYOUT", LAYOUTS);
+    entry(out, "ACAD_MLINESTYLE", LINE_STYLES);
+    entry(out, "ACAD_PLOTSTYLENAME", PLOT_STYLES);
+    beginDictionary(out, "DICTIONARY", GROUPS, ROOT);
+    beginDictionary(out, "DICTIONARY", LAYOUTS, ROOT);
+    entry(out, "Layout1", PAPER_LAYOUT);
+    entry(out, "Model", MODEL_LAYOUT);
+    beginDictionary(out, "DICTIONARY", LINE_STYLES, ROOT);
+    entry(out, "STANDARD", PLAIN_LINE_STYLE);
+    beginDictionary(out, "ACDBDICTIONARYWDFLT", PLOT_STYLES, ROOT);
+    entry(out, "Normal", PLAIN_PLOT_STYLE);
+    out.text(100, "AcDbDictionaryWithDefault").text(340, PLAIN_PLOT_STYLE);
+    out.text(0, "ACDBPLACEHOLDER").text(5, PLAIN_PLOT_STYLE).text(330, PLOT_STYLES);
     doubleLineStyle(out);
-    layout(out, modelLayout, "Model", modelSpace, true);
-    layout(out, paperLayout, "Layout1", paperSpace, false);
+    layout(out, MODEL_LAYOUT, "Model", MODEL_SPACE, true);
+    layout(out, PAPER_LAYOUT, "Layout1", PAPER_SPACE, false);
     out.endSection();
   }
 
@@ -336,7 +323,7 @@ final class DxfFrame {
 
   /** A style of double lines; not used, but programs look for one of this name. */
   private void doubleLineStyle(DxfGroups out) {
-    out.text(0, "MLINESTYLE").text(5, plainLineStyle).text(330, lineStyles);
+    out.text(0, "MLINESTYLE").text(5, PLAIN_LINE_STYLE).text(330, LINE_STYLES);
     out.text(100, "AcDbMlineStyle").text(2, "STANDARD").whole(70, 0).text(3, "");
     out.whole(62, 256).length(51, 90).length(52, 90).whole(71, 2);
     out.length(49, 0.5).whole(62, 256).text(6, "BYLAYER");
@@ -345,7 +332,7 @@ final class DxfFrame {
 
   private void layout(DxfGroups out, String handle, String name, String space, boolean model) {
     Vec2 corner = new Vec2(page.widthMm(), page.heightMm());
-    out.text(0, "LAYOUT").text(5, handle).text(330, layouts);
+    out.text(0, "LAYOUT").text(5, handle).text(330, LAYOUTS);
     out.text(100, "AcDbPlotSettings").text(1, "").text(2, "none_device").text(4, "").text(6, "");
     for (int margin = 40; margin <= 43; margin++) {
       out.length(margin, 0);

@@ -42,13 +42,16 @@ final class DxfHandles {
     for (DxfRecord record : all) {
       handles.take(record);
     }
-    for (DxfRecord record : all) {
-      handles.follow(record);
-    }
+    all.forEach(handles::follow);
     handles.owners(file);
     long seed = number(file.variable("$HANDSEED").text(5));
-    if (handles.byHandle.keySet().stream().anyMatch(h -> number(h) >= seed)) {
-      complaints.add("the seed of handles is not past all handles");
+    boolean past = handles.byHandle.keySet().stream().allMatch(h -> number(h) < seed);
+    handles.expect(past, "the seed of handles is not past all handles");
+  }
+
+  private void expect(boolean holds, String complaint) {
+    if (!holds) {
+      complaints.add(complaint);
     }
   }
 
@@ -99,9 +102,8 @@ final class DxfHandles {
     if (spaces != null) {
       for (DxfRecord space : spaces.entries()) {
         spaceByName.put(space.text(2), handle(space));
-        if (space.text(340).equals(NONE)) {
-          complaints.add("the block record " + space.text(2) + " has no layout");
-        }
+        boolean laid = !space.text(340).equals(NONE);
+        expect(laid, "the block record " + space.text(2) + " has no layout");
       }
     }
     String model = spaceByName.get("*Model_Space");
@@ -115,17 +117,13 @@ final class DxfHandles {
     String within = NONE;
     for (DxfRecord part : file.section("BLOCKS")) {
       if (part.type().equals("BLOCK")) {
-        within = spaceByName.remove(part.text(2));
-        if (within == null) {
-          complaints.add("the block " + part.text(2) + " has no block record");
-          within = NONE;
-        }
+        boolean known = spaceByName.containsKey(part.text(2));
+        expect(known, "the block " + part.text(2) + " has no block record");
+        within = known ? spaceByName.remove(part.text(2)) : NONE;
       }
       expectOwner(part, within);
     }
-    if (!spaceByName.isEmpty()) {
-      complaints.add("a block record has no block");
-    }
+    expect(spaceByName.isEmpty(), "a block record has no block");
     objects(file.section("OBJECTS"));
   }
 
@@ -143,16 +141,15 @@ final class DxfHandles {
       }
     }
     for (DxfRecord object : objects.subList(1, objects.size())) {
-      if (!named.contains(owner(object) + ">" + handle(object))) {
-        complaints.add("a " + object.type() + " is not named by its owner");
-      }
+      boolean byOwner = named.contains(owner(object) + ">" + handle(object));
+      expect(byOwner, "a " + object.type() + " is not named by its owner");
     }
   }
 
   private void expectOwner(DxfRecord record, String expected) throws Unreadable {
-    if (!owner(record).equals(expected)) {
-      complaints.add(
-          "a " + record.type() + " is owned by " + owner(record) + " instead of " + expected);
-    }
+    String owner = owner(record);
+    expect(
+        owner.equals(expected),
+        "a %s is owned by %s instead of %s".formatted(record.type(), owner, expected));
   }
 }

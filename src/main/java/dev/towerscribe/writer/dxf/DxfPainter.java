@@ -263,7 +263,7 @@ final class DxfPainter implements Item.Visitor {
   private void beginEntity(String type, Layer layer) {
     out.text(0, type);
     if (version == DxfVersion.R2000) {
-      out.text(5, frame.nextHandle()).text(330, frame.modelSpace());
+      out.text(5, frame.nextHandle()).text(330, DxfFrame.MODEL_SPACE);
     }
     subclass("AcDbEntity");
     out.text(8, DxfLayers.name(layer));

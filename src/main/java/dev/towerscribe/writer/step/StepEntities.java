@@ -5,6 +5,7 @@ import dev.towerscribe.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /** The numbered entities of a data section as they are written, in the order they were added. */
@@ -23,12 +24,7 @@ final class StepEntities {
 
   /** The reference to an entity of this text, which is added the first time only. */
   private String once(String text) {
-    String known = shared.get(text);
-    if (known == null) {
-      known = add(text);
-      shared.put(text, known);
-    }
-    return known;
+    return shared.computeIfAbsent(text, this::add);
   }
 
   String point(Vec3 p) {
@@ -83,7 +79,7 @@ final class StepEntities {
           out.append(plain);
         }
       } else {
-        String hex = Integer.toHexString(character).toUpperCase(java.util.Locale.ROOT);
+        String hex = Integer.toHexString(character).toUpperCase(Locale.ROOT);
         int width = directive.equals("\\X2\\") ? 4 : 8;
         out.append("0".repeat(width - hex.length())).append(hex);
       }

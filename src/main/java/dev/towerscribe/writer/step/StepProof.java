@@ -9,6 +9,8 @@ import dev.towerscribe.quantity.Numbers;
 import dev.towerscribe.quantity.Tolerances;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
 
 /** Reads a written STEP file anew and compares the solid in it with the part it must hold. */
 public final class StepProof {
@@ -73,20 +75,19 @@ public final class StepProof {
   /** A flat part's box is that of its edges: each wall is straight between two level edges. */
   private static void checkBox(
       List<StepShape.Face> faces, FlatSolid solid, List<String> mismatches) {
-    double lowest = Double.POSITIVE_INFINITY;
-    double highest = Double.NEGATIVE_INFINITY;
-    Box box = Box.around(flat(faces.get(0).loops().get(0).uses().get(0).from()), 0);
-    for (StepShape.Face face : faces) {
-      for (StepShape.Loop loop : face.loops()) {
-        for (StepShape.Use use : loop.uses()) {
-          for (Vec3 p : extremes(use.edge())) {
-            lowest = Math.min(lowest, p.z());
-            highest = Math.max(highest, p.z());
-            box = box.union(Box.around(flat(p), 0));
-          }
-        }
-      }
-    }
+    List<Vec3> points =
+        faces.stream()
+            .flatMap(face -> face.loops().stream())
+            .flatMap(loop -> loop.uses().stream())
+            .flatMap(use -> extremes(use.edge()).stream())
+            .toList();
+    double lowest = points.stream().mapToDouble(Vec3::z).min().orElseThrow();
+    double highest = points.stream().mapToDouble(Vec3::z).max().orElseThrow();
+    Box box =
+        points.stream()
+            .map(p -> Box.around(new Vec2(p.x(), p.y()), 0))
+            .reduce(Box::union)
+            .orElseThrow();
     Box wanted = solid.outline().bounds();
     boolean same =
         near(box.minX(), wanted.minX())
@@ -124,15 +125,9 @@ public final class StepProof {
     return Math.abs(a - b) <= Tolerances.COMPUTED_MM;
   }
 
-  private static Vec2 flat(Vec3 p) {
-    return new Vec2(p.x(), p.y());
-  }
-
   private static String text(Box box, double lowMm, double highMm) {
-    StringBuilder out = new StringBuilder();
-    for (double mm : new double[] {box.minX(), box.minY(), lowMm, box.maxX(), box.maxY(), highMm}) {
-      out.append(out.length() == 0 ? "" : ", ").append(Numbers.plain(mm, DECIMALS));
-    }
-    return out.toString();
+    return DoubleStream.of(box.minX(), box.minY(), lowMm, box.maxX(), box.maxY(), highMm)
+        .mapToObj(mm -> Numbers.plain(mm, DECIMALS))
+        .collect(Collectors.joining(", "));
   }
 }

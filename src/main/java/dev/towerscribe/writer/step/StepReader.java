@@ -139,21 +139,21 @@ final class StepReader {
   private StepShape.Surface surface(int id) throws Unreadable {
     StepValue.Items surface = entity(id);
     StepShape.Placement at = placement(surface.ref(1));
-    switch (surface.keyword()) {
-      case "PLANE":
-        return new StepShape.Plane(at);
-      case "CYLINDRICAL_SURFACE":
+    return switch (surface.keyword()) {
+      case "PLANE" -> new StepShape.Plane(at);
+      case "CYLINDRICAL_SURFACE" -> {
         must(isRadius(surface.real(2)), "a cylinder without radius, #" + id);
-        return new StepShape.Round(at, surface.real(2), 0, false);
-      case "CONICAL_SURFACE":
+        yield new StepShape.Round(at, surface.real(2), 0, false);
+      }
+      case "CONICAL_SURFACE" -> {
         double half = surface.real(3);
         must(
             isRadius(surface.real(2)) && half > 0 && half < Math.PI / 2,
             "a cone without radius or angle, #" + id);
-        return new StepShape.Round(at, surface.real(2), Math.tan(half), true);
-      default:
-        throw new Unreadable("a surface of kind " + surface.keyword());
-    }
+        yield new StepShape.Round(at, surface.real(2), Math.tan(half), true);
+      }
+      default -> throw new Unreadable("a surface of kind " + surface.keyword());
+    };
   }
 
   private static boolean isRadius(double mm) {

@@ -34,46 +34,35 @@ sealed interface StepValue {
       return new Unreadable(keyword + ": parameter " + (i + 1) + " is not " + what);
     }
 
-    private StepValue at(int i) throws Unreadable {
-      if (i >= values.size()) {
-        throw not("there", i);
+    private <T extends StepValue> T at(int i, Class<T> kind, String what) throws Unreadable {
+      if (i < values.size() && kind.isInstance(values.get(i))) {
+        return kind.cast(values.get(i));
       }
-      return values.get(i);
+      throw not(what, i);
     }
 
     int ref(int i) throws Unreadable {
-      if (at(i) instanceof Ref ref) {
-        return ref.id();
-      }
-      throw not("a reference", i);
+      return at(i, Ref.class, "a reference").id();
     }
 
     double real(int i) throws Unreadable {
-      if (at(i) instanceof Real real) {
-        return real.value();
-      }
-      throw not("a number with a point", i);
+      return at(i, Real.class, "a number with a point").value();
     }
 
     String text(int i) throws Unreadable {
-      if (at(i) instanceof Text text) {
-        return text.value();
-      }
-      throw not("a string", i);
+      return at(i, Text.class, "a string").value();
     }
 
     boolean logical(int i) throws Unreadable {
-      if (at(i) instanceof Word word && (word.value().equals("T") || word.value().equals("F"))) {
-        return word.value().equals("T");
+      String word = at(i, Word.class, "a logical value").value();
+      if (!word.equals("T") && !word.equals("F")) {
+        throw not("a logical value", i);
       }
-      throw not("a logical value", i);
+      return word.equals("T");
     }
 
     Items items(int i) throws Unreadable {
-      if (at(i) instanceof Items items) {
-        return items;
-      }
-      throw not("a list", i);
+      return at(i, Items.class, "a list");
     }
 
     List<Integer> refs(int i) throws Unreadable {

@@ -12,7 +12,11 @@ import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.quantity.Numbers;
 import dev.towerscribe.quantity.Tolerances;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.function.Predicate;
 
 /**
@@ -25,29 +29,20 @@ final class StepWalls {
 
   private static final int DECIMALS = 6;
 
-  /** A round face that must be there, in as many pieces as a writer likes. */
-  private static final class RoundWall {
-    final String name;
-    final Arc arc;
-    final double lowMm;
-    final double highMm;
-    final double highRadiusMm;
-    double foundRadians;
-
-    /** The arc is the lower one, its sweep negative where the metal lies outside of it. */
-    RoundWall(String name, Arc arc, double lowMm, double highMm, double highRadiusMm) {
-      this.name = name;
-      this.arc = arc;
-      this.lowMm = lowMm;
-      this.highMm = highMm;
-      this.highRadiusMm = highRadiusMm;
-    }
-  }
+  /**
+   * A round face that must be there, in as many pieces as a writer likes. The arc is the lower one,
+   * its sweep negative where the metal lies outside of it.
+   */
+  private record RoundWall(
+      String name, Arc arc, double lowMm, double highMm, double highRadiusMm) {}
 
   private record Level(double zMm, boolean up) {}
 
   private final FlatSolid solid;
-  private final List<RoundWall> rounds = new ArrayList<>();
+
+  /** What was found of each, radians. */
+  private final Map<RoundWall, Double> rounds = new LinkedHashMap<>();
+
   private final List<Segment> flats = new ArrayList<>();
   private final List<Level> levels = new ArrayList<>();
   private final List<String> faults = new ArrayList<>();
@@ -108,7 +103,7 @@ final class StepWalls {
   private void sides(String name, Contour contour) {
     for (Edge edge : contour.edges()) {
       if (edge instanceof Arc arc) {
-        rounds.add(new RoundWall(name, arc, 0, solid.thicknessMm(), arc.radius()));
+        rounds.put(new RoundWall(name, arc, 0, solid.thicknessMm(), arc.radius()), 0.0);
       } else if (edge instanceof Segment segment) {
         flats.add(segment);
       }
@@ -118,31 +113,28 @@ final class StepWalls {
   private void round(
       String name, Vec2 centre, double lowRadius, double low, double highRadius, double high) {
     Arc circle = new Arc(centre, lowRadius, 0, -2 * Math.PI);
-    rounds.add(new RoundWall(name, circle, low, high, highRadius));
+    rounds.put(new RoundWall(name, circle, low, high, highRadius), 0.0);
   }
 
   private void findRound(StepShape.Face face, StepShape.Round round) {
-    StepShape.EdgeCurve low = null;
-    StepShape.EdgeCurve high = null;
-    for (StepShape.Use use : face.loops().get(0).uses()) {
-      if (use.edge().curve() instanceof StepShape.Circle circle) {
-        if (low == null || circle.at().origin().z() < z(low)) {
-          low = use.edge();
-        }
-        if (high == null || circle.at().origin().z() > z(high)) {
-          high = use.edge();
-        }
-      }
-    }
-    if (low == null || z(low) == z(high) || face.loops().get(0).uses().size() != 4) {
+    List<StepShape.Use> uses = face.loops().get(0).uses();
+    List<StepShape.EdgeCurve> arcs =
+        uses.stream()
+            .map(StepShape.Use::edge)
+            .filter(edge -> edge.curve() instanceof StepShape.Circle)
+            .sorted(Comparator.comparingDouble(StepWalls::z))
+            .toList();
+    if (arcs.size() < 2 || z(arcs.get(0)) == z(arcs.get(arcs.size() - 1)) || uses.size() != 4) {
       faults.add("face #" + face.id() + " is not bounded by two arcs and two lines");
       return;
     }
+    StepShape.EdgeCurve low = arcs.get(0);
+    StepShape.EdgeCurve high = arcs.get(arcs.size() - 1);
     StepShape.Circle lower = (StepShape.Circle) low.curve();
     StepShape.Circle upper = (StepShape.Circle) high.curve();
     Vec3 middle = low.on(lower, 0.5).minus(lower.at().origin());
     double angle = Math.atan2(middle.y(), middle.x());
-    for (RoundWall wall : rounds) {
+    for (RoundWall wall : rounds.keySet()) {
       if (same(lower.at().origin(), wall.arc.centre(), wall.lowMm)
           && same(upper.at().origin(), wall.arc.centre(), wall.highMm)
           && near(lower.radius(), wall.arc.radius())
@@ -150,7 +142,7 @@ final class StepWalls {
           && round.cone() == (wall.arc.radius() != wall.highRadiusMm)
           && face.sense() == wall.arc.sweep() > 0
           && (wall.arc.isFullCircle() || wall.arc.spans(angle))) {
-        wall.foundRadians += low.turn(lower);
+        rounds.merge(wall, low.turn(lower), Double::sum);
         return;
       }
     }
@@ -188,19 +180,20 @@ final class StepWalls {
   }
 
   private void missing() {
-    for (RoundWall wall : rounds) {
-      double wanted = Math.abs(wall.arc.sweep());
-      // Each end may lie off by what two points may before they are two.
-      double room = 2 * Tolerances.SAME_POINT_MM / wall.arc.radius();
-      if (!(Math.abs(wall.foundRadians - wanted) <= room)) {
-        faults.add(
-            wall.name
-                + ": "
-                + Numbers.plain(Math.toDegrees(wall.foundRadians), DECIMALS)
-                + " degrees of a round side that goes round by "
-                + Numbers.plain(Math.toDegrees(wanted), DECIMALS));
-      }
-    }
+    rounds.forEach(
+        (wall, found) -> {
+          double wanted = Math.abs(wall.arc.sweep());
+          // Each end may lie off by what two points may before they are two.
+          double room = 2 * Tolerances.SAME_POINT_MM / wall.arc.radius();
+          if (!(Math.abs(found - wanted) <= room)) {
+            faults.add(
+                "%s: %s degrees of a round side that goes round by %s"
+                    .formatted(
+                        wall.name,
+                        Numbers.plain(Math.toDegrees(found), DECIMALS),
+                        Numbers.plain(Math.toDegrees(wanted), DECIMALS)));
+          }
+        });
     for (Segment segment : flats) {
       faults.add("no face stands from " + at(segment.start()) + " to " + at(segment.end()));
     }
@@ -209,14 +202,11 @@ final class StepWalls {
     }
   }
 
+  /** Takes the first that fits out of a list; false if none does. */
   private static <T> boolean take(List<T> list, Predicate<T> fits) {
-    for (int i = 0; i < list.size(); i++) {
-      if (fits.test(list.get(i))) {
-        list.remove(i);
-        return true;
-      }
-    }
-    return false;
+    Optional<T> first = list.stream().filter(fits).findFirst();
+    first.ifPresent(list::remove);
+    return first.isPresent();
   }
 
   private static boolean meets(Segment segment, StepShape.Use use) {

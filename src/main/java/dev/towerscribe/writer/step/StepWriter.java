@@ -55,17 +55,20 @@ public final class StepWriter {
 
   private static String header(PartName name) {
     String date = name.date().map(Object::toString).orElse(NO_DATE);
-    return "ISO-10303-21;\nHEADER;\nFILE_DESCRIPTION(("
-        + StepEntities.string(name.description())
-        + "),'2;1');\nFILE_NAME("
-        + StepEntities.string(name.name())
-        + ",'"
-        + date
-        + "T00:00:00',(''),("
-        + StepEntities.string(name.organisation())
-        + "),'Towerscribe','Towerscribe','');\nFILE_SCHEMA(('"
-        + SCHEMA
-        + "'));\nENDSEC;\n";
+    return """
+    ISO-10303-21;
+    HEADER;
+    FILE_DESCRIPTION((%s),'2;1');
+    FILE_NAME(%s,'%sT00:00:00',(''),(%s),'Towerscribe','Towerscribe','');
+    FILE_SCHEMA(('%s'));
+    ENDSEC;
+    """
+        .formatted(
+            StepEntities.string(name.description()),
+            StepEntities.string(name.name()),
+            date,
+            StepEntities.string(name.organisation()),
+            SCHEMA);
   }
 
   private static String product(StepEntities entities, String application, PartName name) {
