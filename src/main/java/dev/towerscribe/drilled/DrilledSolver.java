@@ -14,6 +14,7 @@ import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.finding.Severity;
 import dev.towerscribe.geometry.Region;
 import dev.towerscribe.geometry.Vec2;
+import dev.towerscribe.layout.Cuts;
 import dev.towerscribe.layout.JobLayout;
 import dev.towerscribe.layout.Layout;
 import dev.towerscribe.layout.PlacedHole;
@@ -166,7 +167,7 @@ final class DrilledSolver {
   }
 
   private List<EdgeMetal> edges() {
-    Region finished = Layout.finished(planned.job());
+    Region finished = Cuts.of(planned.job()).finished();
     HoleRules rules = planned.job().holes();
     List<EdgeMetal> edges = new ArrayList<>();
     for (PlacedHole hole : planned.holes()) {

@@ -67,12 +67,7 @@ public final class Contour {
    * @return its four sides, counterclockwise from the lower left corner
    */
   public static Contour rectangle(Box b) {
-    return polygon(
-        List.of(
-            new Vec2(b.minX(), b.minY()),
-            new Vec2(b.maxX(), b.minY()),
-            new Vec2(b.maxX(), b.maxY()),
-            new Vec2(b.minX(), b.maxY())));
+    return polygon(b.corners());
   }
 
   /**
@@ -290,7 +285,7 @@ public final class Contour {
     for (int i = 0; i < edges.size(); i++) {
       Vec2 a = starts[i];
       Vec2 b = starts[(i + 1) % starts.length];
-      boolean left = isLeft(a, b, p);
+      boolean left = isLeft(a.x(), a.y(), b.x(), b.y(), p.x(), p.y());
       if (a.y() <= p.y() && p.y() < b.y() && left) {
         winding++;
       } else if (b.y() <= p.y() && p.y() < a.y() && !left) {
@@ -308,12 +303,12 @@ public final class Contour {
   }
 
   /** Whether a point is left of a chord; on it, as if it were moved a trifle right and less up. */
-  private static boolean isLeft(Vec2 a, Vec2 b, Vec2 p) {
-    double side = (b.x() - a.x()) * (p.y() - a.y()) - (b.y() - a.y()) * (p.x() - a.x());
+  static boolean isLeft(double ax, double ay, double bx, double by, double x, double y) {
+    double side = (bx - ax) * (y - ay) - (by - ay) * (x - ax);
     if (side != 0.0) {
       return side > 0;
     }
-    return a.y() == b.y() ? b.x() > a.x() : b.y() < a.y();
+    return ay == by ? bx > ax : by < ay;
   }
 
   /**

@@ -1,6 +1,7 @@
 package dev.towerscribe.geometry;
 
 import dev.towerscribe.geometry.Edge.Arc;
+import java.util.List;
 
 /**
  * The signed depth of points in one region, for callers that ask for millions of them: the figures
@@ -16,22 +17,45 @@ import dev.towerscribe.geometry.Edge.Arc;
 public final class RegionDepths {
   private static final double TURN = 2 * Math.PI;
 
-  private final int count;
-  private final double[] startX;
-  private final double[] startY;
-  private final double[] endX;
-  private final double[] endY;
+  /** An edge from a to b; of an arc the centre c and the radius too, which is zero otherwise. */
+  private record Piece(
+      double ax,
+      double ay,
+      double bx,
+      double by,
+      double cx,
+      double cy,
+      double radius,
+      double sweep) {
+    static Piece of(Edge edge) {
+      Vec2 a = edge.start();
+      Vec2 b = edge.end();
+      if (!(edge instanceof Arc arc)) {
+        return new Piece(a.x(), a.y(), b.x(), b.y(), 0, 0, 0, 0);
+      }
+      Vec2 c = arc.centre();
+      double sweep = arc.isFullCircle() ? Math.copySign(TURN, arc.sweep()) : arc.sweep();
+      return new Piece(a.x(), a.y(), b.x(), b.y(), c.x(), c.y(), arc.radius(), sweep);
+    }
 
-  /** Arcs only: centre, radius (zero for a segment), directions of both ends from the centre. */
-  private final double[] centreX;
+    /** Whether an arc passes the direction of a point from its centre. */
+    private boolean passes(double dx, double dy) {
+      double sign = sweep > 0 ? 1.0 : -1.0;
+      boolean afterStart = sign * ((ax - cx) * dy - (ay - cy) * dx) >= 0;
+      boolean beforeEnd = sign * (dx * (by - cy) - dy * (bx - cx)) >= 0;
+      return Math.abs(sweep) <= Math.PI ? afterStart && beforeEnd : afterStart || beforeEnd;
+    }
 
-  private final double[] centreY;
-  private final double[] radius;
-  private final double[] sweep;
+    private double toSegment(double x, double y) {
+      double ux = bx - ax;
+      double uy = by - ay;
+      double t = ((x - ax) * ux + (y - ay) * uy) / (ux * ux + uy * uy);
+      double k = t <= 0 ? 0 : Math.min(t, 1.0);
+      return squared(ax + k * ux - x, ay + k * uy - y);
+    }
+  }
 
-  /** Whether the contour that an edge belongs to is an outer one. */
-  private final boolean[] outer;
-
+  private final Piece[] pieces;
   private final boolean oneCircle;
 
   /**
@@ -40,36 +64,13 @@ public final class RegionDepths {
    * @param region not empty
    */
   public RegionDepths(Region region) {
-    count = region.contours().stream().mapToInt(c -> c.edges().size()).sum();
-    startX = new double[count];
-    startY = new double[count];
-    endX = new double[count];
-    endY = new double[count];
-    centreX = new double[count];
-    centreY = new double[count];
-    radius = new double[count];
-    sweep = new double[count];
-    outer = new boolean[count];
-    int i = 0;
-    for (Contour contour : region.contours()) {
-      for (Edge edge : contour.edges()) {
-        Vec2 start = edge.start();
-        Vec2 end = edge.end();
-        startX[i] = start.x();
-        startY[i] = start.y();
-        endX[i] = end.x();
-        endY[i] = end.y();
-        outer[i] = contour.signedArea() > 0;
-        if (edge instanceof Arc arc) {
-          centreX[i] = arc.centre().x();
-          centreY[i] = arc.centre().y();
-          radius[i] = arc.radius();
-          sweep[i] = arc.isFullCircle() ? Math.copySign(TURN, arc.sweep()) : arc.sweep();
-        }
-        i++;
-      }
-    }
-    oneCircle = count == 1 && outer[0] && radius[0] > 0;
+    List<Contour> contours = region.contours();
+    pieces =
+        contours.stream()
+            .flatMap(contour -> contour.edges().stream())
+            .map(Piece::of)
+            .toArray(Piece[]::new);
+    oneCircle = pieces.length == 1 && contours.get(0).signedArea() > 0 && pieces[0].radius > 0;
   }
 
   /**
@@ -87,7 +88,7 @@ public final class RegionDepths {
    * @return mm; of no meaning unless {@link #isDisc()}
    */
   public double discRadius() {
-    return radius[0];
+    return pieces[0].radius;
   }
 
   /**
@@ -96,7 +97,7 @@ public final class RegionDepths {
    * @return its first coordinate; of no meaning unless {@link #isDisc()}
    */
   public double discX() {
-    return centreX[0];
+    return pieces[0].cx;
   }
 
   /**
@@ -105,7 +106,7 @@ public final class RegionDepths {
    * @return its second coordinate; of no meaning unless {@link #isDisc()}
    */
   public double discY() {
-    return centreY[0];
+    return pieces[0].cy;
   }
 
   /**
@@ -117,81 +118,46 @@ public final class RegionDepths {
    */
   public double at(double x, double y) {
     if (oneCircle) {
-      double dx = x - centreX[0];
-      double dy = y - centreY[0];
-      return radius[0] - Math.sqrt(dx * dx + dy * dy);
+      Piece disc = pieces[0];
+      return disc.radius - Math.sqrt(squared(x - disc.cx, y - disc.cy));
     }
     double least = Double.POSITIVE_INFINITY;
     int around = 0;
-    for (int i = 0; i < count; i++) {
-      double ax = startX[i];
-      double ay = startY[i];
-      double bx = endX[i];
-      double by = endY[i];
+    for (Piece p : pieces) {
       // Winding as Contour.encloses has it: the polygon of chords, then chord against arc.
-      boolean left = isLeft(ax, ay, bx, by, x, y);
-      int turn = 0;
-      if (ay <= y && y < by && left) {
-        turn = 1;
-      } else if (by <= y && y < ay && !left) {
-        turn = -1;
+      boolean left = Contour.isLeft(p.ax, p.ay, p.bx, p.by, x, y);
+      if (p.ay <= y && y < p.by && left) {
+        around++;
+      } else if (p.by <= y && y < p.ay && !left) {
+        around--;
       }
-      if (radius[i] == 0.0) {
-        least = Math.min(least, toSegment(ax, ay, bx, by, x, y));
+      if (p.radius == 0.0) {
+        least = Math.min(least, p.toSegment(x, y));
+        continue;
+      }
+      double dx = x - p.cx;
+      double dy = y - p.cy;
+      double distance = Math.sqrt(squared(dx, dy));
+      boolean full = Math.abs(p.sweep) == TURN;
+      if (distance < p.radius) {
+        if (p.sweep > 0 && (!left || full)) {
+          around++;
+        } else if (p.sweep < 0 && (left || full)) {
+          around--;
+        }
+      }
+      if (full || p.passes(dx, dy)) {
+        double off = Math.abs(p.radius - distance);
+        least = Math.min(least, off * off);
       } else {
-        double dx = x - centreX[i];
-        double dy = y - centreY[i];
-        double distance = Math.sqrt(dx * dx + dy * dy);
-        boolean full = Math.abs(sweep[i]) == TURN;
-        if (distance < radius[i]) {
-          if (sweep[i] > 0 && (!left || full)) {
-            turn++;
-          } else if (sweep[i] < 0 && (left || full)) {
-            turn--;
-          }
-        }
-        if (full || passes(i, dx, dy)) {
-          double off = Math.abs(radius[i] - distance);
-          least = Math.min(least, off * off);
-        } else {
-          least = Math.min(least, Math.min(squared(ax - x, ay - y), squared(bx - x, by - y)));
-        }
+        least = Math.min(least, Math.min(squared(p.ax - x, p.ay - y), squared(p.bx - x, p.by - y)));
       }
-      around += turn;
     }
     double distance = Math.sqrt(least);
     return around > 0 ? distance : -distance;
   }
 
-  private static boolean isLeft(double ax, double ay, double bx, double by, double x, double y) {
-    double side = (bx - ax) * (y - ay) - (by - ay) * (x - ax);
-    if (side != 0.0) {
-      return side > 0;
-    }
-    return ay == by ? bx > ax : by < ay;
-  }
-
   private static double squared(double x, double y) {
     return x * x + y * y;
-  }
-
-  private static double toSegment(double ax, double ay, double bx, double by, double x, double y) {
-    double ux = bx - ax;
-    double uy = by - ay;
-    double t = ((x - ax) * ux + (y - ay) * uy) / (ux * ux + uy * uy);
-    double k = t <= 0 ? 0 : Math.min(t, 1.0);
-    return squared(ax + k * ux - x, ay + k * uy - y);
-  }
-
-  /** Whether an arc passes the direction of a point from its centre. */
-  private boolean passes(int i, double dx, double dy) {
-    double sx = startX[i] - centreX[i];
-    double sy = startY[i] - centreY[i];
-    double ex = endX[i] - centreX[i];
-    double ey = endY[i] - centreY[i];
-    double sign = sweep[i] > 0 ? 1.0 : -1.0;
-    boolean afterStart = sign * (sx * dy - sy * dx) >= 0;
-    boolean beforeEnd = sign * (dx * ey - dy * ex) >= 0;
-    return Math.abs(sweep[i]) <= Math.PI ? afterStart && beforeEnd : afterStart || beforeEnd;
   }
 }

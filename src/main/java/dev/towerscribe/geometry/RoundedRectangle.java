@@ -24,12 +24,7 @@ public final class RoundedRectangle {
       throw new IllegalArgumentException("a corner of " + radiusMm + " mm in " + box);
     }
     if (radiusMm < Tolerances.SAME_POINT_MM) {
-      return Contour.polygon(
-          List.of(
-              new Vec2(box.minX(), box.minY()),
-              new Vec2(box.maxX(), box.minY()),
-              new Vec2(box.maxX(), box.maxY()),
-              new Vec2(box.minX(), box.maxY())));
+      return Contour.rectangle(box);
     }
     if (Math.max(box.width(), box.height()) - 2 * radiusMm < Tolerances.SAME_POINT_MM) {
       return Contour.circle(box.centre(), radiusMm);

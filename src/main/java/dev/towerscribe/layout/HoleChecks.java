@@ -49,9 +49,7 @@ final class HoleChecks {
 
   private void hole(int i) {
     PlacedHole hole = layout.holes().get(i);
-    judge(i, Kind.EDGE_CUT);
-    judge(i, Kind.EDGE_FACE);
-    judge(i, Kind.EDGE_LANDMARK);
+    List.of(Kind.EDGE_CUT, Kind.EDGE_FACE, Kind.EDGE_LANDMARK).forEach(kind -> judge(i, kind));
     findings.atLeast(
         "edge-plate." + hole.name(),
         About.mm(
@@ -92,58 +90,36 @@ final class HoleChecks {
 
   private Candidate inWords(HoleMargin m, PlacedHole hole) {
     String seat = seatSource(hole);
+    String edge = rule.source();
     return switch (m.kind()) {
       case EDGE_CUT ->
           candidate(
-              m,
-              "edge-cut." + hole.name(),
-              "final cut",
-              rule.source(),
-              "from hole centre to the finished opening",
-              MOVE);
-      case EDGE_FACE ->
-          candidate(
-              m,
-              "edge-land." + hole.name(),
-              "bolting face edge",
-              rule.source(),
-              "from hole centre to the edge of the bolting face",
-              MOVE);
+              m, "edge-cut", "final cut", edge, "from hole centre to the finished opening", MOVE);
+      case EDGE_FACE -> {
+        String meaning = "from hole centre to the edge of the bolting face";
+        yield candidate(m, "edge-land", "bolting face edge", edge, meaning, MOVE);
+      }
       case EDGE_LANDMARK -> {
         String name = tower.landmarks().get(m.thing()).name();
-        yield candidate(
-            m,
-            "edge-landmark." + hole.name() + "." + landmarks.get(m.thing()),
-            name,
-            rule.source(),
-            "from hole centre to the edge of " + name,
-            "An existing hole is an edge too. " + MOVE);
+        String meaning = "from hole centre to the edge of " + name;
+        String advice = "An existing hole is an edge too. " + MOVE;
+        yield candidate(m, "edge-landmark", name, edge, meaning, advice);
       }
-      case SEAT_FACE ->
-          candidate(
-              m,
-              "seat-land." + hole.name(),
-              "washer, bolting face",
-              seat,
-              "from hole centre to the edge of the bolting face, for the washer or nut",
-              "The washer would hang over; turn or shift the plate");
-      case SEAT_CUT ->
-          candidate(
-              m,
-              "seat-cut." + hole.name(),
-              "washer and final cut",
-              seat,
-              "from hole centre to the finished opening, for the washer or nut",
-              "The washer would hang over the opening");
+      case SEAT_FACE -> {
+        String meaning = "from hole centre to the edge of the bolting face, for the washer or nut";
+        String advice = "The washer would hang over; turn or shift the plate";
+        yield candidate(m, "seat-land", "washer, bolting face", seat, meaning, advice);
+      }
+      case SEAT_CUT -> {
+        String meaning = "from hole centre to the finished opening, for the washer or nut";
+        String advice = "The washer would hang over the opening";
+        yield candidate(m, "seat-cut", "washer and final cut", seat, meaning, advice);
+      }
       case KEEP_OUT -> {
         String name = tower.keepOuts().get(m.thing()).name();
-        yield candidate(
-            m,
-            "keep-out." + hole.name() + "." + keepOuts.get(m.thing()),
-            name,
-            "job: tower.keepout margin",
-            "between the washer or nut and " + name,
-            "Nothing may be placed there; turn or shift the plate");
+        String meaning = "between the washer or nut and " + name;
+        String advice = "Nothing may be placed there; turn or shift the plate";
+        yield candidate(m, "keep-out", name, "job: tower.keepout margin", meaning, advice);
       }
     };
   }
@@ -153,7 +129,16 @@ final class HoleChecks {
     PlacedHole hole = layout.holes().get(m.hole());
     double figure = m.figureMm(hole.at().x(), hole.at().y());
     String where = "bolt %s, %s".formatted(hole.name(), what);
-    return new Candidate(check, About.mm(where, figure, m.limitMm(), source), meaning, advice);
+    String id = check + "." + hole.name() + suffix(m);
+    return new Candidate(id, About.mm(where, figure, m.limitMm(), source), meaning, advice);
+  }
+
+  private String suffix(HoleMargin m) {
+    return switch (m.kind()) {
+      case EDGE_LANDMARK -> "." + landmarks.get(m.thing());
+      case KEEP_OUT -> "." + keepOuts.get(m.thing());
+      default -> "";
+    };
   }
 
   /** Distances between holes, which no placement changes. */

@@ -10,7 +10,6 @@ import dev.towerscribe.geometry.Region;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.model.Mount;
-import dev.towerscribe.model.Plate;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
 import dev.towerscribe.model.StrutRodReach;
@@ -116,16 +115,6 @@ public final class Layout {
   }
 
   /**
-   * The opening once it is cut: the final cut, with the old opening where that reaches further.
-   *
-   * @param job a side
-   * @return plan region
-   */
-  public static Region finished(SideJob job) {
-    return Cuts.of(job).finished();
-  }
-
-  /**
    * The holes of a side where its plate goes.
    *
    * @param job a side
@@ -144,24 +133,15 @@ public final class Layout {
 
   /** A side laid out, not yet checked. */
   private static SideLayout bare(SideJob job, Cuts cuts, Optional<StrutRodReach> rods) {
-    Plate plate = job.plate();
-    Frame2 frame = PlateFrames.toPlan(job);
     List<PlacedHole> holes = holes(job);
     Region opening = Region.inside(job.tower().opening());
     return new SideLayout(
         job,
-        frame,
-        Region.inside(plate.outline()).mapped(frame),
         holes,
-        job.bearing(job.mount().settingMm()),
-        job.bearing(plate.slot().fromMm()),
-        job.bearing(plate.slot().toMm()),
-        opening,
-        Region.inside(job.tower().mark()),
         cuts.finalCut(),
         cuts.roughCut(),
         StarterHole.in(cuts.roughCut(), opening, job.cut().starterMm()),
-        Sweeps.of(job, rods),
+        Sweep.of(job, rods),
         Notches.of(job, holes),
         Span.between(holes),
         List.of());

@@ -6,22 +6,15 @@ import dev.towerscribe.geometry.Region;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * One tower, laid out.
  *
  * @param job what it was laid out from
- * @param plateFrame plate frame to plan; reflects on the other side of an unhanded plate
- * @param plateOutline edge of the plate, plan
  * @param holes bolt holes in the plate's order
- * @param bearing bearing centre at the chosen setting, plan
- * @param slotFrom bearing centre at the slot's least setting, plan
- * @param slotTo bearing centre at its greatest setting, plan
- * @param opening the opening as found, plan
- * @param mark the ring the old mount left, plan
  * @param finalCut what the opening becomes; empty if nothing is left to cut
  * @param roughCut the first, smaller cut; empty if nothing is left to cut
  * @param starters saw starter holes in the waste, perhaps none
@@ -32,14 +25,7 @@ import java.util.List;
  */
 public record SideLayout(
     SideJob job,
-    Frame2 plateFrame,
-    Region plateOutline,
     List<PlacedHole> holes,
-    Vec2 bearing,
-    Vec2 slotFrom,
-    Vec2 slotTo,
-    Region opening,
-    Region mark,
     Region finalCut,
     Region roughCut,
     List<StarterHole> starters,
@@ -63,54 +49,85 @@ public record SideLayout(
    * @return the layout, all findings most serious first
    */
   public SideLayout withMore(List<Finding> more) {
-    List<Finding> all = new ArrayList<>(findings);
-    all.addAll(more);
-    all.sort(Comparator.comparing(Finding::severity));
-    return with(all);
+    return with(
+        Stream.concat(findings.stream(), more.stream())
+            .sorted(Comparator.comparing(Finding::severity))
+            .toList());
   }
 
   /** The same layout with its findings, most serious first. */
   SideLayout with(List<Finding> found) {
-    return new SideLayout(
-        job,
-        plateFrame,
-        plateOutline,
-        holes,
-        bearing,
-        slotFrom,
-        slotTo,
-        opening,
-        mark,
-        finalCut,
-        roughCut,
-        starters,
-        sweep,
-        notches,
-        spans,
-        found);
+    return new SideLayout(job, holes, finalCut, roughCut, starters, sweep, notches, spans, found);
   }
 
   /** The same tower with its plate and its holes elsewhere, not checked; the rest as planned. */
   SideLayout with(SideJob placed, List<PlacedHole> drilled) {
-    Frame2 frame = PlateFrames.toPlan(placed);
-    Region outline = Region.inside(placed.plate().outline()).mapped(frame);
+    List<Span> between = Span.between(drilled);
     return new SideLayout(
-        placed,
-        frame,
-        outline,
-        drilled,
-        bearing,
-        slotFrom,
-        slotTo,
-        opening,
-        mark,
-        finalCut,
-        roughCut,
-        starters,
-        sweep,
-        notches,
-        Span.between(drilled),
-        List.of());
+        placed, drilled, finalCut, roughCut, starters, sweep, notches, between, List.of());
+  }
+
+  /**
+   * Where the plate goes.
+   *
+   * @return plate frame to plan; reflects on the other side of an unhanded plate
+   */
+  public Frame2 plateFrame() {
+    return PlateFrames.toPlan(job);
+  }
+
+  /**
+   * Edge of the plate.
+   *
+   * @return plan region
+   */
+  public Region plateOutline() {
+    return Region.inside(job.plate().outline()).mapped(plateFrame());
+  }
+
+  /**
+   * Bearing centre at the chosen setting.
+   *
+   * @return plan point
+   */
+  public Vec2 bearing() {
+    return job.bearing(job.mount().settingMm());
+  }
+
+  /**
+   * Bearing centre at the slot's least setting.
+   *
+   * @return plan point
+   */
+  public Vec2 slotFrom() {
+    return job.bearing(job.plate().slot().fromMm());
+  }
+
+  /**
+   * Bearing centre at the slot's greatest setting.
+   *
+   * @return plan point
+   */
+  public Vec2 slotTo() {
+    return job.bearing(job.plate().slot().toMm());
+  }
+
+  /**
+   * The opening as found.
+   *
+   * @return plan region
+   */
+  public Region opening() {
+    return Region.inside(job.tower().opening());
+  }
+
+  /**
+   * The ring the old mount left.
+   *
+   * @return plan region
+   */
+  public Region mark() {
+    return Region.inside(job.tower().mark());
   }
 
   /**

@@ -83,7 +83,7 @@ class LayoutsTest {
   }
 
   @Test
-  void aStrutThatNeverMovesSweepsAsAtRest() throws Exception {
+  void aStrutThatNeverMovesSweepAsAtRest() throws Exception {
     SideJob job = with(DEMO.sides().get(Side.LEFT), new StrutPoints.Limits(0, 0, Angle.ZERO));
     Sweep moving = Layouts.of(SampleJobs.only(job)).layout().sides().get(Side.LEFT).sweep();
     Sweep still = Layout.of(SampleJobs.only(job)).sides().get(Side.LEFT).sweep();

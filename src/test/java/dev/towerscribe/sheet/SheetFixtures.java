@@ -243,14 +243,7 @@ public final class SheetFixtures {
                     Optional.empty()));
     return new SideLayout(
         job,
-        frame,
-        Region.inside(plateEdge.mapped(frame)),
         holes,
-        frame.map(new Vec2(24, 0)),
-        frame.map(new Vec2(0, 0)),
-        frame.map(new Vec2(24, 0)),
-        Region.inside(opening),
-        markRegion,
         cut,
         cut.inset(2.5),
         List.of(new StarterHole(new Vec2(39, 0), 10), new StarterHole(new Vec2(-39, 0), 10)),

@@ -85,14 +85,7 @@ public final class TextPageSamples {
   public static SideLayout with(SideLayout s, List<Finding> findings) {
     return new SideLayout(
         s.job(),
-        s.plateFrame(),
-        s.plateOutline(),
         s.holes(),
-        s.bearing(),
-        s.slotFrom(),
-        s.slotTo(),
-        s.opening(),
-        s.mark(),
         s.finalCut(),
         s.roughCut(),
         s.starters(),
@@ -106,14 +99,7 @@ public final class TextPageSamples {
   public static SideLayout withSpans(SideLayout s, List<Span> spans) {
     return new SideLayout(
         s.job(),
-        s.plateFrame(),
-        s.plateOutline(),
         s.holes(),
-        s.bearing(),
-        s.slotFrom(),
-        s.slotTo(),
-        s.opening(),
-        s.mark(),
         s.finalCut(),
         s.roughCut(),
         s.starters(),
@@ -127,14 +113,7 @@ public final class TextPageSamples {
   public static SideLayout uncut(SideLayout s) {
     return new SideLayout(
         s.job(),
-        s.plateFrame(),
-        s.plateOutline(),
         s.holes(),
-        s.bearing(),
-        s.slotFrom(),
-        s.slotTo(),
-        s.opening(),
-        s.mark(),
         Region.EMPTY,
         Region.EMPTY,
         List.of(),

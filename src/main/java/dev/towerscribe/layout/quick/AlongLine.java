@@ -1,5 +1,7 @@
 package dev.towerscribe.layout.quick;
 
+import java.util.function.DoubleUnaryOperator;
+
 /**
  * Bounds of a figure along a line, where the figure changes no faster than the way: a depth, for
  * instance. Pieces are halved until each is settled.
@@ -13,21 +15,15 @@ final class AlongLine {
 
   private AlongLine() {}
 
-  /** A figure on a line. */
-  interface Figure {
-    /** The figure, mm, at a part of the line's length from 0 to 1. */
-    double at(double t);
-  }
-
   /**
    * Whether the figure is nowhere less than a limit.
    *
-   * @param figure the figure
+   * @param figure the figure, mm, at a part of the line's length from 0 to 1
    * @param lengthMm the line's length
    * @param limitMm least that passes
    * @return whether it passes all along
    */
-  static Answer atLeast(Figure figure, double lengthMm, double limitMm) {
+  static Answer atLeast(DoubleUnaryOperator figure, double lengthMm, double limitMm) {
     double enough = limitMm - Answer.UNSURE_MM;
     double most = limitMm + Answer.UNSURE_MM;
     double least = least(figure, 0, 1, lengthMm, enough, most);
@@ -36,9 +32,14 @@ final class AlongLine {
 
   /** The least of a piece; the search ends below one bound and does not look above another. */
   private static double least(
-      Figure figure, double t0, double t1, double lengthMm, double enough, double most) {
+      DoubleUnaryOperator figure,
+      double t0,
+      double t1,
+      double lengthMm,
+      double enough,
+      double most) {
     double t = (t0 + t1) / 2;
-    double here = figure.at(t);
+    double here = figure.applyAsDouble(t);
     double half = lengthMm * (t1 - t0) / 2;
     if (here < enough || here - half >= most) {
       return Math.min(here, most);

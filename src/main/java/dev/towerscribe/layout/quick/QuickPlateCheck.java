@@ -10,6 +10,7 @@ import dev.towerscribe.model.Plate;
 import dev.towerscribe.model.SideJob;
 import dev.towerscribe.model.Tower;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 
 /**
  * Bounds of {@link dev.towerscribe.layout.Margins#plateCover} and {@link
@@ -104,14 +105,11 @@ final class QuickPlateCheck {
     return wall.at(s.bearingX(x) + across * s.cos, s.bearingY(x) + across * s.sin);
   }
 
-  private interface Depth {
-    double at(Vec2 p);
-  }
-
-  private static Answer along(List<Edge> edges, Depth depth, double limitMm) {
+  private static Answer along(List<Edge> edges, ToDoubleFunction<Vec2> depth, double limitMm) {
     Answer all = Answer.YES;
     for (Edge edge : edges) {
-      all = all.and(AlongLine.atLeast(t -> depth.at(edge.at(t)), edge.length(), limitMm));
+      all =
+          all.and(AlongLine.atLeast(t -> depth.applyAsDouble(edge.at(t)), edge.length(), limitMm));
       if (all == Answer.NO) {
         return all;
       }

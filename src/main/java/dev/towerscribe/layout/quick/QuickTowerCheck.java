@@ -12,7 +12,7 @@ import dev.towerscribe.layout.Notch;
 import dev.towerscribe.layout.Notches;
 import dev.towerscribe.layout.PlacedHole;
 import dev.towerscribe.layout.PlateFrames;
-import dev.towerscribe.layout.Sweeps;
+import dev.towerscribe.layout.Sweep;
 import dev.towerscribe.model.Bolt;
 import dev.towerscribe.model.Mount;
 import dev.towerscribe.model.Plate;
@@ -153,7 +153,7 @@ final class QuickTowerCheck {
   private Answer rodStands(SideJob placed) {
     double clearance = job.plate().movingClearanceMm();
     double gap =
-        Margins.aroundSweep(Sweeps.of(placed, reach.apply(placed)), cuts.finished(), clearance);
+        Margins.aroundSweep(Sweep.of(placed, reach.apply(placed)), cuts.finished(), clearance);
     return Findings.passes(gap, clearance) ? Answer.YES : Answer.NO;
   }
 

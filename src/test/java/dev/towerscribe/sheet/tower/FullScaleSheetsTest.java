@@ -517,14 +517,7 @@ class FullScaleSheetsTest {
     SideLayout none =
         new SideLayout(
             some.job(),
-            some.plateFrame(),
-            some.plateOutline(),
             some.holes(),
-            some.bearing(),
-            some.slotFrom(),
-            some.slotTo(),
-            some.opening(),
-            some.mark(),
             Region.EMPTY,
             Region.EMPTY,
             List.of(),
