@@ -22,7 +22,11 @@ public final class Cheapest<T> {
   /** Cost of what is barred. */
   public static final double BARRED = Double.POSITIVE_INFINITY;
 
-  /** What a place costs where it is. */
+  /**
+   * What a place costs where it is.
+   *
+   * @param <T> what is placed
+   */
   @FunctionalInterface
   public interface Crossing<T> {
     /**
@@ -39,6 +43,7 @@ public final class Cheapest<T> {
   /**
    * What was chosen.
    *
+   * @param <T> what is placed
    * @param place the place
    * @param ownCost what it cost before anything was crossed
    * @param cost the whole cost

@@ -88,15 +88,15 @@ final class DimensionCandidates {
     Vec2 away = centre.minus(crowd.middle());
     Vec2 liked =
         request.toward().orElse(away.norm() > radius / 10 ? away.unit() : new Vec2(1, 1).unit());
+    LeaderShape shape = new LeaderShape(request.words(), style);
     Cheapest<Sketch> choice = new Cheapest<>();
     for (int slant : SLANTS) {
       for (int quadrant = 0; quadrant < 4; quadrant++) {
         Vec2 ray = slanted(slant, quadrant);
         double dislike = dislike(ray, liked, slant);
         Vec2 tip = centre.plus(ray.times(radius));
-        leaders(choice, request.words(), style, tip, ray, 1000, dislike);
-        leaders(
-            choice, request.words(), style, tip, ray.times(-1), 2 * radius, dislike + FROM_WITHIN);
+        leaders(choice, shape, tip, ray, 1000, dislike);
+        leaders(choice, shape, tip, ray.times(-1), 2 * radius, dislike + FROM_WITHIN);
       }
     }
     return settled(choice, crowd, DimensionKind.DIAMETER, centre, radius, request.words());
@@ -105,6 +105,7 @@ final class DimensionCandidates {
   static Optional<Item.Dimension> radius(
       DimensionRequest.Radius request, DimensionStyle style, DimensionCosts crowd) {
     Arc arc = request.arc();
+    LeaderShape shape = new LeaderShape(request.words(), style);
     Cheapest<Sketch> choice = new Cheapest<>();
     int parts = 16;
     for (int i = 1; i < parts; i++) {
@@ -113,8 +114,8 @@ final class DimensionCandidates {
       double level = Math.min(Math.abs(ray.x()), Math.abs(ray.y()));
       // Level and upright leaders run along centre lines or look like edges.
       double dislike = 6.0 * Math.abs(i - parts / 2) / parts + (level < 0.15 ? 5 : 0);
-      leaders(choice, request.words(), style, tip, ray, 1000, dislike + FROM_WITHIN / 2);
-      leaders(choice, request.words(), style, tip, ray.times(-1), 1000, dislike);
+      leaders(choice, shape, tip, ray, 1000, dislike + FROM_WITHIN / 2);
+      leaders(choice, shape, tip, ray.times(-1), 1000, dislike);
     }
     return settled(
         choice, crowd, DimensionKind.RADIUS, arc.centre(), arc.radius(), request.words());
@@ -135,13 +136,11 @@ final class DimensionCandidates {
   /** Leaders from a tip, of all lengths and with the shelf to either hand. */
   private static void leaders(
       Cheapest<Sketch> choice,
-      List<String> words,
-      DimensionStyle style,
+      LeaderShape shape,
       Vec2 tip,
       Vec2 away,
       double mostMm,
       double dislike) {
-    LeaderShape shape = new LeaderShape(DimensionText.of(words, style.capHeightMm()), style);
     for (double more : LEADERS_MM) {
       double length = shape.leastMm() + more;
       if (length >= mostMm) {

@@ -6,6 +6,7 @@ import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.Edge;
 import dev.towerscribe.geometry.Edge.Arc;
+import dev.towerscribe.geometry.Edge.Segment;
 import dev.towerscribe.geometry.Vec2;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -144,9 +145,7 @@ final class DimensionCosts {
 
   private double crossings(Stroke stroke) {
     Box box =
-        Box.around(stroke.from(), 0)
-            .union(Box.around(stroke.to(), 0))
-            .grown(2 * DimensionStyle.LEAST_APART_MM);
+        new Segment(stroke.from(), stroke.to()).bounds().grown(2 * DimensionStyle.LEAST_APART_MM);
     double[] sum = {0};
     grid.near(
         box,

@@ -55,15 +55,8 @@ public record DimensionStyle(
         && firstOffsetMm > 0
         && stepMm > 0)) {
       throw new IllegalArgumentException(
-          "not a style of dimensions: "
-              + String.join(
-                  ", ",
-                  String.valueOf(capHeightMm),
-                  String.valueOf(arrowLengthMm),
-                  String.valueOf(gapMm),
-                  String.valueOf(overshootMm),
-                  String.valueOf(firstOffsetMm),
-                  String.valueOf(stepMm)));
+          "not a style of dimensions: %s, %s, %s, %s, %s, %s"
+              .formatted(capHeightMm, arrowLengthMm, gapMm, overshootMm, firstOffsetMm, stepMm));
     }
   }
 

@@ -13,36 +13,15 @@ package dev.towerscribe.drawing;
 final class GlyphWidths {
   private static final int BASE = 57;
 
-  /** Runs of code points: first, last, and where the first one's width stands in the table. */
+  /** Runs of code points, first and last; their widths stand in the table one after another. */
   private static final int[][] RUNS = {
-    {0x0020, 0x007E, 0},
-    {0x00A0, 0x024F, 95},
-    {0x0374, 0x04FF, 527},
-    {0x1E00, 0x1EF9, 923},
-    {0x2000, 0x2026, 1173},
-    {0x202F, 0x2044, 1212},
-    {0x205E, 0x205E, 1234},
-    {0x20A0, 0x20B5, 1235},
-    {0x20BF, 0x20BF, 1257},
-    {0x2105, 0x2105, 1258},
-    {0x2113, 0x2117, 1259},
-    {0x2122, 0x212E, 1264},
-    {0x214D, 0x215E, 1277},
-    {0x2184, 0x2184, 1295},
-    {0x2190, 0x2195, 1296},
-    {0x21A8, 0x21A8, 1302},
-    {0x21D4, 0x21D4, 1303},
-    {0x2202, 0x2206, 1304},
-    {0x220F, 0x221F, 1309},
-    {0x2229, 0x222B, 1326},
-    {0x2248, 0x2248, 1329},
-    {0x2260, 0x2265, 1330},
-    {0x2302, 0x2302, 1336},
-    {0x2310, 0x2310, 1337},
-    {0x2320, 0x2321, 1338},
-    {0x25A0, 0x25A1, 1340},
-    {0x25AA, 0x25D9, 1342},
-    {0x25E6, 0x25E6, 1390},
+    {0x0020, 0x007E}, {0x00A0, 0x024F}, {0x0374, 0x04FF}, {0x1E00, 0x1EF9},
+    {0x2000, 0x2026}, {0x202F, 0x2044}, {0x205E, 0x205E}, {0x20A0, 0x20B5},
+    {0x20BF, 0x20BF}, {0x2105, 0x2105}, {0x2113, 0x2117}, {0x2122, 0x212E},
+    {0x214D, 0x215E}, {0x2184, 0x2184}, {0x2190, 0x2195}, {0x21A8, 0x21A8},
+    {0x21D4, 0x21D4}, {0x2202, 0x2206}, {0x220F, 0x221F}, {0x2229, 0x222B},
+    {0x2248, 0x2248}, {0x2260, 0x2265}, {0x2302, 0x2302}, {0x2310, 0x2310},
+    {0x2320, 0x2321}, {0x25A0, 0x25A1}, {0x25AA, 0x25D9}, {0x25E6, 0x25E6},
   };
 
   private static final String TABLE =
@@ -90,19 +69,15 @@ final class GlyphWidths {
    * @return units of 1/2048 em; 0 if it cannot be written
    */
   static int of(int codePoint) {
-    int low = 0;
-    int high = RUNS.length - 1;
-    while (low <= high) {
-      int middle = (low + high) >>> 1;
-      int[] run = RUNS[middle];
-      if (codePoint < run[0]) {
-        high = middle - 1;
-      } else if (codePoint > run[1]) {
-        low = middle + 1;
-      } else {
-        int at = 2 * (run[2] + codePoint - run[0]);
-        return (TABLE.charAt(at) - '#') * BASE + TABLE.charAt(at + 1) - '#';
+    int before = 0;
+    for (int[] run : RUNS) {
+      if (codePoint <= run[1]) {
+        int at = 2 * (before + codePoint - run[0]);
+        return codePoint < run[0]
+            ? 0
+            : (TABLE.charAt(at) - '#') * BASE + TABLE.charAt(at + 1) - '#';
       }
+      before += run[1] - run[0] + 1;
     }
     return 0;
   }

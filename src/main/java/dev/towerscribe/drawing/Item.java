@@ -75,7 +75,9 @@ public sealed interface Item {
      *
      * @param dimension the shape
      */
-    void dimension(Dimension dimension);
+    default void dimension(Dimension dimension) {
+      dimension.parts().forEach(part -> part.accept(this));
+    }
   }
 
   /**

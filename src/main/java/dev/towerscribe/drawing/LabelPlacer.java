@@ -2,6 +2,7 @@ package dev.towerscribe.drawing;
 
 import dev.towerscribe.drawing.Cheapest.Chosen;
 import dev.towerscribe.geometry.Box;
+import dev.towerscribe.geometry.Edge.Segment;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.quantity.Angle;
 import java.util.ArrayList;
@@ -29,6 +30,10 @@ public final class LabelPlacer {
    */
   public record Candidate(
       TextBlock block, Vec2 centre, Angle turn, Optional<Vec2> pointer, double cost) {
+    private TurnedBox box() {
+      return block.at(centre, turn);
+    }
+
     /**
      * The same, liked less.
      *
@@ -65,7 +70,7 @@ public final class LabelPlacer {
 
   private record Stroke(Vec2 from, Vec2 to, double costPerMm, Box bounds) {
     Stroke(Vec2 from, Vec2 to, double costPerMm) {
-      this(from, to, costPerMm, Box.around(from, 0).union(Box.around(to, 0)));
+      this(from, to, costPerMm, new Segment(from, to).bounds());
     }
   }
 
@@ -200,7 +205,8 @@ public final class LabelPlacer {
       all.addAll(further.made().apply(least));
       best = cheapest(all, worth);
     }
-    return best.map(this::take);
+    best.ifPresent(this::take);
+    return best.map(b -> b.place().box());
   }
 
   private Optional<Chosen<Candidate>> cheapest(List<Candidate> candidates, double worth) {
@@ -209,14 +215,9 @@ public final class LabelPlacer {
     return cheapest.choose(worth, (c, cost, most) -> costOf(c, most));
   }
 
-  private TurnedBox take(Chosen<Candidate> best) {
+  private void take(Chosen<Candidate> best) {
     Candidate chosen = best.place();
-    TurnedBox box = chosen.block().at(chosen.centre(), chosen.turn());
-    take(chosen, box, best.crosses());
-    return box;
-  }
-
-  private void take(Candidate chosen, TurnedBox box, boolean cleared) {
+    TurnedBox box = chosen.box();
     chosen
         .pointer()
         .ifPresent(
@@ -227,14 +228,13 @@ public final class LabelPlacer {
               walls.add(new Stroke(start, end, 1.0));
               discs.add(new Disc(end, 0.8));
             });
-    items.addAll(chosen.block().drawn(chosen.centre(), chosen.turn(), cleared, Ink.BLACK));
+    items.addAll(chosen.block().drawn(chosen.centre(), chosen.turn(), best.crosses(), Ink.BLACK));
     taken.add(new Taken(box.grown(TextBlock.CLEARED_MM)));
   }
 
   /** Cost of a candidate; infinite when it is barred or already dearer than the best. */
   private double costOf(Candidate candidate, double least) {
-    TurnedBox box =
-        candidate.block().at(candidate.centre(), candidate.turn()).grown(TextBlock.CLEARED_MM);
+    TurnedBox box = candidate.box().grown(TextBlock.CLEARED_MM);
     Box bounds = box.bounds();
     if (!room.contains(bounds)) {
       return Double.POSITIVE_INFINITY;
@@ -254,14 +254,10 @@ public final class LabelPlacer {
         return Double.POSITIVE_INFINITY;
       }
     }
-    double cost = candidate.cost();
-    if (candidate.pointer().isPresent()) {
-      Vec2 end = candidate.pointer().get();
-      Vec2 start = box.edgeToward(end);
-      if (leaderBarred(start, end)) {
-        return Double.POSITIVE_INFINITY;
-      }
+    if (candidate.pointer().filter(end -> leaderBarred(box.edgeToward(end), end)).isPresent()) {
+      return Double.POSITIVE_INFINITY;
     }
+    double cost = candidate.cost();
     for (Stroke stroke : strokes) {
       if (bounds.meets(stroke.bounds())) {
         cost += stroke.costPerMm() * box.lengthInside(stroke.from(), stroke.to());
@@ -282,19 +278,13 @@ public final class LabelPlacer {
         return true;
       }
     }
+    Segment leader = new Segment(start, end);
     for (Disc disc : discs) {
       boolean endsThere = end.distanceTo(disc.centre()) <= disc.radiusMm() + TextBlock.CLEARED_MM;
-      if (!endsThere && distance(disc.centre(), start, end) < disc.radiusMm()) {
+      if (!endsThere && leader.nearest(disc.centre()).distanceTo(disc.centre()) < disc.radiusMm()) {
         return true;
       }
     }
     return false;
-  }
-
-  private static double distance(Vec2 p, Vec2 a, Vec2 b) {
-    Vec2 d = b.minus(a);
-    double squared = d.dot(d);
-    double t = squared == 0.0 ? 0 : Math.max(0, Math.min(1, p.minus(a).dot(d) / squared));
-    return p.distanceTo(a.toward(b, t));
   }
 }

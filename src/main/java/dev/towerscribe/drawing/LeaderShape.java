@@ -1,15 +1,16 @@
 package dev.towerscribe.drawing;
 
 import dev.towerscribe.geometry.Vec2;
+import java.util.List;
 
 /** A leader with an arrow at a curve and words on a level shelf at its other end. */
 final class LeaderShape {
   private final DimensionStyle style;
   private final DimensionText text;
 
-  LeaderShape(DimensionText text, DimensionStyle style) {
+  LeaderShape(List<String> words, DimensionStyle style) {
     this.style = style;
-    this.text = text;
+    text = DimensionText.of(words, style.capHeightMm());
   }
 
   /** Shortest leader that shows a line behind its arrowhead, mm. */

@@ -146,6 +146,19 @@ public final class Lettering {
   }
 
   /**
+   * Where a line of text begins, whichever part of it stands at its point.
+   *
+   * @param text the line
+   * @return the start of its base line, page mm
+   * @throws IllegalArgumentException naming the first character that cannot be written
+   */
+  public static Vec2 start(Item.Text text) {
+    double wide = width(text.content(), text.capHeightMm());
+    double back = text.align() == Align.START ? 0 : text.align() == Align.END ? wide : wide / 2;
+    return text.at().minus(Vec2.polar(1.0, text.turn()).times(back));
+  }
+
+  /**
    * The room that a line of text takes on its page.
    *
    * @param text the line

@@ -103,10 +103,5 @@ public record Obstacles(List<Contour> part, List<Edge> lines, List<TurnedBox> ta
         taken.add(Lettering.room(text));
       }
     }
-
-    @Override
-    public void dimension(Item.Dimension dimension) {
-      dimension.parts().forEach(part -> part.accept(this));
-    }
   }
 }

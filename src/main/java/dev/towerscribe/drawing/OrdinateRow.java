@@ -1,6 +1,5 @@
 package dev.towerscribe.drawing;
 
-import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Vec2;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -8,6 +7,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /**
  * Ordinate leaders of one datum on one side of the part. Their words stand in a row in the order of
@@ -109,19 +109,11 @@ final class OrdinateRow {
   }
 
   private static int impassable(boolean[] passable) {
-    int count = 0;
-    for (boolean passes : passable) {
-      count += passes ? 0 : 1;
-    }
-    return count;
+    return (int) IntStream.range(0, passable.length).filter(i -> !passable[i]).count();
   }
 
   private double bend(List<OrdinateShape> shapes) {
-    double furthest = edge;
-    for (OrdinateShape shape : shapes) {
-      furthest = Math.max(furthest, shape.footMm());
-    }
-    return furthest + TO_JOG_MM;
+    return shapes.stream().mapToDouble(OrdinateShape::footMm).reduce(edge, Math::max) + TO_JOG_MM;
   }
 
   /**
@@ -221,13 +213,9 @@ final class OrdinateRow {
 
   /** Half millimetres along the row within the area, and the points' own places. */
   private double[] places(List<OrdinateShape> shapes) {
-    Box area = crowd.area();
-    double low = Double.POSITIVE_INFINITY;
-    double high = Double.NEGATIVE_INFINITY;
-    for (Vec2 corner : TurnedBox.of(area).corners()) {
-      low = Math.min(low, corner.dot(across));
-      high = Math.max(high, corner.dot(across));
-    }
+    List<Vec2> corners = crowd.area().corners();
+    double low = corners.stream().mapToDouble(across::dot).min().orElseThrow();
+    double high = corners.stream().mapToDouble(across::dot).max().orElseThrow();
     List<Double> places = new ArrayList<>();
     for (double place = low; place <= high; place += STEP_MM) {
       places.add(place);

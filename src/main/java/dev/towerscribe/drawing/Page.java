@@ -61,4 +61,27 @@ public record Page(
   public Vec2 centre() {
     return new Vec2(widthMm / 2, heightMm / 2);
   }
+
+  /**
+   * Shapes that stand for one thing.
+   *
+   * @param layer what they stand for
+   * @return those of the page itself, in their order
+   */
+  public List<Item> items(Layer layer) {
+    return items.stream().filter(item -> item.layer() == layer).toList();
+  }
+
+  /**
+   * Shapes of the window that stand for one thing.
+   *
+   * @param layer what they stand for
+   * @return in their order; none without a window
+   */
+  public List<Item> windowItems(Layer layer) {
+    return window.stream()
+        .flatMap(w -> w.items().stream())
+        .filter(item -> item.layer() == layer)
+        .toList();
+  }
 }

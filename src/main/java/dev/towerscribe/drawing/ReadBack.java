@@ -1,6 +1,7 @@
 package dev.towerscribe.drawing;
 
 import dev.towerscribe.geometry.Box;
+import dev.towerscribe.geometry.Edge.Segment;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.quantity.Numbers;
 import dev.towerscribe.quantity.Tolerances;
@@ -87,7 +88,7 @@ public final class ReadBack {
    * @param visible what shows of the page there; a line wholly outside is passed over
    */
   public void line(Vec2 from, Vec2 to, VisibleRegion visible) {
-    if (visible.meets(Box.around(from, 0).union(Box.around(to, 0)))) {
+    if (visible.meets(new Segment(from, to).bounds())) {
       straights.add(new Proof.Bar("line", from, to));
     }
   }

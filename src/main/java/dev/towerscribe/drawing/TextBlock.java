@@ -4,6 +4,7 @@ import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.quantity.Angle;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * A few lines of lettering set one under the other, centred, as one piece that can be put anywhere.
@@ -51,11 +52,7 @@ public record TextBlock(List<Row> lines, double widthMm, double heightMm) {
    * @return the block
    */
   public static TextBlock of(double capMm, String... lines) {
-    List<Row> rows = new ArrayList<>();
-    for (String line : lines) {
-      rows.add(new Row(line, capMm));
-    }
-    return new TextBlock(rows);
+    return new TextBlock(Stream.of(lines).map(line -> new Row(line, capMm)).toList());
   }
 
   /**
@@ -66,9 +63,7 @@ public record TextBlock(List<Row> lines, double widthMm, double heightMm) {
    * @return this block and it
    */
   public TextBlock then(double capMm, String line) {
-    List<Row> rows = new ArrayList<>(lines);
-    rows.add(new Row(line, capMm));
-    return new TextBlock(rows);
+    return new TextBlock(Stream.concat(lines.stream(), Stream.of(new Row(line, capMm))).toList());
   }
 
   /**
@@ -80,13 +75,11 @@ public record TextBlock(List<Row> lines, double widthMm, double heightMm) {
    * @return the block
    */
   public static TextBlock wrapped(double capMm, double widthMm, String... paragraphs) {
-    List<Row> rows = new ArrayList<>();
-    for (String paragraph : paragraphs) {
-      for (String line : Lettering.wrap(paragraph, capMm, widthMm)) {
-        rows.add(new Row(line, capMm));
-      }
-    }
-    return new TextBlock(rows);
+    return of(
+        capMm,
+        Stream.of(paragraphs)
+            .flatMap(paragraph -> Lettering.wrap(paragraph, capMm, widthMm).stream())
+            .toArray(String[]::new));
   }
 
   /**
@@ -101,11 +94,7 @@ public record TextBlock(List<Row> lines, double widthMm, double heightMm) {
   }
 
   private static double widthOf(List<Row> lines) {
-    double width = 0;
-    for (Row row : lines) {
-      width = Math.max(width, row.widthMm());
-    }
-    return width;
+    return lines.stream().mapToDouble(Row::widthMm).max().orElse(0);
   }
 
   private static double heightOf(List<Row> lines) {

@@ -75,7 +75,7 @@ public final class VisibleRegion {
     if (corners.isEmpty()) {
       return false;
     }
-    List<Vec2> others = TurnedBox.of(box).corners();
+    List<Vec2> others = box.corners();
     return !isParted(corners, others) && !isParted(others, corners);
   }
 

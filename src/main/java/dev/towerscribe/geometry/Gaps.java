@@ -2,6 +2,7 @@ package dev.towerscribe.geometry;
 
 import dev.towerscribe.geometry.Edge.Arc;
 import dev.towerscribe.quantity.Tolerances;
+import java.util.Arrays;
 import java.util.List;
 import java.util.NoSuchElementException;
 
@@ -18,7 +19,7 @@ final class Gaps {
   static Gap between(List<Contour> a, List<Contour> b) {
     Gap best = null;
     Edge[] edgesB = edges(b);
-    Box[] boxesB = boxes(edgesB);
+    Box[] boxesB = Arrays.stream(edgesB).map(Edge::bounds).toArray(Box[]::new);
     for (Edge edgeA : edges(a)) {
       Box boxA = edgeA.bounds();
       for (int j = 0; j < edgesB.length; j++) {
@@ -38,14 +39,6 @@ final class Gaps {
 
   private static Edge[] edges(List<Contour> contours) {
     return contours.stream().flatMap(c -> c.edges().stream()).toArray(Edge[]::new);
-  }
-
-  private static Box[] boxes(Edge[] edges) {
-    Box[] boxes = new Box[edges.length];
-    for (int i = 0; i < edges.length; i++) {
-      boxes[i] = edges[i].bounds();
-    }
-    return boxes;
   }
 
   /**

@@ -37,16 +37,9 @@ public final class Hatch {
     }
     Vec2 along = Vec2.polar(1.0, direction);
     Vec2 across = along.quarterTurn();
-    double least = Double.POSITIVE_INFINITY;
-    double most = Double.NEGATIVE_INFINITY;
-    Box b = inside.bounds();
-    for (double x : new double[] {b.minX(), b.maxX()}) {
-      for (double y : new double[] {b.minY(), b.maxY()}) {
-        double h = across.dot(new Vec2(x, y));
-        least = Math.min(least, h);
-        most = Math.max(most, h);
-      }
-    }
+    List<Vec2> corners = inside.bounds().corners();
+    double least = corners.stream().mapToDouble(across::dot).min().orElseThrow();
+    double most = corners.stream().mapToDouble(across::dot).max().orElseThrow();
     for (long k = (long) Math.ceil(least / spacingMm); k * spacingMm <= most; k++) {
       double height = k * spacingMm;
       List<Double> cuts = new ArrayList<>();

@@ -1,6 +1,7 @@
 package dev.towerscribe.geometry;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -53,13 +54,10 @@ final class Offsets {
   }
 
   private static List<Contour> moved(Boundaries region, double leftMm) {
-    for (SnapDistance room : SnapDistance.TRIES) {
-      Optional<List<Contour>> result = exact(region, leftMm, room);
-      if (result.isPresent()) {
-        return result.get();
-      }
-    }
-    return FlattenedOverlay.moved(region, leftMm);
+    return SnapDistance.TRIES.stream()
+        .flatMap(room -> exact(region, leftMm, room).stream())
+        .findFirst()
+        .orElseGet(() -> FlattenedOverlay.moved(region, leftMm));
   }
 
   /** One try; empty when the pieces do not close or the result cannot be true. */
@@ -100,10 +98,7 @@ final class Offsets {
 
     Clearance(Boundaries region) {
       edges = region.contours().stream().flatMap(c -> c.edges().stream()).toArray(Edge[]::new);
-      boxes = new Box[edges.length];
-      for (int i = 0; i < edges.length; i++) {
-        boxes[i] = edges[i].bounds();
-      }
+      boxes = Arrays.stream(edges).map(Edge::bounds).toArray(Box[]::new);
     }
 
     /** Whether some boundary point is nearer than a distance; the last culprit is asked first. */

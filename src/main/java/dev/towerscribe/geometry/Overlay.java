@@ -49,13 +49,10 @@ final class Overlay {
   }
 
   private static List<Contour> of(Boundaries a, Boundaries b, OverlayKind kind) {
-    for (SnapDistance room : SnapDistance.TRIES) {
-      Optional<List<Contour>> result = exact(a, b, kind, room);
-      if (result.isPresent()) {
-        return result.get();
-      }
-    }
-    return FlattenedOverlay.overlay(a, b, kind);
+    return SnapDistance.TRIES.stream()
+        .flatMap(room -> exact(a, b, kind, room).stream())
+        .findFirst()
+        .orElseGet(() -> FlattenedOverlay.overlay(a, b, kind));
   }
 
   /** One try; empty when the pieces do not close or the result cannot be true. */

@@ -102,12 +102,12 @@ final class Parallels {
 
   /** Trims one pair; true if one of the two had nothing left and was taken out. */
   private boolean trimmedAway(int i, int j) {
-    if (!(raw.get(i).source() instanceof Segment own)
-        || !(raw.get(j).source() instanceof Segment next)) {
+    if (!(raw.get(i).source instanceof Segment own)
+        || !(raw.get(j).source instanceof Segment next)) {
       return false;
     }
-    Segment a = (Segment) raw.get(i).whole();
-    Segment b = (Segment) raw.get(j).whole();
+    Segment a = (Segment) raw.get(i).whole;
+    Segment b = (Segment) raw.get(j).whole;
     Vec2 x = Crossings.proper(a, b, room.touchMm());
     double less = Math.abs(leftMm) - room.shortMm();
     if (x == null
@@ -132,19 +132,14 @@ final class Parallels {
     private final Edge source;
     private Vec2 start;
     private Vec2 end;
+    private boolean isCut;
 
     /** The source is null for a corner's arc. */
     Raw(Edge whole, Edge source) {
       this.whole = whole;
       this.source = source;
-    }
-
-    Edge whole() {
-      return whole;
-    }
-
-    Edge source() {
-      return source;
+      start = whole.start();
+      end = whole.end();
     }
 
     private double along(Vec2 p) {
@@ -152,26 +147,21 @@ final class Parallels {
     }
 
     void endBy(Vec2 x) {
-      if (end == null || along(x) < along(end)) {
-        end = x;
-      }
+      end = along(x) < along(end) ? x : end;
+      isCut = true;
     }
 
     void startFrom(Vec2 x) {
-      if (start == null || along(x) > along(start)) {
-        start = x;
-      }
+      start = along(x) > along(start) ? x : start;
+      isCut = true;
     }
 
     boolean isSpent(double leastMm) {
-      return along(end == null ? whole.end() : end) - along(start == null ? whole.start() : start)
-          <= leastMm;
+      return along(end) - along(start) <= leastMm;
     }
 
     Edge left() {
-      return start == null && end == null
-          ? whole
-          : new Segment(start == null ? whole.start() : start, end == null ? whole.end() : end);
+      return isCut ? new Segment(start, end) : whole;
     }
   }
 }

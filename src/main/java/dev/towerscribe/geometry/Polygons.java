@@ -31,11 +31,9 @@ public final class Polygons {
             "points " + (i + 1) + " and " + ((i + 1) % n + 1) + " are in one place, " + place(p));
       }
     }
-    return thin(points) ? noArea(points) : meetingSides(points);
-  }
-
-  private static Optional<String> noArea(List<Vec2> points) {
-    return Optional.of("the ring has no area, at " + place(points.get(0)));
+    return thin(points)
+        ? Optional.of("the ring has no area, at " + place(points.get(0)))
+        : meetingSides(points);
   }
 
   /** Whether all points lie on one straight line. */

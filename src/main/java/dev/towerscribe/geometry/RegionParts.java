@@ -15,26 +15,18 @@ final class RegionParts {
    * @return its parts, largest first; in each the outer boundary first
    */
   static List<List<Contour>> of(Boundaries region) {
-    List<Contour> outers = region.contours().stream().filter(c -> c.signedArea() > 0).toList();
     List<List<Contour>> groups = new ArrayList<>();
-    for (Contour outer : outers) {
-      groups.add(new ArrayList<>(List.of(outer)));
+    for (Contour outer : region.contours()) {
+      if (outer.signedArea() > 0) {
+        groups.add(new ArrayList<>(List.of(outer)));
+      }
     }
     for (Contour hole : region.contours()) {
-      if (hole.signedArea() > 0) {
-        continue;
-      }
-      int around = -1;
-      for (int i = 0; i < outers.size(); i++) {
-        boolean smaller =
-            around < 0 || outers.get(i).signedArea() < outers.get(around).signedArea();
-        boolean larger = outers.get(i).signedArea() > -hole.signedArea();
-        if (smaller && larger && holds(outers.get(i), hole)) {
-          around = i;
-        }
-      }
-      if (around >= 0) {
-        groups.get(around).add(hole);
+      if (hole.signedArea() <= 0) {
+        groups.stream()
+            .filter(g -> g.get(0).signedArea() > -hole.signedArea() && holds(g.get(0), hole))
+            .min(Comparator.comparingDouble(g -> g.get(0).signedArea()))
+            .ifPresent(g -> g.add(hole));
       }
     }
     groups.sort(Comparator.<List<Contour>>comparingDouble(Boundaries::area).reversed());

@@ -58,11 +58,6 @@ final class DxfPainter implements Item.Visitor {
   }
 
   @Override
-  public void dimension(Item.Dimension dimension) {
-    dimension.parts().forEach(part -> part.accept(this));
-  }
-
-  @Override
   public void line(Item.Line line) {
     if (line.pen() != Pen.NONE) {
       line(line.layer(), line.from(), line.to(), line.pen());
@@ -98,8 +93,8 @@ final class DxfPainter implements Item.Visitor {
 
   @Override
   public void text(Item.Text text) {
-    // Measured also where the width is not needed: it refuses what no sheet can show.
-    double width = Lettering.width(text.content(), text.capHeightMm());
+    // Asked also where it is not needed: this refuses what no sheet can show.
+    Vec2 start = Lettering.start(text);
     if (text.ink() == Ink.NONE || text.content().isBlank()) {
       return;
     }
@@ -107,11 +102,9 @@ final class DxfPainter implements Item.Visitor {
       throw new IllegalArgumentException("a text's height must be positive: " + text);
     }
     boolean atStart = text.align() == Align.START;
-    double back = atStart ? 0 : text.align() == Align.END ? width : width / 2;
-    // Readers that know no alignment set the text from here, as the sheet font would lie.
-    Vec2 start = text.at().minus(new Vec2(text.turn().cos(), text.turn().sin()).times(back));
     // White lettering is written like any other: its ground is not filled, and layers have colours.
     begin("TEXT", text.layer(), "AcDbText");
+    // Readers that know no alignment set the text from here, as the sheet font would lie.
     out.point(10, start).length(40, text.capHeightMm()).text(1, DxfText.encode(text.content()));
     out.angle(50, text.turn().radians());
     out.length(41, frame.widthFactor()).text(7, DxfFrame.TEXT_STYLE);

@@ -1,6 +1,5 @@
 package dev.towerscribe.writer.dxf;
 
-import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.Layer;
 import dev.towerscribe.drawing.Page;
 import dev.towerscribe.geometry.Vec2;
@@ -38,21 +37,13 @@ public final class DxfWriter {
       throw new IllegalArgumentException("a DXF shows a whole drawing, not a window of it");
     }
     List<Layer> layers =
-        Arrays.stream(Layer.values())
-            .filter(layer -> page.items().stream().anyMatch(item -> item.layer() == layer))
-            .toList();
+        Arrays.stream(Layer.values()).filter(layer -> !page.items(layer).isEmpty()).toList();
     DxfFrame frame = new DxfFrame(page, version, datum, layers);
     DxfGroups body = new DxfGroups();
     frame.tablesAndBlocks(body);
     body.beginSection("ENTITIES").from(datum);
     DxfPainter painter = new DxfPainter(page.items(), version, body, frame);
-    for (Layer layer : layers) {
-      for (Item item : page.items()) {
-        if (item.layer() == layer) {
-          item.accept(painter);
-        }
-      }
-    }
+    layers.forEach(layer -> page.items(layer).forEach(item -> item.accept(painter)));
     body.endSection().from(Vec2.ZERO);
     frame.objects(body);
     body.text(0, "EOF");

@@ -1,6 +1,5 @@
 package dev.towerscribe.writer.pdf;
 
-import dev.towerscribe.drawing.Align;
 import dev.towerscribe.drawing.Ink;
 import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.Layer;
@@ -77,57 +76,32 @@ final class PdfPainter implements Item.Visitor {
   private void page() {
     // Round joins: a mitre would carry an outline's sharp corner past the true corner.
     out.append("1 j\n");
-    List<Item> windowed = page.window().map(Page.Window::items).orElse(List.of());
     for (Layer layer : Layer.values()) {
-      boolean open = false;
-      boolean inWindow = false;
-      for (Item item : page.items()) {
-        if (item.layer() == layer) {
-          if (!open) {
-            begin(layer);
-            open = true;
-          }
-          item.accept(this);
-        }
+      List<Item> whole = page.items(layer);
+      List<Item> windowed = page.windowItems(layer);
+      if (whole.isEmpty() && windowed.isEmpty()) {
+        continue;
       }
-      Pen penBefore = pen;
-      Ink inkBefore = ink;
-      String fontSizeBefore = fontSize;
-      for (Item item : windowed) {
-        if (item.layer() == layer) {
-          if (!open) {
-            begin(layer);
-            open = true;
-          }
-          if (!inWindow) {
-            beginWindow(page.window().orElseThrow().box());
-            inWindow = true;
-          }
-          item.accept(this);
-        }
-      }
-      if (inWindow) {
+      out.append('/').append(layer.id()).append(" BMC\n");
+      whole.forEach(item -> item.accept(this));
+      if (!windowed.isEmpty()) {
+        Pen penBefore = pen;
+        Ink inkBefore = ink;
+        String fontSizeBefore = fontSize;
+        beginWindow(page.window().orElseThrow().box());
+        windowed.forEach(item -> item.accept(this));
         out.append("Q\n");
         pen = penBefore;
         ink = inkBefore;
         fontSize = fontSizeBefore;
       }
-      if (open) {
-        out.append("EMC\n");
-      }
+      out.append("EMC\n");
     }
-  }
-
-  private void begin(Layer layer) {
-    out.append('/').append(layer.id()).append(" BMC\n");
   }
 
   private void beginWindow(Box box) {
     out.append("q ");
-    moveTo(new Vec2(box.minX(), box.minY()));
-    lineTo(new Vec2(box.maxX(), box.minY()));
-    lineTo(new Vec2(box.maxX(), box.maxY()));
-    lineTo(new Vec2(box.minX(), box.maxY()));
+    chain(box.corners());
     out.append("h W n\n");
   }
 
@@ -158,8 +132,7 @@ final class PdfPainter implements Item.Visitor {
   public void line(Item.Line line) {
     if (isShown(line.pen(), Ink.NONE)) {
       use(line.pen(), Ink.NONE);
-      moveTo(line.from());
-      lineTo(line.to());
+      chain(List.of(line.from(), line.to()));
       finish(line.pen(), Ink.NONE);
     }
   }
@@ -168,10 +141,7 @@ final class PdfPainter implements Item.Visitor {
   public void polyline(Item.Polyline polyline) {
     if (isShown(polyline.pen(), polyline.fill())) {
       use(polyline.pen(), polyline.fill());
-      moveTo(polyline.points().get(0));
-      for (Vec2 p : polyline.points().subList(1, polyline.points().size())) {
-        lineTo(p);
-      }
+      chain(polyline.points());
       if (polyline.closed()) {
         out.append("h ");
       }
@@ -207,21 +177,12 @@ final class PdfPainter implements Item.Visitor {
   }
 
   @Override
-  public void dimension(Item.Dimension dimension) {
-    dimension.parts().forEach(part -> part.accept(this));
-  }
-
-  @Override
   public void text(Item.Text text) {
-    double width = Lettering.width(text.content(), text.capHeightMm());
+    Vec2 start = Lettering.start(text);
     if (text.ink() == Ink.NONE || text.content().isEmpty()) {
       return;
     }
     setInk(text.ink());
-    double back = text.align() == Align.START ? 0 : text.align() == Align.END ? width : width / 2;
-    double cos = text.turn().cos();
-    double sin = text.turn().sin();
-    Vec2 start = text.at().minus(new Vec2(cos, sin).times(back));
     out.append("BT ");
     String size = Numbers.plain(Lettering.emMm(text.capHeightMm()) * UNITS_PER_MM, DECIMALS);
     if (!size.equals(fontSize)) {
@@ -229,12 +190,12 @@ final class PdfPainter implements Item.Visitor {
       fontSize = size;
     }
     // Letters are compensated for the printer like everything else, so that columns stay columns.
-    Vec2 ahead = page.scale().undo(new Vec2(cos, sin));
-    Vec2 up = page.scale().undo(new Vec2(-sin, cos));
-    matrixEntry(ahead.x());
-    matrixEntry(ahead.y());
-    matrixEntry(up.x());
-    matrixEntry(up.y());
+    Vec2 reading = Vec2.polar(1.0, text.turn());
+    for (Vec2 way : List.of(reading, reading.quarterTurn())) {
+      Vec2 drawn = page.scale().undo(way);
+      matrixEntry(drawn.x());
+      matrixEntry(drawn.y());
+    }
     point(start);
     out.append("Tm <").append(font.encode(text.content())).append("> Tj ET\n");
   }
@@ -308,6 +269,11 @@ final class PdfPainter implements Item.Visitor {
   private void moveTo(Vec2 p) {
     point(p);
     out.append("m ");
+  }
+
+  private void chain(List<Vec2> points) {
+    moveTo(points.get(0));
+    points.subList(1, points.size()).forEach(this::lineTo);
   }
 
   private void lineTo(Vec2 p) {

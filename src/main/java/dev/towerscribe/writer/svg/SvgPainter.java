@@ -1,13 +1,11 @@
 package dev.towerscribe.writer.svg;
 
-import dev.towerscribe.drawing.Align;
 import dev.towerscribe.drawing.Ink;
 import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.Layer;
 import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.drawing.Page;
 import dev.towerscribe.drawing.Pen;
-import dev.towerscribe.drawing.TurnedBox;
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.Edge.Arc;
@@ -104,10 +102,9 @@ final class SvgPainter implements Item.Visitor {
     graphics.setRenderingHint(SVGHints.KEY_ELEMENT_TITLE, escaped(page.title()));
     endLine();
     page.window().ifPresent(window -> defineWindow(window.box()));
-    List<Item> windowed = page.window().map(Page.Window::items).orElse(List.of());
     for (Layer layer : Layer.values()) {
-      List<Item> whole = on(layer, page.items());
-      List<Item> clipped = on(layer, windowed);
+      List<Item> whole = page.items(layer);
+      List<Item> clipped = page.windowItems(layer);
       if (whole.isEmpty() && clipped.isEmpty()) {
         continue;
       }
@@ -121,10 +118,6 @@ final class SvgPainter implements Item.Visitor {
       }
       endGroup();
     }
-  }
-
-  private static List<Item> on(Layer layer, List<Item> items) {
-    return items.stream().filter(item -> item.layer() == layer).toList();
   }
 
   private void beginLayer(Layer layer) {
@@ -158,12 +151,11 @@ final class SvgPainter implements Item.Visitor {
       rectangle(box);
     } else {
       buffer.append("<polygon points='");
-      String gap = "";
-      for (Vec2 corner : TurnedBox.of(box).corners()) {
-        buffer.append(gap);
+      for (Vec2 corner : box.corners()) {
         paths.point(buffer, corner);
-        gap = " ";
+        buffer.append(' ');
       }
+      buffer.setLength(buffer.length() - 1);
       buffer.append("'/>");
     }
     buffer.append("</clipPath></defs>\n");
@@ -172,14 +164,13 @@ final class SvgPainter implements Item.Visitor {
   private void rectangle(Box box) {
     Vec2 topLeft = paths.drawn(new Vec2(box.minX(), box.maxY()));
     Vec2 bottomRight = paths.drawn(new Vec2(box.maxX(), box.minY()));
-    buffer.append("<rect x='");
-    buffer
-        .append(SvgPaths.number(topLeft.x()))
-        .append("' y='")
-        .append(SvgPaths.number(topLeft.y()));
-    buffer.append("' width='").append(SvgPaths.number(bottomRight.x() - topLeft.x()));
-    buffer.append("' height='").append(SvgPaths.number(bottomRight.y() - topLeft.y()));
-    buffer.append("'/>");
+    buffer.append(
+        "<rect x='%s' y='%s' width='%s' height='%s'/>"
+            .formatted(
+                SvgPaths.number(topLeft.x()),
+                SvgPaths.number(topLeft.y()),
+                SvgPaths.number(bottomRight.x() - topLeft.x()),
+                SvgPaths.number(bottomRight.y() - topLeft.y())));
   }
 
   @Override
@@ -259,21 +250,15 @@ final class SvgPainter implements Item.Visitor {
   }
 
   @Override
-  public void dimension(Item.Dimension dimension) {
-    dimension.parts().forEach(part -> part.accept(this));
-  }
-
-  @Override
   public void text(Item.Text text) {
     double width = Lettering.width(text.content(), text.capHeightMm());
     if (text.ink() == Ink.NONE || text.content().isEmpty()) {
       return;
     }
     // Placed by the widths of the sheet font; no font of the system is asked.
-    double back = text.align() == Align.START ? 0 : text.align() == Align.END ? width : width / 2;
     double cos = text.turn().cos();
     double sin = text.turn().sin();
-    Vec2 start = paths.drawn(text.at().minus(new Vec2(cos, sin).times(back)));
+    Vec2 start = paths.drawn(Lettering.start(text));
     double unit = Lettering.emMm(text.capHeightMm()) / FONT_UNITS;
     Vec2 ahead = page.scale().undo(new Vec2(cos, sin).times(unit));
     Vec2 down = page.scale().undo(new Vec2(sin, -cos).times(unit));
