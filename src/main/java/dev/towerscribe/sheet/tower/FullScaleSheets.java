@@ -1,30 +1,28 @@
 package dev.towerscribe.sheet.tower;
 
 import dev.towerscribe.alignment.SideAlignment;
-import dev.towerscribe.drawing.Item;
-import dev.towerscribe.drawing.LabelCandidates;
-import dev.towerscribe.drawing.LabelPlacer;
 import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.drawing.Page;
-import dev.towerscribe.drawing.TextBlock;
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Region;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.layout.Notch;
 import dev.towerscribe.layout.PlacedHole;
 import dev.towerscribe.layout.SideLayout;
-import dev.towerscribe.model.Bracket;
 import dev.towerscribe.model.Face;
 import dev.towerscribe.model.KeepOut;
 import dev.towerscribe.model.Landmark;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.Straightedge;
+import dev.towerscribe.model.Tower;
+import dev.towerscribe.report.Phrases;
 import dev.towerscribe.sheet.text.JobInfo;
 import dev.towerscribe.sheet.text.NoRoomException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 
 /**
  * The sheets that are cut and drilled by: each tower from below and from above, and each bracket
@@ -87,7 +85,7 @@ public final class FullScaleSheets {
   private static FullScaleSheet tower(
       SideLayout layout, List<String> predicted, JobInfo info, Face face) {
     Side side = layout.side();
-    String name = title(side) + " tower, " + face.word();
+    String name = Phrases.capital(side.word()) + " tower, " + face.word();
     List<String> matches = layout.job().tower().landmarks().stream().map(Landmark::name).toList();
     String names = String.join(", ", matches);
     boolean nameAll = matches.size() <= 3 && Lettering.width(names, NOTE_CAP_MM) <= MATCHES_MM;
@@ -120,19 +118,12 @@ public final class FullScaleSheets {
         0,
         (origin, window, joins) -> {
           SheetFrame frame = new SheetFrame(side, face, layout.job().tower().crown(), origin);
-          LabelPlacer placer = new LabelPlacer(window.grown(-TextBlock.CLEARED_MM));
-          List<Item> items = new ArrayList<>();
-          SheetLines lines = new SheetLines(items, placer);
-          TowerDrawing drawing = new TowerDrawing(layout, frame, window, lines);
+          SheetCanvas canvas = new SheetCanvas(window);
+          TowerDrawing drawing = new TowerDrawing(layout, frame, canvas);
           drawing.draw();
-          JoinCrosses.draw(joins, origin, window, lines);
-          TowerLabels words =
-              new TowerLabels(layout, frame, window, placer, info.units(), predicted);
-          items.addAll(words.placed(drawing));
-          return new FullScaleSheet.Painted(
-              items,
-              TowerProofs.ofTower(layout, face, origin.x(), origin.y(), window),
-              words.unplaced());
+          canvas.joins(joins, origin);
+          new TowerLabels(layout, frame, canvas, info.units(), predicted).place(drawing);
+          return canvas.painted(TowerProofs.ofTower(layout, face, origin, window));
         });
   }
 
@@ -140,7 +131,7 @@ public final class FullScaleSheets {
     Notch notch = layout.notches().get(index);
     Side side = layout.side();
     int number = index + 1;
-    String name = title(side) + " tower, notch " + number;
+    String name = Phrases.capital(side.word()) + " tower, notch " + number;
     SheetBorder.Says says =
         new SheetBorder.Says(
             side,
@@ -168,17 +159,14 @@ public final class FullScaleSheets {
             new NotchDrawing(layout, notch, origin, window, info.units()).painted(joins));
   }
 
-  private static String title(Side side) {
-    return side == Side.LEFT ? "Left" : "Right";
-  }
-
   private static String letter(Side side) {
-    return side == Side.LEFT ? "L" : "R";
+    return side.name().substring(0, 1);
   }
 
   /** What must show on an underside or topside sheet, with the origin at (0, 0). */
   static Box essentials(SideLayout layout, Face face) {
-    SheetFrame frame = new SheetFrame(layout.side(), face, layout.job().tower().crown(), Vec2.ZERO);
+    Tower tower = layout.job().tower();
+    SheetFrame frame = frame(layout, face);
     Box box = frame.region(layout.opening()).bounds();
     for (Region region : List.of(layout.mark(), layout.finalCut(), layout.roughCut())) {
       if (!region.isEmpty()) {
@@ -193,22 +181,27 @@ public final class FullScaleSheets {
     }
     // A long seam need not show where nothing comes near it.
     Box near = box.grown(NEAR_WORK_MM);
-    for (KeepOut keepOut : layout.job().tower().keepOuts()) {
+    for (KeepOut keepOut : tower.keepOuts()) {
       Box whole = frame.region(TowerDrawing.barred(keepOut)).bounds();
       if (whole.meets(near)) {
         box = box.union(whole.within(near));
       }
     }
-    for (Landmark landmark : layout.job().tower().landmarks()) {
+    for (Landmark landmark : tower.landmarks()) {
       box = box.union(Box.around(frame.point(landmark.at()), landmark.diameterMm() / 2 + 3));
     }
-    if (layout.job().tower().landmarks().size() < 2) {
+    if (tower.landmarks().size() < 2) {
       // One landmark does not fix a sheet: the straightedges must show.
-      for (Straightedge edge : layout.job().tower().straightedges()) {
+      for (Straightedge edge : tower.straightedges()) {
         box = box.union(bounds(frame, edge));
       }
     }
     return box;
+  }
+
+  /** A frame whose origin lies at (0, 0). */
+  private static SheetFrame frame(SideLayout layout, Face face) {
+    return new SheetFrame(layout.side(), face, layout.job().tower().crown(), Vec2.ZERO);
   }
 
   private static Box bounds(SheetFrame frame, Straightedge edge) {
@@ -216,45 +209,38 @@ public final class FullScaleSheets {
   }
 
   private static List<Box> wishes(SideLayout layout, Face face) {
-    SheetFrame frame = new SheetFrame(layout.side(), face, layout.job().tower().crown(), Vec2.ZERO);
+    Tower tower = layout.job().tower();
+    SheetFrame frame = frame(layout, face);
     List<Box> wishes = new ArrayList<>();
-    for (KeepOut keepOut : layout.job().tower().keepOuts()) {
-      wishes.add(frame.region(TowerDrawing.barred(keepOut)).bounds());
-    }
-    for (Straightedge edge : layout.job().tower().straightedges()) {
+    tower.keepOuts().forEach(k -> wishes.add(frame.region(TowerDrawing.barred(k)).bounds()));
+    for (Straightedge edge : tower.straightedges()) {
       wishes.add(bounds(frame, edge).grown(WORDS_BESIDE_MM));
       wishes.add(bounds(frame, edge));
     }
     if (face == Face.TOPSIDE) {
-      for (Bracket bracket : layout.job().tower().brackets()) {
-        wishes.add(frame.contour(bracket.outline()).bounds());
-      }
+      tower.brackets().forEach(b -> wishes.add(frame.contour(b.outline()).bounds()));
     }
     return wishes;
   }
 
   private static List<Vec2> others(SideLayout layout, Face face) {
-    SheetFrame frame = new SheetFrame(layout.side(), face, layout.job().tower().crown(), Vec2.ZERO);
+    SheetFrame frame = frame(layout, face);
     List<Vec2> places = new ArrayList<>();
     layout.holes().forEach(h -> places.add(frame.point(h.at())));
     layout.starters().forEach(s -> places.add(frame.point(s.at())));
     layout.job().tower().landmarks().forEach(l -> places.add(frame.point(l.at())));
     places.add(Vec2.ZERO);
-    for (Region cut : List.of(frame.region(layout.finalCut()), frame.region(layout.roughCut()))) {
-      cut.contours()
-          .forEach(c -> places.addAll(LabelCandidates.even(c.flattened(0.05), true, CUT_STEP_MM)));
-    }
+    places.addAll(SheetCanvas.along(frame.region(layout.finalCut()), CUT_STEP_MM));
+    places.addAll(SheetCanvas.along(frame.region(layout.roughCut()), CUT_STEP_MM));
     return places;
   }
 
   private static double largest(SideLayout layout) {
-    double most = 0;
-    for (PlacedHole hole : layout.holes()) {
-      most = Math.max(most, hole.diameterMm() + 2 * TowerDrawing.CROSS_PAST_MM);
-    }
-    for (Landmark landmark : layout.job().tower().landmarks()) {
-      most = Math.max(most, landmark.diameterMm());
-    }
-    return most;
+    return DoubleStream.concat(
+            layout.holes().stream()
+                .mapToDouble(h -> h.diameterMm() + 2 * TowerDrawing.CROSS_PAST_MM),
+            layout.job().tower().landmarks().stream().mapToDouble(Landmark::diameterMm))
+        .max()
+        .orElse(0);
   }
 }

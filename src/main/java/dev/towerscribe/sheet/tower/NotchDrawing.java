@@ -13,7 +13,6 @@ import dev.towerscribe.drawing.Proof;
 import dev.towerscribe.drawing.TextBlock;
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Contour;
-import dev.towerscribe.geometry.Edge;
 import dev.towerscribe.geometry.Edge.Arc;
 import dev.towerscribe.geometry.Region;
 import dev.towerscribe.geometry.Vec2;
@@ -22,12 +21,10 @@ import dev.towerscribe.layout.PlacedHole;
 import dev.towerscribe.layout.SideLayout;
 import dev.towerscribe.model.Bracket;
 import dev.towerscribe.model.Face;
-import dev.towerscribe.model.Side;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Lengths;
 import dev.towerscribe.quantity.Lengths.Fineness;
-import dev.towerscribe.quantity.Tolerances;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -58,9 +55,7 @@ final class NotchDrawing {
   private final Box window;
   private final Lengths lengths;
   private final LabelPlacer placer;
-  private final SheetLines lines;
-  private final List<Item> items = new ArrayList<>();
-  private final List<String> unplaced = new ArrayList<>();
+  private final SheetCanvas canvas;
 
   NotchDrawing(SideLayout layout, Notch notch, Vec2 origin, Box window, LengthUnit units) {
     this.layout = layout;
@@ -68,8 +63,8 @@ final class NotchDrawing {
     this.frame = frame(layout, origin);
     this.window = window;
     this.lengths = Lengths.in(units);
-    this.placer = new LabelPlacer(window.grown(-TextBlock.CLEARED_MM));
-    this.lines = new SheetLines(items, placer);
+    this.canvas = new SheetCanvas(window);
+    this.placer = canvas.placer();
   }
 
   private static SheetFrame frame(SideLayout layout, Vec2 origin) {
@@ -102,13 +97,16 @@ final class NotchDrawing {
   FullScaleSheet.Painted painted(List<FullScaleSheet.Join> joins) {
     double reach = layout.job().tools().reachRadiusMm();
     Region removed = frame.region(notch.removed());
-    lines.on(Layer.WASTE).hatch(removed, Region.EMPTY, HATCH, HATCH_SPACING_MM, Pen.HATCH);
+    canvas.on(Layer.WASTE).hatch(removed, Region.EMPTY, HATCH, HATCH_SPACING_MM, Pen.HATCH);
     Contour outline = frame.contour(notch.bracket().outline());
-    items.add(new Item.Figure(Layer.BRACKETS, List.of(outline), Pen.OUTLINE, Ink.NONE));
+    canvas
+        .on(Layer.BRACKETS)
+        .out()
+        .add(new Item.Figure(Layer.BRACKETS, List.of(outline), Pen.OUTLINE, Ink.NONE));
     placer.avoid(outline.flattened(0.05), true, 4.0);
     cutLine(removed, outline);
-    lines.bar(removed);
-    lines.foreAft(frame.origin().x() + lineX(layout, notch), window, 1.0);
+    canvas.bar(removed);
+    canvas.foreAft(frame.origin().x() + lineX(layout, notch), 1.0);
     List<PlacedHole> bolts = bolts(layout, notch);
     for (PlacedHole bolt : bolts) {
       ring(Layer.HOLES, frame.point(bolt.at()), reach, Pen.HIDDEN);
@@ -119,39 +117,37 @@ final class NotchDrawing {
       placer.keepClear(at, fastener.diameterMm() / 2);
     }
     notch.narrowest().ifPresent(s -> narrowest(frame.point(s.start()), frame.point(s.end())));
-    JoinCrosses.draw(joins, frame.origin(), window, lines);
+    canvas.joins(joins, frame.origin());
     words(bolts, reach, removed, outline);
-    items.addAll(placer.items());
-    return new FullScaleSheet.Painted(items, proofs(bolts, reach), unplaced);
+    return canvas.painted(proofs(bolts, reach));
   }
 
   /** Thick where metal is cut; where the notch ends at the bracket's edge nothing is. */
   private void cutLine(Region removed, Contour outline) {
-    for (Contour contour : removed.contours()) {
-      for (Edge edge : contour.edges()) {
-        if (outline.distanceTo(edge.at(0.5)) <= ON_EDGE_MM) {
-          continue;
-        }
-        LayerPen pen = lines.on(Layer.NOTCH);
-        if (edge instanceof Arc arc && arc.isFullCircle()) {
-          pen.circle(arc.centre(), arc.radius(), Pen.FINAL_CUT);
-        } else if (edge instanceof Arc arc) {
-          items.add(new Item.ArcLine(Layer.NOTCH, arc, Pen.FINAL_CUT));
-        } else {
-          pen.line(edge.start(), edge.end(), Pen.FINAL_CUT);
-        }
-      }
-    }
+    LayerPen pen = canvas.on(Layer.NOTCH);
+    removed.contours().stream()
+        .flatMap(c -> c.edges().stream())
+        .filter(edge -> outline.distanceTo(edge.at(0.5)) > ON_EDGE_MM)
+        .forEach(
+            edge -> {
+              if (edge instanceof Arc arc && arc.isFullCircle()) {
+                pen.circle(arc.centre(), arc.radius(), Pen.FINAL_CUT);
+              } else if (edge instanceof Arc arc) {
+                pen.out().add(new Item.ArcLine(Layer.NOTCH, arc, Pen.FINAL_CUT));
+              } else {
+                pen.line(edge.start(), edge.end(), Pen.FINAL_CUT);
+              }
+            });
   }
 
   private void ring(Layer layer, Vec2 at, double radius, Pen pen) {
-    lines.ring(layer, at, radius, pen, 0.8);
-    lines.cross(layer, at, radius + CROSS_PAST_MM);
+    canvas.ring(layer, at, radius, pen, 0.8);
+    canvas.cross(layer, at, radius + CROSS_PAST_MM, Pen.FINE);
   }
 
   /** Arrows from edge to edge of the metal where least of it is left. */
   private void narrowest(Vec2 from, Vec2 to) {
-    LayerPen pen = lines.on(Layer.BRACKETS);
+    LayerPen pen = canvas.on(Layer.BRACKETS);
     pen.line(from, to, Pen.THIN);
     placer.keepClear(from, to);
     double length = Math.min(ARROW_MM, from.distanceTo(to) / 2);
@@ -174,10 +170,7 @@ final class NotchDrawing {
     }
     TextBlock cut = TextBlock.of(3.5, "CUT TO THE THICK LINE", "remove the hatched metal");
     Vec2 corner = removed.contours().get(0).flattened(0.05).get(0);
-    List<Vec2> ends = new ArrayList<>();
-    for (Contour contour : removed.contours()) {
-      ends.addAll(LabelCandidates.even(contour.flattened(0.05), true, 8));
-    }
+    List<Vec2> ends = new ArrayList<>(SheetCanvas.along(removed, 8));
     ends.removeIf(p -> !window.contains(p));
     ends.add(corner);
     anywhere(cut, corner, ends, "cut");
@@ -214,7 +207,7 @@ final class NotchDrawing {
 
   /** A label with a leader to one of several points: those near by are tried first. */
   private void anywhere(TextBlock block, Vec2 pointer, List<Vec2> ends, String what) {
-    place(anywhere(block, ends, NEAR_COST), NEAR_COST, block, pointer, ends, what);
+    place(canvas.anywhere(block, ends, NEAR_COST), NEAR_COST, block, pointer, ends, what);
   }
 
   private void place(
@@ -224,46 +217,28 @@ final class NotchDrawing {
       Vec2 pointer,
       List<Vec2> ends,
       String what) {
-    if (!window.contains(pointer)) {
-      return;
-    }
-    Further further = new Further(furtherFrom, dearest -> anywhere(block, ends, dearest));
-    if (placer.place(first, Double.POSITIVE_INFINITY, further).isEmpty()) {
-      unplaced.add(what);
+    if (window.contains(pointer)) {
+      var further = new Further(furtherFrom, dearest -> canvas.anywhere(block, ends, dearest));
+      canvas.must(what, first, further);
     }
   }
 
-  private List<Candidate> anywhere(TextBlock block, List<Vec2> ends, double dearest) {
-    List<Candidate> all = new ArrayList<>();
-    ends.forEach(end -> all.addAll(LabelCandidates.anywhere(block, window, end, dearest)));
-    return all;
-  }
-
-  /** Calculated apart from the frame: left +in is to the right from above. */
+  /** Calculated apart from the frame. */
   private List<Proof> proofs(List<PlacedHole> bolts, double reach) {
-    List<Proof> proofs = new ArrayList<>();
-    for (PlacedHole bolt : bolts) {
-      TowerProofs.add(proofs, "socket " + bolt.name(), above(bolt.at()), reach, window);
-    }
+    TowerProofs proofs =
+        new TowerProofs(
+            layout.side(),
+            Face.TOPSIDE,
+            Optional.empty(),
+            frame.origin(),
+            window,
+            new ArrayList<>());
+    bolts.forEach(bolt -> proofs.circle("socket " + bolt.name(), bolt.at(), reach));
     int number = 1;
     for (Bracket.Fastener fastener : notch.bracket().fasteners()) {
-      String name = "bracket bolt " + number++;
-      TowerProofs.add(proofs, name, above(fastener.at()), fastener.diameterMm() / 2, window);
+      proofs.circle("bracket bolt " + number++, fastener.at(), fastener.diameterMm() / 2);
     }
-    List<Contour> removed = notch.removed().contours();
-    if (removed.size() == 1) {
-      removed
-          .get(0)
-          .asCircle()
-          .filter(a -> a.radius() > Tolerances.SAME_POINT_MM)
-          .ifPresent(a -> TowerProofs.add(proofs, "notch", above(a.centre()), a.radius(), window));
-    }
-    return proofs;
-  }
-
-  private Vec2 above(Vec2 plan) {
-    double x = frame.origin().x();
-    double y = frame.origin().y() + plan.x();
-    return new Vec2(layout.side() == Side.LEFT ? x + plan.y() : x - plan.y(), y);
+    proofs.round("notch", notch.removed());
+    return proofs.proofs();
   }
 }

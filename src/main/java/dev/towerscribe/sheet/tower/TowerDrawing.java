@@ -4,7 +4,6 @@ import dev.towerscribe.drawing.LabelPlacer;
 import dev.towerscribe.drawing.Layer;
 import dev.towerscribe.drawing.LayerPen;
 import dev.towerscribe.drawing.Pen;
-import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.Region;
 import dev.towerscribe.geometry.Vec2;
@@ -34,16 +33,14 @@ final class TowerDrawing {
 
   private final SideLayout layout;
   private final SheetFrame frame;
-  private final Box window;
+  private final SheetCanvas canvas;
   private final LabelPlacer placer;
-  private final SheetLines lines;
 
-  TowerDrawing(SideLayout layout, SheetFrame frame, Box window, SheetLines lines) {
+  TowerDrawing(SideLayout layout, SheetFrame frame, SheetCanvas canvas) {
     this.layout = layout;
     this.frame = frame;
-    this.window = window;
-    this.placer = lines.placer();
-    this.lines = lines;
+    this.canvas = canvas;
+    this.placer = canvas.placer();
   }
 
   /** All lines; what lettering must keep clear of is told to the placer on the way. */
@@ -57,8 +54,8 @@ final class TowerDrawing {
     outline(Layer.OPENING, layout.opening(), Pen.THIN, 1.5);
     outline(Layer.ROUGH_CUT, layout.roughCut(), Pen.ROUGH_CUT, 3.0);
     Region cut = frame.region(layout.finalCut());
-    lines.on(Layer.FINAL_CUT).outline(cut, Pen.FINAL_CUT);
-    lines.bar(cut);
+    canvas.on(Layer.FINAL_CUT).outline(cut, Pen.FINAL_CUT);
+    canvas.bar(cut);
     tower.keepOuts().forEach(this::keepOut);
     if (frame.face() == Face.TOPSIDE) {
       tower.brackets().forEach(this::bracket);
@@ -73,18 +70,18 @@ final class TowerDrawing {
   private void waste() {
     Region cut = frame.region(layout.finalCut());
     Region opening = frame.region(layout.opening());
-    lines.on(Layer.WASTE).hatch(cut, opening, WASTE_HATCH, WASTE_SPACING_MM, Pen.HATCH);
+    canvas.on(Layer.WASTE).hatch(cut, opening, WASTE_HATCH, WASTE_SPACING_MM, Pen.HATCH);
   }
 
   private void outline(Layer layer, Region plan, Pen pen, double costPerMm) {
     if (!plan.isEmpty()) {
-      lines.outline(layer, frame.region(plan), pen, costPerMm);
+      canvas.outline(layer, frame.region(plan), pen, costPerMm);
     }
   }
 
   private void keepOut(KeepOut keepOut) {
     Region region = frame.region(barred(keepOut));
-    LayerPen pen = lines.on(Layer.KEEP_OUTS);
+    LayerPen pen = canvas.on(Layer.KEEP_OUTS);
     pen.hatch(region, Region.EMPTY, KEEP_OUT_HATCH, KEEP_OUT_SPACING_MM, Pen.THIN);
     pen.outline(region, Pen.OUTLINE);
     for (Contour c : region.contours()) {
@@ -106,22 +103,22 @@ final class TowerDrawing {
     outline(Layer.BRACKETS, Region.inside(bracket.outline()), Pen.HIDDEN, 0.5);
     for (Bracket.Fastener fastener : bracket.fasteners()) {
       Vec2 at = frame.point(fastener.at());
-      lines.on(Layer.BRACKETS).circle(at, fastener.diameterMm() / 2, Pen.HIDDEN);
+      canvas.on(Layer.BRACKETS).circle(at, fastener.diameterMm() / 2, Pen.HIDDEN);
       placer.keepClear(at, fastener.diameterMm() / 2);
     }
   }
 
   /** The slot's centre line, the strut rod centre as found and the line along the car. */
   private void centreLines() {
-    lines.path(slotLine(), Pen.CENTRE, 0.8);
+    canvas.path(slotLine(), Pen.CENTRE, 0.8);
     for (Straightedge edge : layout.job().tower().straightedges()) {
-      lines.path(straightedge(edge), Pen.CENTRE, 0.8);
+      canvas.path(straightedge(edge), Pen.CENTRE, 0.8);
     }
-    lines.foreAft(frame.origin().x(), window, 1.5);
+    canvas.foreAft(frame.origin().x(), 1.5);
     Vec2 arm = new Vec2(LANDMARK_CROSS_MM * 2, 0);
     Vec2 from = frame.origin().minus(arm);
     Vec2 to = frame.origin().plus(arm);
-    lines.on(Layer.CENTRE_LINES).line(from, to, Pen.FINE);
+    canvas.on(Layer.CENTRE_LINES).line(from, to, Pen.FINE);
     placer.keepClear(from, to);
   }
 
@@ -146,34 +143,34 @@ final class TowerDrawing {
   private void landmark(Landmark landmark) {
     Vec2 at = frame.point(landmark.at());
     double radius = landmark.diameterMm() / 2;
-    lines.on(Layer.LANDMARKS).circle(at, radius, Pen.OUTLINE);
-    lines.cross(Layer.LANDMARKS, at, radius + LANDMARK_CROSS_MM);
+    canvas.on(Layer.LANDMARKS).circle(at, radius, Pen.OUTLINE);
+    canvas.cross(Layer.LANDMARKS, at, radius + LANDMARK_CROSS_MM, Pen.FINE);
     placer.keepClear(at, radius + 0.5);
   }
 
   private void starter(StarterHole starter) {
     Vec2 at = frame.point(starter.at());
     double radius = starter.diameterMm() / 2;
-    lines.on(Layer.STARTER_HOLES).circle(at, radius, Pen.OUTLINE);
-    lines.on(Layer.STARTER_HOLES).dot(at, PUNCH_MM);
-    lines.cross(Layer.STARTER_HOLES, at, radius + 1.5);
+    canvas.on(Layer.STARTER_HOLES).circle(at, radius, Pen.OUTLINE);
+    canvas.on(Layer.STARTER_HOLES).dot(at, PUNCH_MM);
+    canvas.cross(Layer.STARTER_HOLES, at, radius + 1.5, Pen.FINE);
     placer.keepClear(at, radius + 0.5);
   }
 
   private void hole(PlacedHole hole) {
     Vec2 at = frame.point(hole.at());
     double radius = hole.diameterMm() / 2;
-    LayerPen pen = lines.on(Layer.HOLES);
+    LayerPen pen = canvas.on(Layer.HOLES);
     pen.circle(at, radius, Pen.OUTLINE);
     if (hole.drillsMm().size() > 1) {
       pen.circle(at, hole.drillsMm().get(0) / 2, Pen.FINE);
     }
     pen.dot(at, PUNCH_MM);
-    lines.cross(Layer.HOLES, at, radius + CROSS_PAST_MM);
+    canvas.cross(Layer.HOLES, at, radius + CROSS_PAST_MM, Pen.FINE);
     placer.keepClear(at, radius + 1.0);
     if (frame.face() == Face.TOPSIDE) {
-      lines.ring(Layer.HOLES, at, hole.bolt().seatRadiusMm(), Pen.THIN, 1.0);
-      lines.ring(Layer.HOLES, at, layout.job().tools().reachRadiusMm(), Pen.HIDDEN, 1.0);
+      canvas.ring(Layer.HOLES, at, hole.bolt().seatRadiusMm(), Pen.THIN, 1.0);
+      canvas.ring(Layer.HOLES, at, layout.job().tools().reachRadiusMm(), Pen.HIDDEN, 1.0);
     }
   }
 }

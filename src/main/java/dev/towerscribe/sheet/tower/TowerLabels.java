@@ -1,6 +1,5 @@
 package dev.towerscribe.sheet.tower;
 
-import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.LabelCandidates;
 import dev.towerscribe.drawing.LabelPlacer;
 import dev.towerscribe.drawing.LabelPlacer.Candidate;
@@ -27,6 +26,7 @@ import dev.towerscribe.quantity.Tolerances;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** The words of an underside or topside sheet, the most needed placed first. */
 final class TowerLabels {
@@ -36,9 +36,6 @@ final class TowerLabels {
   private static final double NOTE_CAP_MM = 3.5;
   private static final double LEAST_CAP_MM = 2.5;
   private static final double NAME_WIDTH_MM = 62;
-
-  /** What a note that may be left out is worth; dearer places are not taken. */
-  private static final double WORTH = 45;
 
   /** A note on the whole sheet should cross no line at all where that can be had. */
   private static final double CLEAR_WORTH = 5;
@@ -56,38 +53,35 @@ final class TowerLabels {
 
   private final SideLayout layout;
   private final SheetFrame frame;
+  private final SheetCanvas canvas;
   private final Box window;
   private final LabelPlacer placer;
   private final Lengths lengths;
   private final List<String> predicted;
-  private final List<String> unplaced = new ArrayList<>();
 
   /** The words of a sheet; {@code predicted} is one line in pieces, or nothing. */
   TowerLabels(
       SideLayout layout,
       SheetFrame frame,
-      Box window,
-      LabelPlacer placer,
+      SheetCanvas canvas,
       LengthUnit units,
       List<String> predicted) {
     this.layout = layout;
     this.frame = frame;
-    this.window = window;
-    this.placer = placer;
+    this.canvas = canvas;
+    this.window = canvas.window();
+    this.placer = canvas.placer();
     this.lengths = Lengths.in(units);
     this.predicted = List.copyOf(predicted);
   }
 
-  /** Places everything; what must not be missing and finds no room is an error. */
-  List<Item> placed(TowerDrawing drawing) {
+  /** Places everything; what must not be missing and finds no room, the canvas tells. */
+  void place(TowerDrawing drawing) {
     Tower tower = layout.job().tower();
     layout.holes().forEach(this::hole);
-    boundary(FINAL_CUT, layout.finalCut(), true, true);
-    boundary("ROUGH CUT", layout.roughCut(), false, true);
-    for (Landmark landmark : tower.landmarks()) {
-      TextBlock block = TextBlock.wrapped(NOTE_CAP_MM, NAME_WIDTH_MM, landmark.name());
-      disc(block, frame.point(landmark.at()), landmark.diameterMm() / 2 + 0.7, true);
-    }
+    cut(FINAL_CUT, layout.finalCut(), true);
+    cut("ROUGH CUT", layout.roughCut(), false);
+    tower.landmarks().forEach(this::landmark);
     tower.keepOuts().forEach(this::keepOut);
     waste();
     boundaryNote(layout.opening(), false, true, "opening as found:", "fit this edge");
@@ -106,15 +100,9 @@ final class TowerLabels {
     tower.wall().ifPresent(c -> boundaryNote(Region.inside(c), false, true, "tower wall"));
     if (window.contains(frame.origin())) {
       TextBlock old = TextBlock.of(LEAST_CAP_MM, "old strut rod centre");
-      soft(LabelCandidates.around(old, frame.origin(), 6.5, Vec2.ZERO));
+      canvas.soft(LabelCandidates.around(old, frame.origin(), 6.5, Vec2.ZERO));
       predicted();
     }
-    return placer.items();
-  }
-
-  /** What did not find room although it should have; empty on a page fit to print. */
-  List<String> unplaced() {
-    return List.copyOf(unplaced);
   }
 
   private void hole(PlacedHole hole) {
@@ -136,8 +124,10 @@ final class TowerLabels {
     if (!lengths.metric()) {
       small = small.then(LEAST_CAP_MM, lengths.other().with(hole.diameterMm(), Fineness.PLACE));
     }
-    LabelCandidates.around(small, at, radius, outward).forEach(c -> candidates.add(c.dearerBy(4)));
-    must(hole.name(), candidates, List.of(block, small), edgePoints(at, radius));
+    candidates.addAll(
+        SheetCanvas.dearer(
+            LabelCandidates.around(small, at, radius, outward), SheetCanvas.SMALLER_COST));
+    canvas.must(hole.name(), candidates, List.of(block, small), edgePoints(at, radius));
   }
 
   private void keepOut(KeepOut keepOut) {
@@ -147,47 +137,40 @@ final class TowerLabels {
     if (!window.contains(at)) {
       return;
     }
-    double reach =
-        region.contours().get(0).flattened(0.05).stream()
-            .mapToDouble(p -> p.distanceTo(at))
-            .max()
-            .orElse(0);
+    Contour outer = region.contours().get(0);
+    double reach = outer.flattened(0.05).stream().mapToDouble(at::distanceTo).max().orElse(0);
     List<Candidate> candidates = new ArrayList<>();
     TextBlock tall = TextBlock.wrapped(NOTE_CAP_MM, NAME_WIDTH_MM, "KEEP OUT:", keepOut.name());
     TextBlock wide = TextBlock.wrapped(NOTE_CAP_MM, NAME_WIDTH_MM, "KEEP OUT: " + keepOut.name());
+    boolean isRound = Math.abs(bounds.width() - bounds.height()) < NEARLY_ROUND_MM;
     for (TextBlock block : List.of(wide, tall)) {
-      if (Math.abs(bounds.width() - bounds.height()) < NEARLY_ROUND_MM) {
-        candidates.addAll(LabelCandidates.around(block, at, reach, Vec2.ZERO));
-      } else {
-        candidates.addAll(
-            LabelCandidates.along(block, region.contours().get(0), true, 0.9, 2.5, 4.5, 7));
-      }
+      candidates.addAll(
+          isRound
+              ? LabelCandidates.around(block, at, reach, Vec2.ZERO)
+              : LabelCandidates.along(block, outer, true, 0.9, 2.5, 4.5, 7));
     }
-    must(keepOut.name(), candidates, List.of(tall, tall.atMost(LEAST_CAP_MM)), points(region));
+    canvas.must(
+        keepOut.name(), candidates, List.of(tall, tall.atMost(LEAST_CAP_MM)), points(region));
   }
 
-  private void disc(TextBlock block, Vec2 at, double radius, boolean needed) {
-    if (!window.contains(Box.around(at, radius))) {
-      return;
-    }
-    List<Candidate> candidates = LabelCandidates.around(block, at, radius, Vec2.ZERO);
-    if (needed) {
-      must(
+  private void landmark(Landmark landmark) {
+    TextBlock block = TextBlock.wrapped(NOTE_CAP_MM, NAME_WIDTH_MM, landmark.name());
+    Vec2 at = frame.point(landmark.at());
+    double radius = landmark.diameterMm() / 2 + 0.7;
+    if (window.contains(Box.around(at, radius))) {
+      canvas.must(
           block.lines().get(0).words(),
-          candidates,
+          LabelCandidates.around(block, at, radius, Vec2.ZERO),
           List.of(block, block.atMost(LEAST_CAP_MM)),
           edgePoints(at, radius));
-    } else {
-      soft(candidates);
     }
   }
 
   /** A cut's name with its radius from the strut rod centre, on one side of its line. */
-  private void boundary(String name, Region plan, boolean outside, boolean needed) {
-    if (plan.isEmpty()) {
-      return;
+  private void cut(String name, Region plan, boolean outside) {
+    if (!plan.isEmpty()) {
+      boundaryNote(plan, outside, true, name, radii(plan));
     }
-    boundaryNote(plan, outside, needed, name, radii(plan));
   }
 
   /** Radius of a boundary from the original strut rod centre, or least and most. */
@@ -198,14 +181,14 @@ final class TowerLabels {
         return "R " + lengths.with(circle.get().radius(), Fineness.PLACE);
       }
     }
-    double least = Double.POSITIVE_INFINITY;
-    double most = 0;
-    for (Contour contour : plan.contours()) {
-      least = Math.min(least, contour.distanceTo(Vec2.ZERO));
-      for (Vec2 p : contour.flattened(Tolerances.FLATTEN_MM)) {
-        most = Math.max(most, p.norm());
-      }
-    }
+    double least =
+        plan.contours().stream().mapToDouble(c -> c.distanceTo(Vec2.ZERO)).min().orElseThrow();
+    double most =
+        plan.contours().stream()
+            .flatMap(c -> c.flattened(Tolerances.FLATTEN_MM).stream())
+            .mapToDouble(Vec2::norm)
+            .max()
+            .orElseThrow();
     return "R " + lengths.range(least, most, Fineness.PLACE);
   }
 
@@ -215,26 +198,19 @@ final class TowerLabels {
     }
     TextBlock block = block(needed, words);
     Region region = frame.region(plan);
-    List<Candidate> candidates = new ArrayList<>();
-    for (Contour contour : region.contours()) {
-      candidates.addAll(LabelCandidates.along(block, contour, outside, 0.9, 2.5, 4.5, 7, 10, 14));
-    }
+    List<Candidate> candidates =
+        SheetCanvas.along(block, region, outside, 0.9, 2.5, 4.5, 7, 10, 14);
     Further across =
         new Further(
             OTHER_SIDE_COST + LabelCandidates.LEAST_ALONG_COST,
-            dearest -> {
-              List<Candidate> others = new ArrayList<>();
-              for (Contour contour : region.contours()) {
-                LabelCandidates.along(block, contour, !outside, 2.5, 7, 12)
-                    .forEach(c -> others.add(c.dearerBy(OTHER_SIDE_COST)));
-              }
-              return others;
-            });
+            dearest ->
+                SheetCanvas.dearer(
+                    SheetCanvas.along(block, region, !outside, 2.5, 7, 12), OTHER_SIDE_COST));
     List<Vec2> points = needed ? points(region) : List.of();
     if (needed && points.size() * POINTS_EVERY_MM >= LEAST_SEEN_MM) {
-      must(words[0], candidates, across, List.of(block, block.atMost(LEAST_CAP_MM)), points);
+      canvas.must(words[0], candidates, across, List.of(block, block.atMost(LEAST_CAP_MM)), points);
     } else {
-      placer.place(candidates, WORTH, across);
+      placer.place(candidates, SheetCanvas.WORTH, across);
     }
   }
 
@@ -248,17 +224,13 @@ final class TowerLabels {
   }
 
   private void waste() {
-    if (layout.finalCut().isEmpty()) {
-      return;
+    if (!layout.finalCut().isEmpty()) {
+      TextBlock block = TextBlock.of(3.0, "waste: cut away");
+      canvas.soft(
+          SheetCanvas.along(block, frame.region(layout.opening()), true, 0.9, 2, 3.5, 5).stream()
+              .map(c -> c.pointingTo(Optional.empty()))
+              .toList());
     }
-    Region opening = frame.region(layout.opening());
-    TextBlock block = TextBlock.of(3.0, "waste: cut away");
-    List<Candidate> candidates = new ArrayList<>();
-    for (Contour contour : opening.contours()) {
-      LabelCandidates.along(block, contour, true, 0.9, 2, 3.5, 5)
-          .forEach(c -> candidates.add(c.pointingTo(Optional.empty())));
-    }
-    soft(candidates);
   }
 
   private List<String> slotWords() {
@@ -289,13 +261,14 @@ final class TowerLabels {
         new Further(
             LabelCandidates.ANYWHERE_COST,
             dearest -> {
-              List<Candidate> others = new ArrayList<>();
-              for (int i = 0; i < seen.size(); i += 2) {
-                others.addAll(LabelCandidates.anywhere(wide, window, seen.get(i), dearest));
-              }
-              return others;
+              List<Vec2> some =
+                  IntStream.iterate(0, i -> i < seen.size(), i -> i + 2)
+                      .mapToObj(seen::get)
+                      .toList();
+              return canvas.anywhere(wide, some, dearest);
             });
-    must(words.get(0), candidates, upright, List.of(narrow, narrow.atMost(LEAST_CAP_MM)), seen);
+    canvas.must(
+        words.get(0), candidates, upright, List.of(narrow, narrow.atMost(LEAST_CAP_MM)), seen);
   }
 
   private void foreAft() {
@@ -321,7 +294,9 @@ final class TowerLabels {
   /** Best clear of the mark, else on half of the line. */
   private void alongForeAft(TextBlock block, Vec2 low, Vec2 high, List<Vec2> half) {
     for (List<Vec2> path : List.of(List.of(low, high), half)) {
-      if (placer.place(LabelCandidates.alongLine(block, path, false), WORTH).isPresent()) {
+      if (placer
+          .place(LabelCandidates.alongLine(block, path, false), SheetCanvas.WORTH)
+          .isPresent()) {
         return;
       }
     }
@@ -334,7 +309,11 @@ final class TowerLabels {
       if (i == 0) {
         block = block.then(LEAST_CAP_MM, lengths.withMm(starter.diameterMm(), Fineness.PLACE));
       }
-      disc(block, frame.point(starter.at()), starter.diameterMm() / 2, false);
+      Vec2 at = frame.point(starter.at());
+      double radius = starter.diameterMm() / 2;
+      if (window.contains(Box.around(at, radius))) {
+        canvas.soft(LabelCandidates.around(block, at, radius, Vec2.ZERO));
+      }
     }
   }
 
@@ -359,12 +338,14 @@ final class TowerLabels {
     TextBlock block = TextBlock.of(LEAST_CAP_MM, words);
     double clear = layout.job().tools().reachRadiusMm() + 2;
     Vec2 inward = at.minus(frame.origin()).times(-1);
-    List<Candidate> candidates = new ArrayList<>();
-    for (Candidate c : LabelCandidates.around(block, at, clear, inward)) {
-      Vec2 toward = c.centre().minus(at).unit();
-      candidates.add(c.pointingTo(Optional.of(at.plus(toward.times(radius)))));
-    }
-    soft(candidates);
+    canvas.soft(
+        LabelCandidates.around(block, at, clear, inward).stream()
+            .map(c -> c.pointingTo(Optional.of(onRing(c.centre(), at, radius))))
+            .toList());
+  }
+
+  private static Vec2 onRing(Vec2 label, Vec2 centre, double radius) {
+    return centre.plus(label.minus(centre).unit().times(radius));
   }
 
   /** Last of all, where nothing else is: on white paper, if need be across a thin line. */
@@ -380,7 +361,7 @@ final class TowerLabels {
             TextBlock.of(
                 NOTE_CAP_MM, String.join(" ", predicted.subList(0, last)), predicted.get(last)),
             TextBlock.of(NOTE_CAP_MM, predicted.toArray(String[]::new)));
-    for (double worth : new double[] {CLEAR_WORTH, WORTH}) {
+    for (double worth : new double[] {CLEAR_WORTH, SheetCanvas.WORTH}) {
       for (TextBlock block : blocks) {
         if (placer.place(LabelCandidates.freely(block, window), worth).isPresent()) {
           return;
@@ -389,53 +370,13 @@ final class TowerLabels {
     }
   }
 
-  private void soft(List<Candidate> candidates) {
-    placer.place(candidates, WORTH);
-  }
-
-  private void must(
-      String what, List<Candidate> liked, List<TextBlock> blocks, List<Vec2> pointers) {
-    must(what, liked, Further.NONE, blocks, pointers);
-  }
-
-  /** Places where liked, else anywhere with a leader to one of the points, smaller if need be. */
-  private void must(
-      String what,
-      List<Candidate> liked,
-      Further lessLiked,
-      List<TextBlock> blocks,
-      List<Vec2> pointers) {
-    if (placer.place(liked, WORTH, lessLiked).isPresent()) {
-      return;
-    }
-    Further anywhere =
-        new Further(
-            Math.min(lessLiked.from(), LabelCandidates.ANYWHERE_COST),
-            dearest -> {
-              List<Candidate> all = new ArrayList<>(lessLiked.made().apply(dearest));
-              for (int i = 0; i < blocks.size(); i++) {
-                double dearer = 4.0 * i;
-                for (Vec2 pointer : pointers) {
-                  LabelCandidates.anywhere(blocks.get(i), window, pointer, dearest)
-                      .forEach(c -> all.add(c.dearerBy(dearer)));
-                }
-              }
-              return all;
-            });
-    if (placer.place(liked, Double.POSITIVE_INFINITY, anywhere).isEmpty()) {
-      unplaced.add(what);
-    }
-  }
-
   private static List<Vec2> edgePoints(Vec2 centre, double radius) {
     return LabelCandidates.even(Contour.circle(centre, radius).flattened(0.05), true, radius);
   }
 
   private List<Vec2> points(Region region) {
-    List<Vec2> points = new ArrayList<>();
-    for (Contour contour : region.contours()) {
-      points.addAll(LabelCandidates.even(contour.flattened(0.05), true, POINTS_EVERY_MM));
-    }
-    return points.stream().filter(window.grown(-2)::contains).toList();
+    return SheetCanvas.along(region, POINTS_EVERY_MM).stream()
+        .filter(window.grown(-2)::contains)
+        .toList();
   }
 }

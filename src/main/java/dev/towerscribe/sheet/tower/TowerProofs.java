@@ -2,7 +2,6 @@ package dev.towerscribe.sheet.tower;
 
 import dev.towerscribe.drawing.Proof;
 import dev.towerscribe.geometry.Box;
-import dev.towerscribe.geometry.Edge.Arc;
 import dev.towerscribe.geometry.Region;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.layout.PlacedHole;
@@ -20,93 +19,75 @@ import java.util.Optional;
 /**
  * Where circles must be found in a written sheet, calculated here a second time and apart from
  * {@link SheetFrame}, so that a fault in the one is caught by the other.
+ *
+ * @param side which tower
+ * @param face from where it is looked at
+ * @param crown the dome that the paper follows, if any
+ * @param origin page point of the plan's origin
+ * @param window what shows; circles not wholly in it are left out
+ * @param proofs found so far
  */
-final class TowerProofs {
-  private TowerProofs() {}
-
-  /**
-   * Circles of an underside or topside sheet.
-   *
-   * @param layout the tower
-   * @param face from where it is looked at
-   * @param originX page x of the plan's origin
-   * @param originY page y of the plan's origin
-   * @param window what shows; circles not wholly in it are left out
-   */
-  static List<Proof> ofTower(
-      SideLayout layout, Face face, double originX, double originY, Box window) {
-    List<Proof> proofs = new ArrayList<>();
+record TowerProofs(
+    Side side, Face face, Optional<Crown> crown, Vec2 origin, Box window, List<Proof> proofs) {
+  /** Circles of an underside or topside sheet. */
+  static List<Proof> ofTower(SideLayout layout, Face face, Vec2 origin, Box window) {
+    Optional<Crown> crown = layout.job().tower().crown();
+    TowerProofs proofs =
+        new TowerProofs(layout.side(), face, crown, origin, window, new ArrayList<>());
     for (PlacedHole hole : layout.holes()) {
-      Vec2 at = place(layout, face, originX, originY, hole.at());
-      add(proofs, "hole " + hole.name(), at, hole.diameterMm() / 2, window);
+      proofs.circle("hole " + hole.name(), hole.at(), hole.diameterMm() / 2);
       if (hole.drillsMm().size() > 1) {
-        add(proofs, "pilot " + hole.name(), at, hole.drillsMm().get(0) / 2, window);
+        proofs.circle("pilot " + hole.name(), hole.at(), hole.drillsMm().get(0) / 2);
       }
     }
     int number = 1;
     for (StarterHole starter : layout.starters()) {
-      Vec2 at = place(layout, face, originX, originY, starter.at());
-      add(proofs, "starter " + number++, at, starter.diameterMm() / 2, window);
+      proofs.circle("starter " + number++, starter.at(), starter.diameterMm() / 2);
     }
     for (Landmark landmark : layout.job().tower().landmarks()) {
-      Vec2 at = place(layout, face, originX, originY, landmark.at());
-      add(proofs, "landmark " + landmark.name(), at, landmark.diameterMm() / 2, window);
+      proofs.circle("landmark " + landmark.name(), landmark.at(), landmark.diameterMm() / 2);
     }
-    round(proofs, "final cut", layout, layout.finalCut(), face, originX, originY, window);
-    round(proofs, "rough cut", layout, layout.roughCut(), face, originX, originY, window);
-    round(proofs, "opening", layout, layout.opening(), face, originX, originY, window);
-    return proofs;
+    proofs.round("final cut", layout.finalCut());
+    proofs.round("rough cut", layout.roughCut());
+    proofs.round("opening", layout.opening());
+    return proofs.proofs();
   }
 
-  private static void round(
-      List<Proof> proofs,
-      String name,
-      SideLayout layout,
-      Region region,
-      Face face,
-      double originX,
-      double originY,
-      Box window) {
-    if (region.contours().size() != 1) {
-      return;
+  /** A region, if it is one circle and, on a dome, stays one: then its radius is along the skin. */
+  void round(String name, Region region) {
+    if (region.contours().size() == 1) {
+      region
+          .contours()
+          .get(0)
+          .asCircle()
+          .filter(a -> a.radius() > Tolerances.SAME_POINT_MM)
+          .filter(a -> crown.isEmpty() || a.centre().norm() <= Tolerances.SAME_POINT_MM)
+          .ifPresent(
+              a -> circle(name, a.centre(), crown.isEmpty() ? a.radius() : skin(a.radius())));
     }
-    Optional<Arc> circle = region.contours().get(0).asCircle();
-    if (circle.isEmpty()) {
-      return;
-    }
-    Optional<Crown> crown = layout.job().tower().crown();
-    double r = circle.get().radius();
-    if (crown.isPresent()) {
-      if (circle.get().centre().norm() > Tolerances.SAME_POINT_MM) {
-        return;
-      }
-      double dome = crown.get().radiusMm();
-      r = dome * Math.asin(r / dome);
-    }
-    add(proofs, name, place(layout, face, originX, originY, circle.get().centre()), r, window);
   }
 
-  /** Fore runs up the page; inboard runs to the right where left and above, or neither, hold. */
-  private static Vec2 place(
-      SideLayout layout, Face face, double originX, double originY, Vec2 plan) {
-    double fore = plan.x();
-    double in = plan.y();
-    Optional<Crown> crown = layout.job().tower().crown();
-    double r = Math.hypot(fore, in);
-    if (crown.isPresent() && r > 0) {
-      double dome = crown.get().radiusMm();
-      double stretch = dome * Math.asin(r / dome) / r;
-      fore *= stretch;
-      in *= stretch;
-    }
-    boolean left = layout.side() == Side.LEFT;
-    boolean toTheRight = face == Face.TOPSIDE ? left : !left;
-    return new Vec2(toTheRight ? originX + in : originX - in, originY + fore);
-  }
-
-  static void add(List<Proof> proofs, String name, Vec2 at, double radius, Box window) {
+  /** A circle of the plan whose radius is that of the paper, mm. */
+  void circle(String name, Vec2 plan, double radius) {
+    Vec2 at = place(plan);
     if (window.contains(Box.around(at, radius))) {
       proofs.add(new Proof.RoundHole(name, at, radius));
     }
+  }
+
+  /** Along the dome's skin from its pole, mm. */
+  private double skin(double flat) {
+    double dome = crown.orElseThrow().radiusMm();
+    return dome * Math.asin(flat / dome);
+  }
+
+  /** Fore runs up the page; inboard runs to the right where left and above, or neither, hold. */
+  private Vec2 place(Vec2 plan) {
+    double r = Math.hypot(plan.x(), plan.y());
+    double stretch = crown.isPresent() && r > 0 ? skin(r) / r : 1;
+    double in = plan.y() * stretch;
+    boolean left = side == Side.LEFT;
+    boolean toTheRight = face == Face.TOPSIDE ? left : !left;
+    return new Vec2(origin.x() + (toTheRight ? in : -in), origin.y() + plan.x() * stretch);
   }
 }
