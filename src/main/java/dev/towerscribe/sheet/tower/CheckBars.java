@@ -70,36 +70,36 @@ record CheckBars(Vec2 corner, double lengthMm, LengthUnit units) {
     pen.cross(farAlong(), TICK_MM, Pen.FINE);
   }
 
-  private static List<Vec2> crossArms() {
-    return List.of(new Vec2(TICK_MM, 0), new Vec2(0, TICK_MM));
-  }
-
   /** The bars and the arms of the crosses, which fix the diagonal. */
   List<Proof> proofs() {
     List<Proof> proofs = new ArrayList<>();
     proofs.add(new Proof.Bar("bar across", corner, farAcross()));
     proofs.add(new Proof.Bar("bar along", corner, farAlong()));
-    for (Vec2 arm : crossArms()) {
-      proofs.add(
-          new Proof.Bar("diagonal, cross across", farAcross().minus(arm), farAcross().plus(arm)));
-      proofs.add(
-          new Proof.Bar("diagonal, cross along", farAlong().minus(arm), farAlong().plus(arm)));
+    for (Vec2 arm : List.of(new Vec2(TICK_MM, 0), new Vec2(0, TICK_MM))) {
+      proofs.add(arm("across", farAcross(), arm));
+      proofs.add(arm("along", farAlong(), arm));
     }
     return proofs;
   }
 
+  private static Proof arm(String which, Vec2 cross, Vec2 arm) {
+    return new Proof.Bar("diagonal, cross " + which, cross.minus(arm), cross.plus(arm));
+  }
+
+  private TextBlock lettered() {
+    return TextBlock.of(Lettering.capHeightToFit(label(), lengthMm - 4, 3.5), label());
+  }
+
   /** The label of the upright bar, at its left. */
   List<Item> labelAlong() {
-    double cap = Lettering.capHeightToFit(label(), lengthMm - 4, 3.5);
-    TextBlock block = TextBlock.of(cap, label());
+    TextBlock block = lettered();
     Vec2 at = corner.plus(new Vec2(-1.2 - block.heightMm() / 2, lengthMm / 2));
     return block.drawn(at, Angle.ofDegrees(90), false, Ink.BLACK);
   }
 
   /** The label of the level bar, below it; it may break a line that runs on beneath. */
   List<Item> labelAcross() {
-    double cap = Lettering.capHeightToFit(label(), lengthMm - 4, 3.5);
-    TextBlock block = TextBlock.of(cap, label());
+    TextBlock block = lettered();
     Vec2 at = corner.plus(new Vec2(lengthMm / 2, -1.6 - block.heightMm() / 2));
     return block.drawn(at, Angle.ZERO, true, Ink.BLACK);
   }

@@ -10,7 +10,6 @@ import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.Edge;
-import dev.towerscribe.geometry.Edge.Arc;
 import dev.towerscribe.geometry.Region;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.layout.PlacedHole;
@@ -21,6 +20,7 @@ import dev.towerscribe.sheet.text.Fragment;
 import dev.towerscribe.sheet.text.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Which hole is which: the tower from its underside, forward up the page, small and not to scale.
@@ -31,6 +31,11 @@ public final class KeyDiagram implements Fragment {
   private static final double WORDS = TextStyle.SMALL;
   private static final double SAG_MM = 0.02;
   private static final double AIR = 0.8;
+
+  /** Room for words and arrows over the tower, and for names beside it. */
+  private static final double HEAD_MM = 2 * TextStyle.lineMm(WORDS) + 9.0;
+
+  private static final double SIDE_MM = 6.0;
   private static final int RINGS = 10;
   private static final int TURNS = 24;
 
@@ -113,7 +118,7 @@ public final class KeyDiagram implements Fragment {
     // Plan x runs up the page and plan y across it.
     scale =
         Math.min(
-            (widthMm - 2 * sideMm()) / all.height(), (heightMm - topMm() - footMm()) / all.width());
+            (widthMm - 2 * SIDE_MM) / all.height(), (heightMm - HEAD_MM - footMm()) / all.width());
   }
 
   /**
@@ -125,23 +130,13 @@ public final class KeyDiagram implements Fragment {
   public static List<String> keys(List<PlacedHole> holes) {
     boolean shortNames =
         holes.stream().allMatch(h -> Lettering.width(h.name(), NAME) <= LONGEST_NAME_MM);
-    List<String> keys = new ArrayList<>();
-    for (int i = 0; i < holes.size(); i++) {
-      keys.add(shortNames ? holes.get(i).name() : Integer.toString(i + 1));
-    }
-    return keys;
-  }
-
-  private static double topMm() {
-    return 2 * TextStyle.lineMm(WORDS) + 9.0;
+    return IntStream.range(0, holes.size())
+        .mapToObj(i -> shortNames ? holes.get(i).name() : Integer.toString(i + 1))
+        .toList();
   }
 
   private double footMm() {
     return foot.size() * TextStyle.lineMm(WORDS) + 2.0;
-  }
-
-  private static double sideMm() {
-    return 6.0;
   }
 
   @Override
@@ -152,17 +147,12 @@ public final class KeyDiagram implements Fragment {
   @Override
   public void draw(double leftMm, double topMm, List<Item> out) {
     LayerPen notes = LayerPen.notes(out);
-    Vec2 middle = new Vec2(leftMm + width / 2, topMm - topMm() - (height - topMm() - footMm()) / 2);
+    Vec2 middle = new Vec2(leftMm + width / 2, topMm - HEAD_MM - (height - HEAD_MM - footMm()) / 2);
     outline(layout.plateOutline(), middle, Pen.HIDDEN, out);
-    outline(
-        layout.finalCut().isEmpty() ? layout.opening() : layout.finalCut(),
-        middle,
-        Pen.OUTLINE,
-        out);
+    outline(cut(), middle, Pen.OUTLINE, out);
     List<Box> taken = new ArrayList<>();
     Vec2 strutRod = onPage(Vec2.ZERO, middle);
-    notes.line(strutRod.x() - 3, strutRod.y(), strutRod.x() + 3, strutRod.y(), Pen.FINE);
-    notes.line(strutRod.x(), strutRod.y() - 3, strutRod.x(), strutRod.y() + 3, Pen.FINE);
+    notes.cross(strutRod, 3, Pen.FINE);
     taken.add(Box.around(strutRod, 3));
     for (PlacedHole hole : layout.holes()) {
       Vec2 at = onPage(hole.at(), middle);
@@ -173,13 +163,17 @@ public final class KeyDiagram implements Fragment {
     for (int i = 0; i < errors.size() && times > 0; i++) {
       error(layout.holes().get(i), errors.get(i), middle, taken, out);
     }
-    Box room = new Box(leftMm, topMm - height + footMm(), leftMm + width, topMm - topMm() + NAME);
+    Box room = new Box(leftMm, topMm - height + footMm(), leftMm + width, topMm - HEAD_MM + NAME);
     Places places = new Places(room, taken, lines(middle));
     List<String> keys = keys(layout.holes());
     for (int i = 0; i < keys.size(); i++) {
       name(keys.get(i), layout.holes().get(i), middle, places, out);
     }
     words(leftMm, topMm, out);
+  }
+
+  private Region cut() {
+    return layout.finalCut().isEmpty() ? layout.opening() : layout.finalCut();
   }
 
   private Vec2 onPage(Vec2 plan, Vec2 middle) {
@@ -198,7 +192,7 @@ public final class KeyDiagram implements Fragment {
     if (arrow.norm() < LEAST_ARROW_MM) {
       return;
     }
-    arrow(from, arrow.unit(), arrow.norm(), out);
+    arrow(from, from.plus(arrow), LayerPen.notes(out));
     int boxes = (int) Math.ceil(arrow.norm());
     for (int i = 0; i <= boxes; i++) {
       taken.add(Box.around(from.plus(arrow.times((double) i / boxes)), AIR));
@@ -208,16 +202,16 @@ public final class KeyDiagram implements Fragment {
   private void outline(Region region, Vec2 middle, Pen pen, List<Item> out) {
     LayerPen notes = LayerPen.notes(out);
     for (Contour contour : region.contours()) {
-      if (contour.asCircle().isPresent()) {
-        Arc circle = contour.asCircle().get();
-        Vec2 at = onPage(circle.centre(), middle);
-        notes.circle(at, circle.radius() * scale, pen);
-      } else {
-        List<Vec2> points =
-            contour.flattened(SAG_MM / scale).stream().map(p -> onPage(p, middle)).toList();
-        notes.polygon(points, pen, Ink.NONE);
-      }
+      contour
+          .asCircle()
+          .ifPresentOrElse(
+              c -> notes.circle(onPage(c.centre(), middle), c.radius() * scale, pen),
+              () -> notes.polygon(followed(contour, middle), pen, Ink.NONE));
     }
+  }
+
+  private List<Vec2> followed(Contour contour, Vec2 middle) {
+    return contour.flattened(SAG_MM / scale).stream().map(p -> onPage(p, middle)).toList();
   }
 
   /** Outside its hole, away from the strut rod if that place is free, else the nearest free one. */
@@ -267,9 +261,8 @@ public final class KeyDiagram implements Fragment {
 
   /** Points of the drawn outlines, close together, that names had better keep clear of. */
   private List<Vec2> lines(Vec2 middle) {
-    Region cut = layout.finalCut().isEmpty() ? layout.opening() : layout.finalCut();
     List<Vec2> points = new ArrayList<>();
-    for (Region region : List.of(layout.plateOutline(), cut)) {
+    for (Region region : List.of(layout.plateOutline(), cut())) {
       for (Contour contour : region.contours()) {
         for (Edge edge : contour.edges()) {
           int pieces = (int) Math.ceil(edge.length() * scale / CLOSE_MM);
@@ -299,17 +292,12 @@ public final class KeyDiagram implements Fragment {
     double y = topMm;
     notes.text(centre, TextStyle.baseMm(y, WORDS), WORDS, Align.MIDDLE, "FORWARD");
     double tip = y - TextStyle.lineMm(WORDS) - 0.3;
-    arrow(new Vec2(centre, tip - 7), new Vec2(0, 1), 7, out);
+    arrow(new Vec2(centre, tip - 7), new Vec2(centre, tip), notes);
     boolean outboardRight = SheetFrame.inboardSign(layout.side(), Face.UNDERSIDE) < 0;
     double outer = outboardRight ? leftMm + width : leftMm;
-    double sign = outboardRight ? 1 : -1;
-    notes.text(
-        outer,
-        TextStyle.baseMm(y, WORDS),
-        WORDS,
-        outboardRight ? Align.END : Align.START,
-        "OUTBOARD");
-    arrow(new Vec2(outer - sign * 10, tip - 2), new Vec2(sign, 0), 10, out);
+    Align align = outboardRight ? Align.END : Align.START;
+    notes.text(outer, TextStyle.baseMm(y, WORDS), WORDS, align, "OUTBOARD");
+    arrow(new Vec2(outer - (outboardRight ? 10 : -10), tip - 2), new Vec2(outer, tip - 2), notes);
     double low = topMm - height + footMm() - 2.0;
     for (String line : foot) {
       notes.text(centre, TextStyle.baseMm(low, WORDS), WORDS, Align.MIDDLE, line);
@@ -317,13 +305,8 @@ public final class KeyDiagram implements Fragment {
     }
   }
 
-  private static void arrow(Vec2 from, Vec2 way, double length, List<Item> out) {
-    LayerPen notes = LayerPen.notes(out);
-    Vec2 tip = from.plus(way.times(length));
-    double head = Math.min(3, 0.6 * length);
-    Vec2 back = tip.minus(way.times(head));
-    Vec2 side = way.quarterTurn().times(1.1 * head / 3);
-    notes.line(from, back, Pen.OUTLINE);
-    notes.polygon(List.of(tip, back.plus(side), back.minus(side)), Pen.NONE, Ink.BLACK);
+  private static void arrow(Vec2 from, Vec2 tip, LayerPen notes) {
+    double head = Math.min(3, 0.6 * from.distanceTo(tip));
+    notes.arrow(from, tip, head, 1.1 * head / 3, Pen.OUTLINE);
   }
 }

@@ -55,7 +55,7 @@ public final class RulerPage {
   private final LayerPen marks = new LayerPen(Layer.CHECK_BARS, items);
 
   private RulerPage(Print print, Optional<JobInfo> info) {
-    this.all = printable(print);
+    this.all = SheetZones.printable(print);
     this.scale = new PrintScale(print.scaleAcross(), print.scaleAlong(), print.skew());
     this.info = info;
     this.units = info.map(JobInfo::units).orElse(LengthUnit.MM);
@@ -117,7 +117,7 @@ public final class RulerPage {
      * @return their nominal lengths, whole tens of mm
      */
     public static Bars of(Print print) {
-      return on(printable(print));
+      return on(SheetZones.printable(print));
     }
 
     /**
@@ -135,11 +135,6 @@ public final class RulerPage {
       double shorter = BAR_FROM_CORNER_MM + BAR_FROM_END_MM;
       return new Bars(whole(all.width() - shorter), whole(all.height() - shorter));
     }
-  }
-
-  private static Box printable(Print print) {
-    return new Box(0, 0, print.paper().widthMm(), print.paper().heightMm())
-        .grown(-print.marginMm());
   }
 
   private static double whole(double room) {
@@ -246,17 +241,13 @@ public final class RulerPage {
 
   /** What stands in the job file, or would after the worked example. */
   private List<String> jobLines() {
-    List<String> lines = new ArrayList<>();
-    lines.add("[print]");
-    lines.add(
-        "scale = { across = %s, along = %s }"
-            .formatted(
-                scale.isTrue() ? exampleAcross() : Numbers.plain(scale.across(), 4),
-                scale.isTrue() ? Numbers.fixed(1.0, 4) : Numbers.plain(scale.along(), 4)));
-    if (!scale.isSquare()) {
-      lines.add("skew = " + skew());
-    }
-    return lines;
+    boolean example = scale.isTrue();
+    String across = example ? exampleAcross() : Numbers.plain(scale.across(), 4);
+    String along = example ? Numbers.fixed(1.0, 4) : Numbers.plain(scale.along(), 4);
+    String line = "scale = { across = %s, along = %s }".formatted(across, along);
+    return scale.isSquare()
+        ? List.of("[print]", line)
+        : List.of("[print]", line, "skew = " + skew());
   }
 
   private void label() {

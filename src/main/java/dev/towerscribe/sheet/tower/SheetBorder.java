@@ -258,16 +258,17 @@ final class SheetBorder {
     Box s = zones.strip();
     double from = bars.farAlong().y() + CheckBars.TICK_MM + 1;
     double room = s.maxY() - from - 1;
-    for (String[] lines :
-        new String[][] {
-          {"MEASURE THE BARS", "BEFORE YOU TAPE THIS"}, {"MEASURE THE BARS BEFORE YOU TAPE THIS"}
-        }) {
-      double cap = 3.5;
-      for (String line : lines) {
-        cap = Lettering.capHeightToFit(line, room, cap);
-      }
+    for (List<String> lines :
+        List.of(
+            List.of("MEASURE THE BARS", "BEFORE YOU TAPE THIS"),
+            List.of("MEASURE THE BARS BEFORE YOU TAPE THIS"))) {
+      double cap =
+          lines.stream()
+              .mapToDouble(line -> Lettering.capHeightToFit(line, room, 3.5))
+              .min()
+              .orElseThrow();
       if (cap >= 2.5) {
-        TextBlock block = TextBlock.of(cap, lines);
+        TextBlock block = TextBlock.of(cap, lines.toArray(String[]::new));
         Vec2 at = new Vec2(s.minX() + block.heightMm() / 2 + 0.5, from + room / 2);
         items.addAll(block.drawn(at, Angle.ofDegrees(90), false, Ink.BLACK));
         return;
@@ -306,21 +307,22 @@ final class SheetBorder {
 
   /** Paragraphs from the top of a column, as large as fits. */
   private void column(List<String> paragraphs, Box box, double mostMm, double leastMm) {
+    String[] words = paragraphs.toArray(String[]::new);
     double cap = mostMm;
-    TextBlock block = TextBlock.wrapped(cap, box.width(), paragraphs.toArray(String[]::new));
+    TextBlock block = TextBlock.wrapped(cap, box.width(), words);
     while (block.heightMm() > box.height() && cap > leastMm) {
       cap = Math.max(leastMm, cap - 0.1);
-      block = TextBlock.wrapped(cap, box.width(), paragraphs.toArray(String[]::new));
+      block = TextBlock.wrapped(cap, box.width(), words);
     }
     double y = box.maxY();
     for (int i = 0; i < block.lines().size(); i++) {
-      String words = block.lines().get(i).words();
+      String line = block.lines().get(i).words();
       y -= cap * (i == 0 ? 1 : TextBlock.PITCH);
       if (y - TextBlock.TAIL * cap < box.minY() - 1e-6) {
         throw new NoRoomException(
-            "no room at the foot of \"%s\" for: %s".formatted(says.pageName(), words));
+            "no room at the foot of \"%s\" for: %s".formatted(says.pageName(), line));
       }
-      notes.text(box.minX(), y, cap, Align.START, words);
+      notes.text(box.minX(), y, cap, Align.START, line);
     }
   }
 

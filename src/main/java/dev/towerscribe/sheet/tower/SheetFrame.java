@@ -92,16 +92,6 @@ public final class SheetFrame {
   }
 
   /**
-   * A plan direction on the page.
-   *
-   * @param plan direction (fore, in)
-   * @return the same direction on the page, same length
-   */
-  public Vec2 direction(Vec2 plan) {
-    return rigid.mapVector(plan);
-  }
-
-  /**
    * A boundary on the page. Its way of travel turns over where the map reflects.
    *
    * @param plan boundary in plan
@@ -136,13 +126,10 @@ public final class SheetFrame {
     if (crown == null) {
       return plan.mapped(rigid);
     }
-    boolean turnsOver = rigid.reflects();
-    List<Contour> contours = new ArrayList<>();
-    for (int i = 0; i < plan.contours().size(); i++) {
-      Contour mapped = contour(plan.contours().get(i));
-      contours.add(turnsOver ? mapped.reversed() : mapped);
-    }
-    return new Region(contours);
+    return new Region(
+        plan.contours().stream()
+            .map(c -> rigid.reflects() ? contour(c).reversed() : contour(c))
+            .toList());
   }
 
   /**

@@ -26,12 +26,16 @@ record SheetZones(
   private static final double FOOT_MM = 33;
   private static final double GAP_MM = 1.5;
 
+  /** What may be printed on. */
+  static Box printable(Print print) {
+    return new Box(0, 0, print.paper().widthMm(), print.paper().heightMm())
+        .grown(-print.marginMm());
+  }
+
   static SheetZones of(Print print, JobInfo info) {
-    Box all =
-        new Box(0, 0, print.paper().widthMm(), print.paper().heightMm()).grown(-print.marginMm());
-    double y = all.maxY();
-    Box head = new Box(all.minX(), y - HEAD_MM, all.maxX(), y);
-    y -= HEAD_MM;
+    Box all = printable(print);
+    double y = all.maxY() - HEAD_MM;
+    Box head = new Box(all.minX(), y, all.maxX(), all.maxY());
     Box arrows = new Box(all.minX(), y - ARROWS_MM, all.maxX(), y);
     y -= ARROWS_MM;
     Optional<Box> stops = Optional.empty();

@@ -67,15 +67,12 @@ final class StopBand {
   }
 
   private List<String> lines() {
-    List<String> lines = new ArrayList<>();
-    for (Finding stop : stops) {
-      lines.add(stop.id() + ": " + figure(stop));
+    List<String> all = stops.stream().map(stop -> stop.id() + ": " + figure(stop)).toList();
+    if (all.size() <= MOST_NAMED) {
+      return all;
     }
-    if (lines.size() > MOST_NAMED) {
-      int more = lines.size() - MOST_NAMED + 1;
-      lines = new ArrayList<>(lines.subList(0, MOST_NAMED - 1));
-      lines.add(more + " more: see the findings");
-    }
+    List<String> lines = new ArrayList<>(all.subList(0, MOST_NAMED - 1));
+    lines.add(all.size() - lines.size() + " more: see the findings");
     return lines;
   }
 
