@@ -30,14 +30,13 @@ final class DatumMark {
   /** Below an edge: a filled triangle on it, a stem and the letter in a frame. */
   static void below(Vec2 at, String letter, List<Item> out) {
     LayerPen s = new LayerPen(Layer.DIMENSIONS, out);
-    new LayerPen(Layer.DIMENSIONS, out)
-        .polygon(
-            List.of(
-                at.plus(new Vec2(-TRIANGLE_MM / 2, 0)),
-                at.plus(new Vec2(TRIANGLE_MM / 2, 0)),
-                at.plus(new Vec2(0, -TRIANGLE_MM * 0.8))),
-            Pen.NONE,
-            Ink.BLACK);
+    s.polygon(
+        List.of(
+            at.plus(new Vec2(-TRIANGLE_MM / 2, 0)),
+            at.plus(new Vec2(TRIANGLE_MM / 2, 0)),
+            at.plus(new Vec2(0, -TRIANGLE_MM * 0.8))),
+        Pen.NONE,
+        Ink.BLACK);
     double top = at.y() - TRIANGLE_MM * 0.8 - STEM_MM;
     s.line(at.x(), at.y() - TRIANGLE_MM * 0.8, at.x(), top, Pen.THIN);
     s.frame(new Box(at.x() - FRAME_MM / 2, top - FRAME_MM, at.x() + FRAME_MM / 2, top), Pen.THIN);
@@ -79,8 +78,7 @@ final class DatumMark {
       Vec2 c = new Vec2(leftMm + FRAME_MM / 2, (low + top) / 2);
       double r = 0.42 * CAP_MM;
       s.circle(c, r, Pen.THIN);
-      s.line(c.x() - 1.7 * r, c.y(), c.x() + 1.7 * r, c.y(), Pen.THIN);
-      s.line(c.x(), c.y() - 1.7 * r, c.x(), c.y() + 1.7 * r, Pen.THIN);
+      s.cross(c, 1.7 * r, Pen.THIN);
       double x = leftMm + FRAME_MM;
       s.line(x, low, x, top, Pen.THIN);
       s.text(x + zoneMm() / 2, base, CAP_MM, Align.MIDDLE, zone);

@@ -6,6 +6,7 @@ import dev.towerscribe.drawing.Layer;
 import dev.towerscribe.drawing.LayerPen;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.geometry.Box;
+import dev.towerscribe.geometry.Vec2;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -36,11 +37,11 @@ final class DrawingFrame {
     s.line(x, grid.minY(), x, f.minY(), Pen.FINAL_CUT);
     s.line(grid.minX(), y, f.minX() + MARK_INSIDE_MM, y, Pen.FINAL_CUT);
     s.line(f.maxX() - MARK_INSIDE_MM, y, grid.maxX(), y, Pen.FINAL_CUT);
-    across(s, f, f.maxY(), grid.maxY());
-    down(s, f, f.maxX(), grid.maxX());
+    fields(s, f, true, f.maxY(), grid.maxY());
+    fields(s, f, false, f.maxX(), grid.maxX());
     if (!leaf.isUpright()) {
-      across(s, f, grid.minY(), f.minY());
-      down(s, f, grid.minX(), f.minX());
+      fields(s, f, true, grid.minY(), f.minY());
+      fields(s, f, false, grid.minX(), f.minX());
     }
     return items;
   }
@@ -58,36 +59,27 @@ final class DrawingFrame {
     return borders;
   }
 
-  private static void across(LayerPen s, Box f, double from, double to) {
-    List<Double> borders = borders(f.minX(), f.maxX());
-    double middle = f.centre().x();
-    for (int i = 0; i + 1 < borders.size(); i++) {
-      double a = borders.get(i);
-      double b = borders.get(i + 1);
-      if (i > 0 && Math.abs(a - middle) > 1e-9) {
-        s.line(a, from, a, to, Pen.OUTLINE);
-      }
-      if (b - a > 2 * CAP_MM) {
-        String number = Integer.toString(i + 1);
-        s.text((a + b) / 2, (from + to - CAP_MM) / 2, CAP_MM, Align.MIDDLE, number);
-      }
-    }
-  }
-
-  private static void down(LayerPen s, Box f, double from, double to) {
-    List<Double> borders = borders(f.minY(), f.maxY());
-    double middle = f.centre().y();
+  /** The fields along one side, figures across the sheet or letters down it. */
+  private static void fields(LayerPen s, Box f, boolean across, double from, double to) {
+    List<Double> borders = across ? borders(f.minX(), f.maxX()) : borders(f.minY(), f.maxY());
+    double middle = across ? f.centre().x() : f.centre().y();
     int fields = borders.size() - 1;
     for (int i = 0; i < fields; i++) {
       double a = borders.get(i);
       double b = borders.get(i + 1);
       if (i > 0 && Math.abs(a - middle) > 1e-9) {
-        s.line(from, a, to, a, Pen.OUTLINE);
+        s.line(at(across, a, from), at(across, a, to), Pen.OUTLINE);
       }
       if (b - a > 2 * CAP_MM) {
-        String letter = String.valueOf(LETTERS.charAt(fields - 1 - i));
-        s.text((from + to) / 2, (a + b - CAP_MM) / 2, CAP_MM, Align.MIDDLE, letter);
+        Vec2 centre = at(across, (a + b) / 2, (from + to) / 2);
+        char letter = LETTERS.charAt(fields - 1 - i);
+        String name = across ? Integer.toString(i + 1) : Character.toString(letter);
+        s.text(centre.x(), centre.y() - CAP_MM / 2, CAP_MM, Align.MIDDLE, name);
       }
     }
+  }
+
+  private static Vec2 at(boolean across, double along, double off) {
+    return across ? new Vec2(along, off) : new Vec2(off, along);
   }
 }

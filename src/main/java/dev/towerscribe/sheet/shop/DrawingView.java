@@ -12,27 +12,38 @@ interface DrawingView {
   /** Words written by it: "FROM ABOVE". */
   String caption();
 
+  /** How its lengths are written. */
+  DrawingLengths sizes();
+
   /** Whether its (0, 0) is what the part's X and Y are measured from. */
-  boolean hasDatum();
+  default boolean hasDatum() {
+    return true;
+  }
 
   /** What it covers, true mm. */
   Box bounds();
 
   /** Room on paper that its dimensions want all round, mm. */
-  double dimensionRoomMm();
+  default double dimensionRoomMm() {
+    return sizes().roomMm();
+  }
 
   /** Draws its edges and centre lines. */
   void draw(ViewPlacing at, List<Item> out);
 
   /** Its outer outlines on paper, which dimensions stand off. */
-  List<Contour> outlines(ViewPlacing at);
+  default List<Contour> outlines(ViewPlacing at) {
+    return List.of(at.contour(Contour.rectangle(bounds())));
+  }
 
   /** Names written inside it; they keep clear of what is drawn already, dimensions too. */
-  void names(ViewPlacing at, List<Item> out);
+  default void names(ViewPlacing at, List<Item> out) {}
 
   /** Dimensions that it wants. */
   List<DimensionRequest> wishes(ViewPlacing at);
 
   /** What must be found in the written file. */
-  List<Proof> proofs(ViewPlacing at);
+  default List<Proof> proofs(ViewPlacing at) {
+    return List.of();
+  }
 }

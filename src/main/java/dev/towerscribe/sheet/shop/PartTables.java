@@ -1,7 +1,6 @@
 package dev.towerscribe.sheet.shop;
 
 import dev.towerscribe.drawing.Align;
-import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.Edge;
 import dev.towerscribe.geometry.Edge.Arc;
 import dev.towerscribe.geometry.Recess;
@@ -17,6 +16,7 @@ import dev.towerscribe.sheet.text.Fragments;
 import dev.towerscribe.sheet.text.Table;
 import dev.towerscribe.sheet.text.TextStyle;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -54,8 +54,7 @@ final class PartTables {
       }
       List<Table.Cell> row = new ArrayList<>();
       row.add(Table.Cell.of(label(f, part.features())));
-      row.add(sizes.cell(f.centre().x(), ""));
-      row.add(sizes.cell(f.centre().y(), ""));
+      point(row, sizes, f.centre());
       String before = f.edge().isEmpty() ? DIAMETER : "";
       String size = before + sizes.figure(f.diameterMm()) + " " + sizes.tolerance(f.size());
       row.add(new Table.Cell(size.strip(), sizes.second(f.diameterMm())));
@@ -76,9 +75,7 @@ final class PartTables {
     row.add(Table.Cell.of("outline"));
     point(row, sizes, edge.centre());
     row.add(sizes.cell(2 * edge.radius(), DIAMETER));
-    while (row.size() < columns - 1) {
-      row.add(Table.Cell.of(""));
-    }
+    row.addAll(Collections.nCopies(columns - 1 - row.size(), Table.Cell.of("")));
     row.add(Table.Cell.of("edge of the part; general tolerance"));
     return row;
   }
@@ -153,19 +150,13 @@ final class PartTables {
    * corners with their point. Straight lines join them in this order.
    */
   static Table outline(Part part, DrawingLengths sizes, double widthMm) {
-    List<Table.Column> columns =
-        List.of(
-            new Table.Column("Outline", 1.1, Align.START),
-            new Table.Column("from X", 1.0, Align.END),
-            new Table.Column("Y", 1.0, Align.END),
-            new Table.Column("to X", 1.0, Align.END),
-            new Table.Column("Y", 1.0, Align.END),
-            new Table.Column("R", 0.9, Align.END),
-            new Table.Column("centre X", 1.0, Align.END),
-            new Table.Column("Y", 1.0, Align.END));
+    List<Table.Column> columns = new ArrayList<>();
+    columns.add(new Table.Column("Outline", 1.1, Align.START));
+    for (String head : List.of("from X", "Y", "to X", "Y", "R", "centre X", "Y")) {
+      columns.add(new Table.Column(head, head.equals("R") ? 0.9 : 1.0, Align.END));
+    }
     List<List<Table.Cell>> rows = new ArrayList<>();
     List<Edge> edges = part.solid().outline().edges();
-    Table.Cell none = Table.Cell.of("");
     for (int i = 0; i < edges.size(); i++) {
       Edge before = edges.get((i + edges.size() - 1) % edges.size());
       Edge e = edges.get(i);
@@ -179,7 +170,7 @@ final class PartTables {
       } else if (!(before instanceof Arc)) {
         row.add(Table.Cell.of("corner"));
         point(row, sizes, e.start());
-        row.addAll(List.of(none, none, none, none, none));
+        row.addAll(Collections.nCopies(5, Table.Cell.of("")));
       }
       if (!row.isEmpty()) {
         rows.add(row);
@@ -194,8 +185,7 @@ final class PartTables {
   }
 
   static boolean hasOutlineTable(Part part) {
-    Contour outline = part.solid().outline();
-    return outline.asCircle().isEmpty();
+    return part.solid().outline().asCircle().isEmpty();
   }
 
   /** What is to be known beside figures. */

@@ -29,18 +29,8 @@ final class PartViews {
     }
 
     @Override
-    public boolean hasDatum() {
-      return true;
-    }
-
-    @Override
     public Box bounds() {
       return part.solid().outline().bounds();
-    }
-
-    @Override
-    public double dimensionRoomMm() {
-      return sizes.roomMm();
     }
 
     @Override
@@ -70,8 +60,7 @@ final class PartViews {
       double k = at.factor();
       for (Feature f : part.features()) {
         if (f.edge().isEmpty()) {
-          Vec2 page =
-              new Vec2(at.origin().x() + f.centre().x() * k, at.origin().y() + f.centre().y() * k);
+          Vec2 page = at.origin().plus(f.centre().times(k));
           String name = f.kind().word() + " " + f.name();
           proofs.add(new Proof.RoundHole(name, page, f.diameterMm() * k / 2));
           f.recess()
@@ -143,27 +132,12 @@ final class PartViews {
     }
 
     @Override
-    public List<Contour> outlines(ViewPlacing at) {
-      return List.of(at.contour(Contour.rectangle(bounds())));
-    }
-
-    @Override
-    public void names(ViewPlacing at, List<Item> out) {
-      // Holes have their names in the view from above.
-    }
-
-    @Override
     public List<DimensionRequest> wishes(ViewPlacing at) {
       Box b = bounds();
       Vec2 low = at.point(new Vec2(b.maxX(), 0));
       Vec2 high = at.point(new Vec2(b.maxX(), b.maxY()));
       List<String> words = sizes.lines(part.solid().thicknessMm());
       return List.of(DimensionRequest.Linear.vertical(low, high, true, words));
-    }
-
-    @Override
-    public List<Proof> proofs(ViewPlacing at) {
-      return List.of();
     }
   }
 }

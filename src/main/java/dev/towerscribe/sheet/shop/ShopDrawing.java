@@ -4,6 +4,7 @@ import dev.towerscribe.model.DrawingInfo;
 import dev.towerscribe.sheet.text.Flow;
 import dev.towerscribe.sheet.text.JobInfo;
 import java.util.List;
+import java.util.function.DoubleFunction;
 
 /**
  * What a drawing is made of, before paper and scale are chosen.
@@ -26,17 +27,11 @@ record ShopDrawing(
     DrawingInfo info,
     DrawingStyle style,
     List<DrawingView> views,
-    Blocks tables,
+    DoubleFunction<List<Flow.Entry>> tables,
     List<FieldGrid.Row> making) {
   ShopDrawing {
     views = List.copyOf(views);
     making = List.copyOf(making);
-  }
-
-  /** Makes tables and notes for a width. */
-  interface Blocks {
-    /** Entries in their order. */
-    List<Flow.Entry> of(double widthMm);
   }
 
   /** How its lengths are written. */

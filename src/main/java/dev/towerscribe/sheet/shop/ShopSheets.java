@@ -20,6 +20,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 
 /**
  * Puts a drawing together: views with their dimensions, tables and notes beside or below them,
@@ -68,38 +69,27 @@ final class ShopSheets {
    * @return the sheet
    */
   static MachineSheet fullSize(ShopDrawing drawing) {
-    TitleBlock block = new TitleBlock(drawing, "1 of 1", "1:1", "none");
-    double viewsWide = 0;
-    double viewsHigh = BAR_ROOM_MM;
+    double viewsWide = BAR_MM + 30;
     for (DrawingView view : drawing.views()) {
-      viewsWide = Math.max(viewsWide, view.bounds().width() + 2 * view.dimensionRoomMm());
-      viewsHigh += cellMm(view, 1);
+      viewsWide = Math.max(viewsWide, wideMm(view, 1));
     }
-    viewsWide = Math.max(viewsWide, BAR_MM + 30);
     double tables = TABLES_MM + 2 * GAP_MM;
-    double tablesHigh = heightOf(drawing.tables().of(TABLES_MM));
-    Box any = new Box(0, 0, 1000, 1000);
-    double blockHigh = block.box(any).height();
-    double high = Math.max(viewsHigh, tablesHigh + blockHigh + GAP_MM) + 2 * GAP_MM + 1;
+    double tablesHigh = heightOf(drawing.tables().apply(TABLES_MM));
+    double blockHigh = title(drawing, "none", new Box(0, 0, 1000, 1000)).height();
+    double high =
+        Math.max(highMm(drawing.views(), 1), tablesHigh + blockHigh + GAP_MM) + 2 * GAP_MM + 1;
+    double borders = DrawingSheetSize.FILING_MM + DrawingSheetSize.BORDER_MM;
     DrawingSheetSize leaf =
         new DrawingSheetSize(
             "1:1",
-            Math.ceil(
-                viewsWide
-                    + tables
-                    + 2 * GAP_MM
-                    + DrawingSheetSize.FILING_MM
-                    + DrawingSheetSize.BORDER_MM),
+            Math.ceil(viewsWide + tables + 2 * GAP_MM + borders),
             Math.ceil(high + 2 * DrawingSheetSize.BORDER_MM));
     Box f = leaf.frame();
-    Box title = block.box(f);
     double split = f.maxX() - tables;
     Rooms rooms =
         new Rooms(
             new Box(f.minX(), f.minY(), split, f.maxY()),
-            Optional.of(
-                new Box(
-                    split + GAP_MM, title.maxY() + GAP_MM, f.maxX() - GAP_MM, f.maxY() - GAP_MM)));
+            Optional.of(aboveTitle(drawing, leaf, split + GAP_MM)));
     DrawingView above =
         drawing.views().stream().filter(DrawingView::hasDatum).findFirst().orElseThrow();
     return new MachineSheet(
@@ -111,19 +101,26 @@ final class ShopSheets {
     return entries.stream().mapToDouble(e -> e.block().heightMm() + e.gapMm()).sum();
   }
 
+  private static Box title(ShopDrawing drawing, String paper, Box frame) {
+    return new TitleBlock(drawing, "1 of 1", "1:1", paper).box(frame);
+  }
+
+  /** What is free above the title block, from a left edge on. */
+  private static Box aboveTitle(ShopDrawing drawing, DrawingSheetSize leaf, double left) {
+    Box f = leaf.frame();
+    Box title = title(drawing, leaf.name(), f);
+    return new Box(left, title.maxY() + GAP_MM, f.maxX() - GAP_MM, f.maxY() - GAP_MM);
+  }
+
   private static Rooms rooms(ShopDrawing drawing, DrawingSheetSize leaf) {
     Box f = leaf.frame();
-    Box title = new TitleBlock(drawing, "1 of 1", "1:1", leaf.name()).box(f);
+    Box title = title(drawing, leaf.name(), f);
     if (f.width() - title.width() > title.width() * 0.6) {
-      double split = title.minX() - GAP_MM;
-      return new Rooms(
-          new Box(f.minX(), f.minY(), split, f.maxY()),
-          Optional.of(
-              new Box(title.minX(), title.maxY() + GAP_MM, f.maxX() - GAP_MM, f.maxY() - GAP_MM)));
+      Box views = new Box(f.minX(), f.minY(), title.minX() - GAP_MM, f.maxY());
+      return new Rooms(views, Optional.of(aboveTitle(drawing, leaf, title.minX())));
     }
-    Box all =
-        new Box(f.minX() + GAP_MM, title.maxY() + GAP_MM, f.maxX() - GAP_MM, f.maxY() - GAP_MM);
-    double tables = heightOf(drawing.tables().of(all.width()));
+    Box all = aboveTitle(drawing, leaf, f.minX() + GAP_MM);
+    double tables = heightOf(drawing.tables().apply(all.width()));
     OptionalDouble alone = scaleFor(drawing.views(), all);
     double left = all.height() - tables - GAP_MM;
     if (left > 0) {
@@ -142,19 +139,25 @@ final class ShopSheets {
     return view.bounds().height() * factor + 2 * view.dimensionRoomMm() + CAPTION_MM;
   }
 
-  private static OptionalDouble scaleFor(List<DrawingView> views, Box room) {
-    for (double factor : SCALES) {
-      double high = BAR_ROOM_MM;
-      boolean wide = true;
-      for (DrawingView view : views) {
-        high += cellMm(view, factor);
-        wide &= view.bounds().width() * factor + 2 * view.dimensionRoomMm() <= room.width();
-      }
-      if (wide && high <= room.height()) {
-        return OptionalDouble.of(factor);
-      }
+  /** Width of a view with its dimensions, mm of paper. */
+  private static double wideMm(DrawingView view, double factor) {
+    return view.bounds().width() * factor + 2 * view.dimensionRoomMm();
+  }
+
+  /** Height of all views one under the other, mm of paper. */
+  private static double highMm(List<DrawingView> views, double factor) {
+    double high = BAR_ROOM_MM;
+    for (DrawingView view : views) {
+      high += cellMm(view, factor);
     }
-    return OptionalDouble.empty();
+    return high;
+  }
+
+  private static OptionalDouble scaleFor(List<DrawingView> views, Box room) {
+    return DoubleStream.of(SCALES)
+        .filter(factor -> views.stream().allMatch(v -> wideMm(v, factor) <= room.width()))
+        .filter(factor -> highMm(views, factor) <= room.height())
+        .findFirst();
   }
 
   static String scaleWords(double factor) {
@@ -170,25 +173,22 @@ final class ShopSheets {
     List<List<Item>> bodies = new ArrayList<>();
     bodies.add(first);
     Box f = leaf.frame();
-    Box title = new TitleBlock(drawing, "1 of 1", "1:1", leaf.name()).box(f);
-    Box rest =
-        new Box(f.minX() + GAP_MM, title.maxY() + GAP_MM, f.maxX() - GAP_MM, f.maxY() - GAP_MM);
+    Box rest = aboveTitle(drawing, leaf, f.minX() + GAP_MM);
     flow(drawing, rooms.tables().orElse(rest), bodies, rooms.tables().isPresent());
     List<Page> pages = new ArrayList<>();
     for (int i = 0; i < bodies.size(); i++) {
       List<Item> items = bodies.get(i);
-      TitleBlock block =
-          new TitleBlock(
-              drawing, (i + 1) + " of " + bodies.size(), scaleWords(factor), leaf.name());
       if (framed) {
         items.addAll(DrawingFrame.items(leaf));
       }
-      block.draw(f, items);
+      String sheet = (i + 1) + " of " + bodies.size();
+      new TitleBlock(drawing, sheet, scaleWords(factor), leaf.name()).draw(f, items);
+      String name = drawing.stem() + (i == 0 ? "" : "-" + (i + 1));
       pages.add(
           new Page(
-              i == 0 ? drawing.stem() : drawing.stem() + "-" + (i + 1),
+              name,
               bodies.size() == 1 ? drawing.title() : drawing.title() + " " + (i + 1),
-              drawing.stem() + (i == 0 ? "" : "-" + (i + 1)),
+              name,
               leaf.widthMm(),
               leaf.heightMm(),
               factor == 1 && i == 0,
@@ -204,7 +204,7 @@ final class ShopSheets {
       ShopDrawing drawing, Box room, List<List<Item>> bodies, boolean onFirst) {
     Flow flow = new Flow(room.minX(), room.maxY(), room.minY());
     flow.columns(1, room.width(), GAP_MM);
-    flow.add(drawing.tables().of(room.width()));
+    flow.add(drawing.tables().apply(room.width()));
     List<List<Item>> pages = flow.pages();
     for (int i = 0; i < pages.size(); i++) {
       if (i == 0 && onFirst) {
@@ -244,10 +244,7 @@ final class ShopSheets {
 
   /** Where each view stands: one under the other, the spare room shared out between them. */
   private static List<ViewPlacing> places(List<DrawingView> views, Box room, double factor) {
-    double spare = room.height() - BAR_ROOM_MM;
-    for (DrawingView view : views) {
-      spare -= cellMm(view, factor);
-    }
+    double spare = room.height() - highMm(views, factor);
     double pad = Math.max(0, spare / (views.size() + 1));
     double top = room.maxY();
     List<ViewPlacing> places = new ArrayList<>();

@@ -112,11 +112,10 @@ final class SideView {
 
   /** Which way an edge runs at one of its ends, of length one. */
   private static Vec2 heading(Edge edge, Vec2 p) {
-    if (edge instanceof Arc arc) {
-      Vec2 way = p.minus(arc.centre()).quarterTurn().times(arc.sweep() > 0 ? 1 : -1);
-      return way.times(1 / way.norm());
-    }
-    Vec2 way = edge.end().minus(edge.start());
+    Vec2 way =
+        edge instanceof Arc arc
+            ? p.minus(arc.centre()).quarterTurn().times(arc.sweep() > 0 ? 1 : -1)
+            : edge.end().minus(edge.start());
     return way.times(1 / way.norm());
   }
 

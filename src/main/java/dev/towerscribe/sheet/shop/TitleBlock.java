@@ -1,6 +1,9 @@
 package dev.towerscribe.sheet.shop;
 
 import dev.towerscribe.drawing.Item;
+import dev.towerscribe.drawing.Layer;
+import dev.towerscribe.drawing.LayerPen;
+import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.DrawingInfo;
@@ -23,6 +26,15 @@ record TitleBlock(ShopDrawing drawing, String sheet, String scale, String paper)
   private static final double WIDEST_MM = 180.0;
   private static final double TITLE_ROW_MM = 16.0;
   private static final double TITLE_CAP_MM = 5.0;
+
+  /** Height of the sign of the projection: the cone's larger diameter, and its length. */
+  private static final double SIGN_MM = 6.0;
+
+  private static final double SIGN_GAP_MM = 2.0;
+  private static final double SIGN_OVER_MM = 1.0;
+
+  /** Width of the sign with its centre lines. */
+  private static final double SIGN_WIDE_MM = 2 * SIGN_MM + SIGN_GAP_MM + 2 * SIGN_OVER_MM;
 
   private FieldGrid grid() {
     DrawingInfo info = drawing.info();
@@ -65,7 +77,30 @@ record TitleBlock(ShopDrawing drawing, String sheet, String scale, String paper)
     Box box = box(frame);
     List<List<Box>> cells = grid().draw(box.minX(), box.maxY(), box.width(), out);
     Box sign = cells.get(cells.size() - 2).get(3);
-    Vec2 at = new Vec2(sign.maxX() - ProjectionSign.WIDTH_MM / 2 - 0.6, sign.centre().y());
-    ProjectionSign.draw(drawing.style().projection() == Projection.FIRST, at, out);
+    Vec2 at = new Vec2(sign.maxX() - SIGN_WIDE_MM / 2 - 0.6, sign.centre().y());
+    sign(drawing.style().projection() == Projection.FIRST, at, new LayerPen(Layer.FRAME, out));
+  }
+
+  /**
+   * The sign of a projection method after ISO 5456-2: a truncated cone from its side, and the two
+   * circles of its end. First angle has the circles right of the cone, whose small end points away
+   * from them; third angle has them left of it, at its small end. Proportions from memory.
+   */
+  private static void sign(boolean firstAngle, Vec2 centre, LayerPen s) {
+    double y = centre.y();
+    double left = centre.x() - SIGN_WIDE_MM / 2 + SIGN_OVER_MM;
+    double smallX = firstAngle ? left : left + SIGN_MM + SIGN_GAP_MM;
+    double bigX = smallX + SIGN_MM;
+    Vec2 rings = new Vec2((firstAngle ? bigX + SIGN_GAP_MM : left) + SIGN_MM / 2, y);
+    double small = SIGN_MM / 4;
+    double big = SIGN_MM / 2;
+    s.line(smallX, y - small, smallX, y + small, Pen.OUTLINE);
+    s.line(bigX, y - big, bigX, y + big, Pen.OUTLINE);
+    s.line(smallX, y + small, bigX, y + big, Pen.OUTLINE);
+    s.line(smallX, y - small, bigX, y - big, Pen.OUTLINE);
+    s.circle(rings, big, Pen.OUTLINE);
+    s.circle(rings, small, Pen.OUTLINE);
+    s.line(smallX - SIGN_OVER_MM, y, bigX + SIGN_OVER_MM, y, Pen.FINE);
+    s.cross(rings, big + SIGN_OVER_MM, Pen.FINE);
   }
 }

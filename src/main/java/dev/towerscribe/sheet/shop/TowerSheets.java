@@ -10,7 +10,6 @@ import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.drawing.Proof;
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Contour;
-import dev.towerscribe.geometry.Edge.Arc;
 import dev.towerscribe.geometry.Frame2;
 import dev.towerscribe.geometry.Region;
 import dev.towerscribe.geometry.Vec2;
@@ -20,6 +19,7 @@ import dev.towerscribe.model.DrawingInfo;
 import dev.towerscribe.model.Landmark;
 import dev.towerscribe.model.Mount;
 import dev.towerscribe.model.Side;
+import dev.towerscribe.model.Tower;
 import dev.towerscribe.quantity.Lengths;
 import dev.towerscribe.report.Phrases;
 import dev.towerscribe.sheet.text.Flow;
@@ -125,19 +125,13 @@ public final class TowerSheets {
       implements DrawingView {
     /** Plan (fore, in) to the view: fore upward, inboard to the right on the left tower. */
     private Frame2 frame() {
-      double in = layout.side() == Side.LEFT ? 1 : -1;
-      return new Frame2(Vec2.ZERO, new Vec2(0, 1), new Vec2(in, 0));
+      return new Frame2(Vec2.ZERO, new Vec2(0, 1), new Vec2(-layout.side().inboardSign(), 0));
     }
 
     @Override
     public String caption() {
       return "VIEW FROM ABOVE, FORWARD IS UP, INBOARD IS "
           + (layout.side() == Side.LEFT ? "RIGHT" : "LEFT");
-    }
-
-    @Override
-    public boolean hasDatum() {
-      return true;
     }
 
     @Override
@@ -152,11 +146,6 @@ public final class TowerSheets {
         box = box.union(Box.around(frame().map(l.at()), l.diameterMm() / 2));
       }
       return box;
-    }
-
-    @Override
-    public double dimensionRoomMm() {
-      return sizes.roomMm();
     }
 
     private void region(Region region, Layer layer, Pen pen, ViewPlacing at, List<Item> out) {
@@ -180,12 +169,6 @@ public final class TowerSheets {
       PartPlan.axes(b, at.origin(), out);
     }
 
-    /** The plate's edge as it will lie: dimensions keep clear of it. */
-    @Override
-    public List<Contour> outlines(ViewPlacing at) {
-      return List.of(at.contour(Contour.rectangle(bounds())));
-    }
-
     @Override
     public void names(ViewPlacing at, List<Item> out) {
       HoleNames.write(
@@ -204,14 +187,15 @@ public final class TowerSheets {
         wishes.place(frame().map(r.at()), r.diameterMm() / 2, r.at().y(), r.at().x());
       }
       for (Contour c : layout.finalCut().contours()) {
-        Optional<Arc> circle = c.mapped(frame()).asCircle();
-        circle.ifPresent(
-            a ->
-                wishes.diameter(
-                    a.centre(),
-                    a.radius(),
-                    Optional.empty(),
-                    sizes.lines(DIAMETER, 2 * a.radius(), " final cut")));
+        c.mapped(frame())
+            .asCircle()
+            .ifPresent(
+                a ->
+                    wishes.diameter(
+                        a.centre(),
+                        a.radius(),
+                        Optional.empty(),
+                        sizes.lines(DIAMETER, 2 * a.radius(), " final cut")));
       }
       return wishes.wishes();
     }
@@ -219,13 +203,12 @@ public final class TowerSheets {
     /** Calculated from the plan without the frame that draws. */
     @Override
     public List<Proof> proofs(ViewPlacing at) {
-      double in = layout.side() == Side.LEFT ? at.factor() : -at.factor();
       List<Proof> proofs = new ArrayList<>();
+      double k = at.factor();
       for (Round r : rounds) {
-        double x = at.origin().x() + in * r.at().y();
-        double y = at.origin().y() + at.factor() * r.at().x();
-        double radius = at.factor() * r.diameterMm() / 2;
-        proofs.add(new Proof.RoundHole(r.name(), new Vec2(x, y), radius));
+        double in = layout.side() == Side.LEFT ? r.at().y() : -r.at().y();
+        Vec2 page = at.origin().plus(new Vec2(in, r.at().x()).times(k));
+        proofs.add(new Proof.RoundHole(r.name(), page, k * r.diameterMm() / 2));
       }
       return proofs;
     }
@@ -243,18 +226,15 @@ public final class TowerSheets {
     notes.add(
         "Thick: holes and final cut. Thin: opening as found and landmarks. Dashed: edge of the"
             + " plate.");
+    Tower tower = layout.job().tower();
     String dome =
         "The tower top is a dome of radius %s. Figures are in the plan, square to the plate; along"
             + " the skin distances are longer.";
-    layout
-        .job()
-        .tower()
-        .crown()
-        .ifPresent(crown -> notes.add(dome.formatted(sizes.named(crown.radiusMm()))));
-    String sheet =
-        "Sheet of the tower: %s. Measured on one car; no two cars are alike: check against the"
-            + " landmarks.";
-    notes.add(sheet.formatted(sizes.named(layout.job().tower().sheetMm())));
+    tower.crown().ifPresent(c -> notes.add(dome.formatted(sizes.named(c.radiusMm()))));
+    notes.add(
+        ("Sheet of the tower: %s. Measured on one car; no two cars are alike: check against the"
+                + " landmarks.")
+            .formatted(sizes.named(tower.sheetMm())));
     ShopBlocks.notes(all, notes, widthMm);
     return all;
   }
@@ -272,20 +252,17 @@ public final class TowerSheets {
     List<List<Table.Cell>> rows = new ArrayList<>();
     for (int i = 0; i < rounds.size(); i++) {
       Round r = rounds.get(i);
-      List<Table.Cell> row = new ArrayList<>();
-      row.add(Table.Cell.of(r.sign()));
-      row.add(sizes.cell(r.at().x(), ""));
-      row.add(sizes.cell(r.at().y(), ""));
-      row.add(sizes.cell(r.diameterMm(), DIAMETER));
-      if (i < layout.holes().size()) {
-        PlacedHole h = layout.holes().get(i);
-        row.add(sizes.cell(h.clearanceMm(), DIAMETER));
-        row.add(Table.Cell.of("for " + h.bolt().thread().name()));
-      } else {
-        row.add(Table.Cell.of(""));
-        row.add(Table.Cell.of(r.name().replaceFirst(" ", ": ")));
-      }
-      rows.add(row);
+      Optional<PlacedHole> hole = layout.holes().stream().skip(i).findFirst();
+      rows.add(
+          List.of(
+              Table.Cell.of(r.sign()),
+              sizes.cell(r.at().x(), ""),
+              sizes.cell(r.at().y(), ""),
+              sizes.cell(r.diameterMm(), DIAMETER),
+              hole.map(h -> sizes.cell(h.clearanceMm(), DIAMETER)).orElse(Table.Cell.of("")),
+              Table.Cell.of(
+                  hole.map(h -> "for " + h.bolt().thread().name())
+                      .orElse(r.name().replaceFirst(" ", ": ")))));
     }
     return new Table(columns, rows, widthMm, 0);
   }
