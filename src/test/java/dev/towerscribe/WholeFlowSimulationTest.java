@@ -141,17 +141,7 @@ class WholeFlowSimulationTest {
     Angle camber = new Angle(side.camber().orElseThrow().value());
     double camberSd = side.camber().orElseThrow().sd();
     cover("survey camber", camber.radians(), car.camber.radians(), camberSd);
-    PlusMinus sure =
-        new PlusMinus(
-            sd.get(0),
-            sd.get(1),
-            sd.get(2),
-            sd.get(3),
-            sd.get(4),
-            sd.get(5),
-            sd.get(6),
-            sd.get(7),
-            new Angle(camberSd));
+    PlusMinus sure = new PlusMinus(sd.subList(0, 8), new Angle(camberSd));
     List<Landmark> landmarks = new ArrayList<>();
     List<TowerResult.Hole> holes = side.tower().orElseThrow().landmarks();
     for (int i = 0; i < holes.size(); i++) {

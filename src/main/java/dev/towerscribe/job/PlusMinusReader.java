@@ -36,7 +36,7 @@ final class PlusMinusReader {
             .flatMap(p -> point(t, p.word(), rest).stream())
             .toList();
     var camber = t.angle("camber", Limits.PLUS_MINUS_ANGLE, Angle.ZERO);
-    return t.closed(() -> PlusMinus.of(points, camber.get()));
+    return t.closed(() -> new PlusMinus(points, camber.get()));
   }
 
   private static Optional<Vec3> point(TableReader t, String key, Vec3 otherwise) {

@@ -22,21 +22,15 @@ public record Aims(
   /** What the car is for. */
   public enum Use implements Worded {
     /** Road only. */
-    ROAD("road"),
+    ROAD,
     /** Both. */
-    ROAD_AND_TRACK("road-and-track"),
+    ROAD_AND_TRACK,
     /** Track only. */
-    TRACK("track");
-
-    private final String word;
-
-    Use(String word) {
-      this.word = word;
-    }
+    TRACK;
 
     @Override
     public String word() {
-      return word;
+      return Worded.super.word().replace(' ', '-');
     }
   }
 }

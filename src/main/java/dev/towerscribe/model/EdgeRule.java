@@ -5,23 +5,21 @@ import dev.towerscribe.quantity.Worded;
 /** A published rule for the least distance of a hole from an edge and from another hole. */
 public enum EdgeRule implements Worded {
   /** The stricter of the other two, figure by figure. */
-  STRICT("strict", "stricter of EN 1993-1-8:2005 Table 3.3 and 2 D edge / 3 D spacing"),
+  STRICT("stricter of EN 1993-1-8:2005 Table 3.3 and 2 D edge / 3 D spacing"),
   /** EN 1993-1-8:2005 Table 3.3: edge 1.2 d0; spacing 2.4 d0, the larger of p1 and p2. */
-  EN1993("en1993", "EN 1993-1-8:2005 Table 3.3"),
+  EN1993("EN 1993-1-8:2005 Table 3.3"),
   /** Aircraft sheet practice: edge 2 D, spacing 3 D (NAVEDTRA 14018 ch. 13). */
-  TWO_DIAMETER("two-diameter", "2 D edge, 3 D spacing: NAVEDTRA 14018 ch. 13");
+  TWO_DIAMETER("2 D edge, 3 D spacing: NAVEDTRA 14018 ch. 13");
 
-  private final String word;
   private final String source;
 
-  EdgeRule(String word, String source) {
-    this.word = word;
+  EdgeRule(String source) {
     this.source = source;
   }
 
   @Override
   public String word() {
-    return word;
+    return Worded.super.word().replace(' ', '-');
   }
 
   /**

@@ -5,18 +5,12 @@ import dev.towerscribe.quantity.Worded;
 /** Tolerance of a bored hole, ISO 286: its least size is the nominal one. */
 public enum HoleFit implements Worded {
   /** A ground or reamed seat, for a bearing, a bushing or a dowel. */
-  H7("H7"),
+  H7,
   /** A drilled hole. */
-  H13("H13");
-
-  private final String word;
-
-  HoleFit(String word) {
-    this.word = word;
-  }
+  H13;
 
   @Override
   public String word() {
-    return word;
+    return name();
   }
 }

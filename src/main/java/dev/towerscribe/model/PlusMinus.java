@@ -10,30 +10,20 @@ import java.util.List;
  * How far the figures of a strut may be off: one standard deviation of each, taken as independent
  * of all the others.
  *
- * @param top original top pivot, mm along X, Y and Z
- * @param ballJoint lower ball joint
- * @param armFront front inner pivot of the lower arm
- * @param armRear rear inner pivot of the lower arm
- * @param strutLower point of the damper's axis
- * @param tieInner inner tie rod end
- * @param tieOuter outer tie rod end
- * @param wheelCentre wheel centre
+ * @param points of the eight points, mm along X, Y and Z, in the order of {@link
+ *     StrutPoints#points}
  * @param camber of the camber as measured
  */
-public record PlusMinus(
-    Vec3 top,
-    Vec3 ballJoint,
-    Vec3 armFront,
-    Vec3 armRear,
-    Vec3 strutLower,
-    Vec3 tieInner,
-    Vec3 tieOuter,
-    Vec3 wheelCentre,
-    Angle camber) {
-  /** Checks the figures. */
+public record PlusMinus(List<Vec3> points, Angle camber) {
+  private static final int POINTS = 8;
+
+  /** Checks the figures and copies the list. */
   public PlusMinus {
-    for (Vec3 p :
-        List.of(top, ballJoint, armFront, armRear, strutLower, tieInner, tieOuter, wheelCentre)) {
+    points = List.copyOf(points);
+    if (points.size() != POINTS) {
+      throw new IllegalArgumentException("a strut has eight points, not " + points.size());
+    }
+    for (Vec3 p : points) {
       Require.notNegative("plus_minus", p.x());
       Require.notNegative("plus_minus", p.y());
       Require.notNegative("plus_minus", p.z());
@@ -48,27 +38,6 @@ public record PlusMinus(
    * @return that for all
    */
   public static PlusMinus all(double mm) {
-    return of(Collections.nCopies(8, new Vec3(mm, mm, mm)), Angle.ZERO);
-  }
-
-  /**
-   * Deviations from a list.
-   *
-   * @param p eight, in the order of the components
-   * @param camber of the camber as measured
-   * @return them together
-   */
-  public static PlusMinus of(List<Vec3> p, Angle camber) {
-    return new PlusMinus(
-        p.get(0), p.get(1), p.get(2), p.get(3), p.get(4), p.get(5), p.get(6), p.get(7), camber);
-  }
-
-  /**
-   * The points' deviations in the order of the components.
-   *
-   * @return eight of them
-   */
-  public List<Vec3> points() {
-    return List.of(top, ballJoint, armFront, armRear, strutLower, tieInner, tieOuter, wheelCentre);
+    return new PlusMinus(Collections.nCopies(POINTS, new Vec3(mm, mm, mm)), Angle.ZERO);
   }
 }

@@ -5,35 +5,33 @@ import dev.towerscribe.quantity.Worded;
 /** The points that the strut table of a job is made of, and the camber bolt's pivot. */
 public enum StrutPoint implements Worded {
   /** Original top pivot. */
-  TOP("top", true),
+  TOP(true),
   /** Lower ball joint. */
-  BALL_JOINT("ball_joint", true),
+  BALL_JOINT(true),
   /** Front inner pivot of the lower arm. */
-  ARM_FRONT("arm_front", false),
+  ARM_FRONT(false),
   /** Rear inner pivot of the lower arm. */
-  ARM_REAR("arm_rear", false),
+  ARM_REAR(false),
   /** A point of the damper's axis, fixed in the upright. */
-  STRUT_LOWER("strut_lower", true),
+  STRUT_LOWER(true),
   /** Inner tie rod end. */
-  TIE_INNER("tie_inner", false),
+  TIE_INNER(false),
   /** Outer tie rod end. */
-  TIE_OUTER("tie_outer", true),
+  TIE_OUTER(true),
   /** Wheel centre. */
-  WHEEL_CENTRE("wheel_centre", true),
+  WHEEL_CENTRE(true),
   /** Where a camber bolt turns the strut; few cars have one. */
-  KNUCKLE_PIVOT("knuckle_pivot", true);
+  KNUCKLE_PIVOT(true);
 
-  private final String word;
   private final boolean outer;
 
-  StrutPoint(String word, boolean outer) {
-    this.word = word;
+  StrutPoint(boolean outer) {
     this.outer = outer;
   }
 
   @Override
   public String word() {
-    return word;
+    return Worded.super.word().replace(' ', '_');
   }
 
   /**

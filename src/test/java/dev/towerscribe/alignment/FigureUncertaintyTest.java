@@ -7,6 +7,7 @@ import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.model.PlusMinus;
 import dev.towerscribe.quantity.Angle;
 import java.util.Arrays;
+import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
@@ -18,7 +19,8 @@ class FigureUncertaintyTest {
   private static final Vec3 SURE = new Vec3(0, 0, 0);
 
   private static PlusMinus plusMinus(Vec3 top, Vec3 tieOuter, Vec3 wheel, double camber) {
-    return new PlusMinus(top, SURE, SURE, SURE, SURE, SURE, tieOuter, wheel, new Angle(camber));
+    return new PlusMinus(
+        List.of(top, SURE, SURE, SURE, SURE, SURE, tieOuter, wheel), new Angle(camber));
   }
 
   private static double[] coordinates(int at, double... some) {

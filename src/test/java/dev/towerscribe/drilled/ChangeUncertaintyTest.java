@@ -35,14 +35,15 @@ class ChangeUncertaintyTest {
   /** Every coordinate its own, so that none can stand in for another. */
   private static final PlusMinus SURE =
       new PlusMinus(
-          new Vec3(0.5, 0.6, 0.7),
-          new Vec3(0.8, 0.9, 1.0),
-          new Vec3(1.1, 1.2, 1.3),
-          new Vec3(1.4, 1.5, 1.6),
-          new Vec3(0.45, 0.55, 0.65),
-          new Vec3(0.75, 0.85, 0.95),
-          new Vec3(1.05, 1.15, 1.25),
-          new Vec3(1.35, 1.45, 1.55),
+          List.of(
+              new Vec3(0.5, 0.6, 0.7),
+              new Vec3(0.8, 0.9, 1.0),
+              new Vec3(1.1, 1.2, 1.3),
+              new Vec3(1.4, 1.5, 1.6),
+              new Vec3(0.45, 0.55, 0.65),
+              new Vec3(0.75, 0.85, 0.95),
+              new Vec3(1.05, 1.15, 1.25),
+              new Vec3(1.35, 1.45, 1.55)),
           Angle.ofDegrees(0.1));
 
   private final SideJob job =

@@ -21,6 +21,8 @@ import dev.towerscribe.model.SideJob;
 import dev.towerscribe.model.StrutPoint;
 import dev.towerscribe.model.StrutPoints;
 import dev.towerscribe.quantity.Angle;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -225,7 +227,7 @@ class DrilledAnglesTest {
     double mm = 0.2;
     double camber = 0.001;
     Vec3 p = new Vec3(mm, 2 * mm, mm / 2);
-    PlusMinus sure = new PlusMinus(p, p, p, p, p, p, p, p, new Angle(camber));
+    PlusMinus sure = new PlusMinus(Collections.nCopies(8, p), new Angle(camber));
     SideJob scattered = with(job, Optional.of(changed(s, sure, null)), Optional.empty());
     Mount drilled = astray(job);
     DrilledAngles.Uncertainty uncertainty =
@@ -253,16 +255,11 @@ class DrilledAnglesTest {
   }
 
   private static StrutPoints changed(StrutPoints s, PlusMinus sure, Random random) {
-    return s.withPoints(
-            List.of(
-                moved(s.top(), sure.top(), random),
-                moved(s.ballJoint(), sure.ballJoint(), random),
-                moved(s.armFront(), sure.armFront(), random),
-                moved(s.armRear(), sure.armRear(), random),
-                moved(s.strutLower(), sure.strutLower(), random),
-                moved(s.tieInner(), sure.tieInner(), random),
-                moved(s.tieOuter(), sure.tieOuter(), random),
-                moved(s.wheelCentre(), sure.wheelCentre(), random)))
+    List<Vec3> points = new ArrayList<>();
+    for (int i = 0; i < 8; i++) {
+      points.add(moved(s.points().get(i), sure.points().get(i), random));
+    }
+    return s.withPoints(points)
         .withCamber(
             new Angle(
                 s.camber().radians()

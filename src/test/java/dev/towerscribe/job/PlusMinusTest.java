@@ -8,6 +8,7 @@ import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.model.PlusMinus;
 import dev.towerscribe.model.Side;
+import dev.towerscribe.model.StrutPoint;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -46,9 +47,9 @@ class PlusMinusTest {
     // Independent: as the table has it.
     PlusMinus sure =
         read("{ top = [1.0, 0.5, 0.25], tie_outer = [3, 2, 1], other = 4.0, camber = 0.1 }");
-    assertThat(sure.top()).isEqualTo(new Vec3(1.0, 0.5, 0.25));
-    assertThat(sure.tieOuter()).isEqualTo(new Vec3(3, 2, 1));
-    assertThat(sure.wheelCentre()).isEqualTo(new Vec3(4, 4, 4));
+    assertThat(sure.points().get(StrutPoint.TOP.ordinal())).isEqualTo(new Vec3(1.0, 0.5, 0.25));
+    assertThat(sure.points().get(StrutPoint.TIE_OUTER.ordinal())).isEqualTo(new Vec3(3, 2, 1));
+    assertThat(sure.points().get(StrutPoint.WHEEL_CENTRE.ordinal())).isEqualTo(new Vec3(4, 4, 4));
     assertThat(sure.camber().degrees()).isCloseTo(0.1, within(1e-12));
   }
 

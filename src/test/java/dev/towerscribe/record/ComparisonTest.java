@@ -35,7 +35,8 @@ class ComparisonTest {
   /** Of the first point 2, 3 and 5, of the camber 0.5; all else is exact. */
   private static final PlusMinus SURE =
       new PlusMinus(
-          new Vec3(2, 3, 5), EXACT, EXACT, EXACT, EXACT, EXACT, EXACT, EXACT, new Angle(.5));
+          List.of(new Vec3(2, 3, 5), EXACT, EXACT, EXACT, EXACT, EXACT, EXACT, EXACT),
+          new Angle(.5));
 
   private static Job job(boolean alike) {
     Map<Side, SideJob> sides = new EnumMap<>(Side.class);

@@ -13,6 +13,7 @@ import dev.towerscribe.job.Templates;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.model.PlusMinus;
 import dev.towerscribe.model.Side;
+import dev.towerscribe.model.StrutPoint;
 import dev.towerscribe.model.StrutPoints;
 import java.util.ArrayList;
 import java.util.List;
@@ -200,7 +201,13 @@ class DemoSurveyTest {
       // Tenths are written; hundredths of the +/-.
       assertThat(ball.minus(found.at()).norm()).isLessThan(.05 * Math.sqrt(3) + 1e-9);
       PlusMinus uncertainties = strut.plusMinus();
-      assertThat(uncertainties.ballJoint().minus(found.spread().sd()).norm()).isLessThan(.01);
+      assertThat(
+              uncertainties
+                  .points()
+                  .get(StrutPoint.BALL_JOINT.ordinal())
+                  .minus(found.spread().sd())
+                  .norm())
+          .isLessThan(.01);
       assertThat(uncertainties.camber().degrees()).isCloseTo(.10, within(.005));
       assertThat(strut.limits().bumpMm()).isEqualTo(60);
       var tower = job.sides().get(side).tower();
