@@ -1,6 +1,7 @@
 package dev.towerscribe.cli;
 
 import java.io.PrintStream;
+import java.util.regex.Pattern;
 
 /**
  * Where words go. Lines end in a line feed on every system and are never formatted by a locale, so
@@ -8,6 +9,8 @@ import java.io.PrintStream;
  * brought along are shown as question marks: a terminal would obey them.
  */
 final class Console {
+  private static final Pattern CONTROLS = Pattern.compile("[\\x00-\\x1f\\x7f-\\x9f&&[^\n]]");
+
   private final PrintStream out;
   private final PrintStream err;
 
@@ -93,16 +96,6 @@ final class Console {
   }
 
   private static String visible(String text) {
-    StringBuilder clean = null;
-    for (int i = 0; i < text.length(); i++) {
-      char c = text.charAt(i);
-      if (Character.isISOControl(c) && c != '\n') {
-        if (clean == null) {
-          clean = new StringBuilder(text);
-        }
-        clean.setCharAt(i, '?');
-      }
-    }
-    return clean == null ? text : clean.toString();
+    return CONTROLS.matcher(text).replaceAll("?");
   }
 }

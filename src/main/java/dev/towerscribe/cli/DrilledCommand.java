@@ -22,6 +22,7 @@ import dev.towerscribe.store.MadeFile;
 import dev.towerscribe.store.OutputFile;
 import dev.towerscribe.store.PackMark;
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -126,12 +127,9 @@ final class DrilledCommand implements Command {
 
   private static Readings readings(ParsedCommand given, LoadedJob loaded)
       throws IOException, Refusal {
-    String name = given.word(1).orElseThrow();
-    try {
-      return new ReadingsReader(Lettering::canWrite, given.notes(), loaded.job())
-          .read(given.path(name));
-    } catch (JobRejected e) {
-      throw Refusal.of("the readings file %s cannot be used:".formatted(name), e);
-    }
+    Path path = given.path(1);
+    ReadingsReader reader = new ReadingsReader(Lettering::canWrite, given.notes(), loaded.job());
+    String head = "the readings file %s cannot be used:".formatted(given.word(1).orElseThrow());
+    return ParsedCommand.read(head, () -> reader.read(path));
   }
 }

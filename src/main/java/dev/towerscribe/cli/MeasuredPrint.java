@@ -110,12 +110,11 @@ record MeasuredPrint(ParsedCommand given) {
     Optional<JobFile> file = hasJob ? Optional.of(jobFile()) : Optional.empty();
     LengthUnit units = file.map(f -> f.job().units()).orElse(unit.orElse(LengthUnit.MM));
     PrintReading reading = reading(readings, bars, uncertainty, units);
-    refuseImpossible(reading, units);
-    List<String> reasons = new ArrayList<>(PrintCauses.ofBars(reading, units));
-    if (Math.abs(reading.skew().orElse(Angle.ZERO).degrees()) > PrintCauses.MOST_SKEW_DEG) {
-      reasons.add(PrintCauses.ofSkew(reading, units));
+    if (!reading.isPossible()) {
+      // Lengths that no triangle has are a slip, not a printer.
+      throw Refusal.wrongUse(PrintCauses.ofTriangle(reading, units));
     }
-    refusePrinter(reading, reasons);
+    refusePrinter(reading, PrintCauses.of(reading, units));
 
     Optional<Print> print = file.map(f -> f.job().sides().values().iterator().next().print());
     PrintScale old =
@@ -216,15 +215,6 @@ record MeasuredPrint(ParsedCommand given) {
         units.toMm(readings.get(1)),
         readings.size() == 3 ? Optional.of(units.toMm(readings.get(2))) : Optional.empty(),
         uncertaintyMm);
-  }
-
-  /** Lengths that no triangle has are a slip, not a printer. */
-  private static void refuseImpossible(PrintReading reading, LengthUnit units) throws Refusal {
-    if (!reading.isPossible()) {
-      List<String> lines = new ArrayList<>(PrintCauses.ofBars(reading, units));
-      lines.add(PrintCauses.ofTriangle(reading, units));
-      throw Refusal.wrongUse(lines);
-    }
   }
 
   private void refusePrinter(PrintReading reading, List<String> reasons) throws Refusal {

@@ -89,6 +89,20 @@ record ParsedCommand(ParseResult words, Context context) {
     return LoadedJob.load(path(0), List.of(), notes());
   }
 
+  /** What reads a file that may have faults. */
+  interface Reading<T> {
+    T read() throws IOException, JobRejected;
+  }
+
+  /** What a file other than the job holds; its faults are told under a head of their own. */
+  static <T> T read(String head, Reading<T> reading) throws IOException, Refusal {
+    try {
+      return reading.read();
+    } catch (JobRejected e) {
+      throw Refusal.of(head, e);
+    }
+  }
+
   /** A file to be written, its folder there. */
   OutputFile output(String file) throws IOException, Refusal {
     return new OutputFile(ops(), path(file)).inFolder(file);

@@ -3,6 +3,7 @@ package dev.towerscribe.cli;
 import dev.towerscribe.geometry.PrintReading;
 import dev.towerscribe.model.Paper;
 import dev.towerscribe.model.Print;
+import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Lengths;
 import dev.towerscribe.quantity.Numbers;
@@ -38,8 +39,17 @@ final class PrintCauses {
     return !(Math.abs(ratio - 1) <= RulerPage.REFUSED_PAST + 1e-9);
   }
 
+  /** Why no printer prints so; empty if one may. */
+  static List<String> of(PrintReading r, LengthUnit units) {
+    List<String> lines = ofBars(r, units);
+    if (Math.abs(r.skew().orElse(Angle.ZERO).degrees()) > MOST_SKEW_DEG) {
+      lines.add(ofSkew(r, units));
+    }
+    return lines;
+  }
+
   /** A line for each bar that is further off than a printer can be. */
-  static List<String> ofBars(PrintReading r, LengthUnit units) {
+  private static List<String> ofBars(PrintReading r, LengthUnit units) {
     List<String> lines = new ArrayList<>();
     if (isOff(r.across())) {
       lines.add(bar("across", r.acrossMm(), r.barAcrossMm(), r, units));
@@ -106,19 +116,22 @@ final class PrintCauses {
   }
 
   /** Why no print can have these three lengths. */
-  static String ofTriangle(PrintReading r, LengthUnit units) {
-    return ("far ends: %s cannot be: with bars of %s and %s it lies between %s and %s. Measure from"
-            + " cross to cross; commas between the readings, a point for decimals")
-        .formatted(
-            length(r.farEndsMm().orElseThrow(), units),
-            length(r.acrossMm(), units),
-            length(r.alongMm(), units),
-            length(Math.abs(r.acrossMm() - r.alongMm()), units),
-            length(r.acrossMm() + r.alongMm(), units));
+  static List<String> ofTriangle(PrintReading r, LengthUnit units) {
+    List<String> lines = ofBars(r, units);
+    lines.add(
+        ("far ends: %s cannot be: with bars of %s and %s it lies between %s and %s. Measure from"
+                + " cross to cross; commas between the readings, a point for decimals")
+            .formatted(
+                length(r.farEndsMm().orElseThrow(), units),
+                length(r.acrossMm(), units),
+                length(r.alongMm(), units),
+                length(Math.abs(r.acrossMm() - r.alongMm()), units),
+                length(r.acrossMm() + r.alongMm(), units)));
+    return lines;
   }
 
   /** Why a print may lean further than a printer can. */
-  static String ofSkew(PrintReading r, LengthUnit units) {
+  private static String ofSkew(PrintReading r, LengthUnit units) {
     return ("far ends: %s makes the print %s deg out of square, and more than %s is never the"
             + " printer alone. If square, it would read %s: measure again from cross to cross,"
             + " not from the bars' shared corner")

@@ -89,7 +89,10 @@ final class RecordCommand implements Command {
 
   private static int add(ParsedCommand given, LoadedJob job, RecordFile record)
       throws IOException, Refusal {
-    Visit visit = visit(given, job.job());
+    VisitReader reader = new VisitReader(Lettering::canWrite, given.notes());
+    String head = "the visit file cannot be used, and nothing was added:";
+    Path file = given.path(1);
+    Visit visit = ParsedCommand.read(head, () -> reader.read(file, job.job()));
     Evaluation evaluation = VisitEvaluator.of(job.job(), visit);
     EntryText.About about =
         new EntryText.About(
@@ -126,14 +129,6 @@ final class RecordCommand implements Command {
 
   private static int number(Entry entry) {
     return entry.number().orElse(0);
-  }
-
-  private static Visit visit(ParsedCommand given, Job job) throws IOException, Refusal {
-    try {
-      return new VisitReader(Lettering::canWrite, given.notes()).read(given.path(1), job);
-    } catch (JobRejected e) {
-      throw Refusal.of("the visit file cannot be used, and nothing was added:", e);
-    }
   }
 
   // Showing.

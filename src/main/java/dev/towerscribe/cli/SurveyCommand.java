@@ -2,7 +2,6 @@ package dev.towerscribe.cli;
 
 import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.drawing.Page;
-import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.job.SurveyReader;
 import dev.towerscribe.model.Paper;
 import dev.towerscribe.model.Print;
@@ -13,7 +12,6 @@ import dev.towerscribe.sheet.worksheet.Worksheet;
 import dev.towerscribe.store.MadeFile;
 import dev.towerscribe.store.OutputFile;
 import dev.towerscribe.survey.JobTables;
-import dev.towerscribe.survey.Survey;
 import dev.towerscribe.survey.SurveyResult;
 import dev.towerscribe.survey.Surveys;
 import java.io.IOException;
@@ -22,7 +20,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
 import java.util.stream.Stream;
 
 /** {@code survey}: from readings of tape, plumb bob and calipers to a job's tables. */
@@ -130,7 +127,9 @@ final class SurveyCommand implements Command {
 
   private static int survey(ParsedCommand given) throws IOException, Refusal {
     Path path = given.path(0);
-    SurveyResult result = Surveys.of(read(path, given.notes()));
+    SurveyReader reader = new SurveyReader(Lettering::canWrite, given.notes());
+    String head = "the survey file cannot be used:";
+    SurveyResult result = Surveys.of(ParsedCommand.read(head, () -> reader.read(path)));
     Accepted accepted = Accepted.of(given.accepted(), result.stops(), "this survey");
     Optional<String> name = given.text(ParsedCommand.OUTPUT);
     if (name.isPresent()) {
@@ -152,13 +151,5 @@ final class SurveyCommand implements Command {
       given.console().say("wrote %s: paste its tables into the job file", name.get());
     }
     return accepted.exit();
-  }
-
-  private static Survey read(Path path, Consumer<String> notes) throws IOException, Refusal {
-    try {
-      return new SurveyReader(Lettering::canWrite, notes).read(path);
-    } catch (JobRejected e) {
-      throw Refusal.of("the survey file cannot be used:", e);
-    }
   }
 }

@@ -115,23 +115,18 @@ abstract class KeyCursor {
 
   /** Reports what is missing and what is unknown. To be called once, after all questions. */
   final void close() {
-    for (Map.Entry<String, TomlNode> entry : table.entries().entrySet()) {
-      String key = entry.getKey();
-      if (known.contains(key)) {
-        continue;
+    List<String> free = known.stream().filter(k -> !table.entries().containsKey(k)).toList();
+    for (String key : table.entries().keySet()) {
+      if (!known.contains(key)) {
+        Optional<String> meant =
+            SpellingHint.nearest(key, free).or(() -> SpellingHint.nearest(key, known));
+        meant.ifPresent(missing::remove);
+        String todo =
+            meant
+                .map(word -> "Did you mean " + word + "?")
+                .orElse("Known here: " + String.join(", ", known) + ".");
+        report(new Fault(origin(key).path(), "unknown key", "", todo));
       }
-      List<String> free = known.stream().filter(k -> !table.entries().containsKey(k)).toList();
-      Optional<String> meant =
-          SpellingHint.nearest(key, free).or(() -> SpellingHint.nearest(key, known));
-      meant.ifPresent(missing::remove);
-      report(
-          new Fault(
-              entry.getValue().origin().path(),
-              "unknown key",
-              "",
-              meant
-                  .map(word -> "Did you mean " + word + "?")
-                  .orElse("Known here: " + String.join(", ", known) + ".")));
     }
     reportMissing();
   }

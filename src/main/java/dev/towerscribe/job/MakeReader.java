@@ -73,23 +73,23 @@ final class MakeReader {
       return bolt.fault(
           COUNTERSINK, "not with counterbore", "A hole is widened one way: keep one of the two.");
     }
-    var straight = bolt.optionalTable(COUNTERBORE);
-    if (straight.isPresent()) {
-      TableReader t = straight.get();
-      var diameter = t.length("diameter", Limits.RECESS);
-      var depth = t.length("depth", Limits.RECESS_DEPTH);
-      var top = fromTop(t);
-      return t.closed(() -> new Recess.Counterbore(diameter.get(), depth.get(), top.get()));
-    }
-    var cone = bolt.optionalTable(COUNTERSINK);
-    if (cone.isPresent()) {
-      TableReader t = cone.get();
-      var diameter = t.length("diameter", Limits.RECESS);
-      var angle = t.angle("angle", Limits.CONE);
-      var top = fromTop(t);
-      return t.closed(() -> new Recess.Countersink(diameter.get(), angle.get(), top.get()));
-    }
-    return Optional.empty();
+    return bolt.optionalTable(COUNTERBORE)
+        .flatMap(MakeReader::counterbore)
+        .or(() -> bolt.optionalTable(COUNTERSINK).flatMap(MakeReader::countersink));
+  }
+
+  private static Optional<Recess> counterbore(TableReader t) {
+    var diameter = t.length("diameter", Limits.RECESS);
+    var depth = t.length("depth", Limits.RECESS_DEPTH);
+    var top = fromTop(t);
+    return t.closed(() -> new Recess.Counterbore(diameter.get(), depth.get(), top.get()));
+  }
+
+  private static Optional<Recess> countersink(TableReader t) {
+    var diameter = t.length("diameter", Limits.RECESS);
+    var angle = t.angle("angle", Limits.CONE);
+    var top = fromTop(t);
+    return t.closed(() -> new Recess.Countersink(diameter.get(), angle.get(), top.get()));
   }
 
   /** No default: a recess in the wrong face makes scrap. */

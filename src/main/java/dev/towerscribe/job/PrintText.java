@@ -55,15 +55,11 @@ public final class PrintText {
       } else {
         changed.add(line);
       }
-      if (afterThis) {
-        List<String> added = new ArrayList<>();
-        if (addScale) {
-          added.add(figures.lines().get(0));
-        }
-        if (addSkew) {
-          added.add(figures.lines().get(1));
-        }
-        added.forEach(words -> add(changed, words));
+      if (afterThis && addScale) {
+        add(changed, figures.lines().get(0));
+      }
+      if (afterThis && addSkew) {
+        add(changed, figures.lines().get(1));
       }
     }
     return scaleLeft || skewLeft ? Optional.empty() : Optional.of(TableLines.text(changed));

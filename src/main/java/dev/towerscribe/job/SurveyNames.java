@@ -45,17 +45,10 @@ record SurveyNames(Set<String> stations, List<Side> sides) {
     if (label.isEmpty()) {
       return Optional.empty();
     }
-    String name = label.get();
-    Side side = own;
-    boolean named = false;
-    for (Side each : Side.values()) {
-      if (name.startsWith(each.word() + ".")) {
-        name = name.substring(each.word().length() + 1);
-        side = each;
-        named = true;
-        break;
-      }
-    }
+    Optional<Side> named =
+        Stream.of(Side.values()).filter(s -> label.get().startsWith(s.word() + ".")).findFirst();
+    String name = named.map(s -> label.get().substring(s.word().length() + 1)).orElse(label.get());
+    Side side = named.orElse(own);
     if (!plain(t, key, name)) {
       return Optional.empty();
     }
@@ -66,7 +59,7 @@ record SurveyNames(Set<String> stations, List<Side> sides) {
       return t.fault(
           key, "a point of a side in sides", "Add the side to sides, or drop this reading.");
     }
-    if (!named && stations.contains(name)) {
+    if (named.isEmpty() && stations.contains(name)) {
       return Optional.of(SurveyPoint.station(name));
     }
     Optional<String> meant = meant(name);

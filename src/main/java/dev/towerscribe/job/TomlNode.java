@@ -87,14 +87,6 @@ sealed interface TomlNode {
     }
   }
 
-  /** TOML's nan and inf. */
-  record NotFinite(SourcePosition origin, double value) implements TomlNode {
-    @Override
-    public String given() {
-      return Double.isNaN(value) ? "nan" : value > 0 ? "inf" : "-inf";
-    }
-  }
-
   /** A truth value. */
   record Flag(SourcePosition origin, boolean value) implements TomlNode {
     @Override
@@ -103,11 +95,6 @@ sealed interface TomlNode {
     }
   }
 
-  /** What lies deeper than any key of a job file; never looked into. */
-  record TooDeep(SourcePosition origin) implements TomlNode {
-    @Override
-    public String given() {
-      return "tables in tables in tables";
-    }
-  }
+  /** What no question takes: nan and inf, and what lies deeper than any key of a job file. */
+  record Unusable(SourcePosition origin, String given) implements TomlNode {}
 }

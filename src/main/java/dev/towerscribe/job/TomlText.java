@@ -120,7 +120,7 @@ record TomlText(JsonNode root) {
   private static TomlNode node(JsonNode json, SourcePosition origin, Faults faults, int depth) {
     faults.place(origin.path());
     if (depth > DEEPEST) {
-      return new TomlNode.TooDeep(origin);
+      return new TomlNode.Unusable(origin, "tables in tables in tables");
     }
     if (json.isObject()) {
       return table(json, origin, faults, depth);
@@ -138,9 +138,11 @@ record TomlText(JsonNode root) {
     if (json.isDouble()) {
       // Finite floats arrive as decimals, so what is left is nan and inf.
       double value = json.doubleValue();
-      return Double.isFinite(value)
-          ? new TomlNode.Number(origin, BigDecimal.valueOf(value))
-          : new TomlNode.NotFinite(origin, value);
+      if (!Double.isFinite(value)) {
+        String given = Double.isNaN(value) ? "nan" : value > 0 ? "inf" : "-inf";
+        return new TomlNode.Unusable(origin, given);
+      }
+      return new TomlNode.Number(origin, BigDecimal.valueOf(value));
     }
     if (json.isNumber()) {
       return new TomlNode.Number(origin, json.decimalValue());

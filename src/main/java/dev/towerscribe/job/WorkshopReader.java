@@ -4,6 +4,7 @@ import dev.towerscribe.model.DrawingInfo;
 import dev.towerscribe.model.JigRules;
 import dev.towerscribe.model.Load;
 import dev.towerscribe.model.Seat;
+import dev.towerscribe.model.Stated;
 import java.util.Optional;
 
 /** Tables of the whole job that only the workshop's pages need: drawing, jig, load. */
@@ -27,27 +28,23 @@ final class WorkshopReader {
     JigRules d = JigRules.ASSUMED;
     var thickness = StatedValues.length(t, "thickness", Limits.JIG_THICKNESS, d.thicknessMm());
     var margin = StatedValues.length(t, "margin", Limits.JIG_MARGIN, d.marginMm());
-    var bore = d.boreMm();
-    Optional<Double> outside = Optional.empty();
-    var fit = d.fit();
-    var bushing = t.optionalTable("bushing");
-    if (bushing.isPresent()) {
-      TableReader b = bushing.get();
-      bore = StatedValues.length(b, "bore", Limits.BUSHING_BORE, d.boreMm());
-      outside = StatedValues.length(b, "outside", Limits.BUSHING);
-      fit = StatedValues.word(b, "fit", d.fit().value());
-      if (outside.isPresent() && outside.get() <= bore.value()) {
-        b.lengthFault(
-            "outside",
-            "more than the bore, " + b.atLeast(bore.value()),
-            "Measure the bushing's outside.");
-      }
-      b.close();
+    var rules = t.tableOrEmpty("bushing").flatMap(b -> bushing(b, thickness, margin));
+    return t.closed(rules::get);
+  }
+
+  private static Optional<JigRules> bushing(
+      TableReader b, Stated<Double> thickness, Stated<Double> margin) {
+    JigRules d = JigRules.ASSUMED;
+    var bore = StatedValues.length(b, "bore", Limits.BUSHING_BORE, d.boreMm());
+    var outside = StatedValues.length(b, "outside", Limits.BUSHING);
+    var fit = StatedValues.word(b, "fit", d.fit().value());
+    if (outside.isPresent() && outside.get() <= bore.value()) {
+      b.lengthFault(
+          "outside",
+          "more than the bore, " + b.atLeast(bore.value()),
+          "Measure the bushing's outside.");
     }
-    t.close();
-    return t.sound()
-        ? Optional.of(new JigRules(thickness, margin, bore, outside, fit))
-        : Optional.empty();
+    return b.closed(() -> new JigRules(thickness, margin, bore, outside, fit));
   }
 
   static Optional<Load> load(TableReader t) {

@@ -9,6 +9,7 @@ import dev.towerscribe.geometry.Vec2;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A plate, or its slider, as a solid in its own frame, upper face up.
@@ -59,41 +60,44 @@ public record PlateShape(FlatSolid solid, List<Cavity> cavities) {
   public static PlateShape of(Plate plate, Fit fit) {
     PlateMake make = plate.make();
     List<Contour> cutouts = new ArrayList<>();
-    List<Bore> bores = new ArrayList<>();
-    List<Cavity> cut = new ArrayList<>();
-    List<Cavity> bored = new ArrayList<>();
+    List<Hole> holes = new ArrayList<>();
     Vec2 from = new Vec2(plate.bearingXMm() + plate.slot().fromMm(), 0);
     Optional<PlateMake.BearingBore> bearing = make.bearingBore();
+    Cavity slotCavity = new Cavity(Use.SLOT, 0, "slot");
     if (bearing.isPresent() && !plate.slotHasLength()) {
-      bores.add(Bore.plain(from, bearing.get().diameterMm()));
-      bored.add(new Cavity(Use.BEARING, 0, "bearing bore"));
+      holes.add(bearing(from, bearing.get()));
+    } else if (slot(plate).asCircle().isPresent()) {
+      holes.add(new Hole(Bore.plain(from, plate.slotWidthMm().value()), slotCavity));
     } else {
-      Contour slot = slot(plate);
-      Cavity cavity = new Cavity(Use.SLOT, 0, "slot");
-      if (slot.asCircle().isPresent()) {
-        bores.add(Bore.plain(from, plate.slotWidthMm().value()));
-        bored.add(cavity);
-      } else {
-        cutouts.add(slot);
-        cut.add(cavity);
-      }
+      cutouts.add(slot(plate));
     }
     for (int i = 0; i < plate.bolts().size(); i++) {
       Bolt bolt = plate.bolts().get(i);
-      bores.add(new Bore(bolt.at(), bolt.plateHoleMm(fit).value(), bolt.recess()));
-      bored.add(new Cavity(Use.BOLT, i, "bolt " + bolt.name()));
+      Bore bore = new Bore(bolt.at(), bolt.plateHoleMm(fit).value(), bolt.recess());
+      holes.add(new Hole(bore, new Cavity(Use.BOLT, i, "bolt " + bolt.name())));
     }
-    make.indexHoles()
-        .ifPresent(
-            holes -> {
-              List<Double> settings = plate.slot().indexMm();
-              for (int i = 0; i < settings.size(); i++) {
-                double x = plate.bearingXMm() + settings.get(i);
-                pair(x, holes, 2 * i, "index hole " + (i + 1), bores, bored);
-              }
-            });
-    cut.addAll(bored);
-    return new PlateShape(new FlatSolid(plate.outline(), plate.thicknessMm(), cutouts, bores), cut);
+    List<Double> settings = plate.slot().indexMm();
+    for (int i = 0; i < settings.size() && make.indexHoles().isPresent(); i++) {
+      double x = plate.bearingXMm() + settings.get(i);
+      holes.addAll(pair(x, make.indexHoles().get(), 2 * i, "index hole " + (i + 1)));
+    }
+    List<Cavity> cut = cutouts.isEmpty() ? List.of() : List.of(slotCavity);
+    return of(plate.outline(), plate.thicknessMm(), cutouts, cut, holes);
+  }
+
+  /** A round hole and what it is for. */
+  private record Hole(Bore bore, Cavity cavity) {}
+
+  private static PlateShape of(
+      Contour outline, double thickMm, List<Contour> cutouts, List<Cavity> cut, List<Hole> holes) {
+    List<Bore> bores = holes.stream().map(Hole::bore).toList();
+    return new PlateShape(
+        new FlatSolid(outline, thickMm, cutouts, bores),
+        Stream.concat(cut.stream(), holes.stream().map(Hole::cavity)).toList());
+  }
+
+  private static Hole bearing(Vec2 at, PlateMake.BearingBore bore) {
+    return new Hole(Bore.plain(at, bore.diameterMm()), new Cavity(Use.BEARING, 0, "bearing bore"));
   }
 
   /**
@@ -106,31 +110,19 @@ public record PlateShape(FlatSolid solid, List<Cavity> cavities) {
   public static PlateShape of(Slider slider) {
     double x = slider.lengthMm().value() / 2;
     double y = slider.widthMm().value() / 2;
-    List<Bore> bores = new ArrayList<>();
-    List<Cavity> cavities = new ArrayList<>();
-    bores.add(Bore.plain(Vec2.ZERO, slider.bore().diameterMm()));
-    cavities.add(new Cavity(Use.BEARING, 0, "bearing bore"));
-    slider.indexHoles().ifPresent(h -> pair(0, h, 0, "index hole ", bores, cavities));
-    return new PlateShape(
-        new FlatSolid(
-            RoundedRectangle.rectangle(new Box(-x, -y, x, y), slider.cornerMm().value()),
-            slider.thicknessMm().value(),
-            List.of(),
-            bores),
-        cavities);
+    List<Hole> holes = new ArrayList<>(List.of(bearing(Vec2.ZERO, slider.bore())));
+    slider.indexHoles().ifPresent(h -> holes.addAll(pair(0, h, 0, "index hole ")));
+    Box box = new Box(-x, -y, x, y);
+    Contour outline = RoundedRectangle.rectangle(box, slider.cornerMm().value());
+    return of(outline, slider.thicknessMm().value(), List.of(), List.of(), holes);
   }
 
-  private static void pair(
-      double x,
-      PlateMake.IndexHoles holes,
-      int place,
-      String name,
-      List<Bore> bores,
-      List<Cavity> cavities) {
-    bores.add(Bore.plain(new Vec2(x, holes.offsetMm()), holes.diameterMm()));
-    cavities.add(new Cavity(Use.INDEX, place, name + "a"));
-    bores.add(Bore.plain(new Vec2(x, -holes.offsetMm()), holes.diameterMm()));
-    cavities.add(new Cavity(Use.INDEX, place + 1, name + "b"));
+  private static List<Hole> pair(double x, PlateMake.IndexHoles holes, int place, String name) {
+    Bore left = Bore.plain(new Vec2(x, holes.offsetMm()), holes.diameterMm());
+    Bore right = Bore.plain(new Vec2(x, -holes.offsetMm()), holes.diameterMm());
+    return List.of(
+        new Hole(left, new Cavity(Use.INDEX, place, name + "a")),
+        new Hole(right, new Cavity(Use.INDEX, place + 1, name + "b")));
   }
 
   /** Edge of the slot: as wide as said, reaching half its width past the outermost settings. */

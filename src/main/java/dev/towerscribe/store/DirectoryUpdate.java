@@ -162,7 +162,10 @@ final class DirectoryUpdate {
         putBack(steps);
       } catch (IOException again) {
         e.addSuppressed(again);
-        throw new Unfinished(directory, e);
+        // Neither forward nor back was possible; the next run tries again.
+        throw new IOException(
+            directory + " holds files of two runs and must not be used; run the same command again",
+            e);
       }
       cleanQuietly(e);
       throw e;
@@ -245,16 +248,5 @@ final class DirectoryUpdate {
       throw new IllegalArgumentException("not a plain file name: " + name);
     }
     return name;
-  }
-
-  /** Neither forward nor back was possible; the next run tries again. */
-  static final class Unfinished extends IOException {
-    private static final long serialVersionUID = 1L;
-
-    Unfinished(Path directory, IOException cause) {
-      super(
-          directory + " holds files of two runs and must not be used; run the same command again",
-          cause);
-    }
   }
 }

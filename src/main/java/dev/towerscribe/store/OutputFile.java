@@ -8,25 +8,17 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 
-/** One file, written wholly or not at all, and not over another unless told to. */
-public final class OutputFile {
+/**
+ * One file, written wholly or not at all, and not over another unless told to. It need not be there
+ * yet.
+ *
+ * @param ops how files are read and written
+ * @param path its place
+ */
+public record OutputFile(FileOps ops, Path path) {
   private static final String HALF_WRITTEN = ".towerscribe-part";
 
   private static final byte[] PDF_HEAD = "%PDF-".getBytes(StandardCharsets.US_ASCII);
-
-  private final FileOps ops;
-  private final Path path;
-
-  /**
-   * A file, which need not be there yet.
-   *
-   * @param ops how files are read and written
-   * @param path its place
-   */
-  public OutputFile(FileOps ops, Path path) {
-    this.ops = ops;
-    this.path = path;
-  }
 
   /**
    * Refuses a place whose folder is missing: only folders named for output are made. Asked before

@@ -21,24 +21,13 @@ import java.util.function.Function;
  * The directory that a pack, an alignment or drawings go to. Files that the same command made there
  * before, named in its list, are replaced or removed as one; a file that nobody listed is never
  * touched, and bars a new file of its name.
+ *
+ * @param ops how files are read and written
+ * @param directory its place, which need not be there yet
  */
-public final class PackDirectory {
+public record PackDirectory(FileOps ops, Path directory) {
   /** The report for people; the only file of a job that stopped. */
   public static final String REPORT = "report.txt";
-
-  private final FileOps ops;
-  private final Path directory;
-
-  /**
-   * A directory, which need not be there yet.
-   *
-   * @param ops how files are read and written
-   * @param directory its place
-   */
-  public PackDirectory(FileOps ops, Path directory) {
-    this.ops = ops;
-    this.directory = directory;
-  }
 
   private interface Work<T> {
     T in(DirectoryUpdate update) throws IOException;
@@ -141,7 +130,10 @@ public final class PackDirectory {
 
   private List<Path> makeDirectories() throws IOException {
     List<Path> missing = new ArrayList<>();
-    for (Path p = directory.toAbsolutePath(); p != null && !isPlace(p); p = p.getParent()) {
+    // A link to a directory will do, as users make them.
+    for (Path p = directory.toAbsolutePath();
+        p != null && !Files.isDirectory(p);
+        p = p.getParent()) {
       missing.add(0, p);
     }
     List<Path> made = new ArrayList<>();
@@ -151,18 +143,13 @@ public final class PackDirectory {
         made.add(0, p);
       } catch (IOException e) {
         // Another run may have made it meanwhile.
-        if (!isPlace(p)) {
+        if (!Files.isDirectory(p)) {
           removeIfEmpty(made);
           throw e;
         }
       }
     }
     return made;
-  }
-
-  /** Whether a path is a directory, or a link to one as users make them. */
-  private static boolean isPlace(Path p) {
-    return Files.isDirectory(p);
   }
 
   private void removeIfEmpty(List<Path> made) {
