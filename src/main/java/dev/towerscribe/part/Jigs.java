@@ -92,24 +92,19 @@ public final class Jigs {
   }
 
   private Optional<Part> part() {
-    List<Landmark> landmarks = side.job().tower().landmarks();
-    List<Bore> bores = new ArrayList<>();
     List<Feature> features = new ArrayList<>();
     List<String> names = new ArrayList<>();
     boolean guided = true;
     for (PlacedHole hole : side.holes()) {
-      Bore bore = Bore.plain(frame.map(hole.at()), outside.value());
-      bores.add(bore);
-      features.add(bushing(hole, bore));
+      features.add(bushing(hole));
       names.add("bushing " + hole.name());
       guided &= drillFits(hole);
     }
-    for (Landmark landmark : landmarks) {
-      Bore bore = Bore.plain(frame.map(landmark.at()), landmark.diameterMm());
-      bores.add(bore);
-      features.add(sight(landmark.name(), bore));
+    for (Landmark landmark : side.job().tower().landmarks()) {
+      features.add(sight(landmark));
       names.add("sight hole " + landmark.name());
     }
+    List<Bore> bores = features.stream().map(f -> Bore.plain(f.centre(), f.diameterMm())).toList();
     Contour outline = outline(bores);
     double thickness = rules.thicknessMm().value();
     FlatSolid bare = new FlatSolid(outline, thickness, List.of(), bores);
@@ -163,7 +158,8 @@ public final class Jigs {
         bores.stream().map(Bore::centre).toList(), widest / 2 + rules.marginMm().value());
   }
 
-  private Feature bushing(PlacedHole hole, Bore bore) {
+  private Feature bushing(PlacedHole hole) {
+    Bore bore = Bore.plain(frame.map(hole.at()), outside.value());
     String drill = lengths.size(rules.boreMm().value());
     return Feature.round(
         FeatureKind.BUSHING_HOLE,
@@ -174,10 +170,11 @@ public final class Jigs {
         outside.assumed() || rules.fit().assumed());
   }
 
-  private Feature sight(String name, Bore bore) {
+  private Feature sight(Landmark landmark) {
+    Bore bore = Bore.plain(frame.map(landmark.at()), landmark.diameterMm());
     String note = "pin %s through it into the landmark".formatted(lengths.size(bore.diameterMm()));
     SizeTolerance size = Fits.hole(HoleFit.H13, bore.diameterMm());
-    return Feature.round(FeatureKind.SIGHT_HOLE, name, bore, size, note, true);
+    return Feature.round(FeatureKind.SIGHT_HOLE, landmark.name(), bore, size, note, true);
   }
 
   private static Feature window(Contour edge) {

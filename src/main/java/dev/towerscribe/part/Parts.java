@@ -17,7 +17,14 @@ import java.util.Map;
 
 /** The plates and sliders that a job needs. */
 public final class Parts {
-  private Parts() {}
+  private final LengthUnit units;
+  private final List<Part> plates = new ArrayList<>();
+  private final List<Part> sliders = new ArrayList<>();
+  private final List<Finding> findings = new ArrayList<>();
+
+  private Parts(LengthUnit units) {
+    this.units = units;
+  }
 
   private record Wanted(Plate plate, Fit fit) {}
 
@@ -34,23 +41,19 @@ public final class Parts {
     for (SideLayout side : job.sides().values()) {
       wanted.put(side.side(), new Wanted(side.job().plate(), side.job().holes().fit()));
     }
-    LengthUnit units = job.job().units();
-    List<Part> plates = new ArrayList<>();
-    List<Part> sliders = new ArrayList<>();
-    List<Finding> findings = new ArrayList<>();
+    return new Parts(job.job().units()).of(wanted);
+  }
+
+  private JobParts of(Map<Side, Wanted> wanted) {
     boolean alike = wanted.values().stream().distinct().count() == 1;
     Wanted any = wanted.values().iterator().next();
     if (alike && !any.plate().handed()) {
-      add(any, Hand.BOTH, wanted.size(), units, plates, sliders, findings);
+      add(any, Hand.BOTH, wanted.size());
     } else {
-      wanted.forEach((side, w) -> add(w, Hand.of(side), 1, units, plates, sliders, findings));
+      wanted.forEach((side, w) -> add(w, Hand.of(side), 1));
       if (alike && !sliders.isEmpty()) {
-        Part slider =
-            new PlateParts(any.plate(), any.fit(), units)
-                .slider(Hand.BOTH, wanted.size())
-                .orElseThrow();
         sliders.clear();
-        sliders.add(slider);
+        made(any).slider(Hand.BOTH, wanted.size()).ifPresent(sliders::add);
       }
     }
     plates.addAll(sliders);
@@ -58,15 +61,12 @@ public final class Parts {
     return new JobParts(plates, findings);
   }
 
-  private static void add(
-      Wanted wanted,
-      Hand hand,
-      int quantity,
-      LengthUnit units,
-      List<Part> plates,
-      List<Part> sliders,
-      List<Finding> findings) {
-    PlateParts parts = new PlateParts(wanted.plate(), wanted.fit(), units);
+  private PlateParts made(Wanted wanted) {
+    return new PlateParts(wanted.plate(), wanted.fit(), units);
+  }
+
+  private void add(Wanted wanted, Hand hand, int quantity) {
+    PlateParts parts = made(wanted);
     Part plate = parts.plate(hand, quantity);
     boolean mirror = hand == Hand.RIGHT && wanted.plate().handed();
     plates.add(mirror ? plate.mirrored(hand) : plate);

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * Replaces some files of a directory as one: after {@link #apply}, or after {@link #recover} in a
@@ -217,11 +218,10 @@ final class DirectoryUpdate {
   }
 
   private static byte[] journal(List<Step> steps) {
-    StringBuilder text = new StringBuilder();
-    for (Step step : steps) {
-      text.append(step.act().name()).append(' ').append(step.name()).append('\n');
-    }
-    return text.toString().getBytes(StandardCharsets.UTF_8);
+    return steps.stream()
+        .map(step -> step.act().name() + " " + step.name() + "\n")
+        .collect(Collectors.joining())
+        .getBytes(StandardCharsets.UTF_8);
   }
 
   private List<Step> readJournal(String marker) throws IOException {

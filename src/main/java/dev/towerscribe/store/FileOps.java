@@ -21,7 +21,7 @@ import java.util.stream.Stream;
  */
 public interface FileOps {
   /** The real file system. */
-  FileOps REAL = new Real();
+  FileOps REAL = new FileOps() {};
 
   /**
    * Whether anything is at a path.
@@ -29,7 +29,9 @@ public interface FileOps {
    * @param path any
    * @return true for files, directories and links, whatever they lead to
    */
-  boolean exists(Path path);
+  default boolean exists(Path path) {
+    return Files.exists(path, LinkOption.NOFOLLOW_LINKS);
+  }
 
   /**
    * Whether a directory is at a path.
@@ -37,7 +39,9 @@ public interface FileOps {
    * @param path any
    * @return false for a link to one
    */
-  boolean isDirectory(Path path);
+  default boolean isDirectory(Path path) {
+    return Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS);
+  }
 
   /**
    * Whether a plain file is at a path.
@@ -45,7 +49,9 @@ public interface FileOps {
    * @param path any
    * @return false for a link to one
    */
-  boolean isRegularFile(Path path);
+  default boolean isRegularFile(Path path) {
+    return Files.isRegularFile(path, LinkOption.NOFOLLOW_LINKS);
+  }
 
   /**
    * Makes one directory.
@@ -53,7 +59,9 @@ public interface FileOps {
    * @param path its parent exists and it does not
    * @throws IOException if it cannot be made
    */
-  void createDirectory(Path path) throws IOException;
+  default void createDirectory(Path path) throws IOException {
+    Files.createDirectory(path);
+  }
 
   /**
    * Writes a file anew and sends it to the disk. Not atomic: an end half-way leaves part of it.
@@ -62,7 +70,9 @@ public interface FileOps {
    * @param bytes its content
    * @throws IOException if that fails
    */
-  void write(Path path, byte[] bytes) throws IOException;
+  default void write(Path path, byte[] bytes) throws IOException {
+    put(path, bytes, StandardOpenOption.TRUNCATE_EXISTING, StandardOpenOption.WRITE);
+  }
 
   /**
    * Adds bytes at a file's end, making the file if there is none, and sends it to the disk. Not
@@ -72,7 +82,9 @@ public interface FileOps {
    * @param bytes what is added
    * @throws IOException if that fails
    */
-  void append(Path path, byte[] bytes) throws IOException;
+  default void append(Path path, byte[] bytes) throws IOException {
+    put(path, bytes, StandardOpenOption.APPEND, LinkOption.NOFOLLOW_LINKS);
+  }
 
   /**
    * Reads a file.
@@ -81,7 +93,9 @@ public interface FileOps {
    * @return its content
    * @throws IOException if that fails
    */
-  byte[] read(Path path) throws IOException;
+  default byte[] read(Path path) throws IOException {
+    return Files.readAllBytes(path);
+  }
 
   /**
    * Moves a file within one file system, replacing the target, wholly or not at all.
@@ -90,7 +104,9 @@ public interface FileOps {
    * @param to its new place
    * @throws IOException if that fails
    */
-  void move(Path from, Path to) throws IOException;
+  default void move(Path from, Path to) throws IOException {
+    Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+  }
 
   /**
    * Deletes a file or an empty directory.
@@ -98,7 +114,9 @@ public interface FileOps {
    * @param path either
    * @throws IOException if that fails
    */
-  void delete(Path path) throws IOException;
+  default void delete(Path path) throws IOException {
+    Files.delete(path);
+  }
 
   /**
    * What is in a directory.
@@ -107,93 +125,37 @@ public interface FileOps {
    * @return names, sorted
    * @throws IOException if that fails
    */
-  List<String> list(Path directory) throws IOException;
+  default List<String> list(Path directory) throws IOException {
+    try (Stream<Path> entries = Files.list(directory)) {
+      return entries.map(entry -> entry.getFileName().toString()).sorted().toList();
+    } catch (UncheckedIOException e) {
+      throw e.getCause();
+    }
+  }
 
   /**
    * Sends a directory's entries to the disk, where the system knows how.
    *
    * @param directory a directory
    */
-  void force(Path directory);
-
-  /** Operations on the default file system. */
-  final class Real implements FileOps {
-    private Real() {}
-
-    @Override
-    public boolean exists(Path path) {
-      return Files.exists(path, LinkOption.NOFOLLOW_LINKS);
+  default void force(Path directory) {
+    try (FileChannel channel = FileChannel.open(directory, StandardOpenOption.READ)) {
+      channel.force(true);
+    } catch (IOException e) {
+      // Not every system opens a directory this way; the renames are still atomic without it.
+      return;
     }
+  }
 
-    @Override
-    public boolean isDirectory(Path path) {
-      return Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS);
-    }
-
-    @Override
-    public boolean isRegularFile(Path path) {
-      return Files.isRegularFile(path, LinkOption.NOFOLLOW_LINKS);
-    }
-
-    @Override
-    public void createDirectory(Path path) throws IOException {
-      Files.createDirectory(path);
-    }
-
-    @Override
-    public void write(Path path, byte[] bytes) throws IOException {
-      put(path, bytes, StandardOpenOption.TRUNCATE_EXISTING, StandardOpenOption.WRITE);
-    }
-
-    @Override
-    public void append(Path path, byte[] bytes) throws IOException {
-      put(path, bytes, StandardOpenOption.APPEND, LinkOption.NOFOLLOW_LINKS);
-    }
-
-    private static void put(Path path, byte[] bytes, OpenOption... how) throws IOException {
-      Set<OpenOption> options = new HashSet<>(Set.of(how));
-      options.add(StandardOpenOption.CREATE);
-      try (FileChannel channel = FileChannel.open(path, options)) {
-        ByteBuffer rest = ByteBuffer.wrap(bytes);
-        while (rest.hasRemaining()) {
-          channel.write(rest);
-        }
-        channel.force(true);
+  private static void put(Path path, byte[] bytes, OpenOption... how) throws IOException {
+    Set<OpenOption> options = new HashSet<>(Set.of(how));
+    options.add(StandardOpenOption.CREATE);
+    try (FileChannel channel = FileChannel.open(path, options)) {
+      ByteBuffer rest = ByteBuffer.wrap(bytes);
+      while (rest.hasRemaining()) {
+        channel.write(rest);
       }
-    }
-
-    @Override
-    public byte[] read(Path path) throws IOException {
-      return Files.readAllBytes(path);
-    }
-
-    @Override
-    public void move(Path from, Path to) throws IOException {
-      Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-    }
-
-    @Override
-    public void delete(Path path) throws IOException {
-      Files.delete(path);
-    }
-
-    @Override
-    public List<String> list(Path directory) throws IOException {
-      try (Stream<Path> entries = Files.list(directory)) {
-        return entries.map(entry -> entry.getFileName().toString()).sorted().toList();
-      } catch (UncheckedIOException e) {
-        throw e.getCause();
-      }
-    }
-
-    @Override
-    public void force(Path directory) {
-      try (FileChannel channel = FileChannel.open(directory, StandardOpenOption.READ)) {
-        channel.force(true);
-      } catch (IOException e) {
-        // Not every system opens a directory this way; the renames are still atomic without it.
-        return;
-      }
+      channel.force(true);
     }
   }
 }

@@ -3,7 +3,6 @@ package dev.towerscribe.store;
 import dev.towerscribe.quantity.Version;
 import java.nio.charset.StandardCharsets;
 import java.util.HexFormat;
-import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.SortedSet;
@@ -32,14 +31,13 @@ record PackList(String packMark, SortedSet<String> names) {
    * @return the list's bytes
    */
   static byte[] text(String packMark, SortedMap<String, byte[]> files) {
-    StringBuilder text = new StringBuilder("# Towerscribe ");
-    text.append(Version.TEXT).append(", pack mark ").append(packMark).append('\n');
-    for (Map.Entry<String, byte[]> file : files.entrySet()) {
-      text.append(HexFormat.of().formatHex(PackMark.sha256().digest(file.getValue())))
-          .append("  ")
-          .append(file.getKey())
-          .append('\n');
-    }
+    StringBuilder text = new StringBuilder();
+    text.append("# Towerscribe %s, pack mark %s\n".formatted(Version.TEXT, packMark));
+    files.forEach(
+        (name, bytes) -> {
+          String hash = HexFormat.of().formatHex(PackMark.sha256().digest(bytes));
+          text.append("%s  %s\n".formatted(hash, name));
+        });
     return text.toString().getBytes(StandardCharsets.UTF_8);
   }
 
