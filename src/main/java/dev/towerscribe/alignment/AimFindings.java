@@ -56,18 +56,15 @@ final class AimFindings {
         "Caster %s%s%s; wanted %s.%s"
             .formatted(
                 Lengths.withDegrees(figure),
-                side.strut()
-                    .flatMap(StrutFigures::sureAt)
-                    .map(f -> plusMinus(f.caster()))
-                    .orElse(""),
+                side.strut().flatMap(StrutFigures::sureAt).map(f -> likely(f.caster())).orElse(""),
                 side.estimate() ? ", estimated" : "",
                 targets.casterWords(),
                 advice));
   }
 
-  private String plusMinus(Sensitivity.Figure figure) {
+  private String likely(Sensitivity.Figure figure) {
     double radians = figure.plusMinus(side.strut().orElseThrow().plusMinus());
-    return " +/- " + Lengths.withDegrees(new Angle(radians));
+    return Lengths.likelyWithin(Lengths.withDegrees(new Angle(radians)));
   }
 
   private void camber(Reading at) {
@@ -88,7 +85,7 @@ final class AimFindings {
                     Lengths.withDegrees(at.camber())
                         + side.strut()
                             .flatMap(StrutFigures::sureAt)
-                            .map(f -> plusMinus(f.camber()))
+                            .map(f -> likely(f.camber()))
                             .orElse(""));
     String advice =
         met

@@ -35,8 +35,9 @@ final class SurveyCommand implements Command {
     return Options.command(
             "survey",
             "Work out the strut's points and the towers' figures from readings as they were taken,"
-                + " each with its +/-. Names readings that cannot be right, readings that nothing"
-                + " checks and points that nothing fixes. Ends with 1 while a stop finding stands.",
+                + " each with its uncertainty. Names readings that cannot be right, readings that"
+                + " nothing checks and points that nothing fixes. Ends with 1 while a stop finding"
+                + " stands.",
             "",
             "Without FILE: --worksheet writes the page to measure a car by, --start the empty"
                 + " file.",

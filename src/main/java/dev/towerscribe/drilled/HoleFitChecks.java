@@ -108,8 +108,8 @@ final class HoleFitChecks {
           .formatted(String.join(", ", mating.blocked()), remedy(fit));
     }
     String sure =
-        "%s (+/- %s)"
-            .formatted(lengths.with(Math.abs(mating.slackMm())), lengths.with(fit.slackSdMm()));
+        lengths.with(Math.abs(mating.slackMm()))
+            + Lengths.likelyWithin(lengths.with(fit.slackSdMm()));
     if (close) {
       return ("The plate goes on with %s of clearance left, less than the readings are sure to."
               + " Offer it up before anything else.")

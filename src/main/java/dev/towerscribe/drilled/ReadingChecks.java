@@ -148,8 +148,8 @@ final class ReadingChecks {
           "drilled-scatter",
           Severity.CAUTION,
           new About("all readings", network.scatter(), 1, "", "chi-squared, one in a hundred"),
-          ("The readings lie %s times as far from each other as their uncertainties say: every +/-"
-                  + " was widened by that. Read again, or write larger uncertainties.")
+          ("The readings lie %s times as far from each other as their uncertainties say: each was"
+                  + " widened by that. Read again, or write larger uncertainties.")
               .formatted(Numbers.fixed(network.scatter(), 1)));
     }
   }

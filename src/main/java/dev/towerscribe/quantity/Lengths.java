@@ -37,6 +37,19 @@ public record Lengths(LengthUnit unit) {
     }
   }
 
+  /** Heads a column of standard deviations, or stands before one. */
+  public static final String LIKELY = "likely, 2 in 3";
+
+  /**
+   * How near a figure is, to be read after it.
+   *
+   * @param amount one standard deviation with its unit
+   * @return for instance " (likely, 2 in 3, within 0.27 deg)", a space before it
+   */
+  public static String likelyWithin(String amount) {
+    return " (%s, within %s)".formatted(LIKELY, amount);
+  }
+
   /**
    * The formatter of a unit.
    *

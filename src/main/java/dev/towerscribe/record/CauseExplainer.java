@@ -209,10 +209,11 @@ final class CauseExplainer {
   }
 
   private String sentence(CauseFit f) {
-    return "%s%s, +/- %s; it takes away %s %% of chi-square. To find out: %s."
+    return "%s%s; %s, within %s; it takes away %s %% of chi-square. To find out: %s."
         .formatted(
             f.say(),
             f.hint().map(h -> " (" + h + ")").orElse(""),
+            Lengths.LIKELY,
             figure(f, f.plusMinus()).substring(1),
             Numbers.fixed(100 * f.explained(), 0),
             f.cause().check());

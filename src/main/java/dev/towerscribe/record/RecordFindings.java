@@ -48,8 +48,8 @@ final class RecordFindings {
         side,
         "estimate",
         Severity.NOTE,
-        "Predicted by an estimate from the measured axis, which has no +/- of its own: what is"
-            + " outside may be the estimate's.");
+        "Predicted by an estimate from the measured axis, which has no uncertainty of its own: what"
+            + " is outside may be the estimate's.");
   }
 
   private void words(Side side, String check, Severity severity, String say) {

@@ -321,7 +321,7 @@ public final class AlignmentReport {
   private static String casterLikely(SideAlignment side) {
     return side.strut()
         .flatMap(s -> s.sureAt().map(f -> f.caster().plusMinus(s.plusMinus())))
-        .map(sd -> Phrases.likelyWithin(tenth(new Angle(sd)) + " deg"))
+        .map(sd -> Lengths.likelyWithin(tenth(new Angle(sd)) + " deg"))
         .orElse("");
   }
 

@@ -129,7 +129,7 @@ public final class DrilledReport {
                 slack < 0 ? "Too little play by" : "Clearance left:",
                 lengths.both(Math.abs(slack)),
                 slack < 0 ? "" : " either way",
-                Phrases.likelyWithin(lengths.with(fit.slackSdMm())),
+                Lengths.likelyWithin(lengths.with(fit.slackSdMm())),
                 names(fit.mating().tight())));
     fit.enlargement()
         .flatMap(Enlargement::best)
@@ -205,7 +205,7 @@ public final class DrilledReport {
   }
 
   private Optional<Block.Table> spans(DrilledSide side) {
-    return Block.Table.of("centres", "planned", "found", "off", Phrases.LIKELY, Phrases.OFF_BY)
+    return Block.Table.of("centres", "planned", "found", "off", Lengths.LIKELY, Phrases.OFF_BY)
         .each(
             side.spans(),
             s ->
@@ -226,7 +226,7 @@ public final class DrilledReport {
    * @return a table
    */
   public Block.Table metal(DrilledSide side) {
-    String likely = Phrases.LIKELY;
+    String likely = Lengths.LIKELY;
     return Block.Table.of(
             "metal beside hole", "needed", "to planned cut", likely, "to cut as read", likely)
         .each(side.edges(), this::metal);
@@ -273,7 +273,7 @@ public final class DrilledReport {
   private Block.Table place(Mount planned, AsDrilled as) {
     Mount now = as.mount();
     return Block.Table.of(
-            "middle of the plate's play", "planned", "as drilled", "off", Phrases.LIKELY)
+            "middle of the plate's play", "planned", "as drilled", "off", Lengths.LIKELY)
         .plus(
             words("rotation, deg"),
             angle(planned.rotation()),
@@ -318,7 +318,7 @@ public final class DrilledReport {
             "planned",
             "as drilled",
             "off",
-            Phrases.LIKELY,
+            Lengths.LIKELY,
             "with points");
     table = table.plus(row("caster", a.caster().get())).plus(row("camber", a.camber().get()));
     if (a.toe().isPresent()) {

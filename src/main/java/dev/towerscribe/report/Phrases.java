@@ -12,29 +12,16 @@ import java.util.Optional;
 
 /** Words that several reports share. */
 public final class Phrases {
-  /** Heads a column or stands before a row of standard deviations. */
-  public static final String LIKELY = "likely, 2 in 3";
-
   /** What a limit of a caliper table means. */
   public static final String OFF_BY = "may be off by up to";
 
-  /** Explains {@link #LIKELY}, once a report. */
+  /** Explains {@link Lengths#LIKELY}, once a report. */
   static final String LIKELY_MEANS =
       "Likely, 2 in 3: the true figure is this near two times in three (one standard deviation)";
 
   static final String SETTING_MEANS = "Setting: the slider's position along its slot.";
 
   private Phrases() {}
-
-  /**
-   * How near a figure is, to be read after it.
-   *
-   * @param amount with its unit
-   * @return for instance " (likely, 2 in 3, within 0.27 deg)", a space before it
-   */
-  public static String likelyWithin(String amount) {
-    return " (%s, within %s)".formatted(LIKELY, amount);
-  }
 
   /**
    * A count with its thing.

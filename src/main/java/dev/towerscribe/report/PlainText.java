@@ -116,7 +116,7 @@ public final class PlainText implements Block.Visitor {
 
   private String likely(Cell cell, boolean name) {
     Optional<Cell> how = cell instanceof Cell.Figure f ? f.likely() : Optional.empty();
-    return how.map(c -> c.text(lengths)).orElse(name ? "  " + Phrases.LIKELY : "");
+    return how.map(c -> c.text(lengths)).orElse(name ? "  " + Lengths.LIKELY : "");
   }
 
   @Override

@@ -56,7 +56,7 @@ public final class PrintReport {
 
   private static Block.Table table(PrintReading r) {
     Block.Table table =
-        Block.Table.of("", "should read", "reads", "printed / nominal", Phrases.LIKELY)
+        Block.Table.of("", "should read", "reads", "printed / nominal", Lengths.LIKELY)
             .plus(row("across", r.barAcrossMm(), r.acrossMm(), r.across(), r.acrossUncertainty()))
             .plus(row("along", r.barAlongMm(), r.alongMm(), r.along(), r.alongUncertainty()));
     if (r.farEndsMm().isPresent()) {

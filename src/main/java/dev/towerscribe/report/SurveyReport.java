@@ -79,7 +79,7 @@ public final class SurveyReport {
   }
 
   private Optional<Block.Table> points(Optional<Side> side, String outward) {
-    String likely = Phrases.LIKELY + ": forward";
+    String likely = Lengths.LIKELY + ": forward";
     return Block.Table.of("point", "forward", outward, "up", likely, outward, "up")
         .each(
             result.points().stream().filter(p -> p.point().side().equals(side)).toList(),
@@ -114,7 +114,7 @@ public final class SurveyReport {
             .flatMap(Optional::stream);
     Stream<List<Cell>> tower = s.tower().stream().flatMap(SurveyReport::tower);
     blocks.add(
-        Block.Table.of("figure", "is", Phrases.LIKELY)
+        Block.Table.of("figure", "is", Lengths.LIKELY)
             .each(Stream.concat(wheel, tower).toList(), row -> row)
             .ifAny());
     s.tower().filter(t -> !t.landmarks().isEmpty()).ifPresent(this::holes);
@@ -138,7 +138,7 @@ public final class SurveyReport {
   }
 
   private void holes(TowerResult t) {
-    String likely = Phrases.LIKELY;
+    String likely = Lengths.LIKELY;
     blocks
         .add(
             Block.Table.of("landmark", "fore", "in", likely + ": fore", "in", "diameter", likely)

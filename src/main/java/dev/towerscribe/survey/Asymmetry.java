@@ -133,12 +133,12 @@ final class Asymmetry {
         About.mm(name, size, limit, Sources.PRACTICE),
         size > SURE * sd[worst],
         size > limit,
-        "%s %s on the right%s than on the left, +/- %s"
+        "%s %s on the right%s than on the left%s"
             .formatted(
                 findings.lengths().with(size, fineness),
                 ways[worst][difference[worst] > 0 ? 0 : 1],
                 where,
-                findings.lengths().with(sd[worst], fineness)));
+                Lengths.likelyWithin(findings.lengths().with(sd[worst], fineness))));
   }
 
   private static double past(double difference, double sd) {
@@ -168,8 +168,11 @@ final class Asymmetry {
             : About.mm(name, size, limit, Sources.PRACTICE),
         size > SURE * sd,
         size > limit,
-        "%s %s on the right than on the left, +/- %s"
-            .formatted(told(size, angle), difference < 0 ? "less" : "more", told(sd, angle)));
+        "%s %s on the right than on the left%s"
+            .formatted(
+                told(size, angle),
+                difference < 0 ? "less" : "more",
+                Lengths.likelyWithin(told(sd, angle))));
   }
 
   private String told(double value, boolean angle) {

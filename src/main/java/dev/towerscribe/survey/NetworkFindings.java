@@ -162,7 +162,7 @@ final class NetworkFindings {
                 fit.freedom(),
                 wide
                     ? ": the uncertainties are stated too small, or there is more than one slip."
-                        + " Every +/- of theirs was widened by that much. Look at the worst"
+                        + " Every uncertainty of theirs was widened by that much. Look at the worst"
                         + " readings again."
                     : narrow
                         ? ": the uncertainties may be stated too large."

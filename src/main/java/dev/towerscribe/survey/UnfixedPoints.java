@@ -6,6 +6,7 @@ import dev.towerscribe.finding.About;
 import dev.towerscribe.finding.Findings;
 import dev.towerscribe.finding.Severity;
 import dev.towerscribe.finding.Sources;
+import dev.towerscribe.quantity.Lengths;
 import dev.towerscribe.quantity.Lengths.Fineness;
 import dev.towerscribe.survey.NamedNetwork.Label;
 import java.util.ArrayList;
@@ -105,11 +106,11 @@ final class UnfixedPoints {
         "poor." + Findings.slug(label.name()),
         stop ? Severity.STOP : Severity.CAUTION,
         About.mm(label.name(), sd[worst], useless ? USELESS_MM : POOR_MM, Sources.PRACTICE),
-        "%s: its %s is known to +/- %s only. Take a reading along that direction%s"
+        "%s: its %s is known poorly%s. Take a reading along that direction%s"
             .formatted(
                 label.name(),
                 net.axes().places().get(worst),
-                findings.lengths().with(sd[worst], Fineness.TAPE),
+                Lengths.likelyWithin(findings.lengths().with(sd[worst], Fineness.TAPE)),
                 stop ? "; accepted, it is left out." : "."));
   }
 }

@@ -81,7 +81,7 @@ final class Html implements Block.Visitor {
   private void cell(Cell cell) {
     String likely =
         cell instanceof Cell.Figure f && f.likely().isPresent()
-            ? " (%s: %s)".formatted(Phrases.LIKELY, f.likely().get().text(lengths))
+            ? " (%s: %s)".formatted(Lengths.LIKELY, f.likely().get().text(lengths))
             : "";
     tag("td", cell.text(lengths) + likely);
   }

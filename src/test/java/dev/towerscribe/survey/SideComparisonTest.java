@@ -84,8 +84,8 @@ class SideComparisonTest {
       assertThat(chance.severity()).isEqualTo(Severity.NOTE);
       assertThat(chance.say())
           .isEqualTo(
-              "tyre radius: 3.00 mm more on the right than on the left, +/- 1.00 mm. The readings"
-                  + " show no difference between the sides.");
+              "tyre radius: 3.00 mm more on the right than on the left (likely, 2 in 3, within 1.00"
+                  + " mm). The readings show no difference between the sides.");
       Finding sure = told(tyre(303.1, left), tyre(300, right));
       assertThat(sure.severity()).isEqualTo(Severity.CAUTION);
       assertThat(sure.figure()).isCloseTo(3.1, within(ROUNDING * 1000));
@@ -107,8 +107,8 @@ class SideComparisonTest {
     // 0.06 and 0.08 are 0.1 deg together; half a degree of camber is what nobody minds.
     assertThat(told(camber(-1, .06), camber(-1.6, .08)).say())
         .isEqualTo(
-            "camber: 0.60 deg less on the right than on the left, +/- 0.10 deg. The sides differ:"
-                + " give the right its own figures, and look for the reason.");
+            "camber: 0.60 deg less on the right than on the left (likely, 2 in 3, within 0.10 deg)."
+                + " The sides differ: give the right its own figures, and look for the reason.");
     assertThat(told(camber(-1, .06), camber(-.55, .08)).severity()).isEqualTo(Severity.NOTE);
   }
 
@@ -155,12 +155,12 @@ class SideComparisonTest {
     // Fore: 4 mm of 5 (3 and 4 together). In: 3 mm of 1 (0.6 and 0.8), three times its own.
     assertThat(told(landmark(90, 40, 3, .6, true), landmark(94, 43, 4, .8, true)).say())
         .isEqualTo(
-            "seam: 3.00 mm further in on the right tower than on the left, +/- 1.00 mm. The"
-                + " readings show no difference between the sides.");
+            "seam: 3.00 mm further in on the right tower than on the left (likely, 2 in 3, within"
+                + " 1.00 mm). The readings show no difference between the sides.");
     // The other way round: fore is worst, and less.
     assertThat(told(landmark(90, 40, .6, 3, true), landmark(86.5, 44, .8, 4, true)).say())
         .contains("3.50 mm further rearward")
-        .contains("1.00 mm. The sides differ");
+        .contains("1.00 mm). The sides differ");
   }
 
   @Test
@@ -226,8 +226,9 @@ class SideComparisonTest {
     Finding f = points(new Vec3(100, 500, 200), new Vec3(94, 501, 220), 1, true);
     assertThat(f.say())
         .isEqualTo(
-            "arm_front: 6.0 mm further rearward on the right than on the left, +/- 1.4 mm. The"
-                + " sides differ: give the right its own figures, and look for the reason.");
+            "arm_front: 6.0 mm further rearward on the right than on the left (likely, 2 in 3,"
+                + " within 1.4 mm). The sides differ: give the right its own figures, and look for"
+                + " the reason.");
     assertThat(f.limit()).isEqualTo(3);
   }
 

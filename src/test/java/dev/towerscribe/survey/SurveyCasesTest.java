@@ -220,7 +220,7 @@ class SurveyCasesTest {
     // 583.1 / 61.2 x 1.5, together 20.3.
     assertThat(f.figure()).isCloseTo(20.3, within(.3));
     assertThat(f.severity()).isEqualTo(Severity.CAUTION);
-    assertThat(f.say()).contains("its height is known to +/- 20.");
+    assertThat(f.say()).contains("its height is known poorly (likely, 2 in 3, within 20.");
   }
 
   @Test

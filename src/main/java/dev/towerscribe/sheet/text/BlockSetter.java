@@ -150,7 +150,7 @@ public final class BlockSetter implements Block.Visitor {
     Cell cell = row.cells().get(column);
     String words = cell.text(lengths);
     if (column == 0) {
-      return new Table.Cell(Phrases.capital(words), row.hasLikely() ? Phrases.LIKELY : "");
+      return new Table.Cell(Phrases.capital(words), row.hasLikely() ? Lengths.LIKELY : "");
     }
     Optional<Cell> likely = cell instanceof Cell.Figure f ? f.likely() : Optional.empty();
     return new Table.Cell(words, likely.map(c -> c.text(lengths)).orElse(""));

@@ -16,7 +16,6 @@ import java.util.Optional;
  */
 final class PredictedLine {
   private static final String DEGREE = "\u00b0";
-  private static final String LIKELY = "likely \u00b1";
 
   private PredictedLine() {}
 
@@ -25,8 +24,8 @@ final class PredictedLine {
    *
    * @param side a wheel
    * @param units the job's unit
-   * @return for instance "Predicted: caster +5.3\u00b0,", "likely \u00b10.3\u00b0,", "camber
-   *     -1.5\u00b0 at setting 16 mm"; empty where the linkage gives no figures
+   * @return for instance "Predicted: caster +5.3\u00b0,", "likely, 2 in 3,", "within 0.3\u00b0,",
+   *     "camber -1.5\u00b0", "at setting 16 mm"; empty where the linkage gives no figures
    */
   static List<String> words(SideAlignment side, LengthUnit units) {
     if (side.at().isEmpty()) {
@@ -38,12 +37,9 @@ final class PredictedLine {
         (side.estimate() ? "Estimate: caster " : "Predicted: caster ")
             + signed(reading.caster().degrees())
             + ",");
-    likely(side).ifPresent(words::add);
-    words.add(
-        "camber "
-            + signed(reading.camber().degrees())
-            + " at setting "
-            + Lengths.in(units).size(side.job().mount().settingMm()));
+    likely(side).ifPresent(near -> words.addAll(List.of(Lengths.LIKELY + ",", "within " + near)));
+    words.add("camber " + signed(reading.camber().degrees()));
+    words.add("at setting " + Lengths.in(units).size(side.job().mount().settingMm()));
     return words;
   }
 
@@ -53,7 +49,7 @@ final class PredictedLine {
         side.strut()
             .flatMap(s -> s.sureAt().map(Sensitivity.Figures::caster))
             .map(f -> f.plusMinus(side.strut().orElseThrow().plusMinus()));
-    return radians.map(r -> LIKELY + Numbers.fixed(Math.toDegrees(r), 1) + DEGREE + ",");
+    return radians.map(r -> "%s%s,".formatted(Numbers.fixed(Math.toDegrees(r), 1), DEGREE));
   }
 
   private static String signed(double degrees) {

@@ -27,6 +27,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** The words of an underside or topside sheet, the most needed placed first. */
 final class TowerLabels {
@@ -353,14 +354,24 @@ final class TowerLabels {
     if (predicted.isEmpty()) {
       return;
     }
-    // On one line, else with the last piece below the others, else a line for each.
-    int last = predicted.size() - 1;
+    // On one line, else on two, else caster, how near it is, camber and setting below one another.
+    int count = predicted.size();
+    int camber = count - 2;
     List<TextBlock> blocks =
-        List.of(
-            TextBlock.of(NOTE_CAP_MM, String.join(" ", predicted)),
-            TextBlock.of(
-                NOTE_CAP_MM, String.join(" ", predicted.subList(0, last)), predicted.get(last)),
-            TextBlock.of(NOTE_CAP_MM, predicted.toArray(String[]::new)));
+        Stream.of(
+                List.of(0, count),
+                List.of(0, count / 2, count),
+                List.of(0, 1, camber, count),
+                List.of(0, 1, camber, camber + 1, count))
+            .map(
+                ends ->
+                    IntStream.range(1, ends.size())
+                        .mapToObj(i -> predicted.subList(ends.get(i - 1), ends.get(i)))
+                        .filter(line -> !line.isEmpty())
+                        .map(line -> String.join(" ", line))
+                        .toArray(String[]::new))
+            .map(lines -> TextBlock.of(NOTE_CAP_MM, lines))
+            .toList();
     for (double worth : new double[] {CLEAR_WORTH, SheetCanvas.WORTH}) {
       for (TextBlock block : blocks) {
         if (placer.place(LabelCandidates.freely(block, window), worth).isPresent()) {
