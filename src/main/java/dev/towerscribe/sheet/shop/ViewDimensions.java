@@ -18,21 +18,20 @@ import java.util.Optional;
 /**
  * The dimensions that a view wants: places of holes from the datum, sizes once each, the slot, the
  * outline. What finds no room is in the tables as well.
+ *
+ * @param sizes how lengths are written
+ * @param at the view's place
+ * @param wishes all that were asked for, in that order
  */
-final class ViewDimensions {
+record ViewDimensions(DrawingLengths sizes, ViewPlacing at, List<DimensionRequest> wishes) {
   /** Radii nearer than this are the same, mm: what a drawing's figures show. */
   private static final double SAME_MM = 0.005;
 
   private static final Vec2 DOWN = new Vec2(0, -1);
   private static final Vec2 LEFTWARD = new Vec2(-1, 0);
 
-  private final DrawingLengths sizes;
-  private final ViewPlacing at;
-  private final List<DimensionRequest> wishes = new ArrayList<>();
-
   ViewDimensions(DrawingLengths sizes, ViewPlacing at) {
-    this.sizes = sizes;
-    this.at = at;
+    this(sizes, at, new ArrayList<>());
   }
 
   /** Those of a flat part seen from above. */
@@ -47,11 +46,6 @@ final class ViewDimensions {
     all.datum();
     part.features().forEach(all::place);
     return all.wishes();
-  }
-
-  /** All that were asked for, in that order. */
-  List<DimensionRequest> wishes() {
-    return wishes;
   }
 
   /**

@@ -15,6 +15,7 @@ import dev.towerscribe.model.Landmark;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.Straightedge;
 import dev.towerscribe.model.Tower;
+import dev.towerscribe.quantity.Lengths;
 import dev.towerscribe.report.Phrases;
 import dev.towerscribe.sheet.text.JobInfo;
 import dev.towerscribe.sheet.text.NoRoomException;
@@ -122,7 +123,8 @@ public final class FullScaleSheets {
           TowerDrawing drawing = new TowerDrawing(layout, frame, canvas);
           drawing.draw();
           canvas.joins(joins, origin);
-          new TowerLabels(layout, frame, canvas, info.units(), predicted).place(drawing);
+          new TowerLabels(layout, frame, canvas, Lengths.in(info.units()), predicted)
+              .place(drawing);
           return canvas.painted(TowerProofs.ofTower(layout, face, origin, window));
         });
   }

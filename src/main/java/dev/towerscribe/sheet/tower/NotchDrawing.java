@@ -3,7 +3,6 @@ package dev.towerscribe.sheet.tower;
 import dev.towerscribe.drawing.Ink;
 import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.LabelCandidates;
-import dev.towerscribe.drawing.LabelPlacer;
 import dev.towerscribe.drawing.LabelPlacer.Candidate;
 import dev.towerscribe.drawing.LabelPlacer.Further;
 import dev.towerscribe.drawing.Layer;
@@ -32,8 +31,15 @@ import java.util.Optional;
 /**
  * What is taken from a bracket, at full scale from above. A bracket is flat and lies over the
  * tower, and the socket comes down along the plate's normal, so a domed top flattens nothing here.
+ *
+ * @param layout the tower
+ * @param notch what is taken
+ * @param frame plan to page
+ * @param canvas what is drawn on
+ * @param lengths how lengths are written
  */
-final class NotchDrawing {
+record NotchDrawing(
+    SideLayout layout, Notch notch, SheetFrame frame, SheetCanvas canvas, Lengths lengths) {
   private static final double CROSS_PAST_MM = 4.0;
   private static final Angle HATCH = Angle.ofDegrees(45);
   private static final double HATCH_SPACING_MM = 2.0;
@@ -49,22 +55,8 @@ final class NotchDrawing {
   /** Far more than rounding, far less than any cut: where an edge lies on the bracket's own. */
   private static final double ON_EDGE_MM = 1e-3;
 
-  private final SideLayout layout;
-  private final Notch notch;
-  private final SheetFrame frame;
-  private final Box window;
-  private final Lengths lengths;
-  private final LabelPlacer placer;
-  private final SheetCanvas canvas;
-
   NotchDrawing(SideLayout layout, Notch notch, Vec2 origin, Box window, LengthUnit units) {
-    this.layout = layout;
-    this.notch = notch;
-    this.frame = frame(layout, origin);
-    this.window = window;
-    this.lengths = Lengths.in(units);
-    this.canvas = new SheetCanvas(window);
-    this.placer = canvas.placer();
+    this(layout, notch, frame(layout, origin), new SheetCanvas(window), Lengths.in(units));
   }
 
   private static SheetFrame frame(SideLayout layout, Vec2 origin) {
@@ -103,7 +95,7 @@ final class NotchDrawing {
         .on(Layer.BRACKETS)
         .out()
         .add(new Item.Figure(Layer.BRACKETS, List.of(outline), Pen.OUTLINE, Ink.NONE));
-    placer.avoid(outline.flattened(0.05), true, 4.0);
+    canvas.placer().avoid(outline.flattened(0.05), true, 4.0);
     cutLine(removed, outline);
     canvas.bar(removed);
     canvas.foreAft(frame.origin().x() + lineX(layout, notch), 1.0);
@@ -114,7 +106,7 @@ final class NotchDrawing {
     for (Bracket.Fastener fastener : notch.bracket().fasteners()) {
       Vec2 at = frame.point(fastener.at());
       ring(Layer.LANDMARKS, at, fastener.diameterMm() / 2, Pen.OUTLINE);
-      placer.keepClear(at, fastener.diameterMm() / 2);
+      canvas.placer().keepClear(at, fastener.diameterMm() / 2);
     }
     notch.narrowest().ifPresent(s -> narrowest(frame.point(s.start()), frame.point(s.end())));
     canvas.joins(joins, frame.origin());
@@ -149,7 +141,7 @@ final class NotchDrawing {
   private void narrowest(Vec2 from, Vec2 to) {
     LayerPen pen = canvas.on(Layer.BRACKETS);
     pen.line(from, to, Pen.THIN);
-    placer.keepClear(from, to);
+    canvas.placer().keepClear(from, to);
     double length = Math.min(ARROW_MM, from.distanceTo(to) / 2);
     for (Vec2[] end : new Vec2[][] {{from, to}, {to, from}}) {
       Vec2 way = end[1].minus(end[0]).unit().times(length);
@@ -171,7 +163,7 @@ final class NotchDrawing {
     TextBlock cut = TextBlock.of(3.5, "CUT TO THE THICK LINE", "remove the hatched metal");
     Vec2 corner = removed.contours().get(0).flattened(0.05).get(0);
     List<Vec2> ends = new ArrayList<>(SheetCanvas.along(removed, 8));
-    ends.removeIf(p -> !window.contains(p));
+    ends.removeIf(p -> !canvas.window().contains(p));
     ends.add(corner);
     anywhere(cut, corner, ends, "cut");
     TextBlock left =
@@ -196,9 +188,10 @@ final class NotchDrawing {
     Vec2 onEdge = outline.edges().get(0).at(0.5);
     place(LabelCandidates.along(edge, outline, true, 0.9, 3, 6), edge, onEdge, "bracket's edge");
     double x = frame.origin().x() + lineX(layout, notch);
-    List<Vec2> line = List.of(new Vec2(x, window.minY()), new Vec2(x, window.maxY()));
+    List<Vec2> line =
+        List.of(new Vec2(x, canvas.window().minY()), new Vec2(x, canvas.window().maxY()));
     TextBlock parallel = TextBlock.of(3.5, "parallel to the", "car's centre line");
-    placer.place(LabelCandidates.alongLine(parallel, line, false));
+    canvas.placer().place(LabelCandidates.alongLine(parallel, line, false));
   }
 
   private void place(List<Candidate> first, TextBlock block, Vec2 pointer, String what) {
@@ -217,7 +210,7 @@ final class NotchDrawing {
       Vec2 pointer,
       List<Vec2> ends,
       String what) {
-    if (window.contains(pointer)) {
+    if (canvas.window().contains(pointer)) {
       var further = new Further(furtherFrom, dearest -> canvas.anywhere(block, ends, dearest));
       canvas.must(what, first, further);
     }
@@ -231,7 +224,7 @@ final class NotchDrawing {
             Face.TOPSIDE,
             Optional.empty(),
             frame.origin(),
-            window,
+            canvas.window(),
             new ArrayList<>());
     bolts.forEach(bolt -> proofs.circle("socket " + bolt.name(), bolt.at(), reach));
     int number = 1;

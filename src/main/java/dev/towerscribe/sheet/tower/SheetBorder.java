@@ -24,8 +24,23 @@ import java.util.Optional;
  * What stands round the drawing of every full-scale page. The side's word stands on its own side of
  * the page; the face's word stands in a black band, a heavy frame or a hatched frame, so that no
  * two kinds of sheet look alike from afar.
+ *
+ * @param zones how the page is shared out
+ * @param info what every page says about the job
+ * @param scale what of a printer the page undoes
+ * @param says words of head and foot
+ * @param lineX where the fore-aft line runs, which head, arrows and foot leave free
+ * @param tiled whether a key of tiles is to stand beside the arrows
+ * @param items where shapes go
  */
-final class SheetBorder {
+record SheetBorder(
+    SheetZones zones,
+    JobInfo info,
+    PrintScale scale,
+    Says says,
+    Optional<Double> lineX,
+    boolean tiled,
+    List<Item> items) {
   /** How the words at the head are set off. */
   enum Look {
     /** White words on black. */
@@ -91,34 +106,8 @@ final class SheetBorder {
 
   private static final double FOOT_RIGHT_MM = 72;
 
-  private final SheetZones zones;
-  private final JobInfo info;
-  private final PrintScale scale;
-  private final Says says;
-  private final Optional<Double> lineX;
-  private final boolean tiled;
-  private final List<Item> items = new ArrayList<>();
-  private final LayerPen notes = LayerPen.notes(items);
-
-  /**
-   * Prepares.
-   *
-   * @param lineX where the fore-aft line runs, which head, arrows and foot leave free
-   * @param tiled whether a key of tiles is to stand beside the arrows
-   */
-  SheetBorder(
-      SheetZones zones,
-      JobInfo info,
-      PrintScale scale,
-      Says says,
-      Optional<Double> lineX,
-      boolean tiled) {
-    this.zones = zones;
-    this.info = info;
-    this.scale = scale;
-    this.says = says;
-    this.lineX = lineX;
-    this.tiled = tiled;
+  private LayerPen notes() {
+    return LayerPen.notes(items);
   }
 
   /**
@@ -150,15 +139,14 @@ final class SheetBorder {
     return x > foot.minX() + FOOT_LEFT_MM && x < foot.maxX() - FOOT_RIGHT_MM;
   }
 
-  /** All shapes. */
-  List<Item> drawn(CheckBars bars) {
+  /** Draws everything. */
+  void draw(CheckBars bars) {
     head();
     arrows();
-    zones.stops().ifPresent(band -> StopBand.of(info, band.width()).draw(band, notes));
+    zones.stops().ifPresent(band -> StopBand.of(info, band.width()).draw(band, notes()));
     strip(bars);
     foot(bars);
     lineX.ifPresent(this::foreAftEnds);
-    return items;
   }
 
   private void head() {
@@ -176,9 +164,9 @@ final class SheetBorder {
   private void big(Box box, String word, String under, Look look) {
     Ink ink = look == Look.BLACK ? Ink.WHITE : Ink.BLACK;
     if (look == Look.BLACK) {
-      notes.area(box, Ink.BLACK);
+      notes().area(box, Ink.BLACK);
     } else {
-      notes.frame(box.grown(-Pen.HEAVY.widthMm() / 2), Pen.HEAVY);
+      notes().frame(box.grown(-Pen.HEAVY.widthMm() / 2), Pen.HEAVY);
     }
     double room = box.width() - 2 * PAD_MM - (look == Look.HATCHED ? 2 * HATCH_MM : 0);
     double tall = box.height() - 2 * PAD_MM - (under.isEmpty() ? 0 : 7);
@@ -193,16 +181,16 @@ final class SheetBorder {
     double middle = box.centre().x();
     if (look == Look.HATCHED) {
       Box inner = box.grown(-2 * Pen.HEAVY.widthMm());
-      StopBand.hatch(inner, 2.0, Pen.OUTLINE, notes);
+      StopBand.hatch(inner, 2.0, Pen.OUTLINE, notes());
       double half =
           Math.max(Lettering.width(word, cap), Lettering.width(beneath, underCap)) / 2 + 2;
       double from = Math.max(inner.minX(), middle - half);
       double to = Math.min(inner.maxX(), middle + half);
-      notes.area(new Box(from, inner.minY() - 0.5, to, inner.maxY() + 0.5), Ink.WHITE);
+      notes().area(new Box(from, inner.minY() - 0.5, to, inner.maxY() + 0.5), Ink.WHITE);
     }
-    notes.text(middle, base, cap, Align.MIDDLE, word, ink);
+    notes().text(middle, base, cap, Align.MIDDLE, word, ink);
     if (!under.isEmpty()) {
-      notes.text(middle, base - 2.5 - underCap, underCap, Align.MIDDLE, beneath, ink);
+      notes().text(middle, base - 2.5 - underCap, underCap, Align.MIDDLE, beneath, ink);
     }
   }
 
@@ -219,11 +207,11 @@ final class SheetBorder {
     double length = Math.min(30, room - word - 3);
     arrow(new Vec2(edge - out * length, y), new Vec2(edge, y));
     double far = edge - out * (length + 2 + word / 2);
-    notes.text(far, y - cap / 2, cap, Align.MIDDLE, "OUTBOARD");
+    notes().text(far, y - cap / 2, cap, Align.MIDDLE, "OUTBOARD");
     double x = split - out * 7;
     arrow(new Vec2(x, row.minY() + 1), new Vec2(x, row.maxY() - 0.5));
     double forward = Lettering.width("FORWARD", cap);
-    notes.text(x - out * (5 + forward / 2), y - cap / 2, cap, Align.MIDDLE, "FORWARD");
+    notes().text(x - out * (5 + forward / 2), y - cap / 2, cap, Align.MIDDLE, "FORWARD");
   }
 
   /** Where a key of tiles may stand: the inboard end of the arrows' row. */
@@ -238,17 +226,18 @@ final class SheetBorder {
     Vec2 u = to.minus(from).unit();
     Vec2 n = u.quarterTurn();
     Vec2 neck = to.minus(u.times(6));
-    notes.polygon(
-        List.of(
-            from.plus(n.times(0.9)),
-            neck.plus(n.times(0.9)),
-            neck.plus(n.times(3.2)),
-            to,
-            neck.minus(n.times(3.2)),
-            neck.minus(n.times(0.9)),
-            from.minus(n.times(0.9))),
-        Pen.NONE,
-        Ink.BLACK);
+    notes()
+        .polygon(
+            List.of(
+                from.plus(n.times(0.9)),
+                neck.plus(n.times(0.9)),
+                neck.plus(n.times(3.2)),
+                to,
+                neck.minus(n.times(3.2)),
+                neck.minus(n.times(0.9)),
+                from.minus(n.times(0.9))),
+            Pen.NONE,
+            Ink.BLACK);
   }
 
   /** Above the upright bar: what must be done first. */
@@ -322,7 +311,7 @@ final class SheetBorder {
         throw new NoRoomException(
             "no room at the foot of \"%s\" for: %s".formatted(says.pageName(), line));
       }
-      notes.text(box.minX(), y, cap, Align.START, line);
+      notes().text(box.minX(), y, cap, Align.START, line);
     }
   }
 

@@ -121,9 +121,9 @@ final class SheetCanvas {
     }
   }
 
-  /** Places a note that may be left out. */
-  void soft(List<Candidate> candidates) {
-    placer.place(candidates, WORTH);
+  /** Places a note that may be left out; whether it found room. */
+  boolean soft(List<Candidate> candidates) {
+    return placer.place(candidates, WORTH).isPresent();
   }
 
   /** Places where liked, else anywhere with a leader to one of the points, smaller if need be. */

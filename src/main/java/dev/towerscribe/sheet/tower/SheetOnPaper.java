@@ -116,8 +116,9 @@ record SheetOnPaper(FullScaleSheet sheet, Print print, JobInfo info, SheetZones 
     CheckBars bars =
         CheckBars.of(new Vec2(zones.strip().maxX() - 3, zones.foot().maxY() - 5), info.units());
     SheetBorder.Says says = tile.map(t -> sheet.says().ofTile(t.name())).orElse(sheet.says());
-    SheetBorder border = new SheetBorder(zones, info, scale, says, lineX, tile.isPresent());
-    List<Item> items = new ArrayList<>(border.drawn(bars));
+    List<Item> items = new ArrayList<>();
+    SheetBorder border = new SheetBorder(zones, info, scale, says, lineX, tile.isPresent(), items);
+    border.draw(bars);
     tile.ifPresent(
         t -> {
           LayerPen notes = LayerPen.notes(items);

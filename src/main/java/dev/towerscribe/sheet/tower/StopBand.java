@@ -10,7 +10,6 @@ import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.Region;
 import dev.towerscribe.quantity.Angle;
-import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Lengths;
 import dev.towerscribe.quantity.Numbers;
 import dev.towerscribe.sheet.text.JobInfo;
@@ -20,8 +19,12 @@ import java.util.List;
 /**
  * A band hatched so heavily that it shows across a garage, with each accepted stop's id and figure.
  * A single short one stands beside the words, others in rows below them.
+ *
+ * @param stops at least one
+ * @param lengths how lengths are written
+ * @param widthMm of the band
  */
-final class StopBand {
+record StopBand(List<Finding> stops, Lengths lengths, double widthMm) {
   private static final String WORDS = "STOP ACCEPTED";
   private static final double WORDS_CAP_MM = 10;
   private static final double LEAST_CAP_MM = 2.5;
@@ -34,30 +37,17 @@ final class StopBand {
   /** More than so many are counted, not named; the findings page has them all. */
   private static final int MOST_NAMED = 6;
 
-  private final List<Finding> stops;
-  private final Lengths lengths;
-  private final double roomMm;
-
-  /**
-   * A band of a given width.
-   *
-   * @param stops at least one
-   * @param units the job's
-   * @param widthMm of the band
-   */
-  StopBand(List<Finding> stops, LengthUnit units, double widthMm) {
-    this.lengths = Lengths.in(units);
-    this.stops = stops;
-    this.roomMm = widthMm - 2 * ENDS_MM - 2;
-  }
-
   /** The band of a job's accepted stops. */
   static StopBand of(JobInfo info, double widthMm) {
-    return new StopBand(info.acceptedStops(), info.units(), widthMm);
+    return new StopBand(info.acceptedStops(), Lengths.in(info.units()), widthMm);
+  }
+
+  private double roomMm() {
+    return widthMm - 2 * ENDS_MM - 2;
   }
 
   private double besideMm() {
-    return roomMm - Lettering.width(WORDS, WORDS_CAP_MM) - 7;
+    return roomMm() - Lettering.width(WORDS, WORDS_CAP_MM) - 7;
   }
 
   private boolean beside() {
@@ -79,7 +69,7 @@ final class StopBand {
   private int columns() {
     boolean twoFit =
         lines().size() > 1
-            && lines().stream().allMatch(l -> Lettering.width(l, LEAST_CAP_MM) <= roomMm / 2 - 2);
+            && lines().stream().allMatch(l -> Lettering.width(l, LEAST_CAP_MM) <= roomMm() / 2 - 2);
     return twoFit ? 2 : 1;
   }
 
@@ -105,7 +95,7 @@ final class StopBand {
     }
     notes.text(box.centre().x(), base, WORDS_CAP_MM, Align.MIDDLE, WORDS);
     int columns = columns();
-    double each = roomMm / columns;
+    double each = roomMm() / columns;
     List<String> lines = lines();
     for (int i = 0; i < lines.size(); i++) {
       double x = left + 1 + (i % columns) * each;

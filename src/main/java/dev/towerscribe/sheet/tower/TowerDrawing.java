@@ -1,6 +1,5 @@
 package dev.towerscribe.sheet.tower;
 
-import dev.towerscribe.drawing.LabelPlacer;
 import dev.towerscribe.drawing.Layer;
 import dev.towerscribe.drawing.LayerPen;
 import dev.towerscribe.drawing.Pen;
@@ -19,8 +18,14 @@ import dev.towerscribe.model.Tower;
 import dev.towerscribe.quantity.Angle;
 import java.util.List;
 
-/** The lines of an underside or topside sheet; its words are {@link TowerLabels}. */
-final class TowerDrawing {
+/**
+ * The lines of an underside or topside sheet; its words are {@link TowerLabels}.
+ *
+ * @param layout the tower
+ * @param frame plan to page
+ * @param canvas what is drawn on
+ */
+record TowerDrawing(SideLayout layout, SheetFrame frame, SheetCanvas canvas) {
   /** How far a hole's cross reaches past the final circle. */
   static final double CROSS_PAST_MM = 5.0;
 
@@ -30,18 +35,6 @@ final class TowerDrawing {
   private static final double KEEP_OUT_SPACING_MM = 1.5;
   private static final Angle WASTE_HATCH = Angle.ofDegrees(45);
   private static final Angle KEEP_OUT_HATCH = Angle.ofDegrees(135);
-
-  private final SideLayout layout;
-  private final SheetFrame frame;
-  private final SheetCanvas canvas;
-  private final LabelPlacer placer;
-
-  TowerDrawing(SideLayout layout, SheetFrame frame, SheetCanvas canvas) {
-    this.layout = layout;
-    this.frame = frame;
-    this.canvas = canvas;
-    this.placer = canvas.placer();
-  }
 
   /** All lines; what lettering must keep clear of is told to the placer on the way. */
   void draw() {
@@ -85,8 +78,8 @@ final class TowerDrawing {
     pen.hatch(region, Region.EMPTY, KEEP_OUT_HATCH, KEEP_OUT_SPACING_MM, Pen.THIN);
     pen.outline(region, Pen.OUTLINE);
     for (Contour c : region.contours()) {
-      placer.keepClear(c.flattened(0.1), true);
-      c.asCircle().ifPresent(a -> placer.keepClear(a.centre(), a.radius()));
+      canvas.placer().keepClear(c.flattened(0.1), true);
+      c.asCircle().ifPresent(a -> canvas.placer().keepClear(a.centre(), a.radius()));
     }
   }
 
@@ -104,7 +97,7 @@ final class TowerDrawing {
     for (Bracket.Fastener fastener : bracket.fasteners()) {
       Vec2 at = frame.point(fastener.at());
       canvas.on(Layer.BRACKETS).circle(at, fastener.diameterMm() / 2, Pen.HIDDEN);
-      placer.keepClear(at, fastener.diameterMm() / 2);
+      canvas.placer().keepClear(at, fastener.diameterMm() / 2);
     }
   }
 
@@ -119,7 +112,7 @@ final class TowerDrawing {
     Vec2 from = frame.origin().minus(arm);
     Vec2 to = frame.origin().plus(arm);
     canvas.on(Layer.CENTRE_LINES).line(from, to, Pen.FINE);
-    placer.keepClear(from, to);
+    canvas.placer().keepClear(from, to);
   }
 
   /** The slot's centre line across the whole plate, page mm. */
@@ -145,7 +138,7 @@ final class TowerDrawing {
     double radius = landmark.diameterMm() / 2;
     canvas.on(Layer.LANDMARKS).circle(at, radius, Pen.OUTLINE);
     canvas.cross(Layer.LANDMARKS, at, radius + LANDMARK_CROSS_MM, Pen.FINE);
-    placer.keepClear(at, radius + 0.5);
+    canvas.placer().keepClear(at, radius + 0.5);
   }
 
   private void starter(StarterHole starter) {
@@ -154,7 +147,7 @@ final class TowerDrawing {
     canvas.on(Layer.STARTER_HOLES).circle(at, radius, Pen.OUTLINE);
     canvas.on(Layer.STARTER_HOLES).dot(at, PUNCH_MM);
     canvas.cross(Layer.STARTER_HOLES, at, radius + 1.5, Pen.FINE);
-    placer.keepClear(at, radius + 0.5);
+    canvas.placer().keepClear(at, radius + 0.5);
   }
 
   private void hole(PlacedHole hole) {
@@ -167,7 +160,7 @@ final class TowerDrawing {
     }
     pen.dot(at, PUNCH_MM);
     canvas.cross(Layer.HOLES, at, radius + CROSS_PAST_MM, Pen.FINE);
-    placer.keepClear(at, radius + 1.0);
+    canvas.placer().keepClear(at, radius + 1.0);
     if (frame.face() == Face.TOPSIDE) {
       canvas.ring(Layer.HOLES, at, hole.bolt().seatRadiusMm(), Pen.THIN, 1.0);
       canvas.ring(Layer.HOLES, at, layout.job().tools().reachRadiusMm(), Pen.HIDDEN, 1.0);

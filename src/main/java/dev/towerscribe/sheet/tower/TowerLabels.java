@@ -18,7 +18,6 @@ import dev.towerscribe.model.KeepOut;
 import dev.towerscribe.model.Landmark;
 import dev.towerscribe.model.Straightedge;
 import dev.towerscribe.model.Tower;
-import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Lengths;
 import dev.towerscribe.quantity.Lengths.Fineness;
 import dev.towerscribe.quantity.Numbers;
@@ -29,8 +28,21 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
-/** The words of an underside or topside sheet, the most needed placed first. */
-final class TowerLabels {
+/**
+ * The words of an underside or topside sheet, the most needed placed first.
+ *
+ * @param layout the tower
+ * @param frame plan to page
+ * @param canvas where they are placed
+ * @param lengths how lengths are written
+ * @param predicted what a bay will read: one line in pieces, or nothing
+ */
+record TowerLabels(
+    SideLayout layout,
+    SheetFrame frame,
+    SheetCanvas canvas,
+    Lengths lengths,
+    List<String> predicted) {
   private static final double NAME_CAP_MM = 6.0;
   private static final String FINAL_CUT = "FINAL CUT";
   private static final double CUT_CAP_MM = 4.5;
@@ -52,28 +64,12 @@ final class TowerLabels {
   /** Less of a line than this need not be named on a tile. */
   private static final double LEAST_SEEN_MM = 30;
 
-  private final SideLayout layout;
-  private final SheetFrame frame;
-  private final SheetCanvas canvas;
-  private final Box window;
-  private final LabelPlacer placer;
-  private final Lengths lengths;
-  private final List<String> predicted;
+  private Box window() {
+    return canvas.window();
+  }
 
-  /** The words of a sheet; {@code predicted} is one line in pieces, or nothing. */
-  TowerLabels(
-      SideLayout layout,
-      SheetFrame frame,
-      SheetCanvas canvas,
-      LengthUnit units,
-      List<String> predicted) {
-    this.layout = layout;
-    this.frame = frame;
-    this.canvas = canvas;
-    this.window = canvas.window();
-    this.placer = canvas.placer();
-    this.lengths = Lengths.in(units);
-    this.predicted = List.copyOf(predicted);
+  private LabelPlacer placer() {
+    return canvas.placer();
   }
 
   /** Places everything; what must not be missing and finds no room, the canvas tells. */
@@ -99,17 +95,17 @@ final class TowerLabels {
         .boltingFace()
         .ifPresent(c -> boundaryNote(Region.inside(c), false, true, "edge of sound metal"));
     tower.wall().ifPresent(c -> boundaryNote(Region.inside(c), false, true, "tower wall"));
-    if (window.contains(frame.origin())) {
+    if (window().contains(frame.origin())) {
       TextBlock old = TextBlock.of(LEAST_CAP_MM, "old strut rod centre");
       canvas.soft(LabelCandidates.around(old, frame.origin(), 6.5, Vec2.ZERO));
-      predicted();
+      prediction();
     }
   }
 
   private void hole(PlacedHole hole) {
     Vec2 at = frame.point(hole.at());
     double radius = hole.diameterMm() / 2;
-    if (!window.contains(Box.around(at, radius))) {
+    if (!window().contains(Box.around(at, radius))) {
       return;
     }
     String drill = "drill " + lengths.withMm(hole.diameterMm(), Fineness.PLACE);
@@ -135,7 +131,7 @@ final class TowerLabels {
     Region region = frame.region(TowerDrawing.barred(keepOut));
     Box bounds = region.bounds();
     Vec2 at = bounds.centre();
-    if (!window.contains(at)) {
+    if (!window().contains(at)) {
       return;
     }
     Contour outer = region.contours().get(0);
@@ -158,7 +154,7 @@ final class TowerLabels {
     TextBlock block = TextBlock.wrapped(NOTE_CAP_MM, NAME_WIDTH_MM, landmark.name());
     Vec2 at = frame.point(landmark.at());
     double radius = landmark.diameterMm() / 2 + 0.7;
-    if (window.contains(Box.around(at, radius))) {
+    if (window().contains(Box.around(at, radius))) {
       canvas.must(
           block.lines().get(0).words(),
           LabelCandidates.around(block, at, radius, Vec2.ZERO),
@@ -211,7 +207,7 @@ final class TowerLabels {
     if (needed && points.size() * POINTS_EVERY_MM >= LEAST_SEEN_MM) {
       canvas.must(words[0], candidates, across, List.of(block, block.atMost(LEAST_CAP_MM)), points);
     } else {
-      placer.place(candidates, SheetCanvas.WORTH, across);
+      placer().place(candidates, SheetCanvas.WORTH, across);
     }
   }
 
@@ -252,7 +248,7 @@ final class TowerLabels {
     }
     List<Vec2> seen =
         LabelCandidates.even(path, false, POINTS_EVERY_MM).stream()
-            .filter(window.grown(-2)::contains)
+            .filter(window().grown(-2)::contains)
             .toList();
     if (seen.size() * POINTS_EVERY_MM < LEAST_SEEN_MM) {
       return;
@@ -274,11 +270,11 @@ final class TowerLabels {
 
   private void foreAft() {
     double x = frame.origin().x();
-    if (x <= window.minX() || x >= window.maxX()) {
+    if (x <= window().minX() || x >= window().maxX()) {
       return;
     }
-    Vec2 low = new Vec2(x, window.minY());
-    Vec2 high = new Vec2(x, window.maxY());
+    Vec2 low = new Vec2(x, window().minY());
+    Vec2 high = new Vec2(x, window().maxY());
     Box mark = frame.region(layout.mark()).bounds();
     alongForeAft(
         TextBlock.of(NOTE_CAP_MM, "carry on with", "a straightedge"),
@@ -295,9 +291,7 @@ final class TowerLabels {
   /** Best clear of the mark, else on half of the line. */
   private void alongForeAft(TextBlock block, Vec2 low, Vec2 high, List<Vec2> half) {
     for (List<Vec2> path : List.of(List.of(low, high), half)) {
-      if (placer
-          .place(LabelCandidates.alongLine(block, path, false), SheetCanvas.WORTH)
-          .isPresent()) {
+      if (canvas.soft(LabelCandidates.alongLine(block, path, false))) {
         return;
       }
     }
@@ -312,7 +306,7 @@ final class TowerLabels {
       }
       Vec2 at = frame.point(starter.at());
       double radius = starter.diameterMm() / 2;
-      if (window.contains(Box.around(at, radius))) {
+      if (window().contains(Box.around(at, radius))) {
         canvas.soft(LabelCandidates.around(block, at, radius, Vec2.ZERO));
       }
     }
@@ -327,7 +321,7 @@ final class TowerLabels {
     }
     for (PlacedHole hole : layout.holes()) {
       Vec2 at = frame.point(hole.at());
-      if (window.contains(at)) {
+      if (window().contains(at)) {
         ring(at, hole.bolt().seatRadiusMm(), "nut or washer seat");
         ring(at, layout.job().tools().reachRadiusMm(), "socket's room");
         return;
@@ -350,7 +344,7 @@ final class TowerLabels {
   }
 
   /** Last of all, where nothing else is: on white paper, if need be across a thin line. */
-  private void predicted() {
+  private void prediction() {
     if (predicted.isEmpty()) {
       return;
     }
@@ -374,7 +368,7 @@ final class TowerLabels {
             .toList();
     for (double worth : new double[] {CLEAR_WORTH, SheetCanvas.WORTH}) {
       for (TextBlock block : blocks) {
-        if (placer.place(LabelCandidates.freely(block, window), worth).isPresent()) {
+        if (placer().place(LabelCandidates.freely(block, window()), worth).isPresent()) {
           return;
         }
       }
@@ -387,7 +381,7 @@ final class TowerLabels {
 
   private List<Vec2> points(Region region) {
     return SheetCanvas.along(region, POINTS_EVERY_MM).stream()
-        .filter(window.grown(-2)::contains)
+        .filter(window().grown(-2)::contains)
         .toList();
   }
 }

@@ -13,8 +13,12 @@ import java.util.List;
  * A strut corner from the front and, under it, from below with forward up the page: what somebody
  * sees who stands before the car, and who lies under it. In both, outboard is the same way on the
  * page, and of the two sides one is the mirror of the other.
+ *
+ * @param side which corner
+ * @param widthMm its width
+ * @param heightMm its height
  */
-final class StrutFigure implements Fragment {
+record StrutFigure(Side side, double widthMm, double heightMm) implements Fragment {
   /** What shows of the front view: out, then height, mm of the car. */
   private static final double OUT_FROM = 255;
 
@@ -32,40 +36,27 @@ final class StrutFigure implements Fragment {
   private static final double COLUMN_SHARE = 0.27;
   private static final double COLUMN_GAP = 2.0;
 
-  private final Side side;
-  private final double widthMm;
-  private final double heightMm;
-  private final double columnMm;
-  private final double scale;
-
-  StrutFigure(Side side, double widthMm, double heightMm) {
-    this.side = side;
-    this.widthMm = widthMm;
-    this.heightMm = heightMm;
-    this.columnMm = COLUMN_SHARE * widthMm;
-    double high = HEIGHT_TO + FORE_TO - FORE_FROM;
-    this.scale =
-        Math.min(
-            (widthMm - 2 * (columnMm + COLUMN_GAP)) / (OUT_TO - OUT_FROM),
-            (heightMm - 2 * HEAD - 2 * FLOOR) / high);
+  private double columnMm() {
+    return COLUMN_SHARE * widthMm;
   }
 
-  @Override
-  public double heightMm() {
-    return heightMm;
+  private double scale() {
+    return Math.min(
+        (widthMm - 2 * (columnMm() + COLUMN_GAP)) / (OUT_TO - OUT_FROM),
+        (heightMm - 2 * HEAD - 2 * FLOOR) / (HEIGHT_TO + FORE_TO - FORE_FROM));
   }
 
   /** A view whose y is 0 at a height of the page. */
   private MirrorPen pen(double leftMm, double zeroY, List<Item> out) {
     double middle = (OUT_FROM + OUT_TO) / 2;
-    double x = leftMm + widthMm / 2 - MirrorPen.sign(side) * middle * scale;
-    return new MirrorPen(new Vec2(x, zeroY), scale, MirrorPen.sign(side), out);
+    double x = leftMm + widthMm / 2 - MirrorPen.sign(side) * middle * scale();
+    return new MirrorPen(new Vec2(x, zeroY), scale(), MirrorPen.sign(side), out);
   }
 
   @Override
   public void draw(double leftMm, double topMm, List<Item> out) {
     double frontTop = topMm - HEAD;
-    double floor = frontTop - HEIGHT_TO * scale;
+    double floor = frontTop - HEIGHT_TO * scale();
     MirrorPen front = pen(leftMm, floor, out);
     head("FROM THE FRONT, looking rearward", leftMm, topMm, out);
     StrutView.fromTheFront(front);
@@ -78,7 +69,7 @@ final class StrutFigure implements Fragment {
         floor);
 
     double belowTop = floor - FLOOR - HEAD;
-    double wheelLine = belowTop - FORE_TO * scale;
+    double wheelLine = belowTop - FORE_TO * scale();
     MirrorPen below = pen(leftMm, wheelLine, out);
     head("FROM BELOW, lying under it", leftMm, floor - FLOOR, out);
     StrutView.fromBelow(below);
@@ -94,7 +85,7 @@ final class StrutFigure implements Fragment {
         leftMm,
         belowTop,
         topMm - heightMm + FLOOR);
-    double foot = wheelLine + FORE_FROM * scale - FLOOR + 1.2;
+    double foot = wheelLine + FORE_FROM * scale() - FLOOR + 1.2;
     String lines = "Chain line: wheel-centre line, fore 0. Dashed: the spring, above.";
     below.notes().text(leftMm + widthMm / 2, foot, FormPieces.WORDS, Align.MIDDLE, lines);
   }
@@ -108,8 +99,8 @@ final class StrutFigure implements Fragment {
       double bottomMm) {
     int sign = MirrorPen.sign(side);
     double middle = leftMm + widthMm / 2;
-    double disc = widthMm / 2 - columnMm + FormPieces.DISC;
-    double room = columnMm - 2 * FormPieces.DISC - 1.5;
+    double disc = widthMm / 2 - columnMm() + FormPieces.DISC;
+    double room = columnMm() - 2 * FormPieces.DISC - 1.5;
     names.column(inboard, middle - sign * disc, -sign, room, topMm, bottomMm);
     names.column(outboard, middle + sign * disc, sign, room, topMm, bottomMm);
     names.targets();

@@ -28,6 +28,7 @@ import dev.towerscribe.model.Print;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.LengthUnit;
+import dev.towerscribe.quantity.Lengths;
 import dev.towerscribe.quantity.Tolerances;
 import dev.towerscribe.sheet.SheetFixtures;
 import dev.towerscribe.sheet.text.JobInfo;
@@ -244,7 +245,7 @@ class FullScaleSheetsTest {
         Map.of(LengthUnit.MM, "15.96 mm, limit 16.00", LengthUnit.INCH, "0.628 in, limit 0.630");
     expected.forEach(
         (units, words) -> {
-          StopBand band = new StopBand(List.of(stop), units, 190);
+          StopBand band = new StopBand(List.of(stop), Lengths.in(units), 190);
           List<Item> items = new ArrayList<>();
           band.draw(new Box(0, 0, 190, band.heightMm()), LayerPen.notes(items));
           assertThat(items)
