@@ -24,8 +24,21 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 
-/** Names beside holes on drawings, clear of every line that is there already where that can be. */
-final class HoleNames {
+/**
+ * Names beside holes on drawings, clear of every line that is there already where that can be.
+ *
+ * @param names what is written beside what
+ * @param at the view's place
+ * @param taken rooms of all words so far
+ * @param edges lines of the view but centre lines, curves as chords
+ * @param centres its centre lines
+ */
+record HoleNames(
+    List<Named> names,
+    ViewPlacing at,
+    List<TurnedBox> taken,
+    List<Segment> edges,
+    List<Segment> centres) {
   private static final double CAP_MM = 3.5;
   private static final double LEAST_CAP_MM = 2.5;
   private static final double CLEAR_MM = 0.8;
@@ -35,17 +48,6 @@ final class HoleNames {
 
   /** Chords of an arc are this long when it is asked whether a name lies across it, mm. */
   private static final double CHORD_MM = 1.0;
-
-  private final List<Named> names;
-  private final ViewPlacing at;
-  private final List<TurnedBox> taken = new ArrayList<>();
-  private final List<Segment> edges = new ArrayList<>();
-  private final List<Segment> centres = new ArrayList<>();
-
-  private HoleNames(List<Named> names, ViewPlacing at) {
-    this.names = names;
-    this.at = at;
-  }
 
   /**
    * Names of features.
@@ -103,11 +105,10 @@ final class HoleNames {
         out.stream().collect(Collectors.partitioningBy(i -> i.layer() == Layer.CENTRE_LINES));
     Obstacles edges = Obstacles.of(List.of(), drawn.get(false));
     Obstacles centres = Obstacles.of(List.of(), drawn.get(true));
-    HoleNames writer = new HoleNames(names, at);
-    writer.taken.addAll(edges.taken());
-    writer.taken.addAll(centres.taken());
-    edges.lines().forEach(edge -> chords(edge, writer.edges));
-    centres.lines().forEach(edge -> chords(edge, writer.centres));
+    List<TurnedBox> taken = new ArrayList<>(edges.taken());
+    taken.addAll(centres.taken());
+    HoleNames writer =
+        new HoleNames(names, at, taken, chords(edges.lines()), chords(centres.lines()));
     LayerPen notes = LayerPen.notes(out);
     names.forEach(named -> writer.write(named, notes));
   }
@@ -119,7 +120,7 @@ final class HoleNames {
             .map(Cheapest.Chosen::place)
             .orElseThrow(() -> new NoRoomException("no room for the name of hole " + named.name()));
     taken.add(spot.room());
-    if (spot.rule().led()) {
+    if (spot.rule().led) {
       Segment leader = spot.leader();
       edges.add(leader);
       notes.line(leader.start(), leader.end(), Pen.FINE);
@@ -149,10 +150,6 @@ final class HoleNames {
       this.acrossCentres = acrossCentres;
       this.acrossEdges = acrossEdges;
     }
-
-    boolean led() {
-      return led;
-    }
   }
 
   /**
@@ -179,7 +176,7 @@ final class HoleNames {
     for (Rule rule : Rule.values()) {
       for (double cap : new double[] {CAP_MM, LEAST_CAP_MM}) {
         double wide = Lettering.width(named.name(), cap);
-        for (int step = rule.led() ? 1 : 0; step <= STEPS; step++) {
+        for (int step = rule.led ? 1 : 0; step <= STEPS; step++) {
           double off = radius + CLEAR_MM + step * STEP_MM;
           for (int d = 0; d < DIRECTIONS; d++) {
             // The first direction is up and to the right, between the arms of the centre mark.
@@ -239,10 +236,14 @@ final class HoleNames {
         > at.length(hole.diameterMm() / 2) + CLEAR_MM / 2;
   }
 
-  private static void chords(Edge edge, List<Segment> lines) {
-    int pieces = edge instanceof Arc ? Math.max(8, (int) Math.ceil(edge.length() / CHORD_MM)) : 1;
-    for (int i = 0; i < pieces; i++) {
-      lines.add(new Segment(edge.at((double) i / pieces), edge.at((double) (i + 1) / pieces)));
+  private static List<Segment> chords(List<Edge> edges) {
+    List<Segment> chords = new ArrayList<>();
+    for (Edge edge : edges) {
+      int pieces = edge instanceof Arc ? Math.max(8, (int) Math.ceil(edge.length() / CHORD_MM)) : 1;
+      for (int i = 0; i < pieces; i++) {
+        chords.add(new Segment(edge.at((double) i / pieces), edge.at((double) (i + 1) / pieces)));
+      }
     }
+    return chords;
   }
 }

@@ -20,6 +20,11 @@ final class ShopBlocks {
     return new Flow.Entry(block, gapMm, false, Optional.empty());
   }
 
+  /** Lines that stay together. */
+  private static Flow.Entry stack(List<Fragment> lines) {
+    return entry(new Fragments.Stack(lines, 0), NOTE_GAP_MM);
+  }
+
   /** A table; its headings come again where it goes on. */
   static void table(List<Flow.Entry> all, Table table, double gapMm) {
     all.addAll(Flow.Entry.rows(table.head(), table.body(), gapMm));
@@ -27,12 +32,7 @@ final class ShopBlocks {
 
   /** Notes, each a point of a list. */
   static void notes(List<Flow.Entry> all, List<String> notes, double widthMm) {
-    for (String note : notes) {
-      all.add(
-          entry(
-              new Fragments.Stack(Fragments.dotted(note, TextStyle.SMALL, widthMm), 0),
-              NOTE_GAP_MM));
-    }
+    notes.forEach(note -> all.add(stack(Fragments.dotted(note, TextStyle.SMALL, widthMm))));
   }
 
   /** Accepted stops, told on every drawing. */
@@ -47,10 +47,7 @@ final class ShopBlocks {
             : "DRAWN WITH %s ACCEPTED STOPS".formatted(ids.size());
     all.add(new Flow.Entry(band(head, widthMm), 0, true, Optional.empty()));
     String words = String.join(", ", ids) + ".";
-    all.add(
-        entry(
-            new Fragments.Stack(Fragments.lines(words, TextStyle.SMALL, widthMm, 2), 0),
-            NOTE_GAP_MM));
+    all.add(stack(Fragments.lines(words, TextStyle.SMALL, widthMm, 2)));
   }
 
   /** Words on a pale band. */

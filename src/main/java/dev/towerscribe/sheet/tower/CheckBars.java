@@ -82,7 +82,8 @@ record CheckBars(Vec2 corner, double lengthMm, LengthUnit units) {
     return proofs;
   }
 
-  private static Proof arm(String which, Vec2 cross, Vec2 arm) {
+  /** An arm of a cross, from end to end. */
+  static Proof arm(String which, Vec2 cross, Vec2 arm) {
     return new Proof.Bar("diagonal, cross " + which, cross.minus(arm), cross.plus(arm));
   }
 

@@ -160,7 +160,7 @@ public final class RulerPage {
   private void cross(Vec2 at, String which) {
     marks.cross(at, CROSS_ARM_MM, Pen.FINE);
     for (Vec2 arm : List.of(new Vec2(CROSS_ARM_MM, 0), new Vec2(0, CROSS_ARM_MM))) {
-      proofs.add(new Proof.Bar("diagonal, cross " + which, at.minus(arm), at.plus(arm)));
+      proofs.add(CheckBars.arm(which, at, arm));
     }
   }
 

@@ -34,9 +34,26 @@ record TowerFigure(Side side, double widthMm, double heightMm) implements Fragme
   private static final List<Vec2> LANDMARKS =
       List.of(new Vec2(-66, 58), new Vec2(-58, -72), new Vec2(50, -66));
 
+  private static final List<String> TITLES =
+      List.of(
+          "Lean, from behind",
+          "Lean, from outside",
+          "Crown: rock to equal gaps",
+          "Pivot height, from the upper face");
+
   private static final double MARK = 54;
   private static final double OPENING = 33;
   private static final double STRUT_ROD = 9;
+
+  /** Half the height of each small figure. */
+  private double halfMm() {
+    return heightMm / 8;
+  }
+
+  /** How far each small figure reaches to either side. */
+  private double reachMm() {
+    return widthMm * SECTION_SHARE * 0.3;
+  }
 
   private double planMm() {
     return widthMm * (1 - SECTION_SHARE) - GUTTER;
@@ -68,11 +85,12 @@ record TowerFigure(Side side, double widthMm, double heightMm) implements Fragme
         notes.line(middle - wide / 2, y, middle + wide / 2, y, Pen.FINE);
       }
       MirrorPen small = new MirrorPen(at, 1.0, MirrorPen.sign(side), out);
+      title(small, halfMm() - 1.6 - FormPieces.WORDS, TITLES.get(i));
       switch (i) {
-        case 0 -> lean(small, wide, "from behind", "INNER end lower: inboard +", "in", "out");
-        case 1 -> lean(small, wide, "from outside", "REAR end lower: rearward +", "rear", "front");
-        case 2 -> crown(small, wide);
-        default -> pivot(small, wide);
+        case 0 -> lean(small, "INNER end lower: inboard +", "in", "out");
+        case 1 -> lean(small, "REAR end lower: rearward +", "rear", "front");
+        case 2 -> crown(small);
+        default -> pivot(small);
       }
     }
   }
@@ -117,23 +135,20 @@ record TowerFigure(Side side, double widthMm, double heightMm) implements Fragme
     pen.words(0, y, Align.MIDDLE, words);
   }
 
-  private void lean(MirrorPen pen, double wide, String seen, String rule, String low, String high) {
-    double half = heightMm / 8;
-    title(pen, half - 1.6 - FormPieces.WORDS, "Lean, " + seen);
-    double reach = wide * 0.3;
-    double drop = Math.min(3.4, half * 0.28);
+  private void lean(MirrorPen pen, String rule, String low, String high) {
+    double reach = reachMm();
+    double drop = Math.min(3.4, halfMm() * 0.28);
     double y = 0.6;
     pen.bar(new Vec2(-reach, y + drop), new Vec2(reach, y - drop), 1.2, Pen.OUTLINE, Ink.PALE);
     pen.line(-reach, y - drop - 1.2, reach - 2, y - drop - 1.2, Pen.FINE);
     pen.words(-reach - 1.5, y + drop - 1.4, Align.END, high);
     pen.words(reach + 1.5, y - drop - 1.4, Align.START, low);
-    title(pen, -half + 2.0, rule);
+    title(pen, -halfMm() + 2.0, rule);
   }
 
-  private void crown(MirrorPen pen, double wide) {
-    double half = heightMm / 8;
-    title(pen, half - 1.6 - FormPieces.WORDS, "Crown: rock to equal gaps");
-    double reach = wide * 0.3;
+  private void crown(MirrorPen pen) {
+    double half = halfMm();
+    double reach = reachMm();
     double y = -half + 8.4;
     double rise = half - 5.6;
     double[][] skin = new double[21][];
@@ -153,12 +168,10 @@ record TowerFigure(Side side, double widthMm, double heightMm) implements Fragme
     title(pen, -half + 1.6, "across");
   }
 
-  private void pivot(MirrorPen pen, double wide) {
-    double half = heightMm / 8;
-    title(pen, half - 1.6 - FormPieces.WORDS, "Pivot height, from the upper face");
-    double reach = wide * 0.3;
-    double face = -half + 6.5;
-    double up = face + Math.min(7.0, half - 3.5);
+  private void pivot(MirrorPen pen) {
+    double reach = reachMm();
+    double face = -halfMm() + 6.5;
+    double up = face + Math.min(7.0, halfMm() - 3.5);
     pen.bar(new Vec2(-reach, face - 0.7), new Vec2(-6, face - 0.7), 1.4, Pen.OUTLINE, Ink.PALE);
     pen.bar(new Vec2(6, face - 0.7), new Vec2(reach, face - 0.7), 1.4, Pen.OUTLINE, Ink.PALE);
     pen.chain(Pen.OUTLINE, new double[][] {{-11, face}, {-7, up + 2}, {7, up + 2}, {11, face}});

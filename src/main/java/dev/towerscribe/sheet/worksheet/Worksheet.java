@@ -1,6 +1,8 @@
 package dev.towerscribe.sheet.worksheet;
 
+import dev.towerscribe.drawing.Item;
 import dev.towerscribe.drawing.Page;
+import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Paper;
 import dev.towerscribe.model.Print;
 import dev.towerscribe.model.Side;
@@ -49,11 +51,43 @@ public final class Worksheet {
               part.title(),
               pages.size(),
               total);
-      for (Page page : part.pages().apply(head)) {
-        pages.add(Enlarged.page(page, factor));
-      }
+      part.pages().apply(head).forEach(page -> pages.add(enlarged(page, factor)));
     }
     return pages;
+  }
+
+  /** A page that is not to scale made larger with everything on it; lines keep their widths. */
+  private static Page enlarged(Page page, double factor) {
+    if (factor == 1) {
+      return page;
+    }
+    return new Page(
+        page.fileStem(),
+        page.title(),
+        page.label(),
+        page.widthMm() * factor,
+        page.heightMm() * factor,
+        page.fullScale(),
+        page.scale(),
+        page.items().stream().map(item -> enlarged(item, factor)).toList(),
+        page.window(),
+        page.proofs());
+  }
+
+  private static Item enlarged(Item item, double by) {
+    if (item instanceof Item.Circle c) {
+      return new Item.Circle(c.layer(), c.centre().times(by), c.radiusMm() * by, c.pen(), c.fill());
+    } else if (item instanceof Item.Line l) {
+      return new Item.Line(l.layer(), l.from().times(by), l.to().times(by), l.pen());
+    } else if (item instanceof Item.Polyline p) {
+      List<Vec2> points = p.points().stream().map(point -> point.times(by)).toList();
+      return new Item.Polyline(p.layer(), points, p.closed(), p.pen(), p.fill());
+    } else if (item instanceof Item.Text t) {
+      double cap = t.capHeightMm() * by;
+      return new Item.Text(
+          t.layer(), t.at().times(by), cap, t.align(), t.turn(), t.content(), t.ink());
+    }
+    throw new IllegalArgumentException("no page of words is made of " + item);
   }
 
   private static List<Part> parts() {

@@ -50,27 +50,13 @@ final class WorksheetStart {
             + " again when all is done: if it moved, the car moved.",
         FormPieces.WORDS);
     heading(page, "TOOLS, each checked");
-    List<String> tools =
+    List<List<String>> tools =
         List.of(
-            "one tape for everything",
-            "plumb bob and string",
-            "steel rule and square",
-            "calipers to 0.1 mm",
-            "angle finder to 0.1 deg",
-            "straightedge",
-            "long bar, spirit level",
-            "trammel on a bar",
-            "chalk line, masking tape",
-            "fine marker, paint pen",
-            "torch, safety glasses",
-            "a second person");
-    for (int i = 0; i < tools.size(); i += 3) {
-      List<Cell> cells = new ArrayList<>();
-      for (int k = i; k < Math.min(i + 3, tools.size()); k++) {
-        cells.add(new Tick(tools.get(k), wide / 3));
-      }
-      page.add(new Row(cells, 7.6), i == 0 ? 1.0 : 0, false);
-    }
+            List.of("one tape for everything", "plumb bob and string", "steel rule and square"),
+            List.of("calipers to 0.1 mm", "angle finder to 0.1 deg", "straightedge"),
+            List.of("long bar, spirit level", "trammel on a bar", "chalk line, masking tape"),
+            List.of("fine marker, paint pen", "torch, safety glasses", "a second person"));
+    page.chain(tools.stream().map(three -> ticks(three, wide, 7.6)).toList(), 1.0, false);
     page.add(
         new Fragments.Stack(Fragments.lines(SOURCES, FormPieces.WORDS, wide, 0), 0), 2.0, false);
     return page.pages("survey-start", "Before you start", "S", true);
@@ -95,6 +81,12 @@ final class WorksheetStart {
         FormPieces.HEADING,
         new Fragments.Stack(lines, 0.6),
         width);
+  }
+
+  /** Squares to tick, as wide as the page together. */
+  private static Fragment ticks(List<String> words, double wide, double high) {
+    double each = wide / words.size();
+    return new Row(words.stream().<Cell>map(word -> new Tick(word, each)).toList(), high);
   }
 
   private static List<Fragment> points(double widthMm, String... points) {
@@ -225,12 +217,8 @@ final class WorksheetStart {
             + (head.units() == LengthUnit.MM ? "5 mm" : "0.2 in")
             + " apart: measure again, then ask whether the car has been hit.",
         FormPieces.WORDS);
-    Point[] points = Point.values();
-    List<Cell> ticks = new ArrayList<>();
-    for (Point point : points) {
-      ticks.add(new Tick(point.sign(), page.columnMm() / points.length));
-    }
-    page.add(new Row(ticks, 9), 1.0, false);
+    List<String> signs = Stream.of(Point.values()).map(Point::sign).toList();
+    page.add(ticks(signs, page.columnMm(), 9), 1.0, false);
     return page.pages("survey-across", "Across the car", "S-across", true);
   }
 }
