@@ -26,11 +26,9 @@ record Accepted(Set<String> ids, List<Finding> stops) {
     Set<String> ids = new TreeSet<>(given);
     List<String> known = stops.stream().map(Finding::id).toList();
     List<String> lines = new ArrayList<>();
-    for (String id : ids) {
-      if (!known.contains(id)) {
-        lines.add("--accept %s: not a stop finding of %s".formatted(id, whose));
-      }
-    }
+    ids.stream()
+        .filter(id -> !known.contains(id))
+        .forEach(id -> lines.add("--accept %s: not a stop finding of %s".formatted(id, whose)));
     if (!lines.isEmpty()) {
       boolean many = whose.startsWith("these");
       lines.add(

@@ -11,6 +11,7 @@ import dev.towerscribe.model.Print;
 import dev.towerscribe.model.PrinterFigures;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.LengthUnit;
+import dev.towerscribe.quantity.Lengths;
 import dev.towerscribe.quantity.Numbers;
 import dev.towerscribe.report.PlainText;
 import dev.towerscribe.report.PrintProof;
@@ -110,18 +111,19 @@ record MeasuredPrint(ParsedCommand given) {
     Optional<JobFile> file = hasJob ? Optional.of(jobFile()) : Optional.empty();
     LengthUnit units = file.map(f -> f.job().units()).orElse(unit.orElse(LengthUnit.MM));
     PrintReading reading = reading(readings, bars, uncertainty, units);
+    PrintCauses causes = new PrintCauses(reading, units);
     if (!reading.isPossible()) {
       // Lengths that no triangle has are a slip, not a printer.
-      throw Refusal.wrongUse(PrintCauses.ofTriangle(reading, units));
+      throw Refusal.wrongUse(causes.ofTriangle());
     }
-    refusePrinter(reading, PrintCauses.of(reading, units));
+    refusePrinter(reading, causes.all());
 
     Optional<Print> print = file.map(f -> f.job().sides().values().iterator().next().print());
     PrintScale old =
         print
             .map(p -> new PrintScale(p.scaleAcross(), p.scaleAlong(), p.skew()))
             .orElse(PrintScale.TRUE);
-    PrintProof proof = PrintProof.of(reading, units, old, PrintCauses.notes(reading, units));
+    PrintProof proof = PrintProof.of(reading, units, old, causes.notes());
     if (!reading.isTrue()) {
       refusePrinter(reading, tooFar(proof));
       proof = withEdge(proof, print);
@@ -206,7 +208,7 @@ record MeasuredPrint(ParsedCommand given) {
     if (uncertaintyMm > MOST_UNCERTAINTY_MM) {
       throw Refusal.wrongUse(
           "--uncertainty: %s is too much, at most %s: a print cannot be proved by such readings",
-          PrintCauses.length(uncertaintyMm, units), PrintCauses.length(MOST_UNCERTAINTY_MM, units));
+          Lengths.in(units).with(uncertaintyMm), Lengths.in(units).with(MOST_UNCERTAINTY_MM));
     }
     return new PrintReading(
         bars.isEmpty() ? usual.acrossMm() : units.toMm(bars.get(0)),
@@ -238,9 +240,9 @@ record MeasuredPrint(ParsedCommand given) {
     double skew = figures.skew().orElse(Angle.ZERO).degrees();
     if (Math.abs(skew) > PrintCauses.MOST_SKEW_DEG) {
       lines.add(
-          "with the job's own skew this printer would be %s deg out of square, more than %s. Was"
-                  .formatted(Numbers.fixed(skew, 2), Numbers.plain(PrintCauses.MOST_SKEW_DEG, 0))
-              + " this print made with the job as it is now?");
+          ("with the job's own skew this printer would be %s deg out of square, more than %s. Was"
+                  + " this print made with the job as it is now?")
+              .formatted(Numbers.fixed(skew, 2), Numbers.plain(PrintCauses.MOST_SKEW_DEG, 0)));
     }
     return lines;
   }
@@ -264,10 +266,11 @@ record MeasuredPrint(ParsedCommand given) {
     }
     List<String> notes = new ArrayList<>(proof.notes());
     notes.add(
-        "Drawn so, the corners of the sheets come within %s of the paper's edge, where printers"
-                .formatted(PrintCauses.length(edge.get(), proof.units()))
-            + " leave %s or more blank: make print.margin larger."
-                .formatted(PrintCauses.length(PRINTED_EDGE_MM, proof.units())));
+        ("Drawn so, the corners of the sheets come within %s of the paper's edge, where printers"
+                + " leave %s or more blank: make print.margin larger.")
+            .formatted(
+                Lengths.in(proof.units()).with(edge.get()),
+                Lengths.in(proof.units()).with(PRINTED_EDGE_MM)));
     return new PrintProof(proof.reading(), proof.units(), proof.old(), f, notes);
   }
 
@@ -281,9 +284,9 @@ record MeasuredPrint(ParsedCommand given) {
     List<String> own = PrintText.differsBySide(new String(bytes, StandardCharsets.UTF_8));
     if (!own.isEmpty()) {
       throw Refusal.wrongUse(
-          "%s: %s gives one side a printer of its own, and one print cannot stand for both. Take"
-                  .formatted(name, String.join(", ", own))
-              + " it out, or measure without --job and enter the figures by hand");
+          ("%s: %s gives one side a printer of its own, and one print cannot stand for both. Take"
+                  + " it out, or measure without --job and enter the figures by hand")
+              .formatted(name, String.join(", ", own)));
     }
     JobFile file = new JobFile(name, path, bytes, job);
     if (!LoadedJob.parse(file.text(), path).equals(job)) {

@@ -11,8 +11,13 @@ import dev.towerscribe.sheet.tower.RulerPage;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Why a print may read as it does. The likely causes are common practice, with no source. */
-final class PrintCauses {
+/**
+ * Why a print may read as it does. The likely causes are common practice, with no source.
+ *
+ * @param r what was read of it
+ * @param units the unit that it was read in
+ */
+record PrintCauses(PrintReading r, LengthUnit units) {
   /** Common practice, no source: office printers leave 4 to 6 mm of the edge blank. */
   private static final double MARGIN_MM = 10.0;
 
@@ -26,8 +31,6 @@ final class PrintCauses {
 
   private static final double CM_PER_MM = 0.1;
 
-  private PrintCauses() {}
-
   /** How a page that belongs to no job is printed. */
   static Print usual(Paper paper) {
     return new Print(paper, MARGIN_MM, 1.0, 1.0);
@@ -40,41 +43,40 @@ final class PrintCauses {
   }
 
   /** Why no printer prints so; empty if one may. */
-  static List<String> of(PrintReading r, LengthUnit units) {
-    List<String> lines = ofBars(r, units);
+  List<String> all() {
+    List<String> lines = ofBars();
     if (Math.abs(r.skew().orElse(Angle.ZERO).degrees()) > MOST_SKEW_DEG) {
-      lines.add(ofSkew(r, units));
+      lines.add(ofSkew());
     }
     return lines;
   }
 
   /** A line for each bar that is further off than a printer can be. */
-  private static List<String> ofBars(PrintReading r, LengthUnit units) {
+  private List<String> ofBars() {
     List<String> lines = new ArrayList<>();
     if (isOff(r.across())) {
-      lines.add(bar("across", r.acrossMm(), r.barAcrossMm(), r, units));
+      lines.add(bar("across", r.acrossMm(), r.barAcrossMm()));
     }
     if (isOff(r.along())) {
-      lines.add(bar("along", r.alongMm(), r.barAlongMm(), r, units));
+      lines.add(bar("along", r.alongMm(), r.barAlongMm()));
     }
     return lines;
   }
 
-  private static String bar(
-      String which, double readMm, double barMm, PrintReading r, LengthUnit units) {
+  private String bar(String which, double readMm, double barMm) {
     double ratio = readMm / barMm;
     return "%s: %s on a bar of %s is %s %% %s, and more than %s %% is no printer's own doing. %s"
         .formatted(
             which,
-            length(readMm, units),
-            length(barMm, units),
+            length(readMm),
+            length(barMm),
             Numbers.plain(100 * Math.abs(ratio - 1), 1),
             ratio < 1 ? "short" : "long",
             Numbers.plain(100 * RulerPage.REFUSED_PAST, 0),
-            cause(readMm, ratio, r, units));
+            cause(readMm, ratio));
   }
 
-  private static String cause(double readMm, double ratio, PrintReading r, LengthUnit units) {
+  private String cause(double readMm, double ratio) {
     double inch = LengthUnit.INCH.toMm(1);
     if (isLike(ratio, 1 / inch)) {
       return "Read in inches? Give it in mm"
@@ -116,34 +118,34 @@ final class PrintCauses {
   }
 
   /** Why no print can have these three lengths. */
-  static List<String> ofTriangle(PrintReading r, LengthUnit units) {
-    List<String> lines = ofBars(r, units);
+  List<String> ofTriangle() {
+    List<String> lines = ofBars();
     lines.add(
         ("far ends: %s cannot be: with bars of %s and %s it lies between %s and %s. Measure from"
                 + " cross to cross; commas between the readings, a point for decimals")
             .formatted(
-                length(r.farEndsMm().orElseThrow(), units),
-                length(r.acrossMm(), units),
-                length(r.alongMm(), units),
-                length(Math.abs(r.acrossMm() - r.alongMm()), units),
-                length(r.acrossMm() + r.alongMm(), units)));
+                length(r.farEndsMm().orElseThrow()),
+                length(r.acrossMm()),
+                length(r.alongMm()),
+                length(Math.abs(r.acrossMm() - r.alongMm())),
+                length(r.acrossMm() + r.alongMm())));
     return lines;
   }
 
   /** Why a print may lean further than a printer can. */
-  private static String ofSkew(PrintReading r, LengthUnit units) {
+  private String ofSkew() {
     return ("far ends: %s makes the print %s deg out of square, and more than %s is never the"
             + " printer alone. If square, it would read %s: measure again from cross to cross,"
             + " not from the bars' shared corner")
         .formatted(
-            length(r.farEndsMm().orElseThrow(), units),
+            length(r.farEndsMm().orElseThrow()),
             Lengths.degrees(r.skew().orElseThrow()),
             Numbers.plain(MOST_SKEW_DEG, 0),
-            length(Math.hypot(r.acrossMm(), r.alongMm()), units));
+            length(Math.hypot(r.acrossMm(), r.alongMm())));
   }
 
   /** What is believable but should be looked at. */
-  static List<String> notes(PrintReading r, LengthUnit units) {
+  List<String> notes() {
     List<String> notes = new ArrayList<>();
     LengthUnit other = units == LengthUnit.MM ? LengthUnit.INCH : LengthUnit.MM;
     double theirs = RulerPage.Bars.ofSheets(other).acrossMm();
@@ -167,7 +169,7 @@ final class PrintCauses {
   }
 
   /** A length as calipers show it. */
-  static String length(double mm, LengthUnit units) {
+  private String length(double mm) {
     return Lengths.in(units).with(mm);
   }
 }

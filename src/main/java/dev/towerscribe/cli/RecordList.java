@@ -3,7 +3,6 @@ package dev.towerscribe.cli;
 import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.finding.Fault;
 import dev.towerscribe.finding.JobRejected;
-import dev.towerscribe.job.JobFiles;
 import dev.towerscribe.job.JobReader;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.record.Entry;
@@ -62,7 +61,7 @@ final class RecordList {
     String title = "";
     try {
       if (names.contains(name)) {
-        if (!hasRecord && JobFiles.isOfAnotherKind(ops.read(file))) {
+        if (!hasRecord && JobReader.isOfAnotherKind(ops.read(file))) {
           return;
         }
         Job job = new JobReader(Lettering::canWrite).read(file);

@@ -20,6 +20,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.IntPredicate;
+import java.util.stream.Stream;
 
 /**
  * Reads job files. Whatever a file holds, the answer is a job or every fault found in it.
@@ -100,6 +101,27 @@ public record JobReader(IntPredicate printable, Consumer<String> notes) {
     } catch (AccessDeniedException e) {
       throw new IOException("cannot read " + file + ": not allowed to", e);
     }
+  }
+
+  /**
+   * Whether a file is plainly something other than a job.
+   *
+   * @param bytes its content
+   * @return true if it can be parsed and has no table that jobs have; false for a file that cannot
+   *     be parsed, which may be a broken job
+   */
+  public static boolean isOfAnotherKind(byte[] bytes) {
+    Faults faults = new Faults();
+    // Every job has these two, for both sides or for each; no plate, survey, visit or readings
+    // file has them, nor have the tables that a survey makes for a job.
+    return TomlText.decode(bytes, "", faults)
+        .flatMap(text -> TomlText.parse(text, "", faults))
+        .filter(toml -> Stream.of("mount", "plate").noneMatch(key -> onAnySide(toml, key)))
+        .isPresent();
+  }
+
+  private static boolean onAnySide(TomlText toml, String key) {
+    return toml.has(key) || toml.has("left", key) || toml.has("right", key);
   }
 
   private Job job(byte[] bytes, PlateFiles.Source source) throws IOException, JobRejected {

@@ -84,13 +84,8 @@ public final class PrintText {
 
   private static String appended(String text, PrinterFigures figures) {
     String end = text.contains("\r\n") ? "\r\n" : "\n";
-    StringBuilder longer = new StringBuilder(text);
-    if (!text.isEmpty() && !text.endsWith("\n")) {
-      longer.append(end);
-    }
-    longer.append(end).append("[print]").append(end);
-    figures.lines().forEach(line -> longer.append(line).append(end));
-    return longer.toString();
+    String gap = text.isEmpty() || text.endsWith("\n") ? end : end + end;
+    return text + gap + "[print]" + end + String.join(end, figures.lines()) + end;
   }
 
   /**

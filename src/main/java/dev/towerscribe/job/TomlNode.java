@@ -1,6 +1,7 @@
 package dev.towerscribe.job;
 
 import java.math.BigDecimal;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -25,19 +26,15 @@ sealed interface TomlNode {
       return new Table(origin, Map.of());
     }
 
-    Table without(Iterable<String> keys) {
+    Table without(Collection<String> keys) {
       Map<String, TomlNode> rest = new LinkedHashMap<>(entries);
-      keys.forEach(rest::remove);
+      rest.keySet().removeAll(keys);
       return new Table(origin, rest);
     }
 
-    Table only(Iterable<String> keys) {
-      Map<String, TomlNode> some = new LinkedHashMap<>();
-      for (String key : keys) {
-        if (entries.containsKey(key)) {
-          some.put(key, entries.get(key));
-        }
-      }
+    Table only(Collection<String> keys) {
+      Map<String, TomlNode> some = new LinkedHashMap<>(entries);
+      some.keySet().retainAll(keys);
       return new Table(origin, some);
     }
 

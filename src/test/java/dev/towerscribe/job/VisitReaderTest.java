@@ -180,18 +180,18 @@ class VisitReaderTest {
   /** Tells jobs from what lies beside them. */
   @Test
   void otherFilesAreNoJobs() throws Exception {
-    assertThat(JobFiles.isOfAnotherKind(demo().getBytes(UTF_8))).isTrue();
+    assertThat(JobReader.isOfAnotherKind(demo().getBytes(UTF_8))).isTrue();
     for (String name : Templates.names()) {
-      assertThat(JobFiles.isOfAnotherKind(Templates.text(name).getBytes(UTF_8)))
+      assertThat(JobReader.isOfAnotherKind(Templates.text(name).getBytes(UTF_8)))
           .as(name)
           .isEqualTo(name.startsWith("plates/"));
     }
     for (String name : Templates.readings()) {
-      assertThat(JobFiles.isOfAnotherKind(Templates.text(name).getBytes(UTF_8))).as(name).isTrue();
+      assertThat(JobReader.isOfAnotherKind(Templates.text(name).getBytes(UTF_8))).as(name).isTrue();
     }
     // What a survey writes has a job's tables, but not those of the work.
-    assertThat(JobFiles.isOfAnotherKind("[tower]\nsheet = 1.4\n[strut]\n".getBytes(UTF_8)))
+    assertThat(JobReader.isOfAnotherKind("[tower]\nsheet = 1.4\n[strut]\n".getBytes(UTF_8)))
         .isTrue();
-    assertThat(JobFiles.isOfAnotherKind("= = =".getBytes(UTF_8))).isFalse();
+    assertThat(JobReader.isOfAnotherKind("= = =".getBytes(UTF_8))).isFalse();
   }
 }
