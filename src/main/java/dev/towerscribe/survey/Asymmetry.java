@@ -1,7 +1,9 @@
 package dev.towerscribe.survey;
 
 import dev.towerscribe.adjust.Adjustment;
+import dev.towerscribe.adjust.Covariance;
 import dev.towerscribe.adjust.Network;
+import dev.towerscribe.adjust.Row;
 import dev.towerscribe.finding.About;
 import dev.towerscribe.finding.Findings;
 import dev.towerscribe.finding.Severity;
@@ -64,13 +66,11 @@ final class Asymmetry {
     if (sides.size() < 2) {
       return;
     }
-    for (PointResult left : points) {
-      if (left.found() && left.point().side().equals(Optional.of(Side.LEFT))) {
+    List<PointResult> found = points.stream().filter(PointResult::found).toList();
+    for (PointResult left : found) {
+      if (left.point().side().equals(Optional.of(Side.LEFT))) {
         SurveyPoint twin = SurveyPoint.of(Side.RIGHT, left.point().name());
-        points.stream()
-            .filter(p -> p.point().equals(twin) && p.found())
-            .findFirst()
-            .ifPresent(right -> point(left, right));
+        found.stream().filter(p -> p.point().equals(twin)).forEach(right -> point(left, right));
       }
     }
     figure("tyre radius", false, TOWER_MM, SideResult::tyreRadius);
@@ -100,9 +100,23 @@ final class Asymmetry {
     int[] r = adjustment.net().unknownsOf(nodes.get(right.point()));
     double[] sd = new double[Network.AXES];
     for (int axis = 0; axis < Network.AXES; axis++) {
-      sd[axis] = widened * SideDifference.sd(adjustment.covariance(), l[axis], r[axis], axis == 1);
+      sd[axis] = widened * differenceSd(adjustment.covariance(), l[axis], r[axis], axis == 1);
     }
     place(left.point().name(), "", difference, sd, CAR, POINT_MM, Fineness.TAPE);
+  }
+
+  /**
+   * Standard deviation of right less left in one coordinate. Outward is -Y on the right, so there
+   * the two sides' errors add up in the difference.
+   *
+   * @param sure covariance of the car's points, vehicle axes
+   * @param left unknown of the left point's coordinate
+   * @param right unknown of the right point's
+   * @param outward whether it is the coordinate outward
+   * @return mm
+   */
+  static double differenceSd(Covariance sure, int left, int right, boolean outward) {
+    return sure.sd(new Row(new int[] {left, right}, new double[] {-1, outward ? -1 : 1}));
   }
 
   private List<TowerResult.Hole> holes(Side side) {
@@ -151,11 +165,11 @@ final class Asymmetry {
 
   private void figure(
       String name, boolean angle, double limit, Function<SideResult, Optional<Figure>> of) {
-    Optional<Figure> left = of.apply(sides.get(Side.LEFT));
-    Optional<Figure> right = of.apply(sides.get(Side.RIGHT));
-    if (left.isPresent() && right.isPresent()) {
-      compare(name, angle, limit, left.get(), right.get());
-    }
+    of.apply(sides.get(Side.LEFT))
+        .ifPresent(
+            left ->
+                of.apply(sides.get(Side.RIGHT))
+                    .ifPresent(right -> compare(name, angle, limit, left, right)));
   }
 
   private void compare(String name, boolean angle, double limit, Figure left, Figure right) {
@@ -170,13 +184,9 @@ final class Asymmetry {
         size > limit,
         "%s %s on the right than on the left%s"
             .formatted(
-                told(size, angle),
+                SingleFigures.told(findings, size, angle),
                 difference < 0 ? "less" : "more",
-                Lengths.likelyWithin(told(sd, angle))));
-  }
-
-  private String told(double value, boolean angle) {
-    return angle ? Lengths.degrees(value) + " deg" : findings.lengths().with(value);
+                Lengths.likelyWithin(SingleFigures.told(findings, sd, angle))));
   }
 
   private void judge(About about, boolean sure, boolean much, String words) {

@@ -6,7 +6,6 @@ import dev.towerscribe.adjust.Repeated;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.StrutPoint;
 import dev.towerscribe.survey.NamedNetwork.Label;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -29,7 +28,7 @@ final class CarNetwork {
     net = new NamedNetwork(NamedNetwork.CAR, ids);
     survey.stations().forEach(this::station);
     Set<SurveyPoint> named = new LinkedHashSet<>();
-    survey.sides().values().forEach(s -> named.addAll(points(s)));
+    survey.sides().values().forEach(s -> named.addAll(s.points()));
     for (Side side : survey.sides().keySet()) {
       for (StrutPoint standard : StrutPoint.values()) {
         SurveyPoint point = SurveyPoint.of(side, standard.word());
@@ -37,11 +36,9 @@ final class CarNetwork {
           point(point, side, Optional.of(standard));
         }
       }
-      for (SurveyPoint point : named) {
-        if (point.side().equals(Optional.of(side)) && !nodes.containsKey(point)) {
-          point(point, side, Optional.empty());
-        }
-      }
+      named.stream()
+          .filter(p -> p.side().equals(Optional.of(side)) && !nodes.containsKey(p))
+          .forEach(p -> point(p, side, Optional.empty()));
     }
     survey.sides().forEach(this::readings);
   }
@@ -60,14 +57,6 @@ final class CarNetwork {
     return nodes;
   }
 
-  private static List<SurveyPoint> points(SurveySide side) {
-    List<SurveyPoint> points = new ArrayList<>();
-    side.plots().forEach(p -> points.add(p.point()));
-    side.heights().forEach(h -> points.add(h.point()));
-    side.tapes().forEach(t -> points.addAll(List.of(t.from(), t.to())));
-    return points;
-  }
-
   private void station(Survey.Station s) {
     double[] at = s.at().map(p -> new double[] {p.x(), p.y(), p.z()}).orElse(new double[3]);
     boolean exact = s.at().isPresent() && s.uncertaintyMm().isEmpty();
@@ -83,13 +72,16 @@ final class CarNetwork {
     if (s.uncertaintyMm().isPresent()) {
       List<String> ways = List.of("forward", "left", "up");
       for (int axis = 0; axis < Network.AXES; axis++) {
+        String way = ways.get(axis);
         net.read(
-            "both",
-            List.of("station", s.name(), ways.get(axis)),
             Entry.Kind.STATION,
-            "the place of %s, %s".formatted(s.name(), ways.get(axis)),
+            "the place of %s, %s".formatted(s.name(), way),
             new Measure.Coordinate(node, axis, 1),
-            Repeated.once(at[axis], s.uncertaintyMm().get()));
+            Repeated.once(at[axis], s.uncertaintyMm().get()),
+            "both",
+            "station",
+            s.name(),
+            way);
       }
     }
   }
@@ -141,49 +133,33 @@ final class CarNetwork {
   }
 
   private void readings(Side side, SurveySide s) {
+    String on = side.word();
     for (SurveySide.Plot p : s.plots()) {
       int node = nodes.get(p.point());
       String name = name(p.point(), side);
+      String words = "the floor plot of %s, ".formatted(name);
+      Measure along = new Measure.Coordinate(node, 0, 1);
+      Measure across = new Measure.Coordinate(node, 1, outward(side));
       net.read(
-          side.word(),
-          List.of("floor", name, "forward"),
-          Entry.Kind.FORWARD,
-          "the floor plot of %s, forward".formatted(name),
-          new Measure.Coordinate(node, 0, 1),
-          p.forward());
-      net.read(
-          side.word(),
-          List.of("floor", name, "out"),
-          Entry.Kind.OUT,
-          "the floor plot of %s, outward".formatted(name),
-          new Measure.Coordinate(node, 1, outward(side)),
-          p.out());
+          Entry.Kind.FORWARD, words + "forward", along, p.forward(), on, "floor", name, "forward");
+      net.read(Entry.Kind.OUT, words + "outward", across, p.out(), on, "floor", name, "out");
     }
     for (SurveySide.Height h : s.heights()) {
       String name = name(h.point(), side);
-      net.read(
-          side.word(),
-          List.of("height", name),
-          Entry.Kind.HEIGHT,
-          "the height of " + name,
-          new Measure.Coordinate(nodes.get(h.point()), 2, 1),
-          h.up());
+      Measure height = new Measure.Coordinate(nodes.get(h.point()), 2, 1);
+      net.read(Entry.Kind.HEIGHT, "the height of " + name, height, h.up(), on, "height", name);
     }
     for (SurveySide.Tape t : s.tapes()) {
       String from = name(t.from(), side);
       String to = name(t.to(), side);
-      net.read(
-          side.word(),
-          List.of("tape", from, to),
-          Entry.Kind.TAPE,
-          "the tape from %s to %s".formatted(from, to),
-          new Measure.Distance(nodes.get(t.from()), nodes.get(t.to())),
-          t.length());
+      String words = "the tape from %s to %s".formatted(from, to);
+      Measure distance = new Measure.Distance(nodes.get(t.from()), nodes.get(t.to()));
+      net.read(Entry.Kind.TAPE, words, distance, t.length(), on, "tape", from, to);
     }
   }
 
   /** A point's name as spoken on a side. */
   private static String name(SurveyPoint point, Side side) {
-    return point.side().isEmpty() || point.side().get() == side ? point.name() : point.words();
+    return point.side().orElse(side) == side ? point.name() : point.words();
   }
 }

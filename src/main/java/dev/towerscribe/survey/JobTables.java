@@ -6,11 +6,15 @@ import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.StrutPoint;
 import dev.towerscribe.quantity.Lengths;
-import java.util.ArrayList;
+import dev.towerscribe.quantity.Worded;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * A survey's result as tables of a job file, to be pasted in place of its own: those of the first
@@ -46,23 +50,20 @@ public final class JobTables {
     comment("From the survey: " + result.survey().title());
     result.survey().date().ifPresent(d -> comment("of " + d));
     comment(
-        "These tables take the place of [tower] and [strut] of a job file in "
-            + (lengths.metric() ? "mm" : "inches")
-            + ",");
+        "These tables take the place of [tower] and [strut] of a job file in %s,"
+            .formatted(lengths.metric() ? "mm" : "inches"));
     comment(
         "[[tower.landmark]] and plus_minus among them. Leave what is not surveyed as it is there:");
     comment(
         "bolting_face, wall, keep-outs and brackets; ride, bump, droop, steer and knuckle_bolt.");
     comment("Behind each figure: one standard deviation, from the uncertainty of the readings.");
-    for (Finding f : accepted) {
-      comment("ACCEPTED " + f.id() + ": " + f.say());
-    }
+    accepted.forEach(f -> comment("ACCEPTED %s: %s".formatted(f.id(), f.say())));
     List<Side> sides = List.copyOf(result.sides().keySet());
     Side first = sides.get(0);
     Map<String, Line> tower = tower(first);
     Map<String, Line> strut = strut(first);
     Map<String, Line> uncertainties = uncertainties(first);
-    table("tower", tower, Map.of(), towerKeys());
+    table("tower", tower, Map.of(), List.of("sheet", "opening", "mark", "landmark"));
     table("strut", strut, Map.of(), strutKeys());
     table("strut.plus_minus", uncertainties, Map.of(), List.of());
     for (Side other : sides.subList(1, sides.size())) {
@@ -79,28 +80,16 @@ public final class JobTables {
     List<String> taken = base.keySet().stream().filter(k -> !own.containsKey(k)).toList();
     if (!taken.isEmpty()) {
       comment(
-          "not surveyed on the "
-              + other.word()
-              + ", so there as on the "
-              + first.word()
-              + ": "
-              + Listed.and(taken));
+          "not surveyed on the %s, so there as on the %s: %s"
+              .formatted(other.word(), first.word(), Listed.and(taken)));
     }
-  }
-
-  private static List<String> towerKeys() {
-    return List.of("sheet", "opening", "mark", "landmark");
   }
 
   private static List<String> strutKeys() {
-    List<String> keys = new ArrayList<>();
-    for (StrutPoint p : StrutPoint.values()) {
-      if (p.isNeeded()) {
-        keys.add(p.word());
-      }
-    }
-    keys.addAll(List.of("tyre_radius", "camber"));
-    return keys;
+    return Stream.concat(
+            Stream.of(StrutPoint.values()).filter(StrutPoint::isNeeded).map(StrutPoint::word),
+            Stream.of("tyre_radius", "camber"))
+        .toList();
   }
 
   private void comment(String words) {
@@ -111,11 +100,9 @@ public final class JobTables {
   private void table(
       String name, Map<String, Line> lines, Map<String, Line> base, List<String> needed) {
     Map<String, Line> own = new LinkedHashMap<>(lines);
-    own.entrySet()
-        .removeIf(
-            e ->
-                base.containsKey(e.getKey())
-                    && base.get(e.getKey()).value().equals(e.getValue().value()));
+    base.forEach(
+        (key, line) ->
+            own.computeIfPresent(key, (k, l) -> l.value().equals(line.value()) ? null : l));
     if (own.isEmpty()) {
       if (base.isEmpty() && !needed.isEmpty()) {
         text.append('\n');
@@ -131,11 +118,8 @@ public final class JobTables {
     }
     own.forEach(
         (key, line) -> {
-          text.append(key).append(" = ").append(line.value());
-          if (!line.comment().isEmpty()) {
-            text.append("  # ").append(line.comment());
-          }
-          text.append('\n');
+          String behind = line.comment().isEmpty() ? "" : "  # " + line.comment();
+          text.append("%s = %s%s\n".formatted(key, line.value(), behind));
         });
   }
 
@@ -143,63 +127,48 @@ public final class JobTables {
 
   private Map<String, Line> tower(Side side) {
     Map<String, Line> lines = new LinkedHashMap<>();
-    Optional<TowerResult> tower = result.sides().get(side).tower();
-    if (tower.isEmpty()) {
-      return lines;
-    }
-    TowerResult t = tower.get();
-    t.sheet().ifPresent(f -> lines.put("sheet", new Line(fine(f.value()), plusMinus(f))));
+    result.sides().get(side).tower().ifPresent(t -> tower(lines, t));
+    return lines;
+  }
+
+  private void tower(Map<String, Line> lines, TowerResult t) {
+    t.sheet().ifPresent(f -> lines.put("sheet", length(f)));
     t.opening().ifPresent(f -> lines.put("opening", diameter(f)));
     t.mark().ifPresent(f -> lines.put("mark", diameter(f)));
-    both(lines, "lean", "inboard", t.leanInboard(), "rearward", t.leanRearward(), true);
-    both(lines, "crown", "across", t.crownAcross(), "rise", t.crownRise(), false);
-    t.pivotHeight()
-        .ifPresent(f -> lines.put("pivot_height", new Line(fine(f.value()), plusMinus(f))));
-    List<String> holes = new ArrayList<>();
-    for (TowerResult.Hole h : t.landmarks()) {
-      if (h.found()) {
-        holes.add(
-            "  { name = "
-                + quoted(h.name())
-                + ", at = "
-                + place(h.at())
-                + ", diameter = "
-                + fine(h.diameter().value())
-                + " },  # +/- "
-                + fine(h.sd().x())
-                + " fore, "
-                + fine(h.sd().y())
-                + " in, diameter "
-                + fine(h.diameter().sd()));
-      }
-    }
-    String uncertainty =
+    both(lines, "lean", Lengths::degrees, "inboard", t.leanInboard(), "rearward", t.leanRearward());
+    both(lines, "crown", this::fine, "across", t.crownAcross(), "rise", t.crownRise());
+    t.pivotHeight().ifPresent(f -> lines.put("pivot_height", length(f)));
+    String together =
         t.datum()
             .map(
                 d ->
-                    "together: landmark = "
-                        + fine(d.landmarkSdMm())
-                        + ", line = "
-                        + degrees(d.turnSd())
-                        + ", centre = "
-                        + fine(d.shiftSdMm())
-                        + " in [uncertainty] of the readings of the drilled holes")
+                    ("together: landmark = %s, line = %s, centre = %s in [uncertainty] of the"
+                            + " readings of the drilled holes")
+                        .formatted(
+                            fine(d.landmarkSdMm()), degrees(d.turnSd()), fine(d.shiftSdMm())))
             .orElse("");
-    list(lines, "landmark", holes, uncertainty);
-    List<String> edges = new ArrayList<>();
-    for (TowerResult.Line l : t.lines()) {
-      edges.add(
-          "  { name = "
-              + quoted(l.name())
-              + ", from = "
-              + place(l.from())
-              + ", to = "
-              + place(l.to())
-              + " },  # +/- "
-              + fine(l.sd()));
-    }
-    list(lines, "straightedge", edges, "");
-    return lines;
+    list(
+        lines,
+        "landmark",
+        t.landmarks().stream().filter(TowerResult.Hole::found).map(this::landmark).toList(),
+        together);
+    list(lines, "straightedge", t.lines().stream().map(this::edge).toList(), "");
+  }
+
+  private String landmark(TowerResult.Hole h) {
+    return "  { name = %s, at = %s, diameter = %s },  # +/- %s fore, %s in, diameter %s"
+        .formatted(
+            quoted(h.name()),
+            place(h.at()),
+            fine(h.diameter().value()),
+            fine(h.sd().x()),
+            fine(h.sd().y()),
+            fine(h.diameter().sd()));
+  }
+
+  private String edge(TowerResult.Line l) {
+    return "  { name = %s, from = %s, to = %s },  # +/- %s"
+        .formatted(quoted(l.name()), place(l.from()), place(l.to()), fine(l.sd()));
   }
 
   private static void list(
@@ -209,57 +178,60 @@ public final class JobTables {
     }
   }
 
+  private Line length(Figure f) {
+    return new Line(fine(f.value()), plusMinus(f));
+  }
+
   private Line diameter(Figure f) {
     return new Line("{ diameter = " + fine(f.value()) + " }", plusMinus(f));
   }
 
-  private void both(
+  /** A table of two figures, of which either may lack. */
+  private static void both(
       Map<String, Line> lines,
       String key,
+      DoubleFunction<String> told,
       String first,
       Optional<Figure> one,
       String second,
-      Optional<Figure> two,
-      boolean angles) {
-    List<String> values = new ArrayList<>();
-    List<String> uncertainties = new ArrayList<>();
-    one.ifPresent(f -> add(first, f, angles, values, uncertainties));
-    two.ifPresent(f -> add(second, f, angles, values, uncertainties));
-    if (!values.isEmpty()) {
-      lines.put(
-          key,
-          new Line(
-              "{ " + String.join(", ", values) + " }", "+/- " + String.join(", ", uncertainties)));
+      Optional<Figure> two) {
+    Map<String, Figure> figures = new LinkedHashMap<>();
+    one.ifPresent(f -> figures.put(first, f));
+    two.ifPresent(f -> figures.put(second, f));
+    if (!figures.isEmpty()) {
+      String values =
+          figures.entrySet().stream()
+              .map(e -> e.getKey() + " = " + told.apply(e.getValue().value()))
+              .collect(Collectors.joining(", ", "{ ", " }"));
+      String sds =
+          figures.values().stream()
+              .map(f -> told.apply(f.sd()))
+              .collect(Collectors.joining(", ", "+/- ", ""));
+      lines.put(key, new Line(values, sds));
     }
-  }
-
-  private void add(
-      String key, Figure f, boolean angle, List<String> values, List<String> uncertainties) {
-    values.add(key + " = " + (angle ? degrees(f.value()) : fine(f.value())));
-    uncertainties.add(angle ? degrees(f.sd()) : fine(f.sd()));
   }
 
   // The strut.
 
   private Map<String, Line> strut(Side side) {
     Map<String, Line> lines = new LinkedHashMap<>();
-    for (StrutPoint p : StrutPoint.values()) {
-      Optional<PointResult> r = found(side, p);
-      if (r.isEmpty()) {
-        continue;
-      }
-      Vec3 at = r.get().at();
-      String place = "[" + coarse(at.x()) + ", " + coarse(at.y()) + ", " + coarse(at.z()) + "]";
-      if (p.isNeeded()) {
-        lines.put(p.word(), new Line(place, ""));
-      } else {
-        // Its range is not surveyed, and without one the key would be at fault.
-        lines.put("# knuckle_bolt", new Line("{ pivot = " + place + ", from = , to = }", ""));
-      }
-    }
+    found(side)
+        .forEach(
+            (p, r) -> {
+              Vec3 at = r.at();
+              String place =
+                  "[%s, %s, %s]".formatted(coarse(at.x()), coarse(at.y()), coarse(at.z()));
+              if (p.isNeeded()) {
+                lines.put(p.word(), new Line(place, ""));
+              } else {
+                // Its range is not surveyed, and without one the key would be at fault.
+                String bolt = "{ pivot = %s, from = , to = }".formatted(place);
+                lines.put("# knuckle_bolt", new Line(bolt, ""));
+              }
+            });
     SideResult s = result.sides().get(side);
-    s.tyreRadius()
-        .ifPresent(f -> lines.put("tyre_radius", new Line(coarse(f.value()), plusMinus(f))));
+    Optional<Figure> radius = s.tyreRadius();
+    radius.ifPresent(f -> lines.put("tyre_radius", new Line(coarse(f.value()), plusMinus(f))));
     s.camber().ifPresent(f -> lines.put("camber", angle(f)));
     s.toe().ifPresent(f -> lines.put("toe", angle(f)));
     return lines;
@@ -269,29 +241,30 @@ public final class JobTables {
     return new Line(degrees(f.value()), "+/- " + degrees(f.sd()));
   }
 
-  private Optional<PointResult> found(Side side, StrutPoint p) {
-    return result.points().stream()
-        .filter(r -> r.found() && r.point().equals(SurveyPoint.of(side, p.word())))
-        .findFirst();
+  /** The points of the strut that the readings fix. */
+  private Map<StrutPoint, PointResult> found(Side side) {
+    Map<StrutPoint, PointResult> found = new EnumMap<>(StrutPoint.class);
+    for (PointResult r : result.points()) {
+      if (r.found() && r.point().side().equals(Optional.of(side))) {
+        Worded.find(StrutPoint.values(), r.point().name()).ifPresent(p -> found.put(p, r));
+      }
+    }
+    return found;
   }
 
   private Map<String, Line> uncertainties(Side side) {
     Map<String, Line> lines = new LinkedHashMap<>();
-    for (StrutPoint p : StrutPoint.values()) {
-      Optional<PointResult> r = p.isNeeded() ? found(side, p) : Optional.empty();
-      r.ifPresent(
-          found -> {
-            Vec3 sd = found.spread().sd();
-            lines.put(
-                p.word(),
-                new Line("[" + fine(sd.x()) + ", " + fine(sd.y()) + ", " + fine(sd.z()) + "]", ""));
-          });
-    }
-    result
-        .sides()
-        .get(side)
-        .camber()
-        .ifPresent(f -> lines.put("camber", new Line(degrees(f.sd()), "")));
+    found(side)
+        .forEach(
+            (p, r) -> {
+              if (p.isNeeded()) {
+                Vec3 sd = r.spread().sd();
+                String sds = "[%s, %s, %s]".formatted(fine(sd.x()), fine(sd.y()), fine(sd.z()));
+                lines.put(p.word(), new Line(sds, ""));
+              }
+            });
+    Optional<Figure> camber = result.sides().get(side).camber();
+    camber.ifPresent(f -> lines.put("camber", new Line(degrees(f.sd()), "")));
     return lines;
   }
 

@@ -62,21 +62,22 @@ final class NamedNetwork {
   /**
    * Adds what was read of one thing.
    *
-   * @param side "left", "right" or "both"
-   * @param thing the rest of its id, part by part
    * @param kind what was read with what
    * @param words what it is
    * @param measure what it is of
    * @param reading the figures
+   * @param side "left", "right" or "both"
+   * @param thing the rest of its id, part by part
    */
   void read(
-      String side,
-      List<String> thing,
       Entry.Kind kind,
       String words,
       Measure measure,
-      Repeated reading) {
-    String plain = side + "." + thing.stream().map(Findings::slug).collect(Collectors.joining("-"));
+      Repeated reading,
+      String side,
+      String... thing) {
+    String plain =
+        side + "." + Stream.of(thing).map(Findings::slug).collect(Collectors.joining("-"));
     String id =
         Stream.iterate(1, n -> n + 1)
             .map(n -> n == 1 ? plain : plain + "-" + n)

@@ -57,15 +57,16 @@ final class SingleFigures {
               .formatted(
                   r.count(),
                   name,
-                  told(r.spread(), angle),
-                  told(r.sd(), angle),
+                  told(findings, r.spread(), angle),
+                  told(findings, r.sd(), angle),
                   hint,
-                  told(taken.sd(), angle)));
+                  told(findings, taken.sd(), angle)));
     }
     return new Figure(taken.mean(), taken.meanSd());
   }
 
-  private String told(double value, boolean angle) {
+  /** A length in the findings' unit, or an angle, with its unit. */
+  static String told(Findings findings, double value, boolean angle) {
     return angle ? Lengths.degrees(value) + " deg" : findings.lengths().with(value);
   }
 }

@@ -5,7 +5,6 @@ import dev.towerscribe.model.Side;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Require;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
@@ -35,19 +34,9 @@ public record Survey(
     if (sides.isEmpty()) {
       throw new IllegalArgumentException("a survey has at least one side");
     }
-    List<SurveyPoint> named = new ArrayList<>();
-    for (SurveySide side : sides.values()) {
-      side.plots().forEach(p -> named.add(p.point()));
-      side.heights().forEach(h -> named.add(h.point()));
-      side.tapes().forEach(t -> named.addAll(List.of(t.from(), t.to())));
-    }
     List<String> names = stations.stream().map(Station::name).toList();
-    for (SurveyPoint point : named) {
-      boolean known =
-          point.side().isPresent()
-              ? sides.containsKey(point.side().get())
-              : names.contains(point.name());
-      if (!known) {
+    for (SurveyPoint point : sides.values().stream().flatMap(s -> s.points().stream()).toList()) {
+      if (!point.side().map(sides::containsKey).orElse(names.contains(point.name()))) {
         throw new IllegalArgumentException("a reading of " + point.words() + ", which is unknown");
       }
     }

@@ -1,7 +1,6 @@
 package dev.towerscribe.survey;
 
 import dev.towerscribe.finding.Finding;
-import dev.towerscribe.finding.Severity;
 import dev.towerscribe.model.Side;
 import java.util.Collections;
 import java.util.EnumMap;
@@ -40,6 +39,6 @@ public record SurveyResult(
    * @return in the order of the findings
    */
   public List<Finding> stops() {
-    return findings.stream().filter(f -> f.severity() == Severity.STOP).toList();
+    return findings.stream().filter(Finding::isStop).toList();
   }
 }

@@ -1,6 +1,7 @@
 package dev.towerscribe.survey;
 
 import dev.towerscribe.adjust.Repeated;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -33,6 +34,15 @@ public record SurveySide(
     Objects.requireNonNull(camber);
     Objects.requireNonNull(toe);
     Objects.requireNonNull(tower);
+  }
+
+  /** What was read, in the order of its readings; a point as often as it was read. */
+  List<SurveyPoint> points() {
+    List<SurveyPoint> points = new ArrayList<>();
+    plots.forEach(p -> points.add(p.point()));
+    heights.forEach(h -> points.add(h.point()));
+    tapes.forEach(t -> points.addAll(List.of(t.from(), t.to())));
+    return points;
   }
 
   /**

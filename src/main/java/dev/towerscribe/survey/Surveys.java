@@ -157,16 +157,12 @@ public final class Surveys {
               .map(ReadingResult::words)
               .toList();
       if (!names.isEmpty()) {
+        String source = "redundancy below " + Adjustment.UNCHECKED;
         findings.add(
             side,
             "unchecked",
             Severity.CAUTION,
-            new About(
-                side + " readings",
-                names.size(),
-                0,
-                "",
-                "redundancy below " + Adjustment.UNCHECKED),
+            new About(side + " readings", names.size(), 0, "", source),
             ("no other reading checks %s: a slip there would go straight into the result. Take one"
                     + " more reading of each point they fix.")
                 .formatted(Listed.and(names)));
@@ -175,36 +171,28 @@ public final class Surveys {
   }
 
   private void missing(Side side, List<PointResult> points, SideResult result) {
+    List<SurveyPoint> surveyed = points.stream().map(PointResult::point).toList();
     List<String> strut = new ArrayList<>();
     for (StrutPoint p : StrutPoint.values()) {
-      boolean surveyed =
-          points.stream().anyMatch(r -> r.point().equals(SurveyPoint.of(side, p.word())));
-      if (p.isNeeded() && !surveyed) {
-        strut.add(p.word());
-      }
+      boolean lacks = p.isNeeded() && !surveyed.contains(SurveyPoint.of(side, p.word()));
+      addIf(lacks, strut, p.word());
     }
-    if (result.tyreRadius().isEmpty()) {
-      strut.add("tyre_radius");
-    }
-    if (result.camber().isEmpty()) {
-      strut.add("camber");
-    }
+    addIf(result.tyreRadius().isEmpty(), strut, "tyre_radius");
+    addIf(result.camber().isEmpty(), strut, "camber");
     tell(side, "strut", strut);
     List<String> tower = new ArrayList<>();
     Optional<TowerResult> t = result.tower();
-    if (t.flatMap(TowerResult::sheet).isEmpty()) {
-      tower.add("sheet");
-    }
-    if (t.flatMap(TowerResult::opening).isEmpty()) {
-      tower.add("opening");
-    }
-    if (t.flatMap(TowerResult::mark).isEmpty()) {
-      tower.add("mark");
-    }
-    if (t.map(TowerResult::landmarks).orElse(List.of()).isEmpty()) {
-      tower.add("landmark");
-    }
+    addIf(t.flatMap(TowerResult::sheet).isEmpty(), tower, "sheet");
+    addIf(t.flatMap(TowerResult::opening).isEmpty(), tower, "opening");
+    addIf(t.flatMap(TowerResult::mark).isEmpty(), tower, "mark");
+    addIf(t.filter(some -> !some.landmarks().isEmpty()).isEmpty(), tower, "landmark");
     tell(side, "tower", tower);
+  }
+
+  private static void addIf(boolean lacks, List<String> keys, String key) {
+    if (lacks) {
+      keys.add(key);
+    }
   }
 
   private void tell(Side side, String table, List<String> keys) {

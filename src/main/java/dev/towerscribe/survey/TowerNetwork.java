@@ -7,7 +7,6 @@ import dev.towerscribe.adjust.Repeated;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.survey.NamedNetwork.Label;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
@@ -49,47 +48,30 @@ final class TowerNetwork {
   }
 
   private void size(String name, String words, Repeated diameter) {
-    sizes.put(name, net.net().size());
-    net.read(
-        side,
-        List.of("diameter", name),
-        Entry.Kind.DIAMETER,
-        words,
-        new Measure.Size(sizes.get(name)),
-        diameter);
+    Measure.Size size = new Measure.Size(net.net().size());
+    sizes.put(name, size.size());
+    net.read(Entry.Kind.DIAMETER, words, size, diameter, side, "diameter", name);
   }
 
   private void place(String name, SurveyTower.Place at) {
     String words = "the place by rule of %s, ".formatted(name);
-    net.read(
-        side,
-        List.of("place", name, "fore"),
-        Entry.Kind.FORE,
-        words + "fore",
-        new Measure.Coordinate(nodes.get(name), 0, 1),
-        at.fore());
-    net.read(
-        side,
-        List.of("place", name, "in"),
-        Entry.Kind.IN,
-        words + "in",
-        new Measure.Coordinate(nodes.get(name), 1, 1),
-        at.in());
+    Measure fore = new Measure.Coordinate(nodes.get(name), 0, 1);
+    Measure in = new Measure.Coordinate(nodes.get(name), 1, 1);
+    net.read(Entry.Kind.FORE, words + "fore", fore, at.fore(), side, "place", name, "fore");
+    net.read(Entry.Kind.IN, words + "in", in, at.in(), side, "place", name, "in");
   }
 
   private void span(SurveyTower.Span span) {
     int from = nodes.get(span.from());
     int to = nodes.get(span.to());
-    net.read(
-        side,
-        List.of("span", span.from(), span.to(), span.edges().word()),
-        Entry.Kind.SPAN,
-        "the span from %s to %s, %s".formatted(span.from(), span.to(), span.edges().word()),
-        span.edges() == Edges.CENTRES
+    Edges edges = span.edges();
+    String words = "the span from %s to %s, %s".formatted(span.from(), span.to(), edges.word());
+    Measure distance =
+        edges == Edges.CENTRES
             ? new Measure.Distance(from, to)
-            : new Measure.Distance(
-                from, to, span.edges(), sizes.get(span.from()), sizes.get(span.to())),
-        span.length());
+            : new Measure.Distance(from, to, edges, sizes.get(span.from()), sizes.get(span.to()));
+    String[] id = {"span", span.from(), span.to(), edges.word()};
+    net.read(Entry.Kind.SPAN, words, distance, span.length(), side, id);
   }
 
   private static boolean isOfStrutRod(SurveyTower.Span span) {

@@ -195,8 +195,7 @@ class FiguresOfReadingsTest {
   }
 
   private void read(Entry.Kind kind, Measure measure, double sd, Double... values) {
-    named.read(
-        "both", List.of("reading"), kind, "a reading", measure, new Repeated(List.of(values), sd));
+    named.read(kind, "a reading", measure, new Repeated(List.of(values), sd), "both", "reading");
   }
 
   private NetworkReview review() {

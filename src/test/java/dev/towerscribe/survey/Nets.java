@@ -34,12 +34,14 @@ final class Nets {
 
   void tape(int a, int b, double sd, Double... lengths) {
     named.read(
-        "both",
-        List.of("tape", "" + a, "" + b),
         Entry.Kind.TAPE,
         "tape",
         new Measure.Distance(a, b),
-        new Repeated(List.of(lengths), sd));
+        new Repeated(List.of(lengths), sd),
+        "both",
+        "tape",
+        "" + a,
+        "" + b);
   }
 
   Adjustment solve() {

@@ -39,10 +39,11 @@ class SideComparisonTest {
   @Test
   void signsOfADifference() {
     // Forward and up: 5 + 10 - 2 x 3 = 9. Outward the right side's sign turns: 5 + 10 + 6 = 21.
-    assertThat(SideDifference.sd(tied(), 0, 1, false)).isCloseTo(3, within(ROUNDING));
-    assertThat(SideDifference.sd(tied(), 0, 1, true)).isCloseTo(Math.sqrt(21), within(ROUNDING));
+    assertThat(Asymmetry.differenceSd(tied(), 0, 1, false)).isCloseTo(3, within(ROUNDING));
+    assertThat(Asymmetry.differenceSd(tied(), 0, 1, true))
+        .isCloseTo(Math.sqrt(21), within(ROUNDING));
     // Either side's own alone would be the root of 5 or of 10; a given one adds nothing.
-    assertThat(SideDifference.sd(tied(), 1, 0, false)).isCloseTo(3, within(ROUNDING));
+    assertThat(Asymmetry.differenceSd(tied(), 1, 0, false)).isCloseTo(3, within(ROUNDING));
   }
 
   private final Findings findings = new Findings("both", Lengths.in(LengthUnit.MM));
