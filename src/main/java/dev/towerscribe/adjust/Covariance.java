@@ -1,9 +1,11 @@
 package dev.towerscribe.adjust;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.EigenDecompositionSymmetric;
+import org.hipparchus.util.MathArrays;
 
 /**
  * Covariance of unknowns and of functions of them: (J'WJ)^-1 over the directions that the
@@ -79,13 +81,9 @@ public final class Covariance {
    * @return the product; the same directions stay open
    */
   public Covariance times(double factor) {
-    double[][] product = matrix();
-    for (double[] row : product) {
-      for (int i = 0; i < row.length; i++) {
-        row[i] *= factor;
-      }
-    }
-    return new Covariance(product, open);
+    return new Covariance(
+        Arrays.stream(matrix).map(row -> MathArrays.scale(factor, row)).toArray(double[][]::new),
+        open);
   }
 
   /**
@@ -95,13 +93,9 @@ public final class Covariance {
    * @return variances and covariances of these
    */
   public double[][] of(int... unknowns) {
-    double[][] some = new double[unknowns.length][unknowns.length];
-    for (int i = 0; i < unknowns.length; i++) {
-      for (int j = 0; j < unknowns.length; j++) {
-        some[i][j] = matrix[unknowns[i]][unknowns[j]];
-      }
-    }
-    return some;
+    return Arrays.stream(unknowns)
+        .mapToObj(i -> Arrays.stream(unknowns).mapToDouble(j -> matrix[i][j]).toArray())
+        .toArray(double[][]::new);
   }
 
   /**
@@ -110,11 +104,7 @@ public final class Covariance {
    * @return a copy
    */
   public double[][] matrix() {
-    double[][] copy = new double[matrix.length][];
-    for (int i = 0; i < copy.length; i++) {
-      copy[i] = matrix[i].clone();
-    }
-    return copy;
+    return Arrays.stream(matrix).map(double[]::clone).toArray(double[][]::new);
   }
 
   /**

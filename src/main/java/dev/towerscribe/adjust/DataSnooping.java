@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.stream.IntStream;
 import org.hipparchus.special.Erf;
 
 /**
@@ -277,10 +278,7 @@ public final class DataSnooping {
             .limit(MOST_TRIED)
             .toList();
     double[] misfit = worst.stream().mapToDouble(s -> misfitWithout(a, s)).toArray();
-    int best = 0;
-    for (int i = 0; i < misfit.length; i++) {
-      best = misfit[i] < misfit[best] ? i : best;
-    }
+    int best = IntStream.range(0, misfit.length).reduce(0, (i, k) -> misfit[k] < misfit[i] ? k : i);
     List<Observation> rivals = new ArrayList<>();
     Suspect chosen = worst.get(best);
     for (int i = 0; i < misfit.length; i++) {

@@ -6,6 +6,8 @@ import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.CholeskyDecomposition;
 import org.hipparchus.linear.DecompositionSolver;
+import org.hipparchus.linear.RealVector;
+import org.hipparchus.util.MathArrays;
 
 /**
  * Gauss-Newton for weighted least squares, damped (Levenberg, Marquardt) as long as a full step
@@ -79,18 +81,20 @@ public final class GaussNewton {
         moved(model, start.clone())
             .orElseThrow(() -> new IllegalArgumentException("no equations at the start"));
     double damping = FIRST_DAMPING;
-    int small = 0;
+    int smallSteps = 0;
     for (int step = 0; step < MOST_STEPS && damping < MOST_DAMPING; step++) {
       Solution from = here;
-      Optional<double[]> by = step(from.equations(), damping);
-      Optional<Solution> there = by.flatMap(b -> moved(model, sum(from.x(), b)));
-      boolean unproven =
-          by.filter(b -> dot(b, from.equations().right()) < smallGain(from)).isPresent();
+      RealVector right = new ArrayRealVector(from.equations().right(), false);
+      Optional<RealVector> by = step(from.equations(), damping);
+      Optional<Solution> there =
+          by.flatMap(b -> moved(model, MathArrays.ebeAdd(from.x(), b.toArray())));
+      double small = SMALL_GAIN * Math.max(1, from.squares());
+      boolean unproven = by.filter(b -> b.dotProduct(right) < small).isPresent();
       if (there.filter(t -> unproven || t.squares() < from.squares()).isPresent()) {
         here = there.get();
         damping = Math.max(LEAST_DAMPING, damping / 10);
-        small += unproven ? 1 : 0;
-        if (small == SMALL_STEPS) {
+        smallSteps += unproven ? 1 : 0;
+        if (smallSteps == SMALL_STEPS) {
           break;
         }
       } else {
@@ -100,32 +104,12 @@ public final class GaussNewton {
     return here;
   }
 
-  private static double smallGain(Solution here) {
-    return SMALL_GAIN * Math.max(1, here.squares());
-  }
-
   private static Optional<Solution> moved(Model model, double[] x) {
     return model.at(x).map(equations -> new Solution(x, equations));
   }
 
-  private static double dot(double[] a, double[] b) {
-    double sum = 0;
-    for (int i = 0; i < a.length; i++) {
-      sum += a[i] * b[i];
-    }
-    return sum;
-  }
-
-  private static double[] sum(double[] a, double[] b) {
-    double[] sum = a.clone();
-    for (int i = 0; i < a.length; i++) {
-      sum[i] += b[i];
-    }
-    return sum;
-  }
-
   /** The damped step; empty where rounding leaves the matrix not positive definite. */
-  private static Optional<double[]> step(NormalEquations here, double damping) {
+  private static Optional<RealVector> step(NormalEquations here, double damping) {
     int n = here.right().length;
     double[][] damped = new double[n][];
     for (int i = 0; i < n; i++) {
@@ -137,7 +121,7 @@ public final class GaussNewton {
           new CholeskyDecomposition(
                   new Array2DRowRealMatrix(damped, false), NormalEquations.SYMMETRIC, 0)
               .getSolver();
-      return Optional.of(solver.solve(new ArrayRealVector(here.right(), false)).toArray());
+      return Optional.of(solver.solve(new ArrayRealVector(here.right(), false)));
     } catch (MathIllegalArgumentException e) {
       return Optional.empty();
     }

@@ -1,6 +1,7 @@
 package dev.towerscribe.adjust;
 
 import java.util.Arrays;
+import org.hipparchus.util.MathArrays;
 
 /** What a reading is of: a function of a network's unknowns, with its exact derivatives. */
 public sealed interface Measure {
@@ -67,7 +68,7 @@ public sealed interface Measure {
 
     @Override
     public double value(Network net, double[] x) {
-      return norm(difference(net, x)) + radiiAt(net, x);
+      return distance(net.place(x, from), net.place(x, to)) + radiiAt(net, x);
     }
 
     /**
@@ -104,15 +105,13 @@ public sealed interface Measure {
     }
 
     private double[] difference(Network net, double[] x) {
-      double[] a = net.place(x, from);
-      double[] b = net.place(x, to);
-      return new double[] {b[0] - a[0], b[1] - a[1], b[2] - a[2]};
+      return MathArrays.ebeSubtract(net.place(x, to), net.place(x, from));
     }
 
     @Override
     public Row row(Network net, double[] x) {
       double[] d = difference(net, x);
-      double length = norm(d);
+      double length = distance(net.place(x, from), net.place(x, to));
       if (length < COINCIDENT_MM) {
         // No direction is right; any lets the two come apart.
         d = new double[] {1, 0, 0};
@@ -161,16 +160,6 @@ public sealed interface Measure {
   }
 
   /**
-   * Length of a vector.
-   *
-   * @param d three components
-   * @return not negative
-   */
-  static double norm(double[] d) {
-    return Math.sqrt(d[0] * d[0] + d[1] * d[1] + d[2] * d[2]);
-  }
-
-  /**
    * Distance of two places.
    *
    * @param a three coordinates
@@ -178,6 +167,6 @@ public sealed interface Measure {
    * @return not negative
    */
   static double distance(double[] a, double[] b) {
-    return norm(new double[] {b[0] - a[0], b[1] - a[1], b[2] - a[2]});
+    return MathArrays.distance(a, b);
   }
 }

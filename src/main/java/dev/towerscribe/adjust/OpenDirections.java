@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.EigenDecompositionSymmetric;
 
@@ -77,7 +78,7 @@ public record OpenDirections(List<double[]> ways) {
       return "place";
     }
     boolean plane = ways.size() == 2;
-    double[] one = plane ? cross(ways.get(0), ways.get(1)) : ways.get(0);
+    double[] one = plane ? square(ways.get(0), ways.get(1)) : ways.get(0);
     int main = greatest(one);
     if (Math.abs(one[main]) <= NEAR_AXIS) {
       return (plane ? "place square to the line " : "place along the line ")
@@ -109,9 +110,7 @@ public record OpenDirections(List<double[]> ways) {
         .reduce(0, (a, b) -> Math.abs(d[b]) > Math.abs(d[a]) + SAME ? b : a);
   }
 
-  private static double[] cross(double[] a, double[] b) {
-    return new double[] {
-      a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]
-    };
+  private static double[] square(double[] a, double[] b) {
+    return new Vector3D(a).crossProduct(new Vector3D(b)).toArray();
   }
 }

@@ -1,5 +1,9 @@
 package dev.towerscribe.adjust;
 
+import java.util.Arrays;
+import org.hipparchus.linear.Array2DRowRealMatrix;
+import org.hipparchus.linear.RealMatrix;
+
 /** How errors of figures become errors of what is calculated from them, to first order. */
 public final class Propagation {
   private Propagation() {}
@@ -34,17 +38,10 @@ public final class Propagation {
    * @return A C A'
    */
   public static double[][] carried(double[][] a, double[][] covariance) {
-    double[][] out = new double[a.length][a.length];
-    for (int i = 0; i < a.length; i++) {
-      for (int j = 0; j < a.length; j++) {
-        for (int k = 0; k < covariance.length; k++) {
-          for (int l = 0; l < covariance.length; l++) {
-            out[i][j] += a[i][k] * covariance[k][l] * a[j][l];
-          }
-        }
-      }
-    }
-    return out;
+    RealMatrix by = new Array2DRowRealMatrix(a, false);
+    return by.multiply(new Array2DRowRealMatrix(covariance, false))
+        .multiplyTransposed(by)
+        .getData();
   }
 
   /**
@@ -78,11 +75,7 @@ public final class Propagation {
    * @throws IllegalArgumentException if it has not
    */
   public static void checkSize(double[][] covariance, int size) {
-    boolean square = covariance.length == size;
-    for (double[] row : covariance) {
-      square &= row.length == size;
-    }
-    if (!square) {
+    if (covariance.length != size || Arrays.stream(covariance).anyMatch(r -> r.length != size)) {
       throw new IllegalArgumentException(
           "the covariance must have %s rows and columns".formatted(size));
     }

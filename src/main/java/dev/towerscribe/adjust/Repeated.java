@@ -2,6 +2,7 @@ package dev.towerscribe.adjust;
 
 import dev.towerscribe.quantity.Require;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /**
@@ -90,8 +91,7 @@ public record Repeated(List<Double> values, double sd) {
    * @return greatest less least, not negative
    */
   public double spread() {
-    return values.stream().mapToDouble(v -> v).max().orElseThrow()
-        - values.stream().mapToDouble(v -> v).min().orElseThrow();
+    return Collections.max(values) - Collections.min(values);
   }
 
   /**

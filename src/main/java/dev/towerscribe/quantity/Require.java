@@ -29,6 +29,19 @@ public final class Require {
   }
 
   /**
+   * Not below a least figure, and finite.
+   *
+   * @param name what the figure is called in the message
+   * @param value the figure
+   * @param least the least it may be
+   */
+  public static void atLeast(String name, double value, double least) {
+    if (!(value >= least) || !Double.isFinite(value)) {
+      throw new IllegalArgumentException(name + " must be at least " + least + ", not " + value);
+    }
+  }
+
+  /**
    * Finite, of either sign.
    *
    * @param name what the figure is called in the message

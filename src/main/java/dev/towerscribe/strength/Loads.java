@@ -1,5 +1,7 @@
 package dev.towerscribe.strength;
 
+import dev.towerscribe.quantity.Require;
+
 /**
  * What presses on one strut top.
  *

@@ -4,6 +4,7 @@ import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.model.Lean;
 import dev.towerscribe.model.Side;
+import dev.towerscribe.quantity.Require;
 
 /**
  * A force on the plate, split by the tower's plane.

@@ -1,6 +1,7 @@
 package dev.towerscribe.strength;
 
 import dev.towerscribe.geometry.Region;
+import dev.towerscribe.quantity.Require;
 import java.util.List;
 import java.util.Optional;
 
@@ -37,10 +38,8 @@ public record Pressure(double loadN, double originalMm2, double contactMm2) {
       Optional<Region> boltingFace,
       Region gone,
       List<Region> holes) {
-    Region contact = boltingFace.map(plate::intersection).orElse(plate).minus(gone);
-    for (Region hole : holes) {
-      contact = contact.minus(hole);
-    }
+    Region sound = boltingFace.map(plate::intersection).orElse(plate).minus(gone);
+    Region contact = holes.stream().reduce(sound, Region::minus);
     double before = original.area();
     double after = contact.area();
     return before > 0 && after > 0

@@ -3,27 +3,12 @@ package dev.towerscribe.strength;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.model.Lean;
-import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
-import dev.towerscribe.quantity.Angle;
 import java.util.Optional;
 
 /** The line along which the strut pushes on its top bearing: upward, along the damper's axis. */
 public final class StrutLine {
   private StrutLine() {}
-
-  /**
-   * From view angles, as an angle finder on the strut reads them.
-   *
-   * @param inboard positive when the strut's top leans toward the car's centre line, front view
-   * @param rearward positive when its top leans rearward, side view
-   * @param side which tower
-   * @return unit vector up the strut, vehicle axes
-   */
-  public static Vec3 leaning(Angle inboard, Angle rearward, Side side) {
-    // The same two view angles as those of a tower's normal.
-    return new Lean(inboard, rearward).normal(side);
-  }
 
   /**
    * From the strut's measured points, at ride height: from the lower point of the damper's axis to

@@ -2,6 +2,7 @@ package dev.towerscribe.strength;
 
 import dev.towerscribe.model.BoltClass;
 import dev.towerscribe.model.Thread;
+import dev.towerscribe.quantity.Require;
 import java.util.List;
 import java.util.Optional;
 

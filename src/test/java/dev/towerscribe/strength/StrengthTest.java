@@ -199,7 +199,7 @@ class StrengthTest {
   void aStrutLeaningInboardPushesInboard(Side side) {
     // Independent: by hand. On a level tower a lean of 10 degrees inboard and 0 rearward pushes
     // sin 10 of the load inboard; on a tower that leans as much, all of it is square to the plane.
-    Vec3 up = StrutLine.leaning(Angle.ofDegrees(10), Angle.ZERO, side);
+    Vec3 up = new Lean(Angle.ofDegrees(10), Angle.ZERO).normal(side);
     PlaneForce level = PlaneForce.of(1000, up, Lean.LEVEL, side);
     assertThat(level.inPlaneN().x()).isCloseTo(0, within(ROUNDING));
     assertThat(level.inPlaneN().y())
@@ -207,7 +207,7 @@ class StrengthTest {
     assertThat(level.normalN()).isCloseTo(1000 * Math.cos(Math.toRadians(10)), within(ROUNDING));
     PlaneForce along = PlaneForce.of(1000, up, new Lean(Angle.ofDegrees(10), Angle.ZERO), side);
     assertThat(along.normalN()).isCloseTo(1000, within(ROUNDING));
-    Vec3 back = StrutLine.leaning(Angle.ZERO, Angle.ofDegrees(6), side);
+    Vec3 back = new Lean(Angle.ZERO, Angle.ofDegrees(6)).normal(side);
     assertThat(PlaneForce.of(1000, back, Lean.LEVEL, side).inPlaneN().x())
         .isCloseTo(-1000 * Math.sin(Math.toRadians(6)), within(ROUNDING));
   }

@@ -6,6 +6,7 @@ import dev.towerscribe.drawing.Page;
 import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.layout.SideLayout;
 import dev.towerscribe.model.BoltClass;
+import dev.towerscribe.model.Lean;
 import dev.towerscribe.model.Paper;
 import dev.towerscribe.model.Seat;
 import dev.towerscribe.model.Side;
@@ -18,7 +19,6 @@ import dev.towerscribe.strength.Loads;
 import dev.towerscribe.strength.Strength;
 import dev.towerscribe.strength.StrengthInput;
 import dev.towerscribe.strength.StrengthReport;
-import dev.towerscribe.strength.StrutLine;
 import dev.towerscribe.writer.pdf.PdfWriter;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -31,7 +31,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 class StrengthPageTest {
   private static StrengthReport report(SideLayout layout, Seat seat, double factor) {
-    Vec3 up = StrutLine.leaning(Angle.ofDegrees(12), Angle.ofDegrees(5), layout.side());
+    Vec3 up = new Lean(Angle.ofDegrees(12), Angle.ofDegrees(5)).normal(layout.side());
     return Strength.of(
         layout,
         new StrengthInput(
