@@ -1,8 +1,6 @@
 package dev.towerscribe.adjust;
 
 import java.util.Arrays;
-import org.hipparchus.linear.Array2DRowRealMatrix;
-import org.hipparchus.linear.RealMatrix;
 
 /** How errors of figures become errors of what is calculated from them, to first order. */
 public final class Propagation {
@@ -38,10 +36,17 @@ public final class Propagation {
    * @return A C A'
    */
   public static double[][] carried(double[][] a, double[][] covariance) {
-    RealMatrix by = new Array2DRowRealMatrix(a, false);
-    return by.multiply(new Array2DRowRealMatrix(covariance, false))
-        .multiplyTransposed(by)
-        .getData();
+    double[][] out = new double[a.length][a.length];
+    for (int i = 0; i < a.length; i++) {
+      for (int j = 0; j < a.length; j++) {
+        for (int k = 0; k < covariance.length; k++) {
+          for (int l = 0; l < covariance.length; l++) {
+            out[i][j] += a[i][k] * covariance[k][l] * a[j][l];
+          }
+        }
+      }
+    }
+    return out;
   }
 
   /**

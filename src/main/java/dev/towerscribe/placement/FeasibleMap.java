@@ -3,7 +3,11 @@ package dev.towerscribe.placement;
 import dev.towerscribe.alignment.NotReached;
 import dev.towerscribe.layout.quick.Answer;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 
 /**
  * Rotation against rearward offset, each cell at its best inboard offset and setting: where the
@@ -67,24 +71,15 @@ public record FeasibleMap(
    *     it holds, the others had given way. The linkage counts wherever it is all that is left.
    */
   List<Barrier> mostly() {
-    int[] cells = new int[Barrier.values().length];
-    int all = 0;
+    Map<Barrier, Integer> cells = new EnumMap<>(Barrier.class);
     for (List<Barrier> row : barriers) {
-      for (Barrier barrier : row) {
-        if (barrier != null) {
-          cells[barrier.ordinal()]++;
-          all++;
-        }
-      }
+      row.stream().filter(Objects::nonNull).forEach(b -> cells.merge(b, 1, Integer::sum));
     }
-    List<Barrier> mostly = new ArrayList<>();
-    for (Barrier barrier : Barrier.values()) {
-      int here = cells[barrier.ordinal()];
-      if (here > 0 && (barrier == Barrier.LINKAGE || here * 10 >= all)) {
-        mostly.add(0, barrier);
-      }
-    }
-    return mostly;
+    int all = cells.values().stream().mapToInt(n -> n).sum();
+    return cells.keySet().stream()
+        .filter(b -> b == Barrier.LINKAGE || cells.get(b) * 10 >= all)
+        .sorted(Comparator.reverseOrder())
+        .toList();
   }
 
   private record Cell(double caster, Barrier barrier) {}
@@ -101,25 +96,15 @@ public record FeasibleMap(
             rotations.size(),
             from,
             1.0,
-            (index, score) -> {
-              List<Cell> row = new ArrayList<>();
-              for (int rearward : rearwards) {
-                row.add(cell(rotations.get(index), rearward, inboards, lattice, score));
-              }
-              return row;
-            });
+            (index, score) ->
+                rearwards.stream()
+                    .map(a -> cell(rotations.get(index), a, inboards, lattice, score))
+                    .toList());
     return new FeasibleMap(
         rotations.stream().map(lattice::degrees).toList(),
         rearwards.stream().map(lattice::mm).toList(),
         rows.stream().map(r -> r.stream().map(Cell::caster).toList()).toList(),
-        rows.stream()
-            .map(
-                r -> {
-                  List<Barrier> row = new ArrayList<>();
-                  r.forEach(c -> row.add(c.barrier()));
-                  return row;
-                })
-            .toList());
+        rows.stream().map(r -> r.stream().map(Cell::barrier).toList()).toList());
   }
 
   private static List<Integer> steps(double from, double to, double perUnit, double step) {
@@ -149,18 +134,16 @@ public record FeasibleMap(
         if (score.aims() <= best || answer == Answer.NO) {
           continue;
         }
-        double aims = score.aims();
-        double here = score.caster();
         if (answer == Answer.UNSURE) {
-          boolean stands = score.allows(rotation, rearward, inboard);
-          answer = stands ? Answer.YES : Answer.NO;
-          if (!stands) {
+          // What the linkage was read to give stays read meanwhile.
+          answer = score.allows(rotation, rearward, inboard) ? Answer.YES : Answer.NO;
+          if (answer == Answer.NO) {
             last = later(last, Barrier.valueOf(score.barrier().name()));
             continue;
           }
         }
-        best = aims;
-        caster = here;
+        best = score.aims();
+        caster = score.caster();
       }
     }
     return new Cell(caster, Double.isNaN(caster) ? last : null);

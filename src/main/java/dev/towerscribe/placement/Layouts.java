@@ -2,7 +2,6 @@ package dev.towerscribe.placement;
 
 import dev.towerscribe.alignment.Alignment;
 import dev.towerscribe.alignment.JobAlignment;
-import dev.towerscribe.alignment.SideAlignment;
 import dev.towerscribe.alignment.StrutRodPoses;
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.finding.JobRejected;
@@ -11,11 +10,9 @@ import dev.towerscribe.layout.Layout;
 import dev.towerscribe.layout.SideLayout;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.model.Side;
-import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Layout and alignment of one job, each with what it takes from the other: the layout's sweep
@@ -43,14 +40,16 @@ public final class Layouts {
     JobLayout bare = Layout.of(job, StrutRodPoses::of);
     JobAlignment alignment = Alignment.of(job);
     Map<Side, SideLayout> sides = new EnumMap<>(Side.class);
-    for (Map.Entry<Side, SideLayout> side : bare.sides().entrySet()) {
-      List<Finding> more = new ArrayList<>();
-      Optional.ofNullable(alignment.sides().get(side.getKey()))
-          .map(SideAlignment::findings)
-          .ifPresent(more::addAll);
-      more.addAll(alignment.findings());
-      sides.put(side.getKey(), side.getValue().withMore(more));
-    }
+    bare.sides()
+        .forEach(
+            (side, layout) -> {
+              Stream<Finding> own =
+                  Stream.ofNullable(alignment.sides().get(side))
+                      .flatMap(a -> a.findings().stream());
+              sides.put(
+                  side,
+                  layout.withMore(Stream.concat(own, alignment.findings().stream()).toList()));
+            });
     return new Worked(new JobLayout(job, sides), alignment);
   }
 }

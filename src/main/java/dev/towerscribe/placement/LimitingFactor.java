@@ -8,8 +8,6 @@ import dev.towerscribe.quantity.Lengths.Fineness;
 import dev.towerscribe.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
-import java.util.TreeSet;
 import java.util.stream.Collectors;
 
 /** What stands in the way of more caster at a place: found by going on, step by step, in words. */
@@ -101,16 +99,15 @@ final class LimitingFactor {
   private String stops(Lattice.Place p) {
     try {
       List<Finding> stops = Layouts.of(job.with(lattice.mount(p))).layout().stops();
-      Set<String> told = new TreeSet<>();
-      Set<String> sides = new TreeSet<>();
-      for (Finding stop : stops) {
-        String side = stop.id().substring(0, stop.id().indexOf('.'));
-        told.add(words(stop));
-        sides.add(side);
-      }
+      List<String> sides =
+          stops.stream().map(f -> f.id().substring(0, f.id().indexOf('.'))).distinct().toList();
       boolean oneOfTwo = job.sides().size() > 1 && sides.size() == 1;
-      return told.stream().limit(2).collect(Collectors.joining(" and "))
-          + (oneOfTwo ? " on the " + sides.iterator().next() : "");
+      return stops.stream()
+          .map(LimitingFactor::words)
+          .distinct()
+          .sorted()
+          .limit(2)
+          .collect(Collectors.joining(" and ", "", oneOfTwo ? " on the " + sides.get(0) : ""));
     } catch (JobRejected e) {
       return "the plate reaches past the dome of the tower top";
     }
@@ -121,9 +118,9 @@ final class LimitingFactor {
     String check = stop.id().substring(stop.id().indexOf('.') + 1);
     String kind = check.contains(".") ? check.substring(0, check.indexOf('.')) : check;
     // Places read "bolt B, final cut": what, and what it comes near.
-    int comma = stop.where().indexOf(", ");
-    String what = comma < 0 ? stop.where() : stop.where().substring(0, comma);
-    String other = comma < 0 ? "" : stop.where().substring(comma + 2);
+    String[] where = stop.where().split(", ", 2);
+    String what = where[0];
+    String other = where.length < 2 ? "" : where[1];
     return switch (kind) {
       case "edge-cut" -> what + " comes too near the final cut";
       case "edge-land" -> what + " comes too near the edge of the bolting face";

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.stream.IntStream;
 
 /**
  * Looks for places: first on a coarse grid over all of the range, then closer and closer round the
@@ -26,15 +27,26 @@ final class PlacementSearch {
   /** What a place may be best at. */
   enum Want {
     /** The aims. */
-    AIMS,
+    AIMS("best for the aims"),
     /** Caster alone. */
-    CASTER,
+    CASTER("most caster"),
     /** Little bump steer. */
-    BUMP_STEER,
+    BUMP_STEER("least bump steer"),
     /** Little metal taken. */
-    METAL,
+    METAL("least metal removed"),
     /** Room at the edges. */
-    ROOM
+    ROOM("most room at the edges");
+
+    private final String words;
+
+    Want(String words) {
+      this.words = words;
+    }
+
+    /** What a place is that is best at it. */
+    String words() {
+      return words;
+    }
   }
 
   /** Coarse step, in degrees and about as many millimetres. */
@@ -117,12 +129,8 @@ final class PlacementSearch {
 
   /** A small range is looked over in smaller steps. */
   private static List<Integer> steps(int from, int to, int most) {
-    List<Integer> steps = new ArrayList<>();
     int step = Math.max(1, Math.min(most, (to - from) / LEAST_STEPS));
-    for (int i = from; i <= to; i += step) {
-      steps.add(i);
-    }
-    return steps;
+    return IntStream.iterate(from, i -> i <= to, i -> i + step).boxed().toList();
   }
 
   /** Looks over the whole range. */
@@ -218,13 +226,11 @@ final class PlacementSearch {
 
   /** The checks themselves cost much, so they are asked from the best place downward. */
   private Optional<Best> firstThatStands(List<Ranked> ranked, Score score) {
-    ranked.sort((x, y) -> ORDER.compare(x.best(), y.best()));
-    for (Ranked one : ranked) {
-      if (one.sure() || stands(one.best().place(), score)) {
-        return Optional.of(one.best());
-      }
-    }
-    return Optional.empty();
+    return ranked.stream()
+        .sorted(Comparator.comparing(Ranked::best, ORDER))
+        .filter(one -> one.sure() || stands(one.best().place(), score))
+        .map(Ranked::best)
+        .findFirst();
   }
 
   private boolean stands(Lattice.Place p, Score score) {

@@ -1,8 +1,6 @@
 package dev.towerscribe.placement;
 
 import dev.towerscribe.alignment.Alignment;
-import dev.towerscribe.alignment.Curves;
-import dev.towerscribe.alignment.JobAlignment;
 import dev.towerscribe.alignment.NotReached;
 import dev.towerscribe.alignment.Reading;
 import dev.towerscribe.alignment.SideAlignment;
@@ -19,6 +17,7 @@ import dev.towerscribe.placement.PlacementSearch.Best;
 import dev.towerscribe.placement.PlacementSearch.Want;
 import dev.towerscribe.quantity.Angle;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -99,7 +98,7 @@ public final class Placements {
       Map<Lattice.Place, List<String>> named = new LinkedHashMap<>();
       Optional<Best> best = search.best(Want.AIMS, Double.NEGATIVE_INFINITY, 0.4, 0.5);
       if (best.isPresent()) {
-        named.put(best.get().place(), new ArrayList<>(List.of("best for the aims")));
+        named.put(best.get().place(), new ArrayList<>(List.of(Want.AIMS.words())));
         double floor = best.get().aims() - GIVEN_UP_DEG;
         others(search, floor, estimate, named);
       }
@@ -131,9 +130,9 @@ public final class Placements {
           inTheWay);
     } catch (NotReached e) {
       throw CannotPlace.stopped(
-          "the strut as measured does not work out: "
-              + e.reason().words()
-              + "; run check, and measure the points that it names again");
+          ("the strut as measured does not work out: %s; run check, and measure the points that it"
+                  + " names again")
+              .formatted(e.reason().words()));
     }
   }
 
@@ -143,20 +142,15 @@ public final class Placements {
       boolean estimate,
       Map<Lattice.Place, List<String>> named)
       throws NotReached {
-    Map<Want, String> wants = new LinkedHashMap<>();
-    wants.put(Want.CASTER, "most caster");
-    if (!estimate) {
-      wants.put(Want.BUMP_STEER, "least bump steer");
-    }
-    wants.put(Want.METAL, "least metal removed");
-    wants.put(Want.ROOM, "most room at the edges");
     double at = 0.5;
-    for (Map.Entry<Want, String> want : wants.entrySet()) {
-      search
-          .best(want.getKey(), floor, at, at + 0.05)
-          .ifPresent(
-              b -> named.computeIfAbsent(b.place(), p -> new ArrayList<>()).add(want.getValue()));
-      at += 0.05;
+    for (Want want : Want.values()) {
+      if (want != Want.AIMS && !(estimate && want == Want.BUMP_STEER)) {
+        search
+            .best(want, floor, at, at + 0.05)
+            .ifPresent(
+                b -> named.computeIfAbsent(b.place(), p -> new ArrayList<>()).add(want.words()));
+        at += 0.05;
+      }
     }
   }
 
@@ -166,9 +160,9 @@ public final class Placements {
     for (SideJob side : sides) {
       if (side.strut().isEmpty() && side.axis().isEmpty()) {
         throw CannotPlace.lacking(
-            "the job gives neither the strut's points nor a steering axis for the "
-                + side.side().word()
-                + " side, so nothing is known of its caster and camber; add [strut] or [axis]");
+            ("the job gives neither the strut's points nor a steering axis for the %s side, so"
+                    + " nothing is known of its caster and camber; add [strut] or [axis]")
+                .formatted(side.side().word()));
       }
       Plate first = sides.get(0).plate();
       if (!side.plate().slot().equals(first.slot())
@@ -178,19 +172,16 @@ public final class Placements {
                 + " each side in a job of its own");
       }
     }
-    JobAlignment alignment = Alignment.of(job);
-    List<String> stops =
-        alignment.sides().values().stream()
+    String stops =
+        Alignment.of(job).sides().values().stream()
             .filter(s -> s.before().isEmpty())
             .flatMap(s -> s.findings().stream())
             .filter(Finding::isStop)
             .map(f -> f.id() + ": " + f.say())
             .distinct()
-            .toList();
+            .collect(Collectors.joining("; "));
     if (!stops.isEmpty()) {
-      throw CannotPlace.stopped(
-          "the strut as measured does not work out: "
-              + stops.stream().collect(Collectors.joining("; ")));
+      throw CannotPlace.stopped("the strut as measured does not work out: " + stops);
     }
     return isEstimate(job);
   }
@@ -223,28 +214,22 @@ public final class Placements {
             .flatMap(s -> s.notches().stream())
             .mapToDouble(n -> n.removed().area())
             .sum();
-    List<Reading> readings =
-        worked.alignment().sides().values().stream().map(s -> s.at().orElseThrow()).toList();
-    Optional<Double> bump =
-        worked.alignment().sides().values().stream()
-            .map(Placements::peak)
-            .flatMap(Optional::stream)
-            .max(Double::compare);
+    Collection<SideAlignment> sides = worked.alignment().sides().values();
+    List<Reading> readings = sides.stream().map(s -> s.at().orElseThrow()).toList();
     return new Offer(
         name,
         placed.sides().values().iterator().next().mount(),
         readings.stream().map(Reading::caster).min(Angle::compareTo).orElseThrow(),
         readings.stream().map(Reading::camber).min(Angle::compareTo).orElseThrow(),
-        bump.map(Angle::new),
+        sides.stream().flatMap(s -> peak(s).stream()).max(Angle::compareTo),
         check.openingMm2() + notches,
         room,
         heldBack);
   }
 
-  private static Optional<Double> peak(SideAlignment side) {
+  private static Optional<Angle> peak(SideAlignment side) {
     return side.strut()
         .flatMap(StrutFigures::at)
-        .map(Curves::bumpSteer)
-        .map(b -> Math.abs(b.peakRad()));
+        .map(curves -> new Angle(Math.abs(curves.bumpSteer().peakRad())));
   }
 }
