@@ -14,6 +14,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -58,7 +59,12 @@ record LoadedJob(JobLayout layout, JobAlignment alignment, Accepted accepted, St
 
   /** What every page says of it. */
   JobInfo info() {
-    return new JobInfo(job().title(), job().date(), job().units(), packMark, accepted.carried());
+    return info(job().date());
+  }
+
+  /** The same of a page that has a date of its own. */
+  JobInfo info(Optional<LocalDate> date) {
+    return new JobInfo(job().title(), date, job().units(), packMark, accepted.carried());
   }
 
   /**

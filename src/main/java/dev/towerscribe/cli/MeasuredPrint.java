@@ -303,13 +303,11 @@ record MeasuredPrint(ParsedCommand given) {
     PrinterFigures figures = proof.figures();
     Optional<String> text = PrintText.with(file.text(), figures);
     if (text.isEmpty()) {
-      List<String> lines = new ArrayList<>();
-      lines.add(
+      throw Refusal.of(
           file.given()
               + ": [print] is not written one key to a line with scale in braces, so it can't be"
-              + " changed safely. Enter by hand, under [print]:");
-      lines.addAll(figures.lines());
-      throw Refusal.wrongUse(lines);
+              + " changed safely. Enter by hand, under [print]:",
+          figures.lines());
     }
     Job wanted =
         file.job().printedBy(figures.across(), figures.along(), figures.skew().orElse(Angle.ZERO));

@@ -2,6 +2,7 @@ package dev.towerscribe.cli;
 
 import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.model.Paper;
+import dev.towerscribe.model.Print;
 import dev.towerscribe.report.PlainText;
 import dev.towerscribe.report.Report;
 import dev.towerscribe.store.FileOps;
@@ -123,6 +124,11 @@ record ParsedCommand(ParseResult words, Context context) {
 
   Optional<Paper> paper() throws Refusal {
     return oneOf(PAPER, Paper.values(), Paper::word);
+  }
+
+  /** How pages are printed: on the paper that was asked for, or else as usual. */
+  Print print(Print usual) throws Refusal {
+    return paper().map(usual::on).orElse(usual);
   }
 
   /**

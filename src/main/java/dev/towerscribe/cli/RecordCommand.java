@@ -5,7 +5,6 @@ import dev.towerscribe.drawing.Page;
 import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.job.VisitReader;
 import dev.towerscribe.model.Job;
-import dev.towerscribe.model.Paper;
 import dev.towerscribe.quantity.Version;
 import dev.towerscribe.record.Entry;
 import dev.towerscribe.record.EntryText;
@@ -20,7 +19,6 @@ import dev.towerscribe.report.RecordsReport;
 import dev.towerscribe.report.csv.RecordsCsv;
 import dev.towerscribe.report.json.RecordJson;
 import dev.towerscribe.sheet.report.RecordPage;
-import dev.towerscribe.sheet.text.JobInfo;
 import dev.towerscribe.store.MadeFile;
 import dev.towerscribe.store.OutputFile;
 import dev.towerscribe.store.RecordFile;
@@ -180,22 +178,13 @@ final class RecordCommand implements Command {
     OutputFile output = given.output(name);
     Entry entry = chosen(given, text);
     Visit visit = entry.visit().map(RecordCommand::printable).orElseThrow(() -> unusable(entry));
-    Job plan = job.job();
-    Optional<Paper> paper = given.paper();
-    JobInfo info =
-        new JobInfo(
-            plan.title(),
-            Optional.of(visit.date()),
-            plan.units(),
-            job.packMark(),
-            job.accepted().carried());
     List<Page> pages =
         RecordPage.pages(
-            VisitEvaluator.of(plan, visit),
+            VisitEvaluator.of(job.job(), visit),
             new RecordPage.Source(number(entry), remarks(job, entry)),
-            paper.map(job.print()::on).orElse(job.print()),
-            info);
-    output.write(MadeFile.pdf(plan.title(), pages), given.force());
+            given.print(job.print()),
+            job.info(Optional.of(visit.date())));
+    output.write(MadeFile.pdf(job.job().title(), pages), given.force());
     given.console().say("wrote %s with visit %s", name, number(entry));
     return Exit.DONE;
   }
@@ -215,12 +204,8 @@ final class RecordCommand implements Command {
   }
 
   private static Refusal unusable(Entry entry) {
-    List<String> lines = new ArrayList<>();
-    lines.add(
-        "lines %s to %s of the record do not hold enough for a page"
-            .formatted(entry.firstLine(), entry.lastLine()));
-    lines.addAll(entry.troubles());
-    return Refusal.wrongUse(lines);
+    String head = "lines %s to %s of the record do not hold enough for a page";
+    return Refusal.of(head.formatted(entry.firstLine(), entry.lastLine()), entry.troubles());
   }
 
   /** An edited record may hold characters that no sheet can carry. */

@@ -2,8 +2,8 @@ package dev.towerscribe.cli;
 
 import dev.towerscribe.finding.Fault;
 import dev.towerscribe.finding.JobRejected;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** A command that ends early, with what to tell the user and the exit code. */
 final class Refusal extends Exception {
@@ -48,9 +48,12 @@ final class Refusal extends Exception {
 
   /** A file with faults, each of which is told. */
   static Refusal of(String head, JobRejected faults) {
-    List<String> lines = new ArrayList<>(List.of(head));
-    faults.faults().stream().map(Fault::line).forEach(lines::add);
-    return wrongUse(lines);
+    return of(head, faults.faults().stream().map(Fault::line).toList());
+  }
+
+  /** Bad input, and each thing that is wrong with it. */
+  static Refusal of(String head, List<String> each) {
+    return wrongUse(Stream.concat(Stream.of(head), each.stream()).toList());
   }
 
   /** A fault of the program's own. */

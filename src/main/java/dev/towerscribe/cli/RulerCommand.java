@@ -75,10 +75,7 @@ final class RulerCommand implements Command {
       print = loaded.print();
       info = Optional.of(loaded.info());
     }
-    Optional<Paper> paper = given.paper();
-    if (paper.isPresent()) {
-      print = print.on(paper.get());
-    }
+    print = given.print(print);
     String file = given.text(ParsedCommand.OUTPUT).orElse(DEFAULT_FILE);
     OutputFile output = given.output(file);
     String title = info.map(JobInfo::title).orElse(TITLE);

@@ -18,7 +18,6 @@ import dev.towerscribe.model.Stated;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
@@ -122,12 +121,13 @@ public record ReadingsReader(IntPredicate printable, Consumer<String> notes, Job
     }
 
     Optional<SideReadings> read() {
-      List<HoleSize> holes = new ArrayList<>();
       TreeSet<String> taken = new TreeSet<>();
       var rows = table.tables("hole", 1, "holes");
-      for (TableReader t : rows) {
-        hole(t, taken).ifPresent(holes::add);
-      }
+      var holes =
+          rows.stream()
+              .flatMap(t -> hole(t, taken).stream())
+              .sorted(Comparator.comparingInt(h -> bolts.indexOf(h.name())))
+              .toList();
       var without = bolts.stream().filter(b -> !taken.contains(b)).toList();
       if (!rows.isEmpty() && !without.isEmpty()) {
         table.fault(
@@ -137,7 +137,6 @@ public record ReadingsReader(IntPredicate printable, Consumer<String> notes, Job
       }
       var spans = table.each("span", 0, "readings", this::span);
       var edges = table.each("edge", 0, "readings", this::edge);
-      holes.sort(Comparator.comparingInt(h -> bolts.indexOf(h.name())));
       return table.closed(() -> new SideReadings(side, holes, spans, edges));
     }
 

@@ -40,7 +40,6 @@ record SurveyUncertainty(
   }
 
   private static double length(TableReader t, String key, double otherwiseMm) {
-    var said = t.length(key, SurveyLimits.SD, otherwiseMm);
-    return said.orElse(otherwiseMm);
+    return t.length(key, SurveyLimits.SD, otherwiseMm).orElse(otherwiseMm);
   }
 }

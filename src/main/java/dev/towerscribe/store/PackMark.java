@@ -3,6 +3,7 @@ package dev.towerscribe.store;
 import dev.towerscribe.drilled.Readings;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.quantity.Version;
+import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -57,10 +58,7 @@ public final class PackMark {
   static String code(String text) {
     byte[] hash = sha256().digest(text.getBytes(StandardCharsets.UTF_8));
     StringBuilder mark = new StringBuilder(LENGTH);
-    long bits = 0;
-    for (int i = 0; i < Integer.BYTES; i++) {
-      bits = bits << 8 | (hash[i] & 0xff);
-    }
+    long bits = Integer.toUnsignedLong(ByteBuffer.wrap(hash).getInt());
     for (int i = 0; i < LENGTH; i++) {
       mark.append(LETTERS.charAt((int) (bits >>> 32 - BITS * (i + 1)) & 31));
     }

@@ -137,7 +137,7 @@ class SurveyFaultsTest {
         arguments(
             "uncertainty = 0.1", "uncertainty = 0.0", "left.camber.uncertainty", "0.005 to 5 deg"),
         arguments("at = [-150.0, 0.0, 860.0]", "", "station[1].uncertainty", "Give at as well"),
-        // UniqueNames.
+        // Names.
         arguments("to = \"ball_joint\",", "to = \"top\",", "left.tape[0].to", "two ends"),
         arguments("to = \"ball_joint\",", "to = \"ball-joint\",", "left.tape[0].to", "ball_joint"),
         arguments("to = \"ball_joint\",", "to = \"bal_joint\",", "left.tape[0].to", "ball_joint"),
