@@ -53,27 +53,28 @@ final class RodModel {
   private final double middleIn;
   private final double halfFore;
   private final double halfIn;
-  private final double[] along;
-  private final double[] coefficients;
+  private final List<Way> ways;
   private final double heightMm;
   private final double errorMm;
 
-  private RodModel(
-      Box bearings,
-      double halfIn,
-      double[] along,
-      double[] coefficients,
-      double heightMm,
-      double errorMm) {
+  private RodModel(Box bearings, double halfIn, List<Way> ways, double heightMm, double errorMm) {
     this.middleFore = bearings.centre().x();
     this.middleIn = bearings.centre().y();
     this.halfFore = bearings.width() / 2;
     this.halfIn = halfIn;
-    this.along = along;
-    this.coefficients = coefficients;
+    this.ways = ways;
     this.heightMm = heightMm;
     this.errorMm = errorMm;
   }
+
+  /**
+   * One way of the rod.
+   *
+   * @param along where its bearing is along the slot, from the slot's middle
+   * @param fore coefficients of its cubic, fore for each mm down
+   * @param in the same, in
+   */
+  private record Way(double along, double[] fore, double[] in) {}
 
   /** What is known of a strut rod: whether it moves at all, and how. */
   record Known(boolean moves, Optional<RodModel> model) {}
@@ -124,43 +125,33 @@ final class RodModel {
     }
     double middle = (slotFrom + slotTo) / 2;
     List<Integer> outer = outermost(reaches, plate.bearingHeightMm());
-    int rays = outer.size();
-    double[] coefficients = new double[2 * TERMS * rays];
-    double[] along = new double[rays];
-    double[] terms = new double[TERMS];
-    for (int ray = 0; ray < rays; ray++) {
-      StrutRodReach.Ray first = reaches.get(0).rays().get(outer.get(ray));
-      along[ray] = plate.bearingXMm() + first.settingMm() - middle;
-    }
-    for (int k = 0; k < NODES * NODES; k++) {
-      fill(terms, places.get(k)[0], places.get(k)[1]);
-      for (int ray = 0; ray < rays; ray++) {
-        Vec2 perMm = reaches.get(k).rays().get(outer.get(ray)).perMm();
+    List<double[]> terms = places.stream().map(place -> terms(place[0], place[1])).toList();
+    List<Way> ways = new ArrayList<>();
+    double worst = 0.0;
+    for (int ray : outer) {
+      double setting = reaches.get(0).rays().get(ray).settingMm();
+      Way way =
+          new Way(plate.bearingXMm() + setting - middle, new double[TERMS], new double[TERMS]);
+      ways.add(way);
+      for (int k = 0; k < NODES * NODES; k++) {
+        Vec2 perMm = reaches.get(k).rays().get(ray).perMm();
         for (int c = 0; c < TERMS; c++) {
-          double weight = WEIGHTS[c] * terms[c] / (NODES * NODES);
-          coefficients[2 * (TERMS * ray + c)] += weight * perMm.x();
-          coefficients[2 * (TERMS * ray + c) + 1] += weight * perMm.y();
+          double weight = WEIGHTS[c] * terms.get(k)[c] / (NODES * NODES);
+          way.fore[c] += weight * perMm.x();
+          way.in[c] += weight * perMm.y();
         }
+      }
+      for (int k = 0; k < places.size(); k++) {
+        Vec2 perMm = reaches.get(k).rays().get(ray).perMm();
+        double fore = value(way.fore, terms.get(k));
+        worst = Math.max(worst, perMm.distanceTo(new Vec2(fore, value(way.in, terms.get(k)))));
       }
     }
     double height = plate.bearingHeightMm();
-    double worst = 0.0;
-    for (int k = 0; k < places.size(); k++) {
-      fill(terms, places.get(k)[0], places.get(k)[1]);
-      for (int ray = 0; ray < rays; ray++) {
-        Vec2 perMm = reaches.get(k).rays().get(outer.get(ray)).perMm();
-        double off =
-            Math.hypot(
-                value(coefficients, terms, ray, 0) - perMm.x(),
-                value(coefficients, terms, ray, 1) - perMm.y());
-        worst = Math.max(worst, off);
-      }
-    }
     // The slant widens what moves by less than the tower's sheet and the strut rod's half together.
     double lever = Math.abs(height) + job.tower().sheetMm() + plate.movingDiameterMm() / 2;
     double error = LEAST_MM + CAUTION * (worst * lever + bend(reaches, height));
-    return new Known(
-        true, Optional.of(new RodModel(bearings, halfIn, along, coefficients, height, error)));
+    return new Known(true, Optional.of(new RodModel(bearings, halfIn, ways, height, error)));
   }
 
   /**
@@ -229,32 +220,24 @@ final class RodModel {
   }
 
   /** The polynomials' products at a place, both coordinates from -1 to 1. */
-  private static void fill(double[] t, double u, double v) {
+  private static double[] terms(double u, double v) {
     double u2 = 2 * u * u - 1;
     double v2 = 2 * v * v - 1;
-    t[0] = 1;
-    t[1] = u;
-    t[2] = v;
-    t[3] = u2;
-    t[4] = u * v;
-    t[5] = v2;
-    t[6] = u * (2 * u2 - 1);
-    t[7] = u2 * v;
-    t[8] = u * v2;
-    t[9] = v * (2 * v2 - 1);
+    return new double[] {
+      1, u, v, u2, u * v, v2, u * (2 * u2 - 1), u2 * v, u * v2, v * (2 * v2 - 1)
+    };
   }
 
-  private static double value(double[] coefficients, double[] terms, int ray, int which) {
+  private static double value(double[] coefficients, double[] terms) {
     double sum = 0.0;
-    int at = 2 * TERMS * ray + which;
     for (int c = 0; c < TERMS; c++) {
-      sum += coefficients[at + 2 * c] * terms[c];
+      sum += coefficients[c] * terms[c];
     }
     return sum;
   }
 
   int rays() {
-    return along.length;
+    return ways.size();
   }
 
   /** How far a centre or the radius may be off, mm. */
@@ -270,14 +253,15 @@ final class RodModel {
    * @return tangent of the greatest slant, squared; NaN where a bearing lies outside the model
    */
   double centres(Scratch s, double middleMm) {
-    double[] terms = new double[TERMS];
+    double[] terms = {};
     double most = 0.0;
     double before = Double.NaN;
     double bearingX = 0.0;
     double bearingY = 0.0;
-    for (int ray = 0; ray < along.length; ray++) {
-      if (along[ray] != before) {
-        before = along[ray];
+    for (int ray = 0; ray < ways.size(); ray++) {
+      Way way = ways.get(ray);
+      if (way.along != before) {
+        before = way.along;
         bearingX = s.bearingX(middleMm + before);
         bearingY = s.bearingY(middleMm + before);
         double u = (bearingX - middleFore) / halfFore;
@@ -285,10 +269,10 @@ final class RodModel {
         if (Math.abs(u) > 1 || Math.abs(v) > 1) {
           return Double.NaN;
         }
-        fill(terms, u, v);
+        terms = terms(u, v);
       }
-      double fore = value(coefficients, terms, ray, 0);
-      double in = value(coefficients, terms, ray, 1);
+      double fore = value(way.fore, terms);
+      double in = value(way.in, terms);
       most = Math.max(most, fore * fore + in * in);
       s.rodX[ray] = bearingX + fore * heightMm;
       s.rodY[ray] = bearingY + in * heightMm;

@@ -5,6 +5,7 @@ import dev.towerscribe.drawing.Page;
 import dev.towerscribe.geometry.Vec2;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 
 /**
  * All that stands round the entities: header, tables, blocks, objects. Release 2000 wants every
@@ -153,13 +154,9 @@ final class DxfFrame {
 
   /** Begins a table and returns its handle. */
   private String beginTable(DxfGroups out, String name, int entries) {
-    out.text(0, "TABLE").text(2, name);
-    String handle = "";
-    if (is2000()) {
-      handle = nextHandle();
-      out.text(5, handle).text(330, NO_OWNER).text(100, "AcDbSymbolTable");
-    }
-    out.whole(70, entries);
+    String handle = nextHandle();
+    out.text(0, "TABLE").text(2, name).since2000(5, handle).since2000(330, NO_OWNER);
+    out.since2000(100, "AcDbSymbolTable").whole(70, entries);
     return handle;
   }
 
@@ -168,16 +165,13 @@ final class DxfFrame {
   }
 
   private void beginEntry(DxfGroups out, String type, String table, String subclass) {
-    beginEntry(out, type, table, subclass, 5, is2000() ? nextHandle() : "");
+    beginEntry(out, type, table, subclass, 5, nextHandle());
   }
 
   private void beginEntry(
       DxfGroups out, String type, String table, String subclass, int handleCode, String handle) {
-    out.text(0, type);
-    if (is2000()) {
-      out.text(handleCode, handle).text(330, table);
-      out.text(100, "AcDbSymbolTableRecord").text(100, subclass);
-    }
+    out.text(0, type).since2000(handleCode, handle).since2000(330, table);
+    out.since2000(100, "AcDbSymbolTableRecord").since2000(100, subclass);
   }
 
   /** One view of the whole sheet, so that a program opens the file with all of it in sight. */
@@ -221,10 +215,7 @@ final class DxfFrame {
     out.length(40, dashesMm.stream().mapToDouble(Double::doubleValue).sum());
     for (int i = 0; i < dashesMm.size(); i++) {
       // A gap is a negative length.
-      out.length(49, i % 2 == 0 ? dashesMm.get(i) : -dashesMm.get(i));
-      if (is2000()) {
-        out.whole(74, 0);
-      }
+      out.length(49, i % 2 == 0 ? dashesMm.get(i) : -dashesMm.get(i)).since2000(74, "0");
     }
   }
 
@@ -240,10 +231,8 @@ final class DxfFrame {
   private void layer(DxfGroups out, String table, String name, int colour) {
     beginEntry(out, "LAYER", table, "AcDbLayerTableRecord");
     out.text(2, name).whole(70, 0).whole(62, colour).text(6, DxfLineType.CONTINUOUS.name());
-    if (is2000()) {
-      // The usual width, where an entity does not say its own.
-      out.whole(370, -3).text(390, PLAIN_PLOT_STYLE);
-    }
+    // The usual width, where an entity does not say its own.
+    out.since2000(370, "-3").since2000(390, PLAIN_PLOT_STYLE);
   }
 
   private void textStyles(DxfGroups out) {
@@ -330,15 +319,17 @@ final class DxfFrame {
     out.length(49, -0.5).whole(62, 256).text(6, "BYLAYER");
   }
 
+  private static void zeros(DxfGroups out, int... codes) {
+    IntStream.of(codes).forEach(code -> out.length(code, 0));
+  }
+
   private void layout(DxfGroups out, String handle, String name, String space, boolean model) {
     Vec2 corner = new Vec2(page.widthMm(), page.heightMm());
     out.text(0, "LAYOUT").text(5, handle).text(330, LAYOUTS);
     out.text(100, "AcDbPlotSettings").text(1, "").text(2, "none_device").text(4, "").text(6, "");
-    for (int margin = 40; margin <= 43; margin++) {
-      out.length(margin, 0);
-    }
+    zeros(out, 40, 41, 42, 43);
     out.length(44, page.widthMm()).length(45, page.heightMm());
-    out.length(46, 0).length(47, 0).length(48, 0).length(49, 0).length(140, 0).length(141, 0);
+    zeros(out, 46, 47, 48, 49, 140, 141);
     // One to one; for the model's own layout a flag says so. Millimetres, not turned, all of it.
     out.length(142, 1).length(143, 1).whole(70, model ? 1024 : 0);
     out.whole(72, 1).whole(73, 0).whole(74, 1).text(7, "").whole(75, 16).length(147, 1);

@@ -18,7 +18,12 @@ final class DxfGroups {
   private static final String LINE_END = "\r\n";
 
   private final StringBuilder text = new StringBuilder(1 << 14);
+  private final DxfVersion version;
   private Vec2 datum = Vec2.ZERO;
+
+  DxfGroups(DxfVersion version) {
+    this.version = version;
+  }
 
   /** Points given from now on are written as seen from another origin. */
   DxfGroups from(Vec2 origin) {
@@ -34,6 +39,11 @@ final class DxfGroups {
     }
     text.append(number).append(LINE_END).append(value).append(LINE_END);
     return this;
+  }
+
+  /** A group that release 12 does not know: written for release 2000 alone. */
+  DxfGroups since2000(int code, String value) {
+    return version == DxfVersion.R12 ? this : text(code, value);
   }
 
   DxfGroups whole(int code, int value) {

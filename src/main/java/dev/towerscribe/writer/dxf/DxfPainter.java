@@ -26,13 +26,11 @@ final class DxfPainter implements Item.Visitor {
   /** A full turn in pieces is full to this, radians: SAME_POINT_MM at a radius of a metre. */
   private static final double SAME_TURN = Tolerances.SAME_POINT_MM / 1000;
 
-  private final DxfVersion version;
   private final DxfGroups out;
   private final DxfFrame frame;
   private final List<Vec2> whiteTexts = new ArrayList<>();
 
-  DxfPainter(List<Item> items, DxfVersion version, DxfGroups out, DxfFrame frame) {
-    this.version = version;
+  DxfPainter(List<Item> items, DxfGroups out, DxfFrame frame) {
     this.out = out;
     this.frame = frame;
     for (Item item : items) {
@@ -103,7 +101,7 @@ final class DxfPainter implements Item.Visitor {
     }
     boolean atStart = text.align() == Align.START;
     // White lettering is written like any other: its ground is not filled, and layers have colours.
-    begin("TEXT", text.layer(), "AcDbText");
+    beginEntity("TEXT", text.layer()).since2000(100, "AcDbText");
     // Readers that know no alignment set the text from here, as the sheet font would lie.
     out.point(10, start).length(40, text.capHeightMm()).text(1, DxfText.encode(text.content()));
     out.angle(50, text.turn().radians());
@@ -112,8 +110,7 @@ final class DxfPainter implements Item.Visitor {
     if (!atStart) {
       out.point(11, text.at());
     }
-    subclass("AcDbText");
-    out.whole(73, 0);
+    out.since2000(100, "AcDbText").whole(73, 0);
   }
 
   private static Pen orOutline(Pen pen, boolean fillIsMissing) {
@@ -177,8 +174,7 @@ final class DxfPainter implements Item.Visitor {
     }
     beginLine("ARC", layer, "AcDbCircle", pen);
     out.point(10, arc.centre()).length(40, arc.radius());
-    subclass("AcDbArc");
-    out.angle(50, from).angle(51, to);
+    out.since2000(100, "AcDbArc").angle(50, from).angle(51, to);
   }
 
   private void line(Layer layer, Vec2 from, Vec2 to, Pen pen) {
@@ -205,7 +201,7 @@ final class DxfPainter implements Item.Visitor {
     if (corners.size() < 3 || corners.size() > 4 || !isConvex(corners) || carriesText(corners)) {
       return false;
     }
-    begin("SOLID", layer, "AcDbTrace");
+    beginEntity("SOLID", layer).since2000(100, "AcDbTrace");
     out.point(10, corners.get(0)).point(11, corners.get(1));
     // The format goes from corner to corner like the letter Z; a triangle says its last one twice.
     out.point(12, corners.get(corners.size() - 1)).point(13, corners.get(2));
@@ -241,30 +237,12 @@ final class DxfPainter implements Item.Visitor {
     if (lineType != DxfLineType.CONTINUOUS) {
       out.text(6, lineType.name());
     }
-    if (version == DxfVersion.R2000) {
-      // Hundredths of a mm.
-      out.whole(370, (int) Math.round(pen.widthMm() * 100));
-    }
-    subclass(subclass);
+    // Hundredths of a mm.
+    out.since2000(370, Long.toString(Math.round(pen.widthMm() * 100))).since2000(100, subclass);
   }
 
-  private void begin(String type, Layer layer, String subclass) {
-    beginEntity(type, layer);
-    subclass(subclass);
-  }
-
-  private void beginEntity(String type, Layer layer) {
-    out.text(0, type);
-    if (version == DxfVersion.R2000) {
-      out.text(5, frame.nextHandle()).text(330, DxfFrame.MODEL_SPACE);
-    }
-    subclass("AcDbEntity");
-    out.text(8, DxfLayers.name(layer));
-  }
-
-  private void subclass(String name) {
-    if (version == DxfVersion.R2000) {
-      out.text(100, name);
-    }
+  private DxfGroups beginEntity(String type, Layer layer) {
+    out.text(0, type).since2000(5, frame.nextHandle()).since2000(330, DxfFrame.MODEL_SPACE);
+    return out.since2000(100, "AcDbEntity").text(8, DxfLayers.name(layer));
   }
 }

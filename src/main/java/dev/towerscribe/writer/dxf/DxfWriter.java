@@ -39,16 +39,16 @@ public final class DxfWriter {
     List<Layer> layers =
         Arrays.stream(Layer.values()).filter(layer -> !page.items(layer).isEmpty()).toList();
     DxfFrame frame = new DxfFrame(page, version, datum, layers);
-    DxfGroups body = new DxfGroups();
+    DxfGroups body = new DxfGroups(version);
     frame.tablesAndBlocks(body);
     body.beginSection("ENTITIES").from(datum);
-    DxfPainter painter = new DxfPainter(page.items(), version, body, frame);
+    DxfPainter painter = new DxfPainter(page.items(), body, frame);
     layers.forEach(layer -> page.items(layer).forEach(item -> item.accept(painter)));
     body.endSection().from(Vec2.ZERO);
     frame.objects(body);
     body.text(0, "EOF");
     // Written last though it stands first: it names the first handle not in use.
-    DxfGroups header = new DxfGroups();
+    DxfGroups header = new DxfGroups(version);
     frame.header(header);
     return (header.toString() + body).getBytes(StandardCharsets.US_ASCII);
   }

@@ -107,56 +107,54 @@ final class PdfPainter implements Item.Visitor {
 
   @Override
   public void circle(Item.Circle circle) {
-    if (isShown(circle.pen(), circle.fill())) {
-      use(circle.pen(), circle.fill());
-      fullCircle(new Arc(circle.centre(), circle.radiusMm(), 0, 2 * Math.PI));
-      finish(circle.pen(), circle.fill());
-    }
+    Arc whole = new Arc(circle.centre(), circle.radiusMm(), 0, 2 * Math.PI);
+    paint(circle.pen(), circle.fill(), () -> fullCircle(whole));
   }
 
   @Override
   public void arc(Item.ArcLine line) {
-    if (isShown(line.pen(), Ink.NONE)) {
-      use(line.pen(), Ink.NONE);
-      if (line.arc().isFullCircle()) {
-        fullCircle(line.arc());
-      } else {
-        moveTo(line.arc().start());
-        curves(line.arc());
-      }
-      finish(line.pen(), Ink.NONE);
-    }
+    paint(
+        line.pen(),
+        Ink.NONE,
+        () -> {
+          if (line.arc().isFullCircle()) {
+            fullCircle(line.arc());
+          } else {
+            moveTo(line.arc().start());
+            curves(line.arc());
+          }
+        });
   }
 
   @Override
   public void line(Item.Line line) {
-    if (isShown(line.pen(), Ink.NONE)) {
-      use(line.pen(), Ink.NONE);
-      chain(List.of(line.from(), line.to()));
-      finish(line.pen(), Ink.NONE);
-    }
+    paint(line.pen(), Ink.NONE, () -> chain(List.of(line.from(), line.to())));
   }
 
   @Override
   public void polyline(Item.Polyline polyline) {
-    if (isShown(polyline.pen(), polyline.fill())) {
-      use(polyline.pen(), polyline.fill());
-      chain(polyline.points());
-      if (polyline.closed()) {
-        out.append("h ");
-      }
-      finish(polyline.pen(), polyline.fill());
-    }
+    paint(
+        polyline.pen(),
+        polyline.fill(),
+        () -> {
+          chain(polyline.points());
+          out.append(polyline.closed() ? "h " : "");
+        });
   }
 
   @Override
   public void figure(Item.Figure figure) {
-    if (isShown(figure.pen(), figure.fill()) && !figure.contours().isEmpty()) {
-      use(figure.pen(), figure.fill());
-      for (Contour contour : figure.contours()) {
-        contour(contour);
-      }
-      finish(figure.pen(), figure.fill());
+    if (!figure.contours().isEmpty()) {
+      paint(figure.pen(), figure.fill(), () -> figure.contours().forEach(this::contour));
+    }
+  }
+
+  /** Paints a path, unless it has neither line nor fill; what differs must be set before it. */
+  private void paint(Pen line, Ink fill, Runnable path) {
+    if (line != Pen.NONE || fill != Ink.NONE) {
+      use(line, fill);
+      path.run();
+      out.append(line == Pen.NONE ? "f*\n" : fill == Ink.NONE ? "S\n" : "B*\n");
     }
   }
 
@@ -204,11 +202,7 @@ final class PdfPainter implements Item.Visitor {
     out.append(Numbers.plain(value, MATRIX_DECIMALS)).append(' ');
   }
 
-  private static boolean isShown(Pen pen, Ink fill) {
-    return pen != Pen.NONE || fill != Ink.NONE;
-  }
-
-  /** Sets what differs from what is set; must come before the path begins. */
+  /** Sets what differs from what is set. */
   private void use(Pen wanted, Ink fill) {
     if (fill != Ink.NONE) {
       setInk(fill);
@@ -233,10 +227,6 @@ final class PdfPainter implements Item.Visitor {
       out.append(Numbers.plain(wanted.grey(), DECIMALS)).append(" g ");
       ink = wanted;
     }
-  }
-
-  private void finish(Pen used, Ink fill) {
-    out.append(used == Pen.NONE ? "f*\n" : fill == Ink.NONE ? "S\n" : "B*\n");
   }
 
   private void fullCircle(Arc arc) {

@@ -77,8 +77,8 @@ final class StepBrep {
     }
     brep.level(0, DOWN, below);
     brep.level(top, UP, above);
-    String shell = entities.add("CLOSED_SHELL(''," + list(brep.faces) + ")");
-    return entities.add("MANIFOLD_SOLID_BREP(''," + shell + ")");
+    String shell = entities.add("CLOSED_SHELL", list(brep.faces));
+    return entities.add("MANIFOLD_SOLID_BREP", shell);
   }
 
   /** A hole's walls from below upward, and its rings for the faces it opens in. */
@@ -147,11 +147,10 @@ final class StepBrep {
   }
 
   private Ring ring(List<Piece> pieces, double zMm) {
-    List<String> vertices = new ArrayList<>();
-    for (Piece piece : pieces) {
-      vertices.add(
-          entities.add("VERTEX_POINT(''," + entities.point(lifted(piece.from, zMm)) + ")"));
-    }
+    List<String> vertices =
+        pieces.stream()
+            .map(piece -> entities.add("VERTEX_POINT", entities.point(lifted(piece.from, zMm))))
+            .toList();
     List<String> edges = new ArrayList<>();
     for (int i = 0; i < pieces.size(); i++) {
       Piece piece = pieces.get(i);
@@ -185,7 +184,8 @@ final class StepBrep {
         double upperRadius = ((Arc) upper.pieces.get(i).edge).radius();
         String surface =
             arc.radius() == upperRadius
-                ? cylinder(arc, piece, lower.zMm)
+                ? entities.add(
+                    "CYLINDRICAL_SURFACE", begunWhere(arc, piece, lower.zMm), real(arc.radius()))
                 : cone(arc, upperRadius, piece, lower.zMm, upper.zMm);
         face(List.of(loop), surface, arc.sweep() > 0);
       } else {
@@ -198,21 +198,13 @@ final class StepBrep {
 
   private String arc(Arc arc, Piece piece, double zMm, Vec3 from, Vec3 to) {
     mustBeApart(from, to);
-    return entities.add("CIRCLE(''," + begunWhere(arc, piece, zMm));
+    return entities.add("CIRCLE", begunWhere(arc, piece, zMm), real(arc.radius()));
   }
 
-  private String cylinder(Arc arc, Piece piece, double zMm) {
-    return entities.add("CYLINDRICAL_SURFACE(''," + begunWhere(arc, piece, zMm));
-  }
-
-  /** Axes in which an arc begins at no angle and travels onward, and its radius. */
+  /** Axes in which an arc begins at no angle and travels onward. */
   private String begunWhere(Arc arc, Piece piece, double zMm) {
     Vec3 axis = arc.sweep() > 0 ? UP : DOWN;
-    Vec3 reference = outward(arc, piece.from);
-    return entities.placement(lifted(arc.centre(), zMm), axis, reference)
-        + ","
-        + real(arc.radius())
-        + ")";
+    return entities.placement(lifted(arc.centre(), zMm), axis, outward(arc, piece.from));
   }
 
   /**
@@ -224,14 +216,13 @@ final class StepBrep {
     // Seen along the axis, the face begins where its edge does or where it ends.
     boolean fromStart = widerAbove == arc.sweep() > 0;
     return entities.add(
-        "CONICAL_SURFACE('',%s,%s,%s)"
-            .formatted(
-                entities.placement(
-                    lifted(arc.centre(), widerAbove ? lowMm : highMm),
-                    widerAbove ? UP : DOWN,
-                    outward(arc, fromStart ? piece.from : piece.to)),
-                real(Math.min(arc.radius(), upperRadius)),
-                real(Math.atan2(Math.abs(upperRadius - arc.radius()), highMm - lowMm))));
+        "CONICAL_SURFACE",
+        entities.placement(
+            lifted(arc.centre(), widerAbove ? lowMm : highMm),
+            widerAbove ? UP : DOWN,
+            outward(arc, fromStart ? piece.from : piece.to)),
+        real(Math.min(arc.radius(), upperRadius)),
+        real(Math.atan2(Math.abs(upperRadius - arc.radius()), highMm - lowMm)));
   }
 
   private void level(double zMm, Vec3 normal, List<String> loops) {
@@ -243,15 +234,13 @@ final class StepBrep {
     List<String> bounds = new ArrayList<>();
     for (String loop : loops) {
       String kind = bounds.isEmpty() ? "FACE_OUTER_BOUND" : "FACE_BOUND";
-      bounds.add(entities.add(kind + "(''," + loop + ",.T.)"));
+      bounds.add(entities.add(kind, loop, ".T."));
     }
-    faces.add(
-        entities.add(
-            "ADVANCED_FACE(''," + list(bounds) + "," + surface + "," + logical(sense) + ")"));
+    faces.add(entities.add("ADVANCED_FACE", list(bounds), surface, logical(sense)));
   }
 
   private String plane(Vec3 origin, Vec3 normal, Vec3 reference) {
-    return entities.add("PLANE(''," + entities.placement(origin, normal, reference) + ")");
+    return entities.add("PLANE", entities.placement(origin, normal, reference));
   }
 
   private String loop(Ring ring, boolean forward) {
@@ -264,22 +253,21 @@ final class StepBrep {
   }
 
   private String loop(List<String> uses) {
-    return entities.add("EDGE_LOOP(''," + list(uses) + ")");
+    return entities.add("EDGE_LOOP", list(uses));
   }
 
   private String oriented(String edge, boolean forward) {
-    return entities.add("ORIENTED_EDGE('',*,*," + edge + "," + logical(forward) + ")");
+    return entities.add("ORIENTED_EDGE", "*", "*", edge, logical(forward));
   }
 
   private String edge(String from, String to, String curve) {
-    return entities.add("EDGE_CURVE(''," + from + "," + to + "," + curve + ",.T.)");
+    return entities.add("EDGE_CURVE", from, to, curve, ".T.");
   }
 
   private String line(Vec3 from, Vec3 to) {
     mustBeApart(from, to);
-    String vector =
-        entities.add("VECTOR(''," + entities.direction(to.minus(from).unit()) + ",1.0)");
-    return entities.add("LINE(''," + entities.point(from) + "," + vector + ")");
+    String vector = entities.add("VECTOR", entities.direction(to.minus(from).unit()), "1.0");
+    return entities.add("LINE", entities.point(from), vector);
   }
 
   private static void mustBeApart(Vec3 from, Vec3 to) {

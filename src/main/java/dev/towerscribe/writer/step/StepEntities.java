@@ -22,6 +22,11 @@ final class StepEntities {
     return "#" + texts.size();
   }
 
+  /** Adds an entity without a name. */
+  String add(String keyword, String... parameters) {
+    return add(keyword + "(''," + String.join(",", parameters) + ")");
+  }
+
   /** The reference to an entity of this text, which is added the first time only. */
   private String once(String text) {
     return shared.computeIfAbsent(text, this::add);
@@ -37,9 +42,7 @@ final class StepEntities {
 
   /** A right-handed frame: its origin, its z axis, its x axis. */
   String placement(Vec3 origin, Vec3 axis, Vec3 reference) {
-    return add(
-        "AXIS2_PLACEMENT_3D('',%s,%s,%s)"
-            .formatted(point(origin), direction(axis), direction(reference)));
+    return add("AXIS2_PLACEMENT_3D", point(origin), direction(axis), direction(reference));
   }
 
   private static String triple(Vec3 v) {

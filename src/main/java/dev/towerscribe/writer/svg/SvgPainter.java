@@ -22,6 +22,7 @@ import java.awt.geom.Path2D;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import org.jfree.svg.SVGGraphics2D;
 import org.jfree.svg.SVGHints;
 import org.jfree.svg.SVGUnits;
@@ -121,8 +122,7 @@ final class SvgPainter implements Item.Visitor {
   }
 
   private void beginLayer(Layer layer) {
-    Map<String, String> attributes = new LinkedHashMap<>();
-    attributes.put("id", layer.id());
+    Map<String, String> attributes = new LinkedHashMap<>(Map.of("id", layer.id()));
     attributes.put("xml:space", "preserve");
     beginGroup(attributes);
     String words = layer.id().replace('-', ' ');
@@ -175,25 +175,32 @@ final class SvgPainter implements Item.Visitor {
 
   @Override
   public void circle(Item.Circle circle) {
-    if (setFill(circle.fill())) {
-      ellipse(circle.centre(), circle.radiusMm(), Pen.NONE);
+    paint(circle.pen(), circle.fill(), pen -> ellipse(circle.centre(), circle.radiusMm(), pen));
+  }
+
+  /** Fills a shape and then draws its line, each if it has one. */
+  private void paint(Pen pen, Ink fill, Consumer<Pen> shape) {
+    if (setFill(fill)) {
+      shape.accept(Pen.NONE);
     }
-    if (setPen(circle.pen())) {
-      ellipse(circle.centre(), circle.radiusMm(), circle.pen());
+    if (setPen(pen)) {
+      shape.accept(pen);
     }
   }
 
   @Override
   public void arc(Item.ArcLine line) {
-    if (setPen(line.pen())) {
-      if (line.arc().isFullCircle()) {
-        ellipse(line.arc().centre(), line.arc().radius(), line.pen());
-      } else {
-        StringBuilder data = new StringBuilder();
-        paths.moveTo(data, line.arc().start());
-        paths.arcTo(data, line.arc());
-        path(data, line.pen());
-      }
+    paint(line.pen(), Ink.NONE, pen -> arc(line.arc(), pen));
+  }
+
+  private void arc(Arc arc, Pen pen) {
+    if (arc.isFullCircle()) {
+      ellipse(arc.centre(), arc.radius(), pen);
+    } else {
+      StringBuilder data = new StringBuilder();
+      paths.moveTo(data, arc.start());
+      paths.arcTo(data, arc);
+      path(data, pen);
     }
   }
 
@@ -211,18 +218,10 @@ final class SvgPainter implements Item.Visitor {
   public void polyline(Item.Polyline polyline) {
     StringBuilder data = new StringBuilder();
     paths.moveTo(data, polyline.points().get(0));
-    for (Vec2 p : polyline.points().subList(1, polyline.points().size())) {
-      paths.lineTo(data, p);
-    }
-    if (polyline.closed()) {
-      data.append('Z');
-    }
-    if (setFill(polyline.fill())) {
-      path(data, Pen.NONE);
-    }
-    if (setPen(polyline.pen())) {
-      path(data, polyline.pen());
-    }
+    List<Vec2> onward = polyline.points().subList(1, polyline.points().size());
+    onward.forEach(p -> paths.lineTo(data, p));
+    data.append(polyline.closed() ? "Z" : "");
+    paint(polyline.pen(), polyline.fill(), pen -> path(data, pen));
   }
 
   @Override
@@ -230,9 +229,7 @@ final class SvgPainter implements Item.Visitor {
     if (!figure.contours().isEmpty() && setFill(figure.fill())) {
       // One path, so that inner contours are left out of the fill.
       StringBuilder all = new StringBuilder();
-      for (Contour contour : figure.contours()) {
-        paths.contour(all, contour);
-      }
+      figure.contours().forEach(contour -> paths.contour(all, contour));
       path(all, Pen.NONE);
     }
     if (setPen(figure.pen())) {
