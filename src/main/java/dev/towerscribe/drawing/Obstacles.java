@@ -51,50 +51,42 @@ public record Obstacles(List<Contour> part, List<Edge> lines, List<TurnedBox> ta
     private final List<Edge> lines = new ArrayList<>();
     private final List<TurnedBox> taken = new ArrayList<>();
 
-    private static boolean shows(Pen pen, Ink fill) {
-      return pen != Pen.NONE || fill == Ink.BLACK || fill == Ink.PALE;
-    }
-
-    private void chain(List<Vec2> points, boolean closed) {
-      int pieces = closed ? points.size() : points.size() - 1;
-      for (int i = 0; i < pieces; i++) {
-        lines.add(new Segment(points.get(i), points.get((i + 1) % points.size())));
+    private void add(Pen pen, Ink fill, List<? extends Edge> edges) {
+      if (pen != Pen.NONE || fill == Ink.BLACK || fill == Ink.PALE) {
+        lines.addAll(edges);
       }
     }
 
     @Override
     public void circle(Item.Circle circle) {
-      if (shows(circle.pen(), circle.fill())) {
-        lines.addAll(Contour.circle(circle.centre(), circle.radiusMm()).edges());
-      }
+      Contour whole = Contour.circle(circle.centre(), circle.radiusMm());
+      add(circle.pen(), circle.fill(), whole.edges());
     }
 
     @Override
     public void arc(Item.ArcLine arc) {
-      if (shows(arc.pen(), Ink.NONE)) {
-        lines.add(arc.arc());
-      }
+      add(arc.pen(), Ink.NONE, List.of(arc.arc()));
     }
 
     @Override
     public void line(Item.Line line) {
-      if (shows(line.pen(), Ink.NONE)) {
-        lines.add(new Segment(line.from(), line.to()));
-      }
+      add(line.pen(), Ink.NONE, List.of(new Segment(line.from(), line.to())));
     }
 
     @Override
     public void polyline(Item.Polyline polyline) {
-      if (shows(polyline.pen(), polyline.fill())) {
-        chain(polyline.points(), polyline.closed());
+      List<Vec2> points = polyline.points();
+      List<Edge> chain = new ArrayList<>();
+      int pieces = polyline.closed() ? points.size() : points.size() - 1;
+      for (int i = 0; i < pieces; i++) {
+        chain.add(new Segment(points.get(i), points.get((i + 1) % points.size())));
       }
+      add(polyline.pen(), polyline.fill(), chain);
     }
 
     @Override
     public void figure(Item.Figure figure) {
-      if (shows(figure.pen(), figure.fill())) {
-        figure.contours().forEach(contour -> lines.addAll(contour.edges()));
-      }
+      figure.contours().forEach(c -> add(figure.pen(), figure.fill(), c.edges()));
     }
 
     @Override

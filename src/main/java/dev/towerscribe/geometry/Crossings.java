@@ -37,7 +37,11 @@ final class Crossings {
     } else if (b instanceof Arc arcB) {
       segmentArc((Segment) a, arcB, roomMm, points);
     } else {
-      segments((Segment) a, (Segment) b, roomMm, points);
+      // An end on the other segment has been found already.
+      Vec2 p = proper((Segment) a, (Segment) b, roomMm);
+      if (p != null) {
+        points.add(p);
+      }
     }
     return points;
   }
@@ -50,14 +54,6 @@ final class Crossings {
       if (on.nearest(p).distanceTo(p) <= roomMm) {
         points.add(p);
       }
-    }
-  }
-
-  private static void segments(Segment a, Segment b, double roomMm, List<Vec2> points) {
-    // An end on the other segment has been found already.
-    Vec2 p = proper(a, b, roomMm);
-    if (p != null) {
-      points.add(p);
     }
   }
 

@@ -1,6 +1,5 @@
 package dev.towerscribe.layout;
 
-import dev.towerscribe.finding.Findings;
 import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.Region;
 import dev.towerscribe.geometry.RegionDepths;
@@ -59,28 +58,6 @@ public record HoleMargin(
   public double figureMm(double x, double y) {
     double depth = region.at(x, y);
     return (inside ? depth : -depth) - lessMm;
-  }
-
-  /**
-   * What is left of the distance.
-   *
-   * @param x hole centre, plan, fore
-   * @param y hole centre, plan, in
-   * @return figure less limit, mm; negative fails
-   */
-  public double slackMm(double x, double y) {
-    return figureMm(x, y) - limitMm;
-  }
-
-  /**
-   * Whether the check passes, rounding allowed for.
-   *
-   * @param x hole centre, plan, fore
-   * @param y hole centre, plan, in
-   * @return false where the figure is less than the limit
-   */
-  public boolean passes(double x, double y) {
-    return Findings.passes(figureMm(x, y), limitMm);
   }
 
   /**

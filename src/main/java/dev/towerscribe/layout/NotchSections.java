@@ -4,6 +4,7 @@ import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.Edge;
 import dev.towerscribe.geometry.Region;
 import dev.towerscribe.geometry.Vec2;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
@@ -30,7 +31,7 @@ public final class NotchSections {
    */
   public NotchSections(Contour outline) {
     this.outline = outline;
-    reentrant = outline.corners().stream().filter(this::isReentrant).toList();
+    reentrant = reentrant(Region.inside(outline).contours().get(0).edges());
   }
 
   /**
@@ -156,17 +157,18 @@ public final class NotchSections {
         || foot.distanceTo(edge.start()) >= SQUARE && foot.distanceTo(edge.end()) >= SQUARE;
   }
 
-  private boolean isReentrant(Vec2 corner) {
-    List<Edge> edges = Region.inside(outline).contours().get(0).edges();
+  /** Corners that point into the metal, of edges that have it on their left. */
+  private static List<Vec2> reentrant(List<Edge> edges) {
+    List<Vec2> corners = new ArrayList<>();
     for (int i = 0; i < edges.size(); i++) {
+      Edge before = edges.get((i + edges.size() - 1) % edges.size());
       Edge next = edges.get(i);
-      if (next.start().distanceTo(corner) < SQUARE) {
-        Edge before = edges.get((i + edges.size() - 1) % edges.size());
-        Vec2 in = before.end().minus(before.at(0.999));
-        Vec2 out = next.at(0.001).minus(next.start());
-        return in.cross(out) < 0;
+      Vec2 in = before.end().minus(before.at(0.999));
+      Vec2 out = next.at(0.001).minus(next.start());
+      if (edges.size() > 1 && in.cross(out) < 0) {
+        corners.add(next.start());
       }
     }
-    return false;
+    return corners;
   }
 }

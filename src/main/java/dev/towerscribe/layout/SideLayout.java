@@ -95,24 +95,6 @@ public record SideLayout(
   }
 
   /**
-   * Bearing centre at the slot's least setting.
-   *
-   * @return plan point
-   */
-  public Vec2 slotFrom() {
-    return job.bearing(job.plate().slot().fromMm());
-  }
-
-  /**
-   * Bearing centre at the slot's greatest setting.
-   *
-   * @return plan point
-   */
-  public Vec2 slotTo() {
-    return job.bearing(job.plate().slot().toMm());
-  }
-
-  /**
    * The opening as found.
    *
    * @return plan region

@@ -1,6 +1,5 @@
 package dev.towerscribe.layout;
 
-import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.Region;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.quantity.Angle;
@@ -42,7 +41,7 @@ public record StarterHole(Vec2 at, double diameterMm) {
     }
     for (int i = 0; i < COUNT; i++) {
       Angle direction = Angle.ofDegrees(45 + 90.0 * i);
-      Vec2 at = outward(track.contours(), middle, direction);
+      Vec2 at = outward(track, middle, direction);
       if (-opening.depth(at) >= need) {
         holes.add(new StarterHole(at, diameterMm));
       }
@@ -51,8 +50,7 @@ public record StarterHole(Vec2 at, double diameterMm) {
   }
 
   /** The first crossing of a ray with a boundary, by halving between inside and far outside. */
-  private static Vec2 outward(List<Contour> boundary, Vec2 from, Angle direction) {
-    Region region = new Region(boundary);
+  private static Vec2 outward(Region region, Vec2 from, Angle direction) {
     double inside = 0.0;
     double outside = region.bounds().width() + region.bounds().height();
     while (outside - inside > 1e-12 * outside) {

@@ -46,7 +46,7 @@ class LayoutProperties {
     Mount mount = new Mount(Angle.ofDegrees(degrees), rearward, inboard, 0);
     SideLayout left = lay(Side.LEFT, false, mount);
     SideLayout right = lay(Side.RIGHT, false, mount);
-    Vec2 slot = left.slotTo().minus(left.slotFrom()).unit();
+    Vec2 slot = slot(left).unit();
     Vec2 centre = new Vec2(-rearward, inboard);
     for (int i = 0; i < left.holes().size(); i++) {
       Vec2 a = left.holes().get(i).at().minus(centre);
@@ -85,5 +85,10 @@ class LayoutProperties {
       assertThat(shift.x()).isCloseTo(-rearward, within(MM));
       assertThat(shift.y()).isCloseTo(inboard, within(MM));
     }
+  }
+
+  private static Vec2 slot(SideLayout side) {
+    SideJob job = side.job();
+    return job.bearing(job.plate().slot().toMm()).minus(job.bearing(job.plate().slot().fromMm()));
   }
 }

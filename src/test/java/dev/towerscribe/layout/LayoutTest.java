@@ -95,8 +95,18 @@ class LayoutTest {
             .get(Side.LEFT);
     // Independent: by hand. Plate (76, 3) lies 76 inboard and 3 forward.
     at(side, "A", 3, 76);
-    assertThat(side.slotTo().minus(side.slotFrom()).x()).isCloseTo(0, within(MM));
-    assertThat(side.slotTo().minus(side.slotFrom()).y()).isCloseTo(24, within(MM));
+    assertThat(
+            side.job()
+                .bearing(side.job().plate().slot().toMm())
+                .minus(side.job().bearing(side.job().plate().slot().fromMm()))
+                .x())
+        .isCloseTo(0, within(MM));
+    assertThat(
+            side.job()
+                .bearing(side.job().plate().slot().toMm())
+                .minus(side.job().bearing(side.job().plate().slot().fromMm()))
+                .y())
+        .isCloseTo(24, within(MM));
   }
 
   @Test

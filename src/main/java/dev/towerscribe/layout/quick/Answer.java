@@ -12,6 +12,11 @@ public enum Answer {
   /** Room for figures calculated in two ways, mm; wide of any rounding. */
   static final double UNSURE_MM = 1e-6;
 
+  /** The answer where it is sure. */
+  static Answer of(boolean passes) {
+    return passes ? YES : NO;
+  }
+
   /**
    * A figure that is known but for some rounding, held against its limit.
    *

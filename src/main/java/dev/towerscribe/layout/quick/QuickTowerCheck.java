@@ -8,7 +8,6 @@ import dev.towerscribe.layout.Cuts;
 import dev.towerscribe.layout.HoleMargin;
 import dev.towerscribe.layout.Layout;
 import dev.towerscribe.layout.Margins;
-import dev.towerscribe.layout.Notch;
 import dev.towerscribe.layout.Notches;
 import dev.towerscribe.layout.PlacedHole;
 import dev.towerscribe.layout.PlateFrames;
@@ -19,10 +18,10 @@ import dev.towerscribe.model.Plate;
 import dev.towerscribe.model.SideJob;
 import dev.towerscribe.model.StrutRodReach;
 import dev.towerscribe.quantity.Angle;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 
 /**
  * One tower, ready to say quickly whether a plate placed somewhere would meet a stop finding. What
@@ -74,17 +73,13 @@ final class QuickTowerCheck {
   private HoleMargin[][] margins() {
     List<PlacedHole> holes = Layout.holes(job);
     List<HoleMargin> all = HoleMargin.of(job.tower(), cuts.finished(), job.holes(), holes);
-    HoleMargin[][] byHole = new HoleMargin[holes.size()][];
-    for (int i = 0; i < byHole.length; i++) {
-      List<HoleMargin> tightest = new ArrayList<>();
-      for (HoleMargin m : all) {
-        if (m.hole() == i && all.stream().noneMatch(other -> other.settles(m))) {
-          tightest.add(m);
-        }
-      }
-      byHole[i] = tightest.toArray(HoleMargin[]::new);
-    }
-    return byHole;
+    return IntStream.range(0, holes.size())
+        .mapToObj(
+            i ->
+                all.stream()
+                    .filter(m -> m.hole() == i && all.stream().noneMatch(o -> o.settles(m)))
+                    .toArray(HoleMargin[]::new))
+        .toArray(HoleMargin[][]::new);
   }
 
   /** Where a bearing may be whose strut rod goes through the opening. */
@@ -102,7 +97,7 @@ final class QuickTowerCheck {
     if (s.stops(Barrier.STRUT_ROD, rod.asMeasured(s))
         || s.stops(Barrier.PLATE, plate.covers(s))
         || s.stops(Barrier.PLATE, plate.clearsWall(s))
-        || s.stops(Barrier.BOLTS, holes(s) ? Answer.YES : Answer.NO)
+        || s.stops(Barrier.BOLTS, Answer.of(holes(s)))
         || s.stops(Barrier.PLATE, plate.withinDome(s))
         || s.stops(Barrier.STRUT_ROD, rod.moving(s))) {
       return Answer.NO;
@@ -138,23 +133,19 @@ final class QuickTowerCheck {
                 .map(w -> Margins.plateToWall(Region.inside(w), outline))
                 .map(gap -> Findings.passes(gap, top.wallGapMm()))
                 .orElse(true);
-    return stands ? Answer.YES : Answer.NO;
+    return Answer.of(stands);
   }
 
   private Answer notchesStand(SideJob placed) {
-    for (Notch notch : Notches.of(placed, Layout.holes(placed))) {
-      if (!Margins.leavesEnough(notch)) {
-        return Answer.NO;
-      }
-    }
-    return Answer.YES;
+    return Answer.of(
+        Notches.of(placed, Layout.holes(placed)).stream().allMatch(Margins::leavesEnough));
   }
 
   private Answer rodStands(SideJob placed) {
     double clearance = job.plate().movingClearanceMm();
     double gap =
         Margins.aroundSweep(Sweep.of(placed, reach.apply(placed)), cuts.finished(), clearance);
-    return Findings.passes(gap, clearance) ? Answer.YES : Answer.NO;
+    return Answer.of(Findings.passes(gap, clearance));
   }
 
   /** Where the holes lie, to the last digit as {@link PlateFrames#toPlan} has it. */

@@ -51,7 +51,7 @@ final class DxfGroups {
   }
 
   DxfGroups length(int code, double mm) {
-    return text(code, lengthText(mm));
+    return text(code, withPoint(Numbers.plain(mm, LENGTH_DECIMALS)));
   }
 
   DxfGroups angle(int code, double radians) {
@@ -74,11 +74,6 @@ final class DxfGroups {
 
   DxfGroups endSection() {
     return text(0, "ENDSEC");
-  }
-
-  /** A length as it stands in the file. */
-  static String lengthText(double mm) {
-    return withPoint(Numbers.plain(mm, LENGTH_DECIMALS));
   }
 
   /** A direction as it stands in the file, degrees from 0 up to but not 360. */

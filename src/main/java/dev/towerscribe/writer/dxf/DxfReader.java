@@ -110,10 +110,15 @@ final class DxfReader {
 
   private static List<DxfRecord> records(List<DxfRecord.Group> groups) throws Unreadable {
     must(!groups.isEmpty() && groups.get(0).code() == 0, "it does not begin with a section");
+    return split(groups, 0);
+  }
+
+  /** Records that begin with a group of a code, as the first group does. */
+  private static List<DxfRecord> split(List<DxfRecord.Group> groups, int code) {
     List<DxfRecord> records = new ArrayList<>();
     int from = 0;
     for (int i = 1; i <= groups.size(); i++) {
-      if (i == groups.size() || groups.get(i).code() == 0) {
+      if (i == groups.size() || groups.get(i).code() == code) {
         records.add(new DxfRecord(groups.get(from).value(), groups.subList(from + 1, i)));
         from = i;
       }
@@ -139,18 +144,12 @@ final class DxfReader {
   }
 
   private void header(List<DxfRecord.Group> groups) throws Unreadable {
-    int from = 0;
-    for (int i = 1; i <= groups.size(); i++) {
-      if (i == groups.size() || groups.get(i).code() == 9) {
-        DxfRecord.Group first = groups.get(from);
-        DxfRecord variable = new DxfRecord(first.value(), groups.subList(from + 1, i));
-        must(
-            first.code() == 9 && !variable.groups().isEmpty(),
-            "a header variable without a name or a value");
-        boolean once = header.put(variable.type(), variable) == null;
-        must(once, "the header variable " + variable.type() + " stands twice");
-        from = i;
-      }
+    boolean named = groups.isEmpty() || groups.get(0).code() == 9;
+    for (DxfRecord variable : split(groups, 9)) {
+      boolean whole = named && !variable.groups().isEmpty();
+      must(whole, "a header variable without a name or a value");
+      boolean once = header.put(variable.type(), variable) == null;
+      must(once, "the header variable " + variable.type() + " stands twice");
     }
   }
 

@@ -40,14 +40,14 @@ public final class StepProof {
   public static List<String> check(byte[] step, FlatSolid solid, PartName name) {
     List<String> mismatches = new ArrayList<>();
     try {
-      StepReader reader = StepReader.read(step);
-      if (!reader.name().equals(name.name())) {
-        mismatches.add("the part is named " + reader.name() + ", not " + name.name());
+      StepReader.Part part = StepReader.read(step);
+      if (!part.name().equals(name.name())) {
+        mismatches.add("the part is named " + part.name() + ", not " + name.name());
       }
-      if (!(reader.nearMm() > 0 && reader.nearMm() <= Tolerances.SAME_POINT_MM)) {
-        mismatches.add("the file's uncertainty is " + Numbers.exact(reader.nearMm()) + " mm");
+      if (!(part.nearMm() > 0 && part.nearMm() <= Tolerances.SAME_POINT_MM)) {
+        mismatches.add("the file's uncertainty is " + Numbers.exact(part.nearMm()) + " mm");
       }
-      checkShell(reader.faces(), solid, mismatches);
+      checkShell(part.faces(), solid, mismatches);
     } catch (Unreadable e) {
       mismatches.add("the file cannot be read back: " + e.getMessage());
     }

@@ -24,36 +24,26 @@ final class StepReader {
   private final Map<Integer, StepValue.Items> data;
   private final Map<Integer, StepShape.EdgeCurve> edges = new TreeMap<>();
 
-  private String name;
-  private double nearMm;
-  private List<StepShape.Face> faces;
-
   private StepReader(StepParser.Sections sections) {
     header = sections.header();
     data = sections.data();
   }
 
-  static StepReader read(byte[] file) throws Unreadable {
+  /**
+   * A part as found.
+   *
+   * @param name the product's name
+   * @param nearMm how far edges that meet may lie apart by the file's own word
+   * @param faces the faces of the one shell
+   */
+  record Part(String name, double nearMm, List<StepShape.Face> faces) {}
+
+  static Part read(byte[] file) throws Unreadable {
     StepReader reader = new StepReader(StepParser.parse(file));
     reader.readHeader();
-    reader.readProduct();
+    Part part = reader.readProduct();
     reader.mustReachEverything();
-    return reader;
-  }
-
-  /** The product's name. */
-  String name() {
-    return name;
-  }
-
-  /** How far edges that meet may lie apart by the file's own word, mm. */
-  double nearMm() {
-    return nearMm;
-  }
-
-  /** The faces of the one shell. */
-  List<StepShape.Face> faces() {
-    return faces;
+    return part;
   }
 
   private void readHeader() throws Unreadable {
@@ -65,17 +55,17 @@ final class StepReader {
         "another schema");
   }
 
-  private void readProduct() throws Unreadable {
+  private Part readProduct() throws Unreadable {
     StepValue.Items root = data.get(only("SHAPE_DEFINITION_REPRESENTATION"));
     StepValue.Items shape = entity(root.ref(0), "PRODUCT_DEFINITION_SHAPE");
     StepValue.Items definition = entity(shape.ref(2), "PRODUCT_DEFINITION");
     StepValue.Items formation = entity(definition.ref(2), "PRODUCT_DEFINITION_FORMATION");
     StepValue.Items product = entity(formation.ref(2), "PRODUCT");
-    name = product.text(1);
+    String name = product.text(1);
     must(product.text(0).equals(name), "a product whose number is not its name");
     must(header.get(1).text(0).equals(name), "a header with another name");
     StepValue.Items representation = entity(root.ref(1), "ADVANCED_BREP_SHAPE_REPRESENTATION");
-    readUnits(representation.ref(2));
+    double nearMm = nearMm(representation.ref(2));
     List<Integer> items = representation.refs(1);
     must(items.size() == 2, "a representation of more or less than axes and a solid");
     StepShape.Placement axes = placement(items.get(0));
@@ -85,14 +75,15 @@ final class StepReader {
         "axes other than the plan's");
     StepValue.Items solid = entity(items.get(1), "MANIFOLD_SOLID_BREP");
     StepValue.Items shell = entity(solid.ref(1), "CLOSED_SHELL");
-    faces = new ArrayList<>();
+    List<StepShape.Face> faces = new ArrayList<>();
     for (int id : shell.refs(1)) {
       faces.add(face(id));
     }
     must(!faces.isEmpty(), "a shell without faces");
+    return new Part(name, nearMm, faces);
   }
 
-  private void readUnits(int id) throws Unreadable {
+  private double nearMm(int id) throws Unreadable {
     StepValue.Items context = entity(id);
     List<Integer> units = part(context, "GLOBAL_UNIT_ASSIGNED_CONTEXT").refs(0);
     must(units.size() == 3, "not three units");
@@ -102,8 +93,8 @@ final class StepReader {
     List<Integer> near = part(context, "GLOBAL_UNCERTAINTY_ASSIGNED_CONTEXT").refs(0);
     must(near.size() == 1, "not one uncertainty");
     StepValue.Items measure = entity(near.get(0), "UNCERTAINTY_MEASURE_WITH_UNIT");
-    nearMm = measure.items(0).real(0);
     must(measure.ref(1) == units.get(0), "an uncertainty in another unit");
+    return measure.items(0).real(0);
   }
 
   private void mustBeUnit(int id, String kind, String prefix, String unit) throws Unreadable {

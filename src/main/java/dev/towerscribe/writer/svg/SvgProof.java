@@ -22,7 +22,7 @@ public final class SvgProof {
     List<String> mismatches = new ArrayList<>();
     String where = "page " + page.label();
     try {
-      SvgReader reader = SvgReader.read(svg);
+      SvgReader.Written reader = SvgReader.read(svg);
       double[] box = reader.viewBox();
       if (off(reader.widthMm(), page.widthMm()) || off(reader.heightMm(), page.heightMm())) {
         mismatches.add(where + ": the width or height is not the paper's");

@@ -32,6 +32,9 @@ final class SvgReader {
   /** Points taken along a circle or ellipse. */
   private static final int SAMPLES = 32;
 
+  /** What was found in a file: its size, its view box as four numbers, its outlines and lines. */
+  record Written(double widthMm, double heightMm, double[] viewBox, ReadBack found) {}
+
   /** What an element passes on to those inside it. */
   private record Context(
       AffineTransform toMm,
@@ -51,7 +54,7 @@ final class SvgReader {
   private SvgReader() {}
 
   /** Reads a file. */
-  static SvgReader read(byte[] svg) throws Unreadable {
+  static Written read(byte[] svg) throws Unreadable {
     XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
     // A drawing has no business with other files.
     factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
@@ -70,23 +73,7 @@ final class SvgReader {
     } catch (XMLStreamException e) {
       throw new Unreadable("not well-formed: " + e.getMessage());
     }
-    return reader;
-  }
-
-  double widthMm() {
-    return widthMm;
-  }
-
-  double heightMm() {
-    return heightMm;
-  }
-
-  double[] viewBox() {
-    return viewBox.clone();
-  }
-
-  ReadBack found() {
-    return found;
+    return new Written(reader.widthMm, reader.heightMm, reader.viewBox, reader.found);
   }
 
   private void begin(XMLStreamReader xml) throws Unreadable {
