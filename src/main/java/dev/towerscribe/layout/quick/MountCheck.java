@@ -60,7 +60,7 @@ public final class MountCheck {
     List<Integer> counts = new ArrayList<>();
     List<Finding> always = new ArrayList<>();
     double opening = 0.0;
-    RodModel.Known moving = null;
+    StrutRodModel.Known moving = null;
     for (SideJob side : sides) {
       Cuts cuts = allCuts.get(side.side());
       if (side != first && always.isEmpty() && twins(first, side)) {
@@ -70,7 +70,7 @@ public final class MountCheck {
         continue;
       }
       if (side == first || !sameRod(first, side)) {
-        moving = RodModel.fit(side, rods, bearings);
+        moving = StrutRodModel.fit(side, rods, bearings);
       }
       towers.add(new QuickTowerCheck(side, cuts, rods, moving));
       counts.add(1);

@@ -44,14 +44,14 @@ final class QuickTowerCheck {
   private final HoleMargin[][] margins;
 
   private final QuickPlateCheck plate;
-  private final QuickRodCheck rod;
+  private final QuickStrutRodCheck rod;
   private final QuickNotchCheck[] notches;
 
   QuickTowerCheck(
       SideJob job,
       Cuts cuts,
       Function<SideJob, Optional<StrutRodReach>> reach,
-      RodModel.Known moving) {
+      StrutRodModel.Known moving) {
     this.job = job;
     this.cuts = cuts;
     this.reach = reach;
@@ -62,7 +62,7 @@ final class QuickTowerCheck {
     margins = margins();
     plate = new QuickPlateCheck(job, cuts.finished(), hand);
     boolean simple = cuts.finished().contours().size() == 1;
-    rod = new QuickRodCheck(job, new RegionDepths(cuts.finished()), simple, moving);
+    rod = new QuickStrutRodCheck(job, new RegionDepths(cuts.finished()), simple, moving);
     double radius = job.tools().reachRadiusMm();
     notches =
         job.tower().brackets().stream()

@@ -143,10 +143,10 @@ class MarginProperties {
     MountCheck check = MountCheck.of(job, StrutRodPoses::of);
     Scratch scratch = new Scratch();
     Random random = new Random(seed);
-    Map<Side, RodModel.Known> rods = new EnumMap<>(Side.class);
+    Map<Side, StrutRodModel.Known> rods = new EnumMap<>(Side.class);
     for (SideJob side : job.sides().values()) {
       Box bearings = QuickTowerCheck.bearings(Cuts.of(side));
-      rods.put(side.side(), RodModel.fit(side, StrutRodPoses::of, bearings));
+      rods.put(side.side(), StrutRodModel.fit(side, StrutRodPoses::of, bearings));
     }
     Mount own = job.sides().values().iterator().next().mount();
     for (int i = 0; i < MOUNTS; i++) {
@@ -197,7 +197,7 @@ class MarginProperties {
         .orElseThrow();
   }
 
-  private static void bounds(SideLayout side, RodModel.Known moving) {
+  private static void bounds(SideLayout side, StrutRodModel.Known moving) {
     SideJob placed = side.job();
     Cuts cuts = Cuts.of(placed);
     Mount mount = placed.mount();
@@ -212,8 +212,8 @@ class MarginProperties {
     QuickPlateCheck plate = new QuickPlateCheck(placed, cuts.finished(), PlateFrames.hand(placed));
     holds(plate.covers(s), side, f -> check(f).equals("plate-cover"));
     holds(plate.clearsWall(s), side, f -> check(f).equals("plate-wall"));
-    QuickRodCheck rod =
-        new QuickRodCheck(
+    QuickStrutRodCheck rod =
+        new QuickStrutRodCheck(
             placed,
             new RegionDepths(cuts.finished()),
             cuts.finished().contours().size() == 1,

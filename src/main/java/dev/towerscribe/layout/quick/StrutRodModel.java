@@ -24,7 +24,7 @@ import java.util.stream.IntStream;
  * Chebyshev's nodes needs no equations to be solved: each coefficient is a weighted sum of the
  * values there.
  */
-final class RodModel {
+final class StrutRodModel {
   /** Products of polynomials up to the third degree in both directions together. */
   private static final int TERMS = 10;
 
@@ -57,7 +57,8 @@ final class RodModel {
   private final double heightMm;
   private final double errorMm;
 
-  private RodModel(Box bearings, double halfIn, List<Way> ways, double heightMm, double errorMm) {
+  private StrutRodModel(
+      Box bearings, double halfIn, List<Way> ways, double heightMm, double errorMm) {
     this.middleFore = bearings.centre().x();
     this.middleIn = bearings.centre().y();
     this.halfFore = bearings.width() / 2;
@@ -77,7 +78,7 @@ final class RodModel {
   private record Way(double along, double[] fore, double[] in) {}
 
   /** What is known of a strut rod: whether it moves at all, and how. */
-  record Known(boolean moves, Optional<RodModel> model) {}
+  record Known(boolean moves, Optional<StrutRodModel> model) {}
 
   /**
    * Fits a side's strut rod.
@@ -151,7 +152,7 @@ final class RodModel {
     // The slant widens what moves by less than the tower's sheet and the strut rod's half together.
     double lever = Math.abs(height) + job.tower().sheetMm() + plate.movingDiameterMm() / 2;
     double error = LEAST_MM + CAUTION * (worst * lever + bend(reaches, height));
-    return new Known(true, Optional.of(new RodModel(bearings, halfIn, ways, height, error)));
+    return new Known(true, Optional.of(new StrutRodModel(bearings, halfIn, ways, height, error)));
   }
 
   /**

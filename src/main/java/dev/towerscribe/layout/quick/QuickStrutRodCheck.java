@@ -10,13 +10,13 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Bounds of {@link dev.towerscribe.layout.Margins#aroundSweep}: the strut rod in the opening. */
-final class QuickRodCheck {
+final class QuickStrutRodCheck {
   private final RegionDepths finished;
   private final boolean simple;
   private final double slotFrom;
   private final double slotTo;
   private final StrutRod rod;
-  private final RodModel.Known moving;
+  private final StrutRodModel.Known moving;
 
   /**
    * Prepares.
@@ -26,7 +26,8 @@ final class QuickRodCheck {
    * @param simple whether that has one boundary only
    * @param moving what is known of its strut rod over travel and steer
    */
-  QuickRodCheck(SideJob job, RegionDepths finished, boolean simple, RodModel.Known moving) {
+  QuickStrutRodCheck(
+      SideJob job, RegionDepths finished, boolean simple, StrutRodModel.Known moving) {
     this.finished = finished;
     this.simple = simple;
     this.moving = moving;
@@ -64,7 +65,7 @@ final class QuickRodCheck {
     if (moving.model().isEmpty() || !simple) {
       return Answer.UNSURE;
     }
-    RodModel model = moving.model().get();
+    StrutRodModel model = moving.model().get();
     int n = model.rays() + 2;
     s.rods(n);
     double most = model.centres(s, (slotFrom + slotTo) / 2);
