@@ -4,10 +4,10 @@ import dev.towerscribe.finding.Finding;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.quantity.Angle;
 import java.util.Collections;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * The alignment of every side that gives something to work it out from.
@@ -32,9 +32,7 @@ public record JobAlignment(
 
   /** Copies both. */
   public JobAlignment {
-    Map<Side, SideAlignment> inOrder = new EnumMap<>(Side.class);
-    inOrder.putAll(sides);
-    sides = Collections.unmodifiableMap(inOrder);
+    sides = Collections.unmodifiableMap(new TreeMap<>(sides));
     findings = List.copyOf(findings);
   }
 }

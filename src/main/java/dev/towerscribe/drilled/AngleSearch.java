@@ -64,8 +64,8 @@ final class AngleSearch {
     py = new double[n];
     radius = radii.clone();
     // Both patterns from their middles: small figures round less.
-    pivot = mean(pegs.stream().map(BoltPlay::place).toList());
-    middle = mean(pegs.stream().map(BoltPlay::hole).toList());
+    pivot = Vec2.mean(pegs.stream().map(BoltPlay::place).toList());
+    middle = Vec2.mean(pegs.stream().map(BoltPlay::hole).toList());
     for (int i = 0; i < n; i++) {
       hx[i] = pegs.get(i).hole().x() - middle.x();
       hy[i] = pegs.get(i).hole().y() - middle.y();
@@ -77,14 +77,6 @@ final class AngleSearch {
 
   static double[] plays(List<BoltPlay> pegs) {
     return pegs.stream().mapToDouble(BoltPlay::playMm).toArray();
-  }
-
-  private static Vec2 mean(List<Vec2> points) {
-    Vec2 sum = Vec2.ZERO;
-    for (Vec2 p : points) {
-      sum = sum.plus(p);
-    }
-    return sum.times(1.0 / points.size());
   }
 
   /** The turn that brings the patterns together best in the mean; none where there is none. */

@@ -59,23 +59,20 @@ public record Enlargement(List<One> each, Optional<Double> allByMm) {
       each.add(new One(peg.name(), by.map(b -> peg.towerHoleMm() + b), by));
     }
     // A diameter more by e gives a play more by e / 2, and as much slack.
-    double all = mating.placesAllow() ? 0.0 : -2 * mating.slackMm();
-    for (BoltPlay peg : pegs) {
-      all = Math.max(all, peg.boltMm() - peg.towerHoleMm());
-    }
+    double all =
+        pegs.stream()
+            .mapToDouble(peg -> peg.boltMm() - peg.towerHoleMm())
+            .reduce(mating.placesAllow() ? 0.0 : -2 * mating.slackMm(), Math::max);
     return new Enlargement(each, plate ? Optional.of(all) : Optional.empty());
   }
 
   private static Optional<Double> alone(PlateFitSolver mating, int hole) {
-    List<BoltPlay> pegs = mating.pegs();
-    for (int i = 0; i < pegs.size(); i++) {
-      if (i != hole && !pegs.get(i).entersTower()) {
-        return Optional.empty();
-      }
-    }
-    BoltPlay peg = pegs.get(hole);
+    List<BoltPlay> others = new ArrayList<>(mating.pegs());
+    BoltPlay peg = others.remove(hole);
     double toEnter = Math.max(0.0, peg.boltMm() - peg.towerHoleMm());
-    return placing(mating, hole).map(by -> Math.max(by, toEnter));
+    return others.stream().allMatch(BoltPlay::entersTower)
+        ? placing(mating, hole).map(by -> Math.max(by, toEnter))
+        : Optional.empty();
   }
 
   /** The least growth that brings the hole to where the others leave the plate. */

@@ -67,8 +67,8 @@ public final class RigidFit {
       }
       this.planned = List.copyOf(planned);
       this.measured = List.copyOf(measured);
-      middle = middle(planned);
-      there = middle(measured);
+      middle = Vec2.mean(planned);
+      there = Vec2.mean(measured);
       for (int i = 0; i < planned.size(); i++) {
         Vec2 p = planned.get(i).minus(middle);
         Vec2 m = measured.get(i).minus(there);
@@ -76,10 +76,6 @@ public final class RigidFit {
         cross += p.cross(m);
         size += p.dot(p) + m.dot(m);
       }
-    }
-
-    private static Vec2 middle(List<Vec2> points) {
-      return points.stream().reduce(Vec2.ZERO, Vec2::plus).times(1.0 / points.size());
     }
 
     boolean turnKnown() {

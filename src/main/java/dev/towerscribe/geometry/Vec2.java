@@ -1,6 +1,7 @@
 package dev.towerscribe.geometry;
 
 import dev.towerscribe.quantity.Angle;
+import java.util.List;
 
 /**
  * A point or vector of a plane, mm. Which plane and which axes is said by whoever holds it.
@@ -115,6 +116,16 @@ public record Vec2(double x, double y) {
       throw new ArithmeticException("the zero vector has no direction");
     }
     return new Vec2(x / n, y / n);
+  }
+
+  /**
+   * The middle of several points, all alike.
+   *
+   * @param points at least one
+   * @return their mean
+   */
+  public static Vec2 mean(List<Vec2> points) {
+    return points.stream().reduce(ZERO, Vec2::plus).times(1.0 / points.size());
   }
 
   /**

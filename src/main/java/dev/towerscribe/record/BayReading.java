@@ -3,9 +3,9 @@ package dev.towerscribe.record;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.Require;
 import java.util.Collections;
-import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * One reading of one wheel on an alignment bay. Any figure may be missing.
@@ -20,9 +20,7 @@ public record BayReading(Map<BayFigure, Angle> figures, Optional<Double> rideMm)
 
   /** Copies the map in the order of {@link BayFigure} and checks the ride height. */
   public BayReading {
-    Map<BayFigure, Angle> inOrder = new EnumMap<>(BayFigure.class);
-    inOrder.putAll(figures);
-    figures = Collections.unmodifiableMap(inOrder);
+    figures = Collections.unmodifiableMap(new TreeMap<>(figures));
     rideMm.ifPresent(mm -> Require.finite("ride", mm));
   }
 

@@ -4,12 +4,14 @@ import dev.towerscribe.adjust.Propagation;
 import dev.towerscribe.alignment.Sensitivity;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.model.Side;
+import dev.towerscribe.model.SideJob;
 import dev.towerscribe.model.StrutPoints;
 import dev.towerscribe.quantity.Angle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * All figures of a visit with the covariance of their differences. Predictions share the errors of
@@ -77,7 +79,7 @@ final class Comparison {
     Sensitivity.Figure f = a.sure().get();
     Sensitivity.Figure g = b.sure().get();
     if (a.side() == b.side() || sharePoints()) {
-      sum += f.covariance(g, job.sides().get(a.side()).strut().orElseThrow().plusMinus());
+      sum += f.covariance(g, strut(a.side()).orElseThrow().plusMinus());
     }
     if (a.side() == b.side()) {
       List<List<Double>> ofChoices = made.get(a.side()).covariance();
@@ -91,11 +93,12 @@ final class Comparison {
   }
 
   private boolean sharePoints() {
-    Optional<StrutPoints> left =
-        Optional.ofNullable(job.sides().get(Side.LEFT)).flatMap(s -> s.strut());
-    Optional<StrutPoints> right =
-        Optional.ofNullable(job.sides().get(Side.RIGHT)).flatMap(s -> s.strut());
-    return left.isPresent() && left.map(StrutPoints::mirrored).equals(right);
+    Optional<StrutPoints> left = strut(Side.LEFT);
+    return left.isPresent() && left.map(StrutPoints::mirrored).equals(strut(Side.RIGHT));
+  }
+
+  private Optional<StrutPoints> strut(Side side) {
+    return Optional.ofNullable(job.sides().get(side)).flatMap(SideJob::strut);
   }
 
   /** Every figure, then what the work changed, then left minus right. */
@@ -122,13 +125,10 @@ final class Comparison {
   }
 
   private int index(Side side, ReadingStage stage, BayFigure figure) {
-    for (int i = 0; i < rows.size(); i++) {
-      FigureRow r = rows.get(i);
-      if (r.side() == side && r.stage() == stage && r.figure() == figure) {
-        return i;
-      }
-    }
-    return -1;
+    return IntStream.range(0, rows.size())
+        .filter(i -> rows.get(i).is(side, stage, figure))
+        .findFirst()
+        .orElse(-1);
   }
 
   /** A figure's difference among others. */

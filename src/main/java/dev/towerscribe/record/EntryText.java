@@ -9,7 +9,6 @@ import dev.towerscribe.quantity.Lengths;
 import dev.towerscribe.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -93,7 +92,7 @@ public final class EntryText {
         .forEach(
             (side, wheel) -> {
               plate(side, e.made().get(side));
-              lines.addAll(wheel(side, wheel, Optional.of(e)));
+              wheel(side, wheel, Optional.of(e));
             });
   }
 
@@ -109,26 +108,26 @@ public final class EntryText {
                 made.source()));
   }
 
-  private List<String> wheel(Side side, WheelVisit wheel, Optional<Evaluation> e) {
-    List<String> all = new ArrayList<>();
-    String word = side.word();
-    all.add(word + " setting: " + length(wheel.settingMm()));
-    all.add(word + " knuckle: " + degrees(wheel.knuckle()) + " deg");
-    all.addAll(reading(side, ReadingStage.BEFORE, wheel.before(), e));
-    all.addAll(reading(side, ReadingStage.AFTER, wheel.after(), e));
-    return all;
+  private void wheel(Side side, WheelVisit wheel, Optional<Evaluation> e) {
+    lines.add(side.word() + " setting: " + length(wheel.settingMm()));
+    lines.add(side.word() + " knuckle: " + degrees(wheel.knuckle()) + " deg");
+    reading(side, ReadingStage.BEFORE, wheel.before(), e);
+    reading(side, ReadingStage.AFTER, wheel.after(), e);
   }
 
-  private List<String> reading(
-      Side side, ReadingStage stage, BayReading r, Optional<Evaluation> e) {
-    List<String> all = new ArrayList<>();
+  private void reading(Side side, ReadingStage stage, BayReading r, Optional<Evaluation> e) {
     String head = side.word() + " " + stage.word() + " ";
-    r.rideMm().ifPresent(mm -> all.add(head + "ride: " + length(mm)));
-    for (Map.Entry<BayFigure, Angle> read : r.figures().entrySet()) {
-      String line = head + read.getKey().word() + ": measured " + degrees(read.getValue()) + " deg";
-      all.add(line + e.map(of -> beside(of, side, stage, read.getKey())).orElse(""));
-    }
-    return all;
+    r.rideMm().ifPresent(mm -> lines.add(head + "ride: " + length(mm)));
+    r.figures()
+        .forEach(
+            (figure, angle) ->
+                lines.add(
+                    "%s%s: measured %s deg%s"
+                        .formatted(
+                            head,
+                            figure.word(),
+                            degrees(angle),
+                            e.map(of -> beside(of, side, stage, figure)).orElse(""))));
   }
 
   private static String beside(Evaluation e, Side side, ReadingStage stage, BayFigure figure) {
@@ -171,9 +170,7 @@ public final class EntryText {
     text.lines.add(visit.date().toString());
     text.lines.add(visit.words());
     text.lines.add(visit.bay().orElse(""));
-    visit
-        .wheels()
-        .forEach((side, wheel) -> text.lines.addAll(text.wheel(side, wheel, Optional.empty())));
+    visit.wheels().forEach((side, wheel) -> text.wheel(side, wheel, Optional.empty()));
     return String.join(END, text.lines);
   }
 }

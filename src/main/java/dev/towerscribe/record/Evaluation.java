@@ -4,10 +4,10 @@ import dev.towerscribe.finding.Finding;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.model.Side;
 import java.util.Collections;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * A visit beside what the job predicts for it.
@@ -29,9 +29,7 @@ public record Evaluation(
     List<Finding> findings) {
   /** Copies. */
   public Evaluation {
-    Map<Side, MountAsMade> inOrder = new EnumMap<>(Side.class);
-    inOrder.putAll(made);
-    made = Collections.unmodifiableMap(inOrder);
+    made = Collections.unmodifiableMap(new TreeMap<>(made));
     compared = List.copyOf(compared);
     explanations = List.copyOf(explanations);
     findings = List.copyOf(findings);

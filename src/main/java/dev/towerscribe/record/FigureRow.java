@@ -26,6 +26,10 @@ record FigureRow(
     double uncertainty,
     double byRide,
     Optional<Sensitivity.Figure> sure) {
+  boolean is(Side aSide, ReadingStage aStage, BayFigure aFigure) {
+    return side == aSide && stage == aStage && figure == aFigure;
+  }
+
   double difference() {
     return measured - predicted;
   }

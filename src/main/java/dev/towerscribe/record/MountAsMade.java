@@ -3,7 +3,6 @@ package dev.towerscribe.record;
 import dev.towerscribe.alignment.Sensitivity;
 import dev.towerscribe.model.Mount;
 import dev.towerscribe.model.SideJob;
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 
@@ -34,10 +33,7 @@ public record MountAsMade(Mount mount, List<List<Double>> covariance, String sou
    * @return its mount without uncertainty
    */
   public static MountAsMade planned(SideJob job) {
-    List<List<Double>> none = new ArrayList<>();
-    for (int i = 0; i < CHOICES; i++) {
-      none.add(Collections.nCopies(CHOICES, 0.0));
-    }
-    return new MountAsMade(job.mount(), none, "as planned");
+    List<Double> none = Collections.nCopies(CHOICES, 0.0);
+    return new MountAsMade(job.mount(), Collections.nCopies(CHOICES, none), "as planned");
   }
 }

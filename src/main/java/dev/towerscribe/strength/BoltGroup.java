@@ -70,8 +70,7 @@ public record BoltGroup(
     if (bolts.size() < 2) {
       throw new IllegalArgumentException("a bolt group has at least two bolts");
     }
-    Vec2 sum = bolts.stream().reduce(Vec2.ZERO, Vec2::plus);
-    Vec2 centroid = sum.times(1.0 / bolts.size());
+    Vec2 centroid = Vec2.mean(bolts);
     double xx = 0;
     double xy = 0;
     double yy = 0;

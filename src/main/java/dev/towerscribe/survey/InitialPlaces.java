@@ -13,6 +13,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 
 /**
  * First places of a network's points: the point with most ties to known ones is placed by those
@@ -79,13 +80,10 @@ final class InitialPlaces {
 
   /** The unplaced point with most ties, the first of equals; -1 when all are placed. */
   private int next() {
-    int best = -1;
-    for (int i = 0; i < placed.length; i++) {
-      if (!placed[i] && (best < 0 || ties(i) > ties(best))) {
-        best = i;
-      }
-    }
-    return best;
+    return IntStream.range(0, placed.length)
+        .filter(i -> !placed[i])
+        .reduce((best, i) -> ties(i) > ties(best) ? i : best)
+        .orElse(-1);
   }
 
   /** Coordinates given or read, and placed points that a distance goes to. */

@@ -5,7 +5,10 @@ import dev.towerscribe.adjust.Consistency;
 import dev.towerscribe.adjust.DataSnooping;
 import dev.towerscribe.adjust.Observation;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 
 /** How each reading of a solved network came out, and how all of them together did. */
 final class NetworkReview {
@@ -61,27 +64,26 @@ final class NetworkReview {
   }
 
   private List<Fit.Kind> kinds() {
-    List<Fit.Kind> kinds = new ArrayList<>();
-    List<String> names =
+    Map<String, List<Observation>> byKind =
         adjustment.observations().stream()
-            .map(o -> net.entry(o).kind().plural())
-            .distinct()
-            .toList();
-    for (String name : names) {
-      double squares = 0;
-      double share = 0;
-      for (Observation o : adjustment.observations()) {
-        if (net.entry(o).kind().plural().equals(name)) {
-          double off = o.reading().mean() - adjustment.calculated(o);
-          squares += o.weight() * off * off + o.reading().scatter();
-          share += o.reading().count() - o.weight() * adjustment.calculatedVariance(o);
-        }
-      }
-      // With less than one spare reading the figure says nothing.
-      if (share >= 1) {
-        kinds.add(new Fit.Kind(name, share, Math.sqrt(squares / share)));
-      }
-    }
+            .collect(
+                Collectors.groupingBy(
+                    o -> net.entry(o).kind().plural(), LinkedHashMap::new, Collectors.toList()));
+    List<Fit.Kind> kinds = new ArrayList<>();
+    byKind.forEach(
+        (name, some) -> {
+          double squares = 0;
+          double share = 0;
+          for (Observation o : some) {
+            double off = o.reading().mean() - adjustment.calculated(o);
+            squares += o.weight() * off * off + o.reading().scatter();
+            share += o.reading().count() - o.weight() * adjustment.calculatedVariance(o);
+          }
+          // With less than one spare reading the figure says nothing.
+          if (share >= 1) {
+            kinds.add(new Fit.Kind(name, share, Math.sqrt(squares / share)));
+          }
+        });
     return kinds;
   }
 }

@@ -7,14 +7,17 @@ import dev.towerscribe.adjust.Measure;
 import dev.towerscribe.adjust.Network;
 import dev.towerscribe.adjust.Observation;
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 import org.hipparchus.linear.Array2DRowRealMatrix;
+import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.EigenDecompositionSymmetric;
+import org.hipparchus.linear.RealMatrix;
+import org.hipparchus.linear.RealVector;
 
 /**
  * Solves a network without a guess: points are placed one after another from those already placed,
@@ -120,15 +123,15 @@ final class PointPlacer {
 
   private Placed placed(Solution best) {
     List<Twin> twins = new ArrayList<>();
-    for (Map.Entry<Integer, Solution> image : images.entrySet()) {
-      Solution other = image.getValue();
-      double[] there = net.place(other.x(), image.getKey());
-      if (other.squares() - best.squares() < ALIKE
-          && Measure.distance(there, net.place(best.x(), image.getKey())) > APART_MM
-          && implausible(other.x()) <= implausible(best.x())) {
-        twins.add(new Twin(image.getKey(), there));
-      }
-    }
+    images.forEach(
+        (node, other) -> {
+          double[] there = net.place(other.x(), node);
+          if (other.squares() - best.squares() < ALIKE
+              && Measure.distance(there, net.place(best.x(), node)) > APART_MM
+              && implausible(other.x()) <= implausible(best.x())) {
+            twins.add(new Twin(node, there));
+          }
+        });
     return new Placed(Adjustment.at(net, observations, best), twins);
   }
 
@@ -176,21 +179,17 @@ final class PointPlacer {
   }
 
   private int implausible(double[] x) {
-    int count = 0;
-    for (int node = 0; node < net.nodes().size(); node++) {
-      count += plausible.get(node).outside(net.place(x, node));
-    }
-    return count;
+    return IntStream.range(0, net.nodes().size())
+        .map(node -> plausible.get(node).outside(net.place(x, node)))
+        .sum();
   }
 
   private List<Integer> reflectable() {
-    List<Integer> list = new ArrayList<>();
-    for (int node = 0; node < net.nodes().size(); node++) {
-      if (openAxes(node).length > 0 && !InitialPlaces.neighbours(observations, node).isEmpty()) {
-        list.add(node);
-      }
-    }
-    return list;
+    return IntStream.range(0, net.nodes().size())
+        .filter(node -> openAxes(node).length > 0)
+        .filter(node -> !InitialPlaces.neighbours(observations, node).isEmpty())
+        .boxed()
+        .toList();
   }
 
   /** Axes in which nothing but distances places a point. */
@@ -214,50 +213,37 @@ final class PointPlacer {
         InitialPlaces.neighbours(observations, node).stream()
             .map(n -> net.place(solution.x(), n))
             .toList();
-    double[] middle = new double[Network.AXES];
+    RealVector middle = new ArrayRealVector(Network.AXES);
     for (double[] p : around) {
-      for (int axis = 0; axis < Network.AXES; axis++) {
-        middle[axis] += p[axis] / around.size();
-      }
+      middle = middle.add(new ArrayRealVector(p).mapDivide(around.size()));
     }
-    double[] normal = flattest(around, middle, axes);
-    double[] at = net.place(solution.x(), node);
-    double off = 0;
-    for (int axis = 0; axis < Network.AXES; axis++) {
-      off += (at[axis] - middle[axis]) * normal[axis];
-    }
-    for (int axis = 0; axis < Network.AXES; axis++) {
-      at[axis] -= 2 * off * normal[axis];
-    }
+    RealVector normal = flattest(around, middle, axes);
+    RealVector at = new ArrayRealVector(net.place(solution.x(), node));
+    double off = at.subtract(middle).dotProduct(normal);
     if (Math.abs(2 * off) < APART_MM / 2) {
       return solution;
     }
     double[] start = solution.x().clone();
-    net.put(start, node, at);
+    net.put(start, node, at.subtract(normal.mapMultiply(2 * off)).toArray());
     return search(start);
   }
 
   /** The direction within the open axes in which the neighbours spread least. */
-  private static double[] flattest(List<double[]> around, double[] middle, int[] axes) {
-    double[][] spread = new double[axes.length][axes.length];
+  private static RealVector flattest(List<double[]> around, RealVector middle, int[] axes) {
+    RealMatrix spread = new Array2DRowRealMatrix(axes.length, axes.length);
     for (double[] p : around) {
-      for (int i = 0; i < axes.length; i++) {
-        for (int j = 0; j < axes.length; j++) {
-          spread[i][j] += (p[axes[i]] - middle[axes[i]]) * (p[axes[j]] - middle[axes[j]]);
-        }
-      }
+      RealVector off = new ArrayRealVector(p).subtract(middle);
+      RealVector open =
+          new ArrayRealVector(Arrays.stream(axes).mapToDouble(off::getEntry).toArray());
+      spread = spread.add(open.outerProduct(open));
     }
-    EigenDecompositionSymmetric eigen =
-        new EigenDecompositionSymmetric(new Array2DRowRealMatrix(spread, false));
+    EigenDecompositionSymmetric eigen = new EigenDecompositionSymmetric(spread);
     double[] values = eigen.getEigenvalues();
     int least =
-        IntStream.range(0, values.length)
-            .boxed()
-            .min(Comparator.comparingDouble(k -> values[k]))
-            .orElseThrow();
-    double[] normal = new double[Network.AXES];
+        IntStream.range(0, values.length).reduce(0, (a, b) -> values[b] < values[a] ? b : a);
+    RealVector normal = new ArrayRealVector(Network.AXES);
     for (int i = 0; i < axes.length; i++) {
-      normal[axes[i]] = eigen.getEigenvector(least).getEntry(i);
+      normal.setEntry(axes[i], eigen.getEigenvector(least).getEntry(i));
     }
     return normal;
   }
