@@ -10,7 +10,6 @@ import dev.towerscribe.model.StrutPoints;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Lengths;
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -76,11 +75,8 @@ public final class Alignment {
   private static SideAlignment fromAxis(SideJob job, MeasuredAxis axis) {
     Findings findings = findings(job.side().word());
     new ReachFindings(job, findings).estimate();
-    List<SideAlignment.AtSetting> settings = new ArrayList<>();
-    for (double s : SlotSettings.of(job.plate().slot())) {
-      Reading there = Reading.of(AxisEstimate.at(axis, job, job.bearing(s)));
-      settings.add(new SideAlignment.AtSetting(s, Optional.of(there)));
-    }
+    List<SideAlignment.AtSetting> settings =
+        settings(job, s -> Optional.of(Reading.of(AxisEstimate.at(axis, job, job.bearing(s)))));
     Reading before = Reading.of(AxisEstimate.before(axis));
     Reading at = Reading.of(AxisEstimate.at(axis, job, job.bearing(job.mount().settingMm())));
     SideAlignment bare =
@@ -102,11 +98,8 @@ public final class Alignment {
     Vec2 chosen = job.bearing(job.mount().settingMm());
     Optional<Pose> before = reach.atRide("before", "original top pivot", bay::before);
     Optional<Pose> at = reach.atRide("at", "chosen setting", () -> bay.at(chosen));
-    List<SideAlignment.AtSetting> settings = new ArrayList<>();
-    for (double s : SlotSettings.of(job.plate().slot())) {
-      Optional<Pose> there = reach.atSetting(s, () -> bay.at(job.bearing(s)));
-      settings.add(new SideAlignment.AtSetting(s, there.map(Reading::of)));
-    }
+    List<SideAlignment.AtSetting> settings =
+        settings(job, s -> reach.atSetting(s, () -> bay.at(job.bearing(s))).map(Reading::of));
     at.ifPresent(set -> reach.overLimits(bay, set));
     StrutFigures figures =
         new StrutFigures(
@@ -128,6 +121,13 @@ public final class Alignment {
             List.of());
     AimFindings.add(bare, findings);
     return bare.with(findings.inOrder());
+  }
+
+  private static List<SideAlignment.AtSetting> settings(
+      SideJob job, Function<Double, Optional<Reading>> at) {
+    return SlotSettings.of(job.plate().slot()).stream()
+        .map(s -> new SideAlignment.AtSetting(s, at.apply(s)))
+        .toList();
   }
 
   /** A pose that may not be reached, for a turn of the knuckle's bolt. */

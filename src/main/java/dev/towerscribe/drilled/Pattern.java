@@ -4,6 +4,7 @@ import dev.towerscribe.adjust.Covariance;
 import dev.towerscribe.adjust.Network;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.RealMatrix;
@@ -74,12 +75,9 @@ final class Pattern {
       turn.setEntry(u[0], middleY - net.place(x, h)[1]);
       turn.setEntry(u[1], net.place(x, h)[0] - middleX);
     }
-    List<RealVector> motions = new ArrayList<>();
-    for (RealVector motion : List.of(fore, in, turn)) {
-      if (motion.getNorm() > NO_MOTION_MM) {
-        motions.add(motion.mapDivide(motion.getNorm()));
-      }
-    }
-    return motions;
+    return Stream.of(fore, in, turn)
+        .filter(motion -> motion.getNorm() > NO_MOTION_MM)
+        .map(motion -> motion.mapDivide(motion.getNorm()))
+        .toList();
   }
 }

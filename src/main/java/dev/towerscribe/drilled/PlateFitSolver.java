@@ -3,7 +3,6 @@ package dev.towerscribe.drilled;
 import dev.towerscribe.adjust.Propagation;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.quantity.Tolerances;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -137,13 +136,10 @@ public final class PlateFitSolver {
    * @return names, in order; up to four unless holes repeat
    */
   public List<String> tight() {
-    List<String> names = new ArrayList<>();
-    for (int i = 0; i < margins.length; i++) {
-      if (margins[i] <= slack + TIGHT_MM) {
-        names.add(pegs.get(i).name());
-      }
-    }
-    return names;
+    return IntStream.range(0, margins.length)
+        .filter(i -> margins[i] <= slack + TIGHT_MM)
+        .mapToObj(i -> pegs.get(i).name())
+        .toList();
   }
 
   /**

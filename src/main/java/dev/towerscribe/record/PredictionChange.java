@@ -6,6 +6,7 @@ import dev.towerscribe.quantity.Lengths;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Whether a job, or the program, gives other predictions now than when a visit was recorded. */
 public final class PredictionChange {
@@ -39,14 +40,11 @@ public final class PredictionChange {
     if (changed.isEmpty()) {
       return List.of();
     }
-    String told = String.join("; ", changed.subList(0, Math.min(MOST_TOLD, changed.size())));
+    String told = changed.stream().limit(MOST_TOLD).collect(Collectors.joining("; "));
+    int more = changed.size() - MOST_TOLD;
     return List.of(
         "the job has changed, or the program: predicted %s%s"
-            .formatted(
-                told,
-                changed.size() > MOST_TOLD
-                    ? "; and %s more".formatted(changed.size() - MOST_TOLD)
-                    : ""));
+            .formatted(told, more > 0 ? "; and %s more".formatted(more) : ""));
   }
 
   private static boolean same(Optional<Angle> a, Optional<Angle> b) {

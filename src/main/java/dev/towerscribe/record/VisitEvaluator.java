@@ -7,7 +7,6 @@ import dev.towerscribe.model.Job;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
 import dev.towerscribe.model.StrutPoints;
-import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.Lengths;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -98,29 +97,23 @@ public final class VisitEvaluator {
 
   private static List<FigureRow> rows(
       Visit visit, Side side, ReadingStage stage, Predictor predictor) {
-    List<FigureRow> rows = new ArrayList<>();
-    Optional<Map<BayFigure, Double>> predicted = predictor.at(stage);
-    if (predicted.isEmpty()) {
-      return rows;
-    }
+    Map<BayFigure, Double> predicted = predictor.at(stage).orElse(Map.of());
     Optional<Sensitivity.Figures> sure = predictor.sure(stage);
     BayReading reading = visit.wheels().get(side).at(stage);
-    for (Map.Entry<BayFigure, Angle> read : reading.figures().entrySet()) {
-      BayFigure figure = read.getKey();
-      if (predicted.get().containsKey(figure)) {
-        rows.add(
-            new FigureRow(
-                side,
-                stage,
-                figure,
-                predicted.get().get(figure),
-                read.getValue().radians(),
-                visit.uncertainty().of(figure).radians(),
-                visit.uncertainty().rideMm() * perRide(predictor, stage, figure),
-                sure.flatMap(f -> figure(f, figure)).filter(Sensitivity.Figure::isFinite)));
-      }
-    }
-    return rows;
+    return reading.figures().keySet().stream()
+        .filter(predicted::containsKey)
+        .map(
+            figure ->
+                new FigureRow(
+                    side,
+                    stage,
+                    figure,
+                    predicted.get(figure),
+                    reading.figures().get(figure).radians(),
+                    visit.uncertainty().of(figure).radians(),
+                    visit.uncertainty().rideMm() * perRide(predictor, stage, figure),
+                    sure.flatMap(f -> figure(f, figure)).filter(Sensitivity.Figure::isFinite)))
+        .toList();
   }
 
   /** Radians by mm of ride height. */
