@@ -119,6 +119,22 @@ final class Limits {
 
   static final AllowedRange EDGE_GAP = AllowedRange.mm(0, 300);
 
+  // What is believable of a survey's readings.
+
+  static final AllowedRange TAPE = AllowedRange.mm(5, 8000);
+  static final AllowedRange FLOOR_OUT = AllowedRange.mm(-500, 2000);
+  static final AllowedRange POINT_HEIGHT = AllowedRange.mm(-500, 3000);
+  static final AllowedRange STRUT_ROD = AllowedRange.mm(3, 60);
+  static final AllowedRange SURVEY_SPAN = AllowedRange.mm(1, 1200);
+
+  /** Less than the first is no tape's, more than the second is no measurement. */
+  static final AllowedRange SURVEY_SD = AllowedRange.mm(0.005, 50);
+
+  static final AllowedRange SURVEY_ANGLE_SD = AllowedRange.degrees(0.005, 5);
+
+  /** Readings of one thing: nobody takes more. */
+  static final int MOST_READINGS = 20;
+
   static final int TITLE = 60;
   static final int NAME = 40;
 

@@ -16,7 +16,7 @@ final class SurveyFigures {
 
   /** The uncertainty of an entry that is a table, mm, or that of its kind. */
   static double sd(TableReader entry, double otherwiseMm) {
-    return entry.length(Respelling.UNCERTAINTY, SurveyLimits.SD, otherwiseMm).orElse(otherwiseMm);
+    return entry.length(Respelling.UNCERTAINTY, Limits.SURVEY_SD, otherwiseMm).orElse(otherwiseMm);
   }
 
   /**
@@ -66,7 +66,7 @@ final class SurveyFigures {
             : unmeasured(t, READINGS, range.words(t.unit()));
     double sd =
         range.kind() == AllowedRange.Kind.ANGLE
-            ? t.optionalAngle(Respelling.UNCERTAINTY, SurveyLimits.ANGLE_SD)
+            ? t.optionalAngle(Respelling.UNCERTAINTY, Limits.SURVEY_ANGLE_SD)
                 .map(Angle::degrees)
                 .orElse(otherwise)
             : sd(t, otherwise);
@@ -84,12 +84,12 @@ final class SurveyFigures {
 
   private static boolean counted(TableReader t, TomlNode.Items list, AllowedRange range) {
     int count = list.items().size();
-    if (count >= 1 && count <= SurveyLimits.MOST_READINGS) {
+    if (count >= 1 && count <= Limits.MOST_READINGS) {
       return true;
     }
     t.fault(
         list,
-        "1 to " + SurveyLimits.MOST_READINGS + " readings, each " + range.words(t.unit()),
+        "1 to " + Limits.MOST_READINGS + " readings, each " + range.words(t.unit()),
         count == 0 ? "Measure it, or take the whole entry out." : "Take some out.");
     return false;
   }

@@ -101,7 +101,7 @@ public record SurveyReader(IntPredicate printable, Consumer<String> notes) {
   private static Optional<Survey.Station> station(TableReader s, Set<String> names) {
     var name = s.uniqueName(names).filter(n -> SurveyNames.maySay(s, n));
     Optional<Vec3> at = s.has("at") ? s.point3("at", Limits.VEHICLE) : Optional.empty();
-    var sd = StatedValues.length(s, Respelling.UNCERTAINTY, SurveyLimits.SD);
+    var sd = StatedValues.length(s, Respelling.UNCERTAINTY, Limits.SURVEY_SD);
     if (sd.isPresent() && !s.has("at")) {
       s.fault(
           Respelling.UNCERTAINTY,

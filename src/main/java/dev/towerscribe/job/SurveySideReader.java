@@ -26,14 +26,14 @@ record SurveySideReader(Side side, SurveyUncertainty sds, SurveyNames names) {
   private Optional<SurveySide.Plot> plot(TableReader f) {
     var point = names.point(f, "point", side);
     double sd = SurveyFigures.sd(f, sds.floorMm());
-    var at = SurveyFigures.pairs(f, "at", Limits.VEHICLE, SurveyLimits.OUT, sd);
+    var at = SurveyFigures.pairs(f, "at", Limits.VEHICLE, Limits.FLOOR_OUT, sd);
     return f.closed(() -> new SurveySide.Plot(point.get(), at.get().get(0), at.get().get(1)));
   }
 
   private Optional<SurveySide.Height> height(TableReader h) {
     var point = names.point(h, "point", side);
     double sd = SurveyFigures.sd(h, sds.heightMm());
-    var up = SurveyFigures.lengths(h, "up", SurveyLimits.HEIGHT, sd);
+    var up = SurveyFigures.lengths(h, "up", Limits.POINT_HEIGHT, sd);
     return h.closed(() -> new SurveySide.Height(point.get(), up.get()));
   }
 
@@ -41,7 +41,7 @@ record SurveySideReader(Side side, SurveyUncertainty sds, SurveyNames names) {
     var from = names.point(l, "from", side);
     var to = names.point(l, "to", side);
     double sd = SurveyFigures.sd(l, sds.tapeMm());
-    var length = SurveyFigures.lengths(l, "length", SurveyLimits.TAPE, sd);
+    var length = SurveyFigures.lengths(l, "length", Limits.TAPE, sd);
     if (from.isPresent() && from.equals(to)) {
       l.fault("to", "another point than from", "A tape has two ends: name the other one.");
     }

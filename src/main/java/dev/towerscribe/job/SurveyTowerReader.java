@@ -32,7 +32,7 @@ record SurveyTowerReader(SurveyUncertainty sds) {
     lean.ifPresent(TableReader::close);
     var crown = t.optionalTable("crown").flatMap(this::crown);
     var pivot = SurveyFigures.optional(t, "pivot_height", Limits.PIVOT_HEIGHT, sds.ruleMm());
-    var strutRod = SurveyFigures.optional(t, "shaft", SurveyLimits.STRUT_ROD, caliper);
+    var strutRod = SurveyFigures.optional(t, "shaft", Limits.STRUT_ROD, caliper);
     Set<String> names = new HashSet<>();
     var landmarks = t.each("landmark", 0, "landmarks", l -> landmark(l, names));
     var spans = t.each("span", 0, "spans", s -> span(s, names, t.has("shaft")));
@@ -89,7 +89,7 @@ record SurveyTowerReader(SurveyUncertainty sds) {
       // Nobody can set calipers to a centre: that takes a rule.
       double usual = edges == Edges.CENTRES ? sds.ruleMm() : sds.caliperMm();
       double sd = SurveyFigures.sd(s, usual);
-      length = SurveyFigures.lengths(s, edges.word(), SurveyLimits.SPAN, sd);
+      length = SurveyFigures.lengths(s, edges.word(), Limits.SURVEY_SPAN, sd);
       boolean fromStrutRod =
           from.equals(Optional.of(SurveyTower.STRUT_ROD))
               || to.equals(Optional.of(SurveyTower.STRUT_ROD));

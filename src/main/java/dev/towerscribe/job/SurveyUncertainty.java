@@ -32,7 +32,7 @@ record SurveyUncertainty(
             length(t, "height", USUAL.heightMm),
             length(t, "caliper", USUAL.caliperMm),
             length(t, "rule", USUAL.ruleMm),
-            t.optionalAngle("angle", SurveyLimits.ANGLE_SD)
+            t.optionalAngle("angle", Limits.SURVEY_ANGLE_SD)
                 .map(Angle::radians)
                 .orElse(USUAL.angleRad));
     t.close();
@@ -40,6 +40,6 @@ record SurveyUncertainty(
   }
 
   private static double length(TableReader t, String key, double otherwiseMm) {
-    return t.length(key, SurveyLimits.SD, otherwiseMm).orElse(otherwiseMm);
+    return t.length(key, Limits.SURVEY_SD, otherwiseMm).orElse(otherwiseMm);
   }
 }

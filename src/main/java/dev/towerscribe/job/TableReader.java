@@ -27,9 +27,6 @@ final class TableReader extends KeyCursor {
   /** A traced outline: more than anybody marks by hand, few enough to compare side with side. */
   static final int MOST_POINTS = 500;
 
-  /** More readings of one length are a slip. */
-  private static final int MOST_READINGS = 20;
-
   private final IntPredicate printable;
 
   /**
@@ -266,7 +263,7 @@ final class TableReader extends KeyCursor {
   /** One length or a list of readings of it, which must be there, mm. */
   Optional<List<Double>> oneOrMore(String key, AllowedRange mm) {
     return node(key) instanceof TomlNode.Items && has(key)
-        ? lengths(key, 1, MOST_READINGS, mm)
+        ? lengths(key, 1, Limits.MOST_READINGS, mm)
         : length(key, mm).map(List::of);
   }
 

@@ -51,6 +51,13 @@ final class PartJobs {
     return Parts.of(layout(text));
   }
 
+  /** The part of a kind that serves a tower, if the job has one. */
+  static Optional<Part> find(JobParts parts, PartKind kind, Hand hand) {
+    return parts.parts().stream()
+        .filter(p -> p.kind() == kind && (p.hand() == hand || p.hand() == Hand.BOTH))
+        .findFirst();
+  }
+
   /** The plain job with lines under plate.make. */
   static String made(String lines) {
     return PLAIN.replace("[mount]", "[plate.make]\n" + lines + "\n[mount]");

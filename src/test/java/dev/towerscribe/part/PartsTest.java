@@ -43,7 +43,8 @@ class PartsTest {
    */
   @Test
   void volumeAndMassOfAPlainPlate() throws Exception {
-    Part plate = PartJobs.parts(PartJobs.PLAIN).find(PartKind.PLATE, Hand.LEFT).orElseThrow();
+    Part plate =
+        PartJobs.find(PartJobs.parts(PartJobs.PLAIN), PartKind.PLATE, Hand.LEFT).orElseThrow();
     double area = Math.PI * 93 * 93 - (26 * 24 + Math.PI * 13 * 13) - 3 * Math.PI * 4.5 * 4.5;
     assertThat(plate.volumeMm3()).isCloseTo(area * 6, within(area * 6 * SHARE));
     // Independent: the same worked out apart from the program.
@@ -64,10 +65,10 @@ class PartsTest {
   @Test
   void volumeAndMassOfEverythingAtOnce() throws Exception {
     JobParts parts = PartJobs.parts(MADE);
-    Part plate = parts.find(PartKind.PLATE, Hand.LEFT).orElseThrow();
+    Part plate = PartJobs.find(parts, PartKind.PLATE, Hand.LEFT).orElseThrow();
     assertThat(plate.volumeMm3()).isCloseTo(155674.850384245, within(1e-6));
     assertThat(plate.massKg()).isCloseTo(0.420322096037, within(1e-11));
-    Part slider = parts.find(PartKind.SLIDER, Hand.LEFT).orElseThrow();
+    Part slider = PartJobs.find(parts, PartKind.SLIDER, Hand.LEFT).orElseThrow();
     assertThat(slider.volumeMm3()).isCloseTo(17013.920697866, within(1e-6));
     assertThat(slider.massKg()).isCloseTo(0.045937585884, within(1e-11));
     assertThat(slider.hand()).isEqualTo(Hand.BOTH);
@@ -77,7 +78,7 @@ class PartsTest {
 
   @Test
   void featuresAndTheirTolerances() throws Exception {
-    Part plate = PartJobs.parts(MADE).find(PartKind.PLATE, Hand.LEFT).orElseThrow();
+    Part plate = PartJobs.find(PartJobs.parts(MADE), PartKind.PLATE, Hand.LEFT).orElseThrow();
     assertThat(plate.features())
         .extracting(Feature::name)
         .containsExactly("slot", "A", "B", "C", "1a", "1b", "2a", "2b");
@@ -103,7 +104,7 @@ class PartsTest {
     assertThat(feature(plate, "1a").centre()).isEqualTo(new Vec2(0, 20));
     assertThat(feature(plate, "2b").centre()).isEqualTo(new Vec2(24, -20));
     assertThat(feature(plate, "1a").size().text()).isEqualTo("H13");
-    Part slider = PartJobs.parts(MADE).find(PartKind.SLIDER, Hand.RIGHT).orElseThrow();
+    Part slider = PartJobs.find(PartJobs.parts(MADE), PartKind.SLIDER, Hand.RIGHT).orElseThrow();
     assertThat(slider.features()).extracting(Feature::name).containsExactly("bearing", "a", "b");
     assertThat(feature(slider, "bearing").size().text()).isEqualTo("H7");
     // Published: ISO 286-2, H7 over 18 to 30 mm.
@@ -130,8 +131,8 @@ class PartsTest {
         PartJobs.made("bearing_bore = { diameter = 40.0 }")
             .replace("from = -8.0, to = 16.0, index = [-8.0, 16.0]", "from = 16.0, to = 16.0");
     JobParts parts = PartJobs.parts(text);
-    assertThat(parts.find(PartKind.SLIDER, Hand.LEFT)).isEmpty();
-    Part plate = parts.find(PartKind.PLATE, Hand.LEFT).orElseThrow();
+    assertThat(PartJobs.find(parts, PartKind.SLIDER, Hand.LEFT)).isEmpty();
+    Part plate = PartJobs.find(parts, PartKind.PLATE, Hand.LEFT).orElseThrow();
     assertThat(plate.features())
         .extracting(Feature::kind)
         .startsWith(FeatureKind.BEARING_BORE)
@@ -150,13 +151,16 @@ class PartsTest {
   void aSliderOfWhichNothingIsSaid() throws Exception {
     String bore = "bearing_bore = { diameter = 22.5 }";
     Part slider =
-        PartJobs.parts(PartJobs.made(bore)).find(PartKind.SLIDER, Hand.LEFT).orElseThrow();
+        PartJobs.find(PartJobs.parts(PartJobs.made(bore)), PartKind.SLIDER, Hand.LEFT)
+            .orElseThrow();
     assertThat(slider.solid().outline().bounds().width()).isCloseTo(38, within(MM));
     assertThat(slider.solid().outline().bounds().height()).isCloseTo(38, within(MM));
     assertThat(slider.solid().thicknessMm()).isEqualTo(6);
     assertThat(slider.assumed()).contains("length: 38 mm", "corner radius: 5 mm");
     String pins = bore + "\nindex_holes = { diameter = 6.1, offset = 20.0 }";
-    slider = PartJobs.parts(PartJobs.made(pins)).find(PartKind.SLIDER, Hand.LEFT).orElseThrow();
+    slider =
+        PartJobs.find(PartJobs.parts(PartJobs.made(pins)), PartKind.SLIDER, Hand.LEFT)
+            .orElseThrow();
     assertThat(slider.solid().outline().bounds().height()).isCloseTo(58.1, within(MM));
   }
 
@@ -170,7 +174,7 @@ class PartsTest {
     assertThat(one.parts()).hasSize(1);
     assertThat(one.parts().get(0).hand()).isEqualTo(Hand.BOTH);
     assertThat(one.parts().get(0).quantity()).isEqualTo(2);
-    assertThat(one.find(PartKind.PLATE, Hand.RIGHT)).isPresent();
+    assertThat(PartJobs.find(one, PartKind.PLATE, Hand.RIGHT)).isPresent();
     // The right-hand part comes from what the job says of the right side.
     JobParts differ = PartJobs.parts(PartJobs.PLAIN + "[right.plate]\nthickness = 8.0\n");
     assertThat(differ.parts().get(1).solid().thicknessMm()).isEqualTo(8);
