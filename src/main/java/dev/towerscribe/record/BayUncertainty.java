@@ -3,8 +3,8 @@ package dev.towerscribe.record;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.Require;
 import java.util.Collections;
-import java.util.EnumMap;
 import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * How far a bay's readings may be off: one standard deviation of each, independent of the others.
@@ -25,16 +25,13 @@ public record BayUncertainty(Map<BayFigure, Angle> figures, double rideMm) {
 
   /** Copies the map and checks that every figure has an uncertainty. */
   public BayUncertainty {
-    Map<BayFigure, Angle> inOrder = new EnumMap<>(BayFigure.class);
-    inOrder.putAll(figures);
+    figures = Collections.unmodifiableMap(new TreeMap<>(figures));
     for (BayFigure figure : BayFigure.values()) {
-      Angle uncertainty = inOrder.get(figure);
-      if (uncertainty == null) {
+      if (!figures.containsKey(figure)) {
         throw new IllegalArgumentException("no uncertainty of " + figure.word());
       }
-      Require.positive("uncertainty of " + figure.word(), uncertainty.radians());
+      Require.positive("uncertainty of " + figure.word(), figures.get(figure).radians());
     }
-    figures = Collections.unmodifiableMap(inOrder);
     Require.notNegative("uncertainty of ride", rideMm);
   }
 

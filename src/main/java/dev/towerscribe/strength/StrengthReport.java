@@ -3,6 +3,7 @@ package dev.towerscribe.strength;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.model.Side;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -58,15 +59,8 @@ public record StrengthReport(
    *     might be one without
    */
   public Optional<BoltFigures> mostUsed() {
-    BoltFigures most = null;
-    for (BoltFigures bolt : bolts) {
-      if (bolt.use().isEmpty()) {
-        return Optional.empty();
-      }
-      if (most == null || bolt.use().get() > most.use().get()) {
-        most = bolt;
-      }
-    }
-    return Optional.ofNullable(most);
+    return bolts.stream().anyMatch(b -> b.use().isEmpty())
+        ? Optional.empty()
+        : bolts.stream().max(Comparator.comparing(b -> b.use().orElseThrow()));
   }
 }

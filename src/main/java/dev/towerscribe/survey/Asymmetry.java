@@ -84,11 +84,9 @@ final class Asymmetry {
     tower("crown rise", false, TowerResult::crownRise);
     tower("pivot height", false, TowerResult::pivotHeight);
     for (TowerResult.Hole l : holes(Side.LEFT)) {
-      for (TowerResult.Hole r : holes(Side.RIGHT)) {
-        if (l.name().equals(r.name()) && l.found() && r.found()) {
-          landmark(l, r);
-        }
-      }
+      holes(Side.RIGHT).stream()
+          .filter(r -> l.name().equals(r.name()) && l.found() && r.found())
+          .forEach(r -> landmark(l, r));
     }
   }
 
