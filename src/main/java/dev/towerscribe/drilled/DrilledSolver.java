@@ -196,13 +196,7 @@ final class DrilledSolver {
    * not pass; of the rest, what is worse than it was planned.
    */
   private void again(Mount mount, Findings findings) throws JobRejected {
-    List<PlacedHole> drilled =
-        network.holes().stream()
-            .map(
-                f ->
-                    new PlacedHole(
-                        f.planned().bolt(), f.at(), f.diameterMm(), f.planned().drillsMm()))
-            .toList();
+    List<PlacedHole> drilled = network.holes().stream().map(Found::asDrilled).toList();
     Layout.holeChecks(planned, drilled, mount, job.job().units()).stream()
         .filter(f -> f.severity() != Severity.NOTE && !check(f).equals(OF_PLATE))
         .filter(f -> worse(f) || OF_HOLES.contains(check(f)) && f.isStop())

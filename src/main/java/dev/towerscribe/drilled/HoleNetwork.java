@@ -68,6 +68,11 @@ public record HoleNetwork(
     public String name() {
       return planned.name();
     }
+
+    /** The hole where it is and as wide as it is. */
+    PlacedHole asDrilled() {
+      return new PlacedHole(planned.bolt(), at, diameterMm, planned.drillsMm());
+    }
   }
 
   /**
