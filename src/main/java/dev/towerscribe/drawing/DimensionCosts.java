@@ -126,13 +126,8 @@ final class DimensionCosts {
   }
 
   private boolean isBarred(TurnedBox room, TurnedBox wide) {
-    if (!area.contains(wide.bounds())) {
+    if (!area.contains(wide.bounds()) || taken.stream().anyMatch(room::overlaps)) {
       return true;
-    }
-    for (TurnedBox other : taken) {
-      if (room.overlaps(other)) {
-        return true;
-      }
     }
     return grid.near(wide.bounds(), old -> wide.isCrossedBy(old.from(), old.to()));
   }

@@ -143,13 +143,8 @@ final class Arrangement {
     for (int i = 0; i < pieces.size(); i++) {
       EdgePiece p = pieces.get(i);
       List<Integer> alike = byEnds.computeIfAbsent(ends(p), e -> new ArrayList<>(1));
-      int found = -1;
-      for (int j : alike) {
-        if (onOneAnother(pieces.get(j), p, room)) {
-          found = j;
-          break;
-        }
-      }
+      int found =
+          alike.stream().filter(j -> onOneAnother(pieces.get(j), p, room)).findFirst().orElse(-1);
       if (found < 0) {
         alike.add(i);
         forward[i] = 1;

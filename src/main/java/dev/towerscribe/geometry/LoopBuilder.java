@@ -170,16 +170,13 @@ final class LoopBuilder {
 
   /** Whether every hole lies in something. */
   private static boolean nested(List<Contour> contours) {
-    for (Contour hole : contours) {
-      if (hole.signedArea() < 0) {
-        Vec2 p = hole.edges().get(0).at(0.5);
-        boolean held =
-            contours.stream().anyMatch(c -> c.signedArea() > -hole.signedArea() && c.encloses(p));
-        if (!held) {
-          return false;
-        }
-      }
-    }
-    return true;
+    return contours.stream()
+        .filter(hole -> hole.signedArea() < 0)
+        .allMatch(
+            hole -> {
+              Vec2 p = hole.edges().get(0).at(0.5);
+              return contours.stream()
+                  .anyMatch(c -> c.signedArea() > -hole.signedArea() && c.encloses(p));
+            });
   }
 }

@@ -126,12 +126,10 @@ final class Overlay {
     }
 
     int find(EdgePiece piece, SnapDistance room) {
-      for (int i : touching.get(key(piece))) {
-        if (Arrangement.onOneAnother(pieces.get(i), piece, room)) {
-          return i;
-        }
-      }
-      return -1;
+      return touching.get(key(piece)).stream()
+          .filter(i -> Arrangement.onOneAnother(pieces.get(i), piece, room))
+          .findFirst()
+          .orElse(-1);
     }
   }
 }

@@ -176,12 +176,12 @@ final class StrutRodModel {
       List<StrutRodReach.Ray> rays, double settingMm, double heightMm, boolean[] out) {
     for (int k = 0; k < DIRECTIONS; k++) {
       Vec2 direction = Vec2.polar(1.0, Angle.ofDegrees(360.0 * k / DIRECTIONS));
-      double farthest = Double.NEGATIVE_INFINITY;
-      for (StrutRodReach.Ray ray : rays) {
-        if (ray.settingMm() == settingMm) {
-          farthest = Math.max(farthest, direction.dot(ray.perMm()));
-        }
-      }
+      double farthest =
+          rays.stream()
+              .filter(ray -> ray.settingMm() == settingMm)
+              .mapToDouble(ray -> direction.dot(ray.perMm()))
+              .max()
+              .orElse(Double.NEGATIVE_INFINITY);
       for (int i = 0; i < out.length; i++) {
         double behind = Math.abs(heightMm) * (farthest - direction.dot(rays.get(i).perMm()));
         out[i] |= rays.get(i).settingMm() == settingMm && behind < NEARLY_MM;

@@ -1,6 +1,6 @@
 package dev.towerscribe.writer.dxf;
 
-import java.util.Locale;
+import java.util.HexFormat;
 
 /**
  * A line of text as a TEXT entity holds it, in ASCII. Degree sign, plus-minus sign and diameter
@@ -28,8 +28,7 @@ final class DxfText {
         out.append("%%%");
       } else if (c >= 0x7F || c == '\\') {
         // A backslash of its own could begin such a number.
-        String hex = Integer.toHexString(c).toUpperCase(Locale.ROOT);
-        out.append("\\U+").append("0".repeat(4 - hex.length())).append(hex);
+        out.append("\\U+").append(HexFormat.of().withUpperCase().toHexDigits(c));
       } else {
         out.append(c);
       }

@@ -3,6 +3,7 @@ package dev.towerscribe.writer.pdf;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.HexFormat;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
@@ -19,7 +20,7 @@ final class PdfFont {
   static final String NAME = "F1";
 
   private static final String FILE = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
-  private static final String HEX = "0123456789ABCDEF";
+  private static final HexFormat HEX = HexFormat.of().withUpperCase();
 
   private final PDType0Font font;
 
@@ -49,12 +50,7 @@ final class PdfFont {
   String encode(String text) {
     try {
       text.codePoints().forEach(font::addToSubset);
-      byte[] codes = font.encode(text);
-      StringBuilder hex = new StringBuilder(2 * codes.length);
-      for (byte code : codes) {
-        hex.append(HEX.charAt((code >> 4) & 15)).append(HEX.charAt(code & 15));
-      }
-      return hex.toString();
+      return HEX.formatHex(font.encode(text));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -4,8 +4,8 @@ import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HexFormat;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 
 /** The numbered entities of a data section as they are written, in the order they were added. */
@@ -82,9 +82,8 @@ final class StepEntities {
           out.append(plain);
         }
       } else {
-        String hex = Integer.toHexString(character).toUpperCase(Locale.ROOT);
         int width = directive.equals("\\X2\\") ? 4 : 8;
-        out.append("0".repeat(width - hex.length())).append(hex);
+        out.append(HexFormat.of().withUpperCase().toHexDigits(character, width));
       }
     }
     return out.append(open.isEmpty() ? "" : "\\X0\\").append('\'').toString();

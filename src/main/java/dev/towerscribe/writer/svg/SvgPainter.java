@@ -23,6 +23,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
+import java.util.regex.Pattern;
 import org.jfree.svg.SVGGraphics2D;
 import org.jfree.svg.SVGHints;
 import org.jfree.svg.SVGUnits;
@@ -48,6 +49,8 @@ final class SvgPainter implements Item.Visitor {
 
   private static final String FAMILIES = "Liberation Sans, Arial, Helvetica, sans-serif";
   private static final String WINDOW = "window";
+
+  private static final Pattern CONTROLS = Pattern.compile("[\\x00-\\x1F\\uFFFE\\uFFFF]");
 
   private static final Path2D EVEN_ODD = new Path2D.Double(Path2D.WIND_EVEN_ODD);
 
@@ -279,16 +282,7 @@ final class SvgPainter implements Item.Visitor {
    * no place in XML.
    */
   private static String escaped(String text) {
-    StringBuilder safe = new StringBuilder(text.length());
-    for (int i = 0; i < text.length(); i++) {
-      char c = text.charAt(i);
-      if (c == '&') {
-        safe.append("&amp;");
-      } else {
-        safe.append(c < ' ' || c == '\uFFFE' || c == '\uFFFF' ? '\uFFFD' : c);
-      }
-    }
-    return safe.toString();
+    return CONTROLS.matcher(text.replace("&", "&amp;")).replaceAll("\uFFFD");
   }
 
   private boolean setFill(Ink ink) {
