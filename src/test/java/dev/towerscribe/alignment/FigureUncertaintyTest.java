@@ -59,6 +59,23 @@ class FigureUncertaintyTest {
   }
 
   @Test
+  void anyNumberThatIsNotFiniteLeavesTheFigureWithoutDerivatives() {
+    double nan = Double.NaN;
+    var figure = new Sensitivity.Figure(1, coordinates(0, 1), 2, new double[4]);
+    assertThat(figure.isFinite()).isTrue();
+    assertThat(new Sensitivity.Figure(nan, coordinates(0, 1), 2, new double[4]).isFinite())
+        .isFalse();
+    assertThat(new Sensitivity.Figure(1, coordinates(23, nan), 2, new double[4]).isFinite())
+        .isFalse();
+    assertThat(new Sensitivity.Figure(1, coordinates(0, 1), nan, new double[4]).isFinite())
+        .isFalse();
+    var choice = new Sensitivity.Figure(1, coordinates(0, 1), 2, new double[] {0, 0, 0, nan});
+    assertThat(choice.isFinite()).isFalse();
+    assertThat(new Sensitivity.Figures(figure, figure, figure, figure, figure, choice).isFinite())
+        .isFalse();
+  }
+
+  @Test
   void aFigureIsItsNumbersNotItsArrays() {
     double[] by = IntStream.range(0, 24).mapToDouble(i -> i / 7.0).toArray();
     var one = new Sensitivity.Figure(1, by, 2, new double[] {3, 4, 5, 6});

@@ -125,6 +125,22 @@ class SensitivityTest {
   }
 
   @Test
+  void aToeThatTheBaySetsTurnsTheHeadingBothWays() throws NotReached {
+    // Independent: central differences, of a strut measured with a degree of toe-in and of toe-out.
+    for (double toe : new double[] {-1, 1}) {
+      SideJob straight = job(Side.LEFT);
+      StrutPoints s = straight.strut().orElseThrow().withToe(Angle.ofDegrees(toe));
+      SideJob job = straight.withStrut(Optional.of(s));
+      Sensitivity.Figures f = Sensitivity.at(job, job.mount().settingMm());
+      for (int i = 0; i < 24; i++) {
+        difference(job, true, i, f.caster(), Pose::caster, 1e-9);
+        difference(job, true, i, f.camber(), Pose::camber, 1e-9);
+        difference(job, true, i, f.trailMm(), Pose::trailMm, 1e-6);
+      }
+    }
+  }
+
+  @Test
   void derivativesByTheChoicesAgreeWithFiniteDifferences() throws NotReached {
     SideJob job = job(Side.LEFT);
     Mount m = job.mount();
