@@ -12,12 +12,10 @@ import dev.towerscribe.sheet.report.CautionPage;
 import dev.towerscribe.sheet.report.FindingsPages;
 import dev.towerscribe.sheet.report.StepsPage;
 import dev.towerscribe.sheet.text.JobInfo;
-import dev.towerscribe.sheet.text.NoRoomException;
 import dev.towerscribe.sheet.tower.FullScaleSheets;
 import dev.towerscribe.sheet.tower.RulerPage;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -27,20 +25,6 @@ import java.util.Optional;
  */
 public final class Pack {
   private Pack() {}
-
-  /**
-   * A job's pages without an alignment. Whether its stops have been accepted is for the caller to
-   * have asked: this only prints what it is told.
-   *
-   * @param layout the job, laid out, at least one side
-   * @param info what every page says
-   * @return pages, the caution page first; file stems differ
-   * @throws NoRoomException if a name that the work depends on finds no room on the paper
-   */
-  public static List<Page> pages(JobLayout layout, JobInfo info) {
-    return pages(
-        layout, new JobAlignment(Map.of(), Optional.empty(), Optional.empty(), List.of()), info);
-  }
 
   /**
    * A job's pages. Whether its stops have been accepted is for the caller to have asked: this only

@@ -18,7 +18,7 @@ class PackTest {
     JobLayout layout =
         Layout.of(SampleJobs.job(SampleJobs.fullTower(), SampleJobs.plate(true), s -> s));
     JobInfo info = TextPageSamples.info(LengthUnit.MM, List.of());
-    List<Page> pages = Pack.pages(layout, info);
+    List<Page> pages = SheetFixtures.pack(layout, info);
     List<String> stems = pages.stream().map(Page::fileStem).toList();
     assertThat(stems).doesNotHaveDuplicates();
     assertThat(pages.stream().map(Page::label)).doesNotHaveDuplicates();
@@ -40,6 +40,6 @@ class PackTest {
             "left-findings", "left-steps", "left-calipers", "left-underside", "left-topside");
     assertThat(kinds.indexOf("right-findings")).isGreaterThan(kinds.indexOf("left-topside"));
     assertThat(kinds).contains("right-steps", "right-calipers", "right-underside");
-    assertThat(Pack.pages(layout, info)).isEqualTo(pages);
+    assertThat(SheetFixtures.pack(layout, info)).isEqualTo(pages);
   }
 }

@@ -1,11 +1,14 @@
 package dev.towerscribe.sheet;
 
+import dev.towerscribe.alignment.JobAlignment;
+import dev.towerscribe.drawing.Page;
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.finding.Severity;
 import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.Frame2;
 import dev.towerscribe.geometry.Region;
 import dev.towerscribe.geometry.Vec2;
+import dev.towerscribe.layout.JobLayout;
 import dev.towerscribe.layout.Notch;
 import dev.towerscribe.layout.PlacedHole;
 import dev.towerscribe.layout.SideLayout;
@@ -35,8 +38,10 @@ import dev.towerscribe.model.Tower;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.sheet.text.JobInfo;
+import dev.towerscribe.sheet.tower.FullScaleSheets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** An invented car's tower, laid out by hand: nothing about it is symmetrical. */
@@ -251,5 +256,16 @@ public final class SheetFixtures {
         notches,
         List.of(),
         List.of());
+  }
+
+  /** Full-scale pages without a line that tells what a bay will read. */
+  public static List<Page> fullScale(SideLayout layout, JobInfo info) {
+    return FullScaleSheets.pages(layout, Optional.empty(), info);
+  }
+
+  /** A job's pages without an alignment. */
+  public static List<Page> pack(JobLayout layout, JobInfo info) {
+    JobAlignment none = new JobAlignment(Map.of(), Optional.empty(), Optional.empty(), List.of());
+    return Pack.pages(layout, none, info);
   }
 }

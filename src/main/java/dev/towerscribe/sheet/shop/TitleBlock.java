@@ -8,8 +8,8 @@ import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.DrawingInfo;
 import dev.towerscribe.model.Projection;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Title block: the mandatory data fields of ISO 7200:2004 (legal owner, identification number, date
@@ -40,30 +40,30 @@ record TitleBlock(ShopDrawing drawing, String sheet, String scale, String paper)
     DrawingInfo info = drawing.info();
     String job = drawing.job().title();
     String words = job.isEmpty() ? drawing.title() : drawing.title() + " \u2013 " + job;
-    List<FieldGrid.Row> rows = new ArrayList<>(drawing.making());
-    rows.add(
+    FieldGrid.Row title =
         new FieldGrid.Row(
             TITLE_ROW_MM,
             List.of(
                 FieldGrid.field("Legal owner", info.owner().orElse(""), 45),
                 new FieldGrid.Field("Title", words, 100, TITLE_CAP_MM),
-                FieldGrid.field("Document type", drawing.kind(), 35))));
-    rows.add(
+                FieldGrid.field("Document type", drawing.kind(), 35)));
+    String date = drawing.job().date().map(Object::toString).orElse("");
+    FieldGrid.Row people =
         FieldGrid.row(
             FieldGrid.field("Created by", info.createdBy().orElse(""), 43),
             FieldGrid.field("Approved by", info.approvedBy().orElse(""), 43),
-            FieldGrid.field(
-                "Date of issue", drawing.job().date().map(Object::toString).orElse(""), 27),
+            FieldGrid.field("Date of issue", date, 27),
             FieldGrid.field("Projection", "", 40),
-            FieldGrid.field("Paper", paper, 27)));
-    rows.add(
+            FieldGrid.field("Paper", paper, 27));
+    FieldGrid.Row number =
         FieldGrid.row(
             FieldGrid.field("Identification number", drawing.number(), 65),
             FieldGrid.field("Rev", info.revision().orElse(""), 13),
             FieldGrid.field("Sheet", sheet, 18),
             FieldGrid.field("Scale", scale, 20),
-            FieldGrid.field("Lengths", drawing.lengths().words(), 64)));
-    return new FieldGrid(rows);
+            FieldGrid.field("Lengths", drawing.lengths().words(), 64));
+    return new FieldGrid(
+        Stream.concat(drawing.making().stream(), Stream.of(title, people, number)).toList());
   }
 
   /** The room it takes in the corner of a frame. */

@@ -5,7 +5,6 @@ import dev.towerscribe.geometry.Edge;
 import dev.towerscribe.geometry.Edge.Arc;
 import dev.towerscribe.geometry.Edge.Segment;
 import dev.towerscribe.geometry.Vec2;
-import java.util.List;
 
 /**
  * Where a view stands on its sheet and how large: page = origin + factor * view. No turning: a view
@@ -30,14 +29,12 @@ record ViewPlacing(Vec2 origin, double factor) {
   }
 
   Contour contour(Contour c) {
-    List<Edge> edges =
-        c.edges().stream()
-            .map(
-                e ->
-                    e instanceof Arc a
-                        ? new Arc(point(a.centre()), length(a.radius()), a.startAngle(), a.sweep())
-                        : (Edge) new Segment(point(e.start()), point(e.end())))
-            .toList();
-    return Contour.of(edges);
+    return Contour.of(c.edges().stream().map(this::edge).toList());
+  }
+
+  private Edge edge(Edge e) {
+    return e instanceof Arc a
+        ? new Arc(point(a.centre()), length(a.radius()), a.startAngle(), a.sweep())
+        : new Segment(point(e.start()), point(e.end()));
   }
 }

@@ -48,19 +48,8 @@ public final class FullScaleSheets {
 
   /**
    * All full-scale pages of one tower: underside, topside, then one sheet for each notch. A sheet
-   * too large for the paper comes as several tiles.
-   *
-   * @param layout the tower, laid out; the final cut and the bolting face may be empty
-   * @param info what every page says about the job
-   * @return pages in the order of use
-   * @throws NoRoomException if a name that the work depends on finds no room on the paper
-   */
-  public static List<Page> pages(SideLayout layout, JobInfo info) {
-    return pages(layout, Optional.empty(), info);
-  }
-
-  /**
-   * The same with a line on each tower's sheet that tells what a bay will read.
+   * too large for the paper comes as several tiles. On each tower's sheet a line tells what a bay
+   * will read.
    *
    * @param layout the tower, laid out; the final cut and the bolting face may be empty
    * @param alignment what a bay will read, if it is known

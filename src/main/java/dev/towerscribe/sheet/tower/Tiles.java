@@ -127,7 +127,7 @@ record Tiles(int rows, int columns, double widthMm, double heightMm, Box whole) 
   private static void seam(List<FullScaleSheet.Join> joins, List<Vec2> others, Vec2 from, Vec2 to) {
     for (boolean far : new boolean[] {false, true}) {
       for (double clear : new double[] {LEAST_OVERLAP_MM, 0}) {
-        if (joined(joins, others, from, to, far, clear)) {
+        if (joined(joins, others, far ? to : from, far ? from : to, clear)) {
           break;
         }
       }
@@ -135,14 +135,9 @@ record Tiles(int rows, int columns, double widthMm, double heightMm, Box whole) 
   }
 
   private static boolean joined(
-      List<FullScaleSheet.Join> joins,
-      List<Vec2> others,
-      Vec2 from,
-      Vec2 to,
-      boolean far,
-      double clear) {
+      List<FullScaleSheet.Join> joins, List<Vec2> others, Vec2 from, Vec2 to, double clear) {
     for (double part = NEAR_END; part < 0.5; part += 0.04) {
-      Vec2 at = from.toward(to, far ? 1 - part : part);
+      Vec2 at = from.toward(to, part);
       if (joins.stream().anyMatch(j -> j.at().distanceTo(at) <= LEAST_OVERLAP_MM)) {
         return true;
       }

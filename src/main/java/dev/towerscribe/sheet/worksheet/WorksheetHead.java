@@ -10,9 +10,10 @@ import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.report.Phrases;
+import dev.towerscribe.sheet.text.Fragment;
+import dev.towerscribe.sheet.text.Fragments;
 import dev.towerscribe.sheet.text.PageFrame;
 import dev.towerscribe.sheet.text.TextPage;
-import dev.towerscribe.sheet.text.TextStyle;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -90,19 +91,17 @@ record WorksheetHead(
     return topMm() - BAND - 1.0 - BODY_GAP;
   }
 
-  private String foot() {
-    return "Lengths in "
-        + (units == LengthUnit.INCH ? "inches" : units.symbol())
-        + ". Certifies nothing: law and vehicle maker come first. Not to scale.";
-  }
-
-  private List<String> footLines() {
-    return TextStyle.wrap(foot(), FormPieces.WORDS, widthMm());
+  private Fragment foot() {
+    String unit = units == LengthUnit.INCH ? "inches" : units.symbol();
+    String words =
+        "Lengths in %s. Certifies nothing: law and vehicle maker come first. Not to scale."
+            .formatted(unit);
+    return new Fragments.Stack(Fragments.lines(words, FormPieces.WORDS, widthMm(), 0), 0);
   }
 
   @Override
   public double bodyBottomMm() {
-    return marginMm + footLines().size() * TextStyle.lineMm(FormPieces.WORDS) + 1.5;
+    return marginMm + foot().heightMm() + 1.5;
   }
 
   @Override
@@ -134,12 +133,7 @@ record WorksheetHead(
     writeIn(left, right, topMm() - BAND + 0.8, out);
     double rule = topMm() - BAND - 1.0;
     notes.line(left, rule, right, rule, Pen.FINAL_CUT);
-    double y = marginMm + footLines().size() * TextStyle.lineMm(FormPieces.WORDS);
-    for (String line : footLines()) {
-      notes.text(
-          leftMm(), TextStyle.baseMm(y, FormPieces.WORDS), FormPieces.WORDS, Align.START, line);
-      y -= TextStyle.lineMm(FormPieces.WORDS);
-    }
+    foot().draw(leftMm(), marginMm + foot().heightMm(), out);
   }
 
   /** Car, date and who, on every page: loose pages get mixed. */
@@ -147,10 +141,8 @@ record WorksheetHead(
     LayerPen notes = LayerPen.notes(out);
     List<String> words = List.of("Car", "Date", "By");
     List<Double> shares = List.of(0.46, 0.31, 0.23);
-    double named = 0;
-    for (String word : words) {
-      named += Lettering.width(word, FormPieces.WORDS) + 1.5;
-    }
+    double named =
+        words.stream().mapToDouble(w -> Lettering.width(w, FormPieces.WORDS) + 1.5).sum();
     double room = right - left - named - 2 * 2.0;
     double x = left;
     for (int i = 0; i < words.size(); i++) {

@@ -24,6 +24,7 @@ import java.util.stream.Stream;
 final class WorksheetStart {
   private static final double ROW = Row.LEAST;
   private static final double SKETCH_SHARE = 0.5;
+  private static final double LABEL_SHARE = 0.34;
   private static final double GAP = 4.0;
 
   private static final String SOURCES =
@@ -39,7 +40,7 @@ final class WorksheetStart {
     double wide = page.columnMm();
     page.chain(
         List.of(
-            pair("Fuel, load, who sits in it", wide, 0.34),
+            whole("Fuel, load, who sits in it", wide),
             halves("Tyre pressure, front left", "front right", wide),
             halves("Wing lip, front left", "front right", wide),
             halves("Wing lip, rear left", "rear right", wide)),
@@ -102,14 +103,14 @@ final class WorksheetStart {
     page.add(new Fragments.Band(lines, FormPieces.HEADING, page.columnMm()), GAP, true);
   }
 
-  private static Fragment pair(String words, double wide, double share) {
+  private static Fragment whole(String words, double wide) {
+    double label = LABEL_SHARE * wide;
     return new Row(
-        List.of(Says.wrapped(words, FormPieces.WORDS, share * wide), new Blank((1 - share) * wide)),
-        ROW);
+        List.of(Says.wrapped(words, FormPieces.WORDS, label), new Blank(wide - label)), ROW);
   }
 
   private static Fragment halves(String one, String other, double wide) {
-    double label = 0.34 * wide;
+    double label = LABEL_SHARE * wide;
     double second = 0.16 * wide;
     double box = (wide - label - second) / 2;
     return new Row(

@@ -26,6 +26,7 @@ import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.report.AlignmentReport;
 import dev.towerscribe.sheet.Pack;
 import dev.towerscribe.sheet.PageRules;
+import dev.towerscribe.sheet.SheetFixtures;
 import dev.towerscribe.sheet.TextPageSamples;
 import dev.towerscribe.sheet.text.JobInfo;
 import java.util.ArrayList;
@@ -200,7 +201,7 @@ public class AlignmentPageTest {
     assertThat(stems.get(at - 1)).startsWith("left-findings");
     assertThat(stems.get(at + 1)).startsWith("left-steps");
     assertThat(stems).contains("right-alignment-1");
-    assertThat(Pack.pages(Layout.of(job), info).stream().map(Page::fileStem))
+    assertThat(SheetFixtures.pack(Layout.of(job), info).stream().map(Page::fileStem))
         .noneMatch(n -> n.contains("alignment"));
     SideAlignment left = alignment.sides().get(Side.LEFT);
     // Frozen: figures of the invented car, one decimal.

@@ -46,7 +46,7 @@ class FullScaleSheetsTest {
 
   private record Case(String name, SideLayout layout, JobInfo info, List<Page> pages) {
     Case(String name, SideLayout layout, JobInfo info) {
-      this(name, layout, info, FullScaleSheets.pages(layout, info));
+      this(name, layout, info, SheetFixtures.fullScale(layout, info));
     }
 
     @Override
@@ -293,7 +293,7 @@ class FullScaleSheetsTest {
   @Test
   void namesStandOnTheSheets() {
     SideLayout layout = SheetFixtures.layout(SheetFixtures.plain(Side.LEFT));
-    List<Page> pages = FullScaleSheets.pages(layout, SheetFixtures.info());
+    List<Page> pages = SheetFixtures.fullScale(layout, SheetFixtures.info());
     assertThat(pages)
         .extracting(Page::fileStem)
         .containsExactly("left-underside", "left-topside", "left-notch-1");
@@ -328,7 +328,7 @@ class FullScaleSheetsTest {
   void everyHoleIsProvedWhereItBelongs() {
     for (Side side : Side.values()) {
       SideLayout layout = SheetFixtures.layout(SheetFixtures.plain(side));
-      List<Page> pages = FullScaleSheets.pages(layout, SheetFixtures.info());
+      List<Page> pages = SheetFixtures.fullScale(layout, SheetFixtures.info());
       for (Page page : pages.subList(0, 2)) {
         List<Proof.RoundHole> proofs = rounds(page);
         PlacedHole a = layout.holes().get(0);
@@ -367,7 +367,7 @@ class FullScaleSheetsTest {
     for (boolean domed : new boolean[] {false, true}) {
       var wish = SheetFixtures.plain(Side.RIGHT);
       SideLayout layout = SheetFixtures.layout(domed ? wish.with(new Crown(140, 9)) : wish);
-      for (Page page : FullScaleSheets.pages(layout, SheetFixtures.info())) {
+      for (Page page : SheetFixtures.fullScale(layout, SheetFixtures.info())) {
         List<Item.Circle> circles =
             items(page).filter(Item.Circle.class::isInstance).map(Item.Circle.class::cast).toList();
         for (Proof.RoundHole proof : rounds(page)) {
@@ -394,7 +394,7 @@ class FullScaleSheetsTest {
               .withLandmarks(List.of(landmark("far", 131, -120), landmark("other", -140, 90)));
       SideLayout layout = SheetFixtures.layout(wish);
       List<Page> pages =
-          FullScaleSheets.pages(layout, SheetFixtures.info()).stream()
+          SheetFixtures.fullScale(layout, SheetFixtures.info()).stream()
               .filter(p -> p.fileStem().startsWith("left-underside"))
               .toList();
       assertThat(pages).hasSizeGreaterThan(1);
@@ -449,7 +449,7 @@ class FullScaleSheetsTest {
     // Independent: as given.
     Print print = new Print(Paper.A4, 10, 0.985, 1.0123);
     for (Page page :
-        FullScaleSheets.pages(
+        SheetFixtures.fullScale(
             SheetFixtures.layout(SheetFixtures.plain(Side.LEFT).with(print)),
             SheetFixtures.info())) {
       assertThat(words(page).replace('\n', ' ')).contains("Printer: 0.985 across, 1.0123 along");
@@ -462,7 +462,7 @@ class FullScaleSheetsTest {
   void aPrintThatUndoesASkewSaysSo() {
     Print print = new Print(Paper.A4, 10, 0.985, 1.0123, Angle.ofDegrees(-0.4));
     for (Page page :
-        FullScaleSheets.pages(
+        SheetFixtures.fullScale(
             SheetFixtures.layout(SheetFixtures.plain(Side.LEFT).with(print)),
             SheetFixtures.info())) {
       assertThat(words(page).replace('\n', ' '))
@@ -526,7 +526,7 @@ class FullScaleSheetsTest {
             List.of(),
             List.of(),
             List.of());
-    List<Page> pages = FullScaleSheets.pages(none, SheetFixtures.info());
+    List<Page> pages = SheetFixtures.fullScale(none, SheetFixtures.info());
     assertThat(pages).hasSize(2);
     assertThat(words(pages.get(0))).doesNotContain("FINAL CUT").contains("seam");
   }
@@ -568,7 +568,7 @@ class FullScaleSheetsTest {
   @Test
   void thesePagesComeOutTheSameEveryTime() {
     SideLayout layout = SheetFixtures.layout(SheetFixtures.plain(Side.LEFT));
-    assertThat(FullScaleSheets.pages(layout, SheetFixtures.info()))
-        .isEqualTo(FullScaleSheets.pages(layout, SheetFixtures.info()));
+    assertThat(SheetFixtures.fullScale(layout, SheetFixtures.info()))
+        .isEqualTo(SheetFixtures.fullScale(layout, SheetFixtures.info()));
   }
 }

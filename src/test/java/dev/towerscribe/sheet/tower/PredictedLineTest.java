@@ -14,6 +14,7 @@ import dev.towerscribe.model.Paper;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.LengthUnit;
+import dev.towerscribe.sheet.SheetFixtures;
 import dev.towerscribe.sheet.TextPageSamples;
 import dev.towerscribe.sheet.report.AlignmentPageTest;
 import dev.towerscribe.sheet.text.JobInfo;
@@ -59,7 +60,7 @@ class PredictedLineTest {
         // The least height of notes.
         assertThat(line.get(0).capHeightMm()).isGreaterThanOrEqualTo(3.5);
       }
-      assertThat(FullScaleSheets.pages(layout.sides().get(side), INFO))
+      assertThat(SheetFixtures.fullScale(layout.sides().get(side), INFO))
           .allSatisfy(
               p -> assertThat(lettering(p)).noneMatch(t -> t.content().startsWith("Predicted: ")));
     }

@@ -38,11 +38,11 @@ class SheetPicturesTest {
     List<Page> pages = new ArrayList<>();
     for (Side side : Side.values()) {
       pages.addAll(
-          FullScaleSheets.pages(
+          SheetFixtures.fullScale(
               SheetFixtures.layout(SheetFixtures.plain(side).with(print)), SheetFixtures.info()));
     }
     pages.addAll(
-        FullScaleSheets.pages(
+        SheetFixtures.fullScale(
             SheetFixtures.layout(
                 SheetFixtures.plain(Side.LEFT)
                     .with(print)
@@ -51,7 +51,7 @@ class SheetPicturesTest {
                     .withBolts(5)),
             SheetFixtures.accepted(1)));
     pages.addAll(
-        FullScaleSheets.pages(
+        SheetFixtures.fullScale(
             SheetFixtures.layout(
                 SheetFixtures.plain(Side.RIGHT)
                     .with(new Print(paper, 10, 0.985, 1.0123))
@@ -82,7 +82,7 @@ class SheetPicturesTest {
     for (double skew : new double[] {0.4, 2}) {
       Print leaning = new Print(paper, 10, 1.013, 0.994, Angle.ofDegrees(skew));
       pages.addAll(
-          FullScaleSheets.pages(
+          SheetFixtures.fullScale(
               SheetFixtures.layout(SheetFixtures.plain(Side.LEFT).with(leaning)),
               SheetFixtures.info()));
       pages.add(RulerPage.page(leaning, Optional.of(SheetFixtures.info())));

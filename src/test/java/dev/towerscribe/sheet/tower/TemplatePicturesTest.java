@@ -8,6 +8,7 @@ import dev.towerscribe.job.JobReader;
 import dev.towerscribe.layout.JobLayout;
 import dev.towerscribe.layout.Layout;
 import dev.towerscribe.layout.SideLayout;
+import dev.towerscribe.sheet.SheetFixtures;
 import dev.towerscribe.sheet.text.JobInfo;
 import dev.towerscribe.writer.pdf.PdfProof;
 import dev.towerscribe.writer.pdf.PdfWriter;
@@ -34,7 +35,7 @@ class TemplatePicturesTest {
             layout.stops());
     List<Page> pages = new ArrayList<>();
     for (SideLayout side : layout.sides().values()) {
-      pages.addAll(FullScaleSheets.pages(side, info));
+      pages.addAll(SheetFixtures.fullScale(side, info));
     }
     byte[] pdf = PdfWriter.write(layout.job().title(), pages);
     Path folder = Path.of("target", "sheets");
