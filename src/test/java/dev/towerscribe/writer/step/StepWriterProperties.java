@@ -104,7 +104,7 @@ class StepWriterProperties {
     assertThat(check(changed, solid)).isNotEmpty();
   }
 
-  @Property(seed = "8104", tries = 500)
+  @Property(seed = "8104", tries = 150)
   void survivesAnyByte(
       @ForAll @IntRange(min = 0, max = 20) int seed,
       @ForAll @IntRange(min = 0, max = 1_000_000_000) int where,
