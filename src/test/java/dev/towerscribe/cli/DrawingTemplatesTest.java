@@ -2,6 +2,7 @@ package dev.towerscribe.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.towerscribe.Tries;
 import dev.towerscribe.job.Templates;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -10,6 +11,7 @@ import java.util.Map;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -78,11 +80,13 @@ class DrawingTemplatesTest {
   }
 
   /** Every paper, projection and unit must leave room for the words of every starter job. */
+  @Tag("more-tries")
   @ParameterizedTest
   @MethodSource("starterJobs")
   void everyStarterJobIsDrawnOnSmallPaperInTheOtherUnitToo(String job) throws Exception {
-    for (String unit : List.of("mm", "in")) {
-      for (String paper : List.of("A4", "Letter")) {
+    // A4 is the narrower, inches with both units the longer figures.
+    for (String unit : List.of("in", "mm").subList(0, Tries.of(1, 2))) {
+      for (String paper : List.of("A4", "Letter").subList(0, Tries.of(1, 2))) {
         runs.done(
             "drawing",
             job,

@@ -3,6 +3,7 @@ package dev.towerscribe.placement;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.towerscribe.Tries;
 import dev.towerscribe.alignment.NotReached;
 import dev.towerscribe.alignment.StrutRodPoses;
 import dev.towerscribe.drawing.Lettering;
@@ -103,12 +104,13 @@ class PlacementSearchTest {
     }
   }
 
+  @Tag("more-tries")
   @Test
   void offersAreTheSameForAnyCountOfThreads() throws Exception {
     List<Offer> one =
         Placements.find(job, new Placements.Settings(SearchRange.USUAL, 1, false), f -> {})
             .offers();
-    for (int threads : new int[] {2, 3}) {
+    for (int threads = Tries.of(3, 2); threads <= 3; threads++) {
       assertThat(
               Placements.find(
                       job, new Placements.Settings(SearchRange.USUAL, threads, false), f -> {})
