@@ -24,7 +24,7 @@ final class PredictedLine {
    *
    * @param side a wheel
    * @param units the job's unit
-   * @return for instance "Predicted: caster +5.3\u00b0,", "likely, 2 in 3,", "within 0.3\u00b0,",
+   * @return for instance "Predicted: caster +5.3\u00b0", "(likely, 2 in 3,", "within 0.3\u00b0),",
    *     "camber -1.5\u00b0", "at setting 16 mm"; empty where the linkage gives no figures
    */
   static List<String> words(SideAlignment side, LengthUnit units) {
@@ -33,11 +33,17 @@ final class PredictedLine {
     }
     Reading reading = side.at().get();
     List<String> words = new ArrayList<>();
-    words.add(
+    String caster =
         (side.estimate() ? "Estimate: caster " : "Predicted: caster ")
-            + signed(reading.caster().degrees())
-            + ",");
-    likely(side).ifPresent(near -> words.addAll(List.of(Lengths.LIKELY + ",", "within " + near)));
+            + signed(reading.caster().degrees());
+    // In brackets, as everywhere, so that it is not read with the camber that follows.
+    likely(side)
+        .ifPresentOrElse(
+            near ->
+                words.addAll(
+                    List.of(
+                        caster, "(%s,".formatted(Lengths.LIKELY), "within %s),".formatted(near))),
+            () -> words.add(caster + ","));
     words.add("camber " + signed(reading.camber().degrees()));
     words.add("at setting " + Lengths.in(units).size(side.job().mount().settingMm()));
     return words;
@@ -49,7 +55,7 @@ final class PredictedLine {
         side.strut()
             .flatMap(s -> s.sureAt().map(Sensitivity.Figures::caster))
             .map(f -> f.plusMinus(side.strut().orElseThrow().plusMinus()));
-    return radians.map(r -> "%s%s,".formatted(Numbers.fixed(Math.toDegrees(r), 1), DEGREE));
+    return radians.map(r -> "%s%s".formatted(Numbers.fixed(Math.toDegrees(r), 1), DEGREE));
   }
 
   private static String signed(double degrees) {

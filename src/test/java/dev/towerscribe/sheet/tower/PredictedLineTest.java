@@ -44,9 +44,9 @@ class PredictedLineTest {
       // Frozen: figures of the invented car, one decimal; AlignmentTest holds their sources.
       assertThat(words)
           .containsExactly(
-              "Predicted: caster +5.3\u00b0,",
-              "likely, 2 in 3,",
-              "within 0.3\u00b0,",
+              "Predicted: caster +5.3\u00b0",
+              "(likely, 2 in 3,",
+              "within 0.3\u00b0),",
               "camber -1.5\u00b0",
               "at setting 16 mm");
       List<Page> pages =
