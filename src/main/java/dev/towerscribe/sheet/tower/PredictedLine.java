@@ -24,8 +24,9 @@ final class PredictedLine {
    *
    * @param side a wheel
    * @param units the job's unit
-   * @return for instance "Predicted: caster +5.3\u00b0", "(likely, 2 in 3,", "within 0.3\u00b0),",
-   *     "camber -1.5\u00b0", "at setting 16 mm"; empty where the linkage gives no figures
+   * @return for instance "Predicted:", "caster +5.3\u00b0", "(likely, 2 in 3,", "within
+   *     0.3\u00b0),", "camber -1.5\u00b0", "at setting 16 mm"; empty where the linkage gives no
+   *     figures
    */
   static List<String> words(SideAlignment side, LengthUnit units) {
     if (side.at().isEmpty()) {
@@ -33,9 +34,8 @@ final class PredictedLine {
     }
     Reading reading = side.at().get();
     List<String> words = new ArrayList<>();
-    String caster =
-        (side.estimate() ? "Estimate: caster " : "Predicted: caster ")
-            + signed(reading.caster().degrees());
+    words.add(side.estimate() ? "Estimate:" : "Predicted:");
+    String caster = "caster " + signed(reading.caster().degrees());
     // In brackets, as everywhere, so that it is not read with the camber that follows.
     likely(side)
         .ifPresentOrElse(

@@ -348,15 +348,17 @@ record TowerLabels(
     if (predicted.isEmpty()) {
       return;
     }
-    // On one line, else on two, else caster, how near it is, camber and setting below one another.
+    // On one line, else on two, else caster, how near it is, camber and setting below one another,
+    // else every piece.
     int count = predicted.size();
     int camber = count - 2;
     List<TextBlock> blocks =
         Stream.of(
                 List.of(0, count),
                 List.of(0, count / 2, count),
-                List.of(0, 1, camber, count),
-                List.of(0, 1, camber, camber + 1, count))
+                List.of(0, 2, camber, count),
+                List.of(0, 2, camber, camber + 1, count),
+                IntStream.rangeClosed(0, count).boxed().toList())
             .map(
                 ends ->
                     IntStream.range(1, ends.size())
