@@ -24,6 +24,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -302,6 +303,7 @@ class DrilledTest {
    * Independent: seeded simulation of the mount, the same way as for the holes: 2 standard
    * deviations of rotation and offset cover where the true holes' best fit lies in 93 to 97 %.
    */
+  @Tag("simulation")
   @Test
   void twoStandardDeviationsCoverTheMount() throws Exception {
     int cases = 400;
@@ -333,6 +335,7 @@ class DrilledTest {
   }
 
   /** Independent: the slack's +/- against the scatter of the slack over seeded readings. */
+  @Tag("simulation")
   @Test
   void theSlacksPlusMinusIsItsScatter() throws Exception {
     Random random = new Random(53);

@@ -93,7 +93,7 @@ class DrawingWritersProperties {
     assertThat(StepProof.check(step, part.solid(), name)).isEmpty();
   }
 
-  @Property(seed = "20261201", tries = 5, shrinking = ShrinkingMode.OFF)
+  @Property(seed = "20261201", tries = 4, shrinking = ShrinkingMode.OFF)
   void bothHandsAreProvedByEveryWriter(@ForAll long seed) throws JobRejected {
     proveBothHands(seed);
   }
@@ -117,7 +117,7 @@ class DrawingWritersProperties {
     provedByAll(new PartSheets.Subject("plate-right", right, Optional.of(left)), style);
   }
 
-  @Property(seed = "20261202", tries = 4, shrinking = ShrinkingMode.OFF)
+  @Property(seed = "20261202", tries = 3, shrinking = ShrinkingMode.OFF)
   void turnedPartsAndSlidersAreProvedByEveryWriter(@ForAll long seed) throws JobRejected {
     proveTurnedParts(seed);
   }
