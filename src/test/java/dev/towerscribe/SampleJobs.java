@@ -15,11 +15,14 @@ import dev.towerscribe.model.KeepOut;
 import dev.towerscribe.model.Landmark;
 import dev.towerscribe.model.Lean;
 import dev.towerscribe.model.Mount;
+import dev.towerscribe.model.Packing;
 import dev.towerscribe.model.Paper;
 import dev.towerscribe.model.Plate;
 import dev.towerscribe.model.PlateMake;
 import dev.towerscribe.model.PlusMinus;
 import dev.towerscribe.model.Print;
+import dev.towerscribe.model.Seat;
+import dev.towerscribe.model.Seating;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
 import dev.towerscribe.model.StrutPoints;
@@ -36,6 +39,10 @@ import java.util.function.UnaryOperator;
 
 /** Invented jobs for tests, built without the job reader. */
 public final class SampleJobs {
+  /** On top, and what a dome leaves is filled. */
+  public static final Seating SEATING =
+      new Seating(Optional.of(Seat.ON_TOP), Optional.of(Packing.SHIMS), 0.0);
+
   private SampleJobs() {}
 
   /**
@@ -56,7 +63,9 @@ public final class SampleJobs {
             new Landmark("tooling hole", new Vec2(-60, 60), 6)),
         List.of(),
         List.of(),
-        List.of());
+        List.of(),
+        Optional.empty(),
+        Optional.empty());
   }
 
   /** A tower with everything: lean, crown, bolting face, wall, keep-outs, a bracket. */
@@ -81,7 +90,9 @@ public final class SampleJobs {
                 rectangle(-60, -108, -10, -68),
                 14,
                 12,
-                List.of(new Bracket.Fastener(new Vec2(-50, -96), 10)))));
+                List.of(new Bracket.Fastener(new Vec2(-50, -96), 10)))),
+        Optional.empty(),
+        Optional.empty());
   }
 
   /** A closed rectangle. */
@@ -148,6 +159,7 @@ public final class SampleJobs {
         tower,
         plate,
         new Mount(Angle.ofDegrees(55), 8, -3, 16),
+        SEATING,
         new HoleRules(Fit.MEDIUM, EdgeRule.STRICT),
         new CutRules(3, 2.5, 8, 10),
         new Tools(19.2, 60, 2, false),

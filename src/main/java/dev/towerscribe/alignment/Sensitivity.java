@@ -237,7 +237,7 @@ public final class Sensitivity {
     Gradient fore = rearward.negate().subtract(along.multiply(rotation.sin()));
     Gradient in = inboard.add(along.multiply(rotation.cos()));
     Lean lean = job.tower().lean();
-    double rise = job.plate().bearingHeightMm() - job.tower().pivotHeightMm();
+    double rise = job.bearingHeightMm() - job.tower().pivotHeightMm();
     return new FieldVector3D<>(
         fore,
         vector(lean.fore(Side.LEFT)),

@@ -21,7 +21,7 @@ public final class TopPivot {
    */
   public static Vec3 moved(Vec3 original, SideJob job, Vec2 bearing) {
     Lean lean = job.tower().lean();
-    double rise = job.plate().bearingHeightMm() - job.tower().pivotHeightMm();
+    double rise = job.bearingHeightMm() - job.tower().pivotHeightMm();
     return original
         .plus(lean.fore(Side.LEFT).times(bearing.x()))
         .plus(lean.in(Side.LEFT).times(bearing.y()))

@@ -5,11 +5,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Consumer;
 
 /**
  * Stop findings, and which of them were accepted.
  *
- * @param ids what stood after {@code --accept}, sorted; each is one of the stops
+ * @param ids what stood after {@code --accept} and may be accepted, sorted; each is one of the
+ *     stops
  * @param stops every stop finding
  */
 record Accepted(Set<String> ids, List<Finding> stops) {
@@ -19,10 +21,12 @@ record Accepted(Set<String> ids, List<Finding> stops) {
    * @param given ids
    * @param stops every stop finding
    * @param whose {@code this job}, {@code these readings}
+   * @param told told of each id that stands for a stop which no switch lifts: it stays open
    * @return both
    * @throws Refusal if an id is none of a stop finding
    */
-  static Accepted of(List<String> given, List<Finding> stops, String whose) throws Refusal {
+  static Accepted of(List<String> given, List<Finding> stops, String whose, Consumer<String> told)
+      throws Refusal {
     Set<String> ids = new TreeSet<>(given);
     List<String> known = stops.stream().map(Finding::id).toList();
     List<String> lines = new ArrayList<>();
@@ -38,6 +42,9 @@ record Accepted(Set<String> ids, List<Finding> stops) {
                   .formatted(many ? "their" : "its", String.join(", ", known)));
       throw Refusal.wrongUse(lines);
     }
+    stops.stream()
+        .filter(f -> !f.acceptable() && ids.remove(f.id()))
+        .forEach(f -> told.accept("--accept %s lifts nothing: %s".formatted(f.id(), f.say())));
     return new Accepted(ids, stops);
   }
 

@@ -115,7 +115,7 @@ final class DrawingFiles {
               line.isPresent()
                   ? "the measured points of the strut"
                   : "the tower's normal, as the job has no strut points",
-              load.seat(),
+              tower.job().seating().seat(),
               load.boltClass().value(),
               load.friction().value());
       pages.addAll(StrengthPage.pages(Strength.of(tower, input), tower.job().print(), job));

@@ -59,7 +59,8 @@ final class DrilledCommand implements Command {
     LoadedJob loaded = given.jobAlone();
     Drilled drilled =
         Drilled.of(loaded.layout(), readings(given, loaded), job -> Layouts.of(job).layout());
-    Accepted accepted = Accepted.of(given.accepted(), drilled.stops(), "these readings");
+    Accepted accepted =
+        Accepted.of(given.accepted(), drilled.stops(), "these readings", given.notes());
     Map<Side, DrilledAngles> angles = angles(drilled);
     Optional<String> told = Optional.empty();
     if (given.has(ParsedCommand.OUTPUT)) {

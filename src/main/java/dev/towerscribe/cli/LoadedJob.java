@@ -43,7 +43,7 @@ record LoadedJob(JobLayout layout, JobAlignment alignment, Accepted accepted, St
       throws IOException, JobRejected, Refusal {
     Job job = new JobReader(Lettering::canWrite, notes).read(path);
     Layouts.Worked worked = Layouts.of(job);
-    Accepted accepted = Accepted.of(acceptedIds, worked.layout().stops(), "this job");
+    Accepted accepted = Accepted.of(acceptedIds, worked.layout().stops(), "this job", notes);
     return new LoadedJob(
         worked.layout(), worked.alignment(), accepted, PackMark.of(job, accepted.ids()));
   }

@@ -131,7 +131,7 @@ final class SurveyCommand implements Command {
     SurveyReader reader = new SurveyReader(Lettering::canWrite, given.notes());
     String head = "the survey file cannot be used:";
     SurveyResult result = Surveys.of(ParsedCommand.read(head, () -> reader.read(path)));
-    Accepted accepted = Accepted.of(given.accepted(), result.stops(), "this survey");
+    Accepted accepted = Accepted.of(given.accepted(), result.stops(), "this survey", given.notes());
     Optional<String> name = given.text(ParsedCommand.OUTPUT);
     if (name.isPresent()) {
       Path target = given.path(name.get());

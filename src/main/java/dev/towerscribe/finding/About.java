@@ -1,5 +1,7 @@
 package dev.towerscribe.finding;
 
+import dev.towerscribe.quantity.Tolerances;
+
 /**
  * What a finding is about: its place, its figure against its limit, and what the limit rests on.
  *
@@ -8,8 +10,49 @@ package dev.towerscribe.finding;
  * @param limit the least or greatest value allowed, in {@code unit}; finite
  * @param unit "mm", "deg", "%" or "" for a count and for words alone
  * @param source the standard, book or practice behind the limit, or the job key that set it
+ * @param impossible a figure as low as this stops the work whatever anybody accepts, in {@code
+ *     unit}; negative infinity where judgement may always lift it
  */
-public record About(String where, double figure, double limit, String unit, String source) {
+public record About(
+    String where, double figure, double limit, String unit, String source, double impossible) {
+  /**
+   * Something that a person may judge otherwise.
+   *
+   * @param where the things it is about, in words
+   * @param figure the value found, in {@code unit}
+   * @param limit the least or greatest value allowed, in {@code unit}
+   * @param unit "mm", "deg", "%" or "" for a count and for words alone
+   * @param source what the limit rests on
+   */
+  public About(String where, double figure, double limit, String unit, String source) {
+    this(where, figure, limit, unit, source, Double.NEGATIVE_INFINITY);
+  }
+
+  /**
+   * The same, not to be lifted where the figure is this or less: no metal is left.
+   *
+   * @param figure the figure at which two things touch, in the unit
+   * @return the same with that floor; rounding alone does not lift it
+   */
+  public About impossibleAt(double figure) {
+    return new About(where, this.figure, limit, unit, source, figure + Tolerances.COMPUTED_MM);
+  }
+
+  /**
+   * The same, not to be lifted where the figure is less than this: two things run into each other.
+   *
+   * @param figure the least figure that judgement may answer for, in the unit
+   * @return the same with that floor; a figure that is less by rounding alone may be lifted
+   */
+  public About impossibleBelow(double figure) {
+    return new About(where, this.figure, limit, unit, source, figure - Tolerances.COMPUTED_MM);
+  }
+
+  /** Whether no switch lifts it. */
+  boolean isImpossible() {
+    return figure <= impossible;
+  }
+
   /**
    * A length against its limit.
    *

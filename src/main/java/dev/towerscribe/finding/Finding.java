@@ -15,6 +15,8 @@ import java.util.Objects;
  * @param unit "mm", "deg", "%" or "" for a count
  * @param source the standard, book or practice behind the limit, or the job key that set it
  * @param say one plain sentence: what is so, and what to do
+ * @param acceptable whether a person may answer for it by its id; false for a stop that no switch
+ *     lifts, because there is no metal where the work needs it. True for everything that is no stop
  */
 public record Finding(
     String id,
@@ -24,7 +26,8 @@ public record Finding(
     double limit,
     String unit,
     String source,
-    String say) {
+    String say,
+    boolean acceptable) {
   /** Checks that nothing is missing. */
   public Finding {
     Objects.requireNonNull(severity);
@@ -38,6 +41,33 @@ public record Finding(
     if (!Double.isFinite(figure) || !Double.isFinite(limit)) {
       throw new IllegalArgumentException(id + ": figure and limit must be finite");
     }
+    if (!acceptable && severity != Severity.STOP) {
+      throw new IllegalArgumentException(id + ": only a stop cannot be accepted");
+    }
+  }
+
+  /**
+   * A finding that a person may answer for.
+   *
+   * @param id names this very finding
+   * @param severity what it means for the work
+   * @param where the things it is about, in words
+   * @param figure the value found, in {@code unit}
+   * @param limit the least or greatest value allowed, in {@code unit}
+   * @param unit "mm", "deg", "%" or "" for a count
+   * @param source what the limit rests on
+   * @param say one plain sentence: what is so, and what to do
+   */
+  public Finding(
+      String id,
+      Severity severity,
+      String where,
+      double figure,
+      double limit,
+      String unit,
+      String source,
+      String say) {
+    this(id, severity, where, figure, limit, unit, source, say, true);
   }
 
   /**

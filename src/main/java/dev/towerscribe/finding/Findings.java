@@ -13,6 +13,9 @@ import java.util.Set;
  * never accept another. Not for use by several threads at once.
  */
 public final class Findings {
+  /** Said of a stop that no switch lifts, after what it says itself. */
+  public static final String NOT_ACCEPTABLE = "This stop cannot be accepted.";
+
   private final String owner;
   private final Lengths lengths;
   private final List<Finding> list = new ArrayList<>();
@@ -42,7 +45,7 @@ public final class Findings {
    * Adds a finding.
    *
    * @param check the rest of its id: "edge-cut.B"; where it is taken, "-2", "-3" follow
-   * @param severity what it means for the work
+   * @param severity what it means for the work; a stop anyway where the figure is impossible
    * @param about its place, figure, limit and source
    * @param say one plain sentence: what is so, and what to do
    */
@@ -64,16 +67,18 @@ public final class Findings {
     for (int again = 2; !ids.add(id); again++) {
       id = side + "." + check + "-" + again;
     }
+    boolean impossible = about.isImpossible();
     list.add(
         new Finding(
             id,
-            severity,
+            impossible ? Severity.STOP : severity,
             about.where(),
             about.figure(),
             about.limit(),
             about.unit(),
             about.source(),
-            say));
+            impossible ? say + " " + NOT_ACCEPTABLE : say,
+            !impossible));
   }
 
   /**

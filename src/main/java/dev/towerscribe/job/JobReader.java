@@ -3,6 +3,7 @@ package dev.towerscribe.job;
 import dev.towerscribe.finding.Fault;
 import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.model.Job;
+import dev.towerscribe.model.Seat;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
 import java.io.IOException;
@@ -135,7 +136,9 @@ public record JobReader(IntPredicate printable, Consumer<String> notes) {
     var sides = FileHead.sides(top);
     var drawing = top.tableOrEmpty("drawing").map(WorkshopReader::drawing);
     var jig = top.tableOrEmpty("jig").flatMap(WorkshopReader::jig);
-    var load = top.optionalTable("load").flatMap(WorkshopReader::load);
+    var loadTable = top.optionalTable("load");
+    var seat = loadTable.flatMap(WorkshopReader::seat);
+    var load = loadTable.flatMap(WorkshopReader::load);
     top.optionalTable("left");
     top.optionalTable("right");
     top.leave(SECTIONS);
@@ -144,7 +147,7 @@ public record JobReader(IntPredicate printable, Consumer<String> notes) {
     Map<Side, SideJob> jobs = new EnumMap<>(Side.class);
     PlateFiles plates = new PlateFiles(source, unit, faults);
     for (Side side : sides) {
-      side(side, root, plates, faults).ifPresent(job -> jobs.put(side, job));
+      side(side, root, plates, seat, faults).ifPresent(job -> jobs.put(side, job));
     }
     faults.throwIfAny();
     return new Job(
@@ -157,7 +160,8 @@ public record JobReader(IntPredicate printable, Consumer<String> notes) {
         load);
   }
 
-  private Optional<SideJob> side(Side side, TomlNode.Table root, PlateFiles plates, Faults faults)
+  private Optional<SideJob> side(
+      Side side, TomlNode.Table root, PlateFiles plates, Optional<Seat> loadSeat, Faults faults)
       throws IOException {
     // Unknown keys of the whole file were reported with the top table.
     TomlNode.Table shared = root.only(List.of(SECTIONS));
@@ -189,6 +193,7 @@ public record JobReader(IntPredicate printable, Consumer<String> notes) {
       }
     }
     TomlNode.Table merged = SideOverrides.over(shared, own.without(List.of(WHOLE_FILE)));
-    return SideReader.read(side, new TableReader(merged, faults, printable), plateReadable);
+    return SideReader.read(
+        side, new TableReader(merged, faults, printable), plateReadable, loadSeat);
   }
 }

@@ -13,6 +13,9 @@ final class Limits {
   static final AllowedRange LEAN = AllowedRange.degrees(-30, 30);
   static final AllowedRange CROWN_ACROSS = AllowedRange.mm(20, 600);
   static final AllowedRange CROWN_RISE = AllowedRange.mm(0.1, 300);
+  static final AllowedRange LIP_HEIGHT = AllowedRange.mm(0.2, 40);
+  static final AllowedRange LIP_RADIUS = AllowedRange.mm(0.1, 40);
+  static final AllowedRange SKINS_APART = AllowedRange.mm(0, 60);
   static final AllowedRange PIVOT_HEIGHT = AllowedRange.mm(-150, 200);
   static final AllowedRange LANDMARK = AllowedRange.mm(0.5, 200);
   static final AllowedRange KEEP_OUT = AllowedRange.mm(0.5, 400);

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * Puts another mount into the text of a job file and leaves every other character as it was:
@@ -44,7 +45,9 @@ public final class MountText {
     List<TableLines.Line> lines = new ArrayList<>();
     for (TableLines.Line line : TableLines.of(text, "mount")) {
       Matcher key = KEY.matcher(line.words());
-      if (line.kind() != TableLines.Kind.INSIDE || !key.matches()) {
+      if (line.kind() != TableLines.Kind.INSIDE
+          || !key.matches()
+          || !values.containsKey(key.group(2))) {
         lines.add(line);
       } else if (missing.remove(key.group(2))) {
         lines.add(line.with(key.group(1) + values.get(key.group(2)) + key.group(4)));
@@ -56,15 +59,18 @@ public final class MountText {
   }
 
   /**
-   * Whether a job file gives one side a mount of its own, so that no one mount serves both.
+   * Whether a job file gives one side a place of its own, so that no one mount serves both.
    *
    * @param text text of a job file that has been read without fault
-   * @return true if the parsed file has {@code left.mount} or {@code right.mount}
+   * @return true if {@code left.mount} or {@code right.mount} has one of the four values
    */
   public static boolean differsBySide(String text) {
     Faults faults = new Faults();
     return TomlText.parse(text, "", faults)
-        .map(t -> t.has("left", "mount") || t.has("right", "mount"))
+        .map(
+            t ->
+                Stream.of("rotation", "rearward", "inboard", "setting")
+                    .anyMatch(k -> t.has("left", "mount", k) || t.has("right", "mount", k)))
         .orElse(false);
   }
 }

@@ -6,9 +6,12 @@ import dev.towerscribe.model.EdgeRule;
 import dev.towerscribe.model.Fit;
 import dev.towerscribe.model.HoleRules;
 import dev.towerscribe.model.Mount;
+import dev.towerscribe.model.Packing;
 import dev.towerscribe.model.Paper;
 import dev.towerscribe.model.Plate;
 import dev.towerscribe.model.Print;
+import dev.towerscribe.model.Seat;
+import dev.towerscribe.model.Seating;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
 import dev.towerscribe.model.Tools;
@@ -34,9 +37,11 @@ final class SideReader {
    * @param side which
    * @param t its tables
    * @param plateReadable false when the plate's own file is already at fault
+   * @param loadSeat the face that the job's [load] names, if it does
    * @return the side, if nothing in it is at fault
    */
-  static Optional<SideJob> read(Side side, TableReader t, boolean plateReadable) {
+  static Optional<SideJob> read(
+      Side side, TableReader t, boolean plateReadable, Optional<Seat> loadSeat) {
     var tower = t.table("tower").flatMap(TowerReader::read);
     t.leave("plate");
     if (!plateReadable) {
@@ -45,7 +50,9 @@ final class SideReader {
     Optional<PlateReader.Found> found =
         plateReadable ? t.table("plate").flatMap(PlateReader::read) : Optional.empty();
     var plate = found.map(PlateReader.Found::plate);
-    var mount = t.table("mount").flatMap(m -> mount(m, plate));
+    var mountTable = t.table("mount");
+    var seating = mountTable.flatMap(m -> seating(m, loadSeat));
+    var mount = mountTable.flatMap(m -> mount(m, plate));
     var holes = t.tableOrEmpty("holes").flatMap(SideReader::holes);
     if (found.isPresent() && holes.isPresent()) {
       MakeFaults.report(found.get(), holes.get().fit());
@@ -63,6 +70,7 @@ final class SideReader {
                 tower.get(),
                 plate.get(),
                 mount.get(),
+                seating.get(),
                 holes.get(),
                 cut.get(),
                 tools.get(),
@@ -70,6 +78,19 @@ final class SideReader {
                 strut,
                 axis,
                 aims));
+  }
+
+  private static Optional<Seating> seating(TableReader m, Optional<Seat> loadSeat) {
+    Optional<Seat> own = m.has("seat") ? m.word("seat", Seat.class) : Optional.empty();
+    if (own.isPresent() && loadSeat.isPresent() && !own.equals(loadSeat)) {
+      return m.fault(
+          "seat",
+          "the face that [load] names, \"%s\"".formatted(loadSeat.get().word()),
+          "The plate lies against one face: drop one of the two, or put it right.");
+    }
+    Optional<Packing> packing =
+        m.has("packing") ? m.word("packing", Packing.class) : Optional.empty();
+    return Optional.of(new Seating(own.or(() -> loadSeat), packing, 0.0));
   }
 
   private static Optional<Mount> mount(TableReader m, Optional<Plate> plate) {

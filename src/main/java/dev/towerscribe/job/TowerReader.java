@@ -8,6 +8,8 @@ import dev.towerscribe.model.Crown;
 import dev.towerscribe.model.KeepOut;
 import dev.towerscribe.model.Landmark;
 import dev.towerscribe.model.Lean;
+import dev.towerscribe.model.Lip;
+import dev.towerscribe.model.SecondSkin;
 import dev.towerscribe.model.Straightedge;
 import dev.towerscribe.model.Tower;
 import dev.towerscribe.quantity.Angle;
@@ -37,6 +39,8 @@ final class TowerReader {
     var pivot = t.length("pivot_height", Limits.PIVOT_HEIGHT, 0.0);
     var boltingFace =
         t.optionalTable(Respelling.BOLTING_FACE).flatMap(s -> closed(s, Limits.BOLTING_FACE));
+    var lip = t.optionalTable("lip").flatMap(l -> lip(l, opening));
+    var secondSkin = t.optionalTable("second_skin").flatMap(TowerReader::secondSkin);
     var wall = t.optionalTable("wall").flatMap(s -> closed(s, Limits.BOLTING_FACE));
     var landmarks = t.named("landmark", 1, "landmarks", TowerReader::landmark);
     var straightedges = t.named("straightedge", 0, "straightedges", TowerReader::straightedge);
@@ -56,7 +60,9 @@ final class TowerReader {
                 landmarks,
                 straightedges,
                 keepOuts,
-                brackets));
+                brackets,
+                lip,
+                secondSkin));
   }
 
   private static Optional<Contour> closed(TableReader s, AllowedRange size) {
@@ -118,6 +124,28 @@ final class TowerReader {
           "A dome cannot rise further: measure both again.");
     }
     return c.closed(() -> new Crown(across.get(), rise.get()));
+  }
+
+  private static Optional<Lip> lip(TableReader l, Optional<Contour> opening) {
+    var turned = l.word("turned", Lip.Turned.class);
+    var height = l.length("height", Limits.LIP_HEIGHT);
+    var radius = l.length("radius", Limits.LIP_RADIUS);
+    var flatTable = l.table("flat");
+    var flat = flatTable.flatMap(s -> closed(s, Limits.MARK));
+    if (opening.isPresent() && flat.isPresent() && !contains(flat.get(), opening.get())) {
+      TableReader s = flatTable.get();
+      s.fault(
+          ShapeReader.kindOf(s),
+          "a line right round the opening",
+          "The flat begins outside the lip: measure both again.");
+    }
+    return l.closed(() -> new Lip(turned.get(), height.get(), radius.get(), flat.get()));
+  }
+
+  private static Optional<SecondSkin> secondSkin(TableReader s) {
+    var sheet = s.length("sheet", Limits.SHEET);
+    var apart = s.length("apart", Limits.SKINS_APART, 0.0);
+    return s.closed(() -> new SecondSkin(sheet.get(), apart.get()));
   }
 
   private static Optional<Landmark> landmark(TableReader l, Set<String> names) {

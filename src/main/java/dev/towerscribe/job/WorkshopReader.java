@@ -47,15 +47,18 @@ final class WorkshopReader {
     return b.closed(() -> new JigRules(thickness, margin, bore, outside, fit));
   }
 
+  /** The face that [load] names, for jobs whose [mount] leaves it out. */
+  static Optional<Seat> seat(TableReader load) {
+    return load.has("seat") ? load.word("seat", Seat.class) : Optional.empty();
+  }
+
   static Optional<Load> load(TableReader t) {
     var spring = StatedValues.figure(t, "spring", Limits.SPRING);
     var bump = t.length("bump", Limits.WHEEL_TRAVEL);
     var still = StatedValues.figure(t, "static", Limits.STATIC);
-    var seat = t.word("seat", Seat.class);
     var factor = StatedValues.figure(t, "factor", Limits.FACTOR, Load.FACTOR);
     var bolts = StatedValues.word(t, "class", Load.CLASS);
     var friction = StatedValues.figure(t, "friction", Limits.FRICTION, Load.FRICTION);
-    return t.closed(
-        () -> new Load(spring.get(), bump.get(), still.get(), seat.get(), factor, bolts, friction));
+    return t.closed(() -> new Load(spring.get(), bump.get(), still.get(), factor, bolts, friction));
   }
 }

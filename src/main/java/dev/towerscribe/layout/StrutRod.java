@@ -15,7 +15,7 @@ import java.util.Optional;
  * @param heightMm bearing over the plane
  * @param halfMm half the moving diameter
  * @param clearanceMm room it needs
- * @param sheetMm thickness of the tower's metal
+ * @param sheetMm from the tower's upper face to its lower
  */
 public record StrutRod(
     Vec3 lower, double heightMm, double halfMm, double clearanceMm, double sheetMm) {
@@ -27,7 +27,7 @@ public record StrutRod(
    */
   public static StrutRod of(SideJob job) {
     Plate plate = job.plate();
-    double height = plate.bearingHeightMm();
+    double height = job.bearingHeightMm();
     // The strut's lower end above the tower is a mistake of measurement that the strut's own
     // checks name; here it only means that the lean is of no use.
     Optional<Vec3> lower =
@@ -37,7 +37,7 @@ public record StrutRod(
         height,
         plate.movingDiameterMm() / 2,
         plate.movingClearanceMm(),
-        job.tower().sheetMm());
+        job.tower().throughMm());
   }
 
   /** The strut's lower point as (fore, in, height) of the tower plane. */

@@ -8,7 +8,6 @@ import dev.towerscribe.quantity.Require;
  * @param springNPerMm rate of the spring along the strut
  * @param bumpMm travel along the strut from rest to full bump
  * @param staticN force on the top mount with the car at rest
- * @param seat which face of the tower the plate lies against
  * @param factor what the sum of both is multiplied by for a road's blows
  * @param boltClass property class of the bolts
  * @param friction friction in thread and under head, for preload and torque
@@ -17,7 +16,6 @@ public record Load(
     double springNPerMm,
     double bumpMm,
     double staticN,
-    Seat seat,
     Stated<Double> factor,
     Stated<BoltClass> boltClass,
     Stated<Double> friction) {

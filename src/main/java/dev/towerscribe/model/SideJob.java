@@ -10,6 +10,7 @@ import java.util.Optional;
  * @param tower the tower as found
  * @param plate the new top mount
  * @param mount where it goes
+ * @param seating how it lies against the tower
  * @param holes how holes are sized and judged
  * @param cut how the opening is cut
  * @param tools what tightens the fasteners
@@ -23,6 +24,7 @@ public record SideJob(
     Tower tower,
     Plate plate,
     Mount mount,
+    Seating seating,
     HoleRules holes,
     CutRules cut,
     Tools tools,
@@ -37,7 +39,8 @@ public record SideJob(
    * @return the changed side
    */
   public SideJob with(Tower another) {
-    return new SideJob(side, another, plate, mount, holes, cut, tools, print, strut, axis, aims);
+    return new SideJob(
+        side, another, plate, mount, seating, holes, cut, tools, print, strut, axis, aims);
   }
 
   /**
@@ -47,7 +50,8 @@ public record SideJob(
    * @return the changed side
    */
   public SideJob with(Plate another) {
-    return new SideJob(side, tower, another, mount, holes, cut, tools, print, strut, axis, aims);
+    return new SideJob(
+        side, tower, another, mount, seating, holes, cut, tools, print, strut, axis, aims);
   }
 
   /**
@@ -57,7 +61,19 @@ public record SideJob(
    * @return the changed side
    */
   public SideJob with(Mount elsewhere) {
-    return new SideJob(side, tower, plate, elsewhere, holes, cut, tools, print, strut, axis, aims);
+    return new SideJob(
+        side, tower, plate, elsewhere, seating, holes, cut, tools, print, strut, axis, aims);
+  }
+
+  /**
+   * The same side with its plate lying otherwise.
+   *
+   * @param otherwise how it lies against the tower
+   * @return the changed side
+   */
+  public SideJob with(Seating otherwise) {
+    return new SideJob(
+        side, tower, plate, mount, otherwise, holes, cut, tools, print, strut, axis, aims);
   }
 
   /**
@@ -68,7 +84,7 @@ public record SideJob(
    */
   public SideJob with(CutRules otherwise) {
     return new SideJob(
-        side, tower, plate, mount, holes, otherwise, tools, print, strut, axis, aims);
+        side, tower, plate, mount, seating, holes, otherwise, tools, print, strut, axis, aims);
   }
 
   /**
@@ -78,7 +94,8 @@ public record SideJob(
    * @return the changed side
    */
   public SideJob with(Print otherwise) {
-    return new SideJob(side, tower, plate, mount, holes, cut, tools, otherwise, strut, axis, aims);
+    return new SideJob(
+        side, tower, plate, mount, seating, holes, cut, tools, otherwise, strut, axis, aims);
   }
 
   /**
@@ -88,7 +105,8 @@ public record SideJob(
    * @return the changed side
    */
   public SideJob withStrut(Optional<StrutPoints> another) {
-    return new SideJob(side, tower, plate, mount, holes, cut, tools, print, another, axis, aims);
+    return new SideJob(
+        side, tower, plate, mount, seating, holes, cut, tools, print, another, axis, aims);
   }
 
   /**
@@ -98,7 +116,8 @@ public record SideJob(
    * @return the changed side
    */
   public SideJob withAxis(Optional<MeasuredAxis> another) {
-    return new SideJob(side, tower, plate, mount, holes, cut, tools, print, strut, another, aims);
+    return new SideJob(
+        side, tower, plate, mount, seating, holes, cut, tools, print, strut, another, aims);
   }
 
   /**
@@ -108,7 +127,8 @@ public record SideJob(
    * @return the changed side
    */
   public SideJob withAims(Optional<Aims> wanted) {
-    return new SideJob(side, tower, plate, mount, holes, cut, tools, print, strut, axis, wanted);
+    return new SideJob(
+        side, tower, plate, mount, seating, holes, cut, tools, print, strut, axis, wanted);
   }
 
   /**
@@ -122,5 +142,15 @@ public record SideJob(
     return new Vec2(
         -mount.rearwardMm() - along * mount.rotation().sin(),
         mount.inboardMm() + along * mount.rotation().cos());
+  }
+
+  /**
+   * How far the bearing's centre lies above the tower plane, over the middle of the slot: the
+   * plate's own figure, and how far the plate lies off a flat top.
+   *
+   * @return mm along the tower's normal
+   */
+  public double bearingHeightMm() {
+    return plate.bearingHeightMm() + seating.restMm();
   }
 }

@@ -8,7 +8,7 @@ import java.util.Optional;
 /**
  * One strut tower as found.
  *
- * @param sheetMm thickness of its metal
+ * @param sheetMm thickness of its metal; of the upper sheet where there are two
  * @param opening the hole in it, plan
  * @param mark the ring the old mount left, plan; goes round the opening
  * @param lean how its top departs from level
@@ -20,6 +20,8 @@ import java.util.Optional;
  * @param straightedges straight lines a sheet is laid along
  * @param keepOuts where nothing may go
  * @param brackets what stands over the tower
+ * @param lip the opening's edge, where it was pressed out of the flat
+ * @param secondSkin a second sheet under the upper one, if there is one
  */
 public record Tower(
     double sheetMm,
@@ -33,7 +35,9 @@ public record Tower(
     List<Landmark> landmarks,
     List<Straightedge> straightedges,
     List<KeepOut> keepOuts,
-    List<Bracket> brackets) {
+    List<Bracket> brackets,
+    Optional<Lip> lip,
+    Optional<SecondSkin> secondSkin) {
   /** Checks the figures and copies the lists. */
   public Tower {
     Require.positive("sheet", sheetMm);
@@ -45,5 +49,14 @@ public record Tower(
     if (landmarks.isEmpty()) {
       throw new IllegalArgumentException("a tower needs a landmark to lay its sheets against");
     }
+  }
+
+  /**
+   * From the upper face to the lower one.
+   *
+   * @return mm, both sheets and the gap between them counted in
+   */
+  public double throughMm() {
+    return sheetMm + secondSkin.map(s -> s.apartMm() + s.sheetMm()).orElse(0.0);
   }
 }

@@ -44,7 +44,7 @@ interface SideAngles {
         && a.axis().equals(b.axis())
         && a.tower().lean().equals(b.tower().lean())
         && a.tower().pivotHeightMm() == b.tower().pivotHeightMm()
-        && a.plate().bearingHeightMm() == b.plate().bearingHeightMm()
+        && a.bearingHeightMm() == b.bearingHeightMm()
         && AlignmentTargets.of(a).equals(AlignmentTargets.of(b));
   }
 

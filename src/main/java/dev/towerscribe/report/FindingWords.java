@@ -111,11 +111,18 @@ public final class FindingWords {
   static List<String> result(
       List<Finding> stops, Set<String> accepted, String withheld, String told) {
     List<Finding> open = stops.stream().filter(f -> !accepted.contains(f.id())).toList();
+    long fast = open.stream().filter(f -> !f.acceptable()).count();
+    String lifted =
+        fast == 0
+            ? "put right or accepted by id"
+            : fast == open.size()
+                ? "put right"
+                : "put right; all but %s may be accepted by id".formatted(fast);
     List<String> lines = new ArrayList<>();
     lines.add(
         !open.isEmpty()
-            ? "%s: %s until put right or accepted by id"
-                .formatted(Phrases.count(open.size(), "stop finding"), withheld)
+            ? "%s: %s until %s"
+                .formatted(Phrases.count(open.size(), "stop finding"), withheld, lifted)
             : accepted.isEmpty()
                 ? "no stop finding"
                 : "%s accepted; %s"

@@ -93,8 +93,7 @@ public final class LayoutReport {
 
   private void side(SideLayout side) {
     String bearing =
-        "%s, height %s"
-            .formatted(at(side.bearing()), lengths.with(side.job().plate().bearingHeightMm()));
+        "%s, height %s".formatted(at(side.bearing()), lengths.with(side.job().bearingHeightMm()));
     blocks
         .section(side.side(), "tower")
         .add(

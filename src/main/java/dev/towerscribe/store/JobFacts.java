@@ -15,6 +15,7 @@ import dev.towerscribe.model.Mount;
 import dev.towerscribe.model.Plate;
 import dev.towerscribe.model.PlateMake;
 import dev.towerscribe.model.Print;
+import dev.towerscribe.model.Seating;
 import dev.towerscribe.model.SideJob;
 import dev.towerscribe.model.Straightedge;
 import dev.towerscribe.model.StrutPoints;
@@ -58,8 +59,7 @@ final class JobFacts {
 
   private void load(Load l) {
     facts.all("load", "spring bump static", l.springNPerMm(), l.bumpMm(), l.staticN());
-    facts.all("load", "seat factor", l.seat(), l.factor());
-    facts.all("load", "bolt-class friction", l.boltClass(), l.friction());
+    facts.all("load", "factor bolt-class friction", l.factor(), l.boltClass(), l.friction());
   }
 
   private void side(String at, SideJob side) {
@@ -69,6 +69,8 @@ final class JobFacts {
     Mount m = side.mount();
     facts.all(at + ".mount", "rotation rearward", m.rotation(), m.rearwardMm());
     facts.all(at + ".mount", "inboard setting", m.inboardMm(), m.settingMm());
+    Seating s = side.seating();
+    facts.all(at + ".mount", "seat packing rest", s.stated(), s.packing(), s.restMm());
     facts.all(at + ".holes", "fit edge", side.holes().fit(), side.holes().edgeRule());
     CutRules c = side.cut();
     facts.all(at + ".cut", "keep rough", c.keepMm(), c.roughMm());
@@ -80,7 +82,7 @@ final class JobFacts {
     facts.all(at + ".print", "paper margin", p.paper(), p.marginMm());
     facts.all(at + ".print", "scale.across scale.along", p.scaleAcross(), p.scaleAlong());
     facts.put(at + ".print.skew", p.skew());
-    side.strut().ifPresent(s -> strut(at + ".strut", s));
+    side.strut().ifPresent(points -> strut(at + ".strut", points));
     side.axis().ifPresent(a -> axis(at + ".axis", a));
     side.aims().ifPresent(a -> aims(at + ".aims", a));
   }
@@ -101,6 +103,14 @@ final class JobFacts {
       facts.all(at + ".keep-out", "name outline margin", k.name(), k.outline(), k.marginMm());
     }
     t.brackets().forEach(b -> bracket(at + ".bracket", b));
+    t.lip()
+        .ifPresent(
+            l -> {
+              facts.all(at + ".lip", "turned height", l.turned(), l.heightMm());
+              facts.all(at + ".lip", "radius flat", l.radiusMm(), l.flat());
+            });
+    t.secondSkin()
+        .ifPresent(s -> facts.all(at + ".second-skin", "sheet apart", s.sheetMm(), s.apartMm()));
   }
 
   private void bracket(String at, Bracket b) {

@@ -30,8 +30,8 @@ public final class Strength {
     PlaneForce force =
         PlaneForce.of(input.loads().cornerN(), toward, job.tower().lean(), layout.side());
     // Heights count from the upper face; a plate underneath meets the tower a sheet lower.
-    double below = input.seat() == Seat.UNDERNEATH ? job.tower().sheetMm() : 0.0;
-    double height = job.plate().bearingHeightMm() + below;
+    double below = input.seat() == Seat.UNDERNEATH ? job.tower().throughMm() : 0.0;
+    double height = job.bearingHeightMm() + below;
     BoltGroup group = BoltGroup.of(layout.holes().stream().map(PlacedHole::at).toList());
     List<BoltGroup.InPlane> inPlane = group.inPlane(force.inPlaneN(), layout.bearing());
     Vec2 tipping = group.tippingNmm(force, layout.bearing(), height);

@@ -23,7 +23,7 @@ public final class StrutLine {
             strut -> {
               Lean lean = job.tower().lean();
               Vec2 at = job.bearing(job.mount().settingMm());
-              double rise = job.plate().bearingHeightMm() - job.tower().pivotHeightMm();
+              double rise = job.bearingHeightMm() - job.tower().pivotHeightMm();
               return strut
                   .top()
                   .plus(lean.fore(job.side()).times(at.x()))

@@ -86,7 +86,6 @@ class MakeFaultsTest {
         row("spring = 25.0\n", "", "load.spring", "missing; allowed: 2 to 1000 N/mm"),
         row("bump = 61.0\n", "", "load.bump", "missing"),
         row("static = 3500.0\n", "", "load.static", "missing; allowed: 200 to 50000 N"),
-        row("seat = \"under\"\n", "", "load.seat", "missing", "top, under"),
         // Types.
         row("\"aluminium, 6 mm sheet\"", "6", "plate.make.material", "quotes"),
         row("\"aluminium, 6 mm sheet\"", "\" \"", "plate.make.material", "1 to 80"),

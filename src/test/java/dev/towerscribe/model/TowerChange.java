@@ -17,6 +17,8 @@ public final class TowerChange {
   private List<Straightedge> straightedges;
   private List<KeepOut> keepOuts;
   private List<Bracket> brackets;
+  private Optional<Lip> lip;
+  private Optional<SecondSkin> secondSkin;
 
   private TowerChange(Tower base) {
     this.base = base;
@@ -25,6 +27,7 @@ public final class TowerChange {
     withBounds(base.boltingFace(), base.wall());
     withLandmarks(base.landmarks(), base.straightedges());
     withObstacles(base.keepOuts(), base.brackets());
+    withMetal(base.lip(), base.secondSkin());
   }
 
   public static TowerChange of(Tower base) {
@@ -63,6 +66,13 @@ public final class TowerChange {
     return this;
   }
 
+  /** Another edge of the opening, and another sheet under the upper one. */
+  public TowerChange withMetal(Optional<Lip> edge, Optional<SecondSkin> below) {
+    lip = edge;
+    secondSkin = below;
+    return this;
+  }
+
   public Tower tower() {
     return new Tower(
         base.sheetMm(),
@@ -76,6 +86,8 @@ public final class TowerChange {
         landmarks,
         straightedges,
         keepOuts,
-        brackets);
+        brackets,
+        lip,
+        secondSkin);
   }
 }

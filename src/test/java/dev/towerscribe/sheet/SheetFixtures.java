@@ -1,5 +1,6 @@
 package dev.towerscribe.sheet;
 
+import dev.towerscribe.SampleJobs;
 import dev.towerscribe.alignment.JobAlignment;
 import dev.towerscribe.drawing.Page;
 import dev.towerscribe.finding.Finding;
@@ -208,7 +209,9 @@ public final class SheetFixtures {
             wish.landmarks(),
             List.of(new Straightedge("wing flange", new Vec2(-90, 84), new Vec2(90, 88))),
             wish.keepOuts(),
-            List.of(bracket));
+            List.of(bracket),
+            Optional.empty(),
+            Optional.empty());
     Tools tools = new Tools(19.2, 60, 2, false);
     SideJob job =
         new SideJob(
@@ -216,6 +219,7 @@ public final class SheetFixtures {
             tower,
             plate,
             new Mount(Angle.ofDegrees(55), 8, -3, 16),
+            SampleJobs.SEATING,
             new HoleRules(Fit.MEDIUM, EdgeRule.STRICT),
             new CutRules(3, 2.5, 8, 10),
             tools,

@@ -82,6 +82,12 @@ class EveryFactTest {
                 "slot_width = 30.0\n"
                     + "slider = { length = 70.0, width = 60.0, thickness = 8.0, corner = 2.0 }\n"
                     + "bearing_bore = ")
+            .replaceFirst(
+                "pivot_height",
+                "lip = { turned = \"up\", height = 3.0, radius = 2.0, flat = { diameter = 80.0 }"
+                    + " }\n"
+                    + "second_skin = { sheet = 1.0, apart = 4.0 }\n"
+                    + "pivot_height")
             .replaceFirst("flats = 13.0", "flats = 13.0, hole = 9.5"));
   }
 

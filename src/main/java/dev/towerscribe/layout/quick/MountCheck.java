@@ -87,7 +87,9 @@ public final class MountCheck {
     return a.strut().map(StrutPoints::mirrored).equals(b.strut())
         && a.tower().lean().equals(b.tower().lean())
         && a.tower().pivotHeightMm() == b.tower().pivotHeightMm()
-        && a.tower().sheetMm() == b.tower().sheetMm()
+        && a.tower().throughMm() == b.tower().throughMm()
+        && a.bearingHeightMm() == b.bearingHeightMm()
+        && a.seating().seat() == b.seating().seat()
         && a.plate().equals(b.plate());
   }
 

@@ -167,15 +167,18 @@ final class Json {
     return objects(
         "findings",
         findings,
-        f ->
-            put("id", f.id())
-                .put("severity", f.severity().word())
-                .put("where", f.where())
-                .put("figure", f.figure())
-                .put("limit", f.limit())
-                .put("unit", f.unit())
-                .put("source", f.source())
-                .put("say", f.say()));
+        f -> {
+          put("id", f.id()).put("severity", f.severity().word());
+          if (f.isStop()) {
+            put("acceptable", f.acceptable());
+          }
+          put("where", f.where())
+              .put("figure", f.figure())
+              .put("limit", f.limit())
+              .put("unit", f.unit())
+              .put("source", f.source())
+              .put("say", f.say());
+        });
   }
 
   private Json array(String key, Step items) {

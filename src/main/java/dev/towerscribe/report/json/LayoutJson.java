@@ -46,7 +46,7 @@ public final class LayoutJson {
         () ->
             json.put("fore", side.bearing().x())
                 .put("in", side.bearing().y())
-                .put("height", side.job().plate().bearingHeightMm()));
+                .put("height", side.job().bearingHeightMm()));
     json.object(
         "cuts",
         () ->

@@ -147,7 +147,9 @@ class MountCheckProperties {
             SampleJobs.fullTower().landmarks(),
             List.of(),
             List.of(),
-            List.of());
+            List.of(),
+            Optional.empty(),
+            Optional.empty());
     agree(
         SampleJobs.job(odd, SampleJobs.plate(true), s -> s.with(new CutRules(6, 2, 8, 10))),
         5,

@@ -14,7 +14,6 @@ import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.layout.PlacedHole;
 import dev.towerscribe.layout.SideLayout;
 import dev.towerscribe.layout.Span;
-import dev.towerscribe.model.CutRules;
 import dev.towerscribe.model.Paper;
 import dev.towerscribe.model.Print;
 import dev.towerscribe.model.Side;
@@ -497,19 +496,7 @@ class TextPagesTest {
   @Test
   void sheetsForOnePrinterSaySo() {
     var side = SampleJobs.side(Side.LEFT, SampleJobs.plainTower(), SampleJobs.plate(true));
-    var scaled =
-        new dev.towerscribe.model.SideJob(
-            side.side(),
-            side.tower(),
-            side.plate(),
-            side.mount(),
-            side.holes(),
-            new CutRules(3, 2.5, 8, 10),
-            side.tools(),
-            new Print(Paper.A4, 10, 0.998, 1.0025),
-            side.strut(),
-            side.axis(),
-            side.aims());
+    var scaled = side.with(new Print(Paper.A4, 10, 0.998, 1.0025));
     String all =
         PageRules.words(
             StepsPage.pages(
