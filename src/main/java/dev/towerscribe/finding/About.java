@@ -1,6 +1,8 @@
 package dev.towerscribe.finding;
 
 import dev.towerscribe.quantity.Tolerances;
+import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * What a finding is about: its place, its figure against its limit, and what the limit rests on.
@@ -12,9 +14,16 @@ import dev.towerscribe.quantity.Tolerances;
  * @param source the standard, book or practice behind the limit, or the job key that set it
  * @param impossible a figure as low as this stops the work whatever anybody accepts, in {@code
  *     unit}; negative infinity where judgement may always lift it
+ * @param spot where it is on the tower; empty where it passes or has no place
  */
 public record About(
-    String where, double figure, double limit, String unit, String source, double impossible) {
+    String where,
+    double figure,
+    double limit,
+    String unit,
+    String source,
+    double impossible,
+    Optional<Spot> spot) {
   /**
    * Something that a person may judge otherwise.
    *
@@ -25,7 +34,7 @@ public record About(
    * @param source what the limit rests on
    */
   public About(String where, double figure, double limit, String unit, String source) {
-    this(where, figure, limit, unit, source, Double.NEGATIVE_INFINITY);
+    this(where, figure, limit, unit, source, Double.NEGATIVE_INFINITY, Optional.empty());
   }
 
   /**
@@ -35,7 +44,7 @@ public record About(
    * @return the same with that floor; rounding alone does not lift it
    */
   public About impossibleAt(double figure) {
-    return new About(where, this.figure, limit, unit, source, figure + Tolerances.COMPUTED_MM);
+    return impossible(figure + Tolerances.COMPUTED_MM);
   }
 
   /**
@@ -45,7 +54,23 @@ public record About(
    * @return the same with that floor; a figure that is less by rounding alone may be lifted
    */
   public About impossibleBelow(double figure) {
-    return new About(where, this.figure, limit, unit, source, figure - Tolerances.COMPUTED_MM);
+    return impossible(figure - Tolerances.COMPUTED_MM);
+  }
+
+  private About impossible(double floor) {
+    return new About(where, figure, limit, unit, source, floor, spot);
+  }
+
+  /**
+   * The same with its place on the tower.
+   *
+   * @param place finds it; asked only where the figure is less than its limit
+   * @return the same with its place, or as it is where it passes
+   */
+  public About at(Supplier<Spot> place) {
+    return figure < limit - Tolerances.COMPUTED_MM
+        ? new About(where, figure, limit, unit, source, impossible, Optional.of(place.get()))
+        : this;
   }
 
   /** Whether no switch lifts it. */

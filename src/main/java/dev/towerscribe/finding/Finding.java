@@ -1,6 +1,7 @@
 package dev.towerscribe.finding;
 
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * One check's result on one tower.
@@ -17,6 +18,8 @@ import java.util.Objects;
  * @param say one plain sentence: what is so, and what to do
  * @param acceptable whether a person may answer for it by its id; false for a stop that no switch
  *     lifts, because there is no metal where the work needs it. True for everything that is no stop
+ * @param spot where it is on the tower, and what would have to go where; empty for what has no
+ *     place, and for what passes
  */
 public record Finding(
     String id,
@@ -27,7 +30,8 @@ public record Finding(
     String unit,
     String source,
     String say,
-    boolean acceptable) {
+    boolean acceptable,
+    Optional<Spot> spot) {
   /** Checks that nothing is missing. */
   public Finding {
     Objects.requireNonNull(severity);
@@ -35,6 +39,7 @@ public record Finding(
     Objects.requireNonNull(unit);
     Objects.requireNonNull(source);
     Objects.requireNonNull(say);
+    Objects.requireNonNull(spot);
     if (!id.matches("[A-Za-z0-9.-]+")) {
       throw new IllegalArgumentException("not a finding id: " + id);
     }
@@ -67,7 +72,17 @@ public record Finding(
       String unit,
       String source,
       String say) {
-    this(id, severity, where, figure, limit, unit, source, say, true);
+    this(id, severity, where, figure, limit, unit, source, say, true, Optional.empty());
+  }
+
+  /**
+   * The same where nothing can move any more.
+   *
+   * @return its place without a way out
+   */
+  public Finding fixed() {
+    return new Finding(
+        id, severity, where, figure, limit, unit, source, say, acceptable, spot.map(Spot::fixed));
   }
 
   /**

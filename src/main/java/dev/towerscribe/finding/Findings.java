@@ -78,7 +78,8 @@ public final class Findings {
             about.unit(),
             about.source(),
             impossible ? say + " " + NOT_ACCEPTABLE : say,
-            !impossible));
+            !impossible,
+            about.spot()));
   }
 
   /**

@@ -1,5 +1,6 @@
 package dev.towerscribe.geometry;
 
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -68,6 +69,20 @@ interface Boundaries {
   }
 
   /**
+   * The boundary point nearest to another.
+   *
+   * @param p any point
+   * @return nearest point of any boundary
+   * @throws java.util.NoSuchElementException if empty
+   */
+  default Vec2 nearest(Vec2 p) {
+    return contours().stream()
+        .map(c -> c.nearest(p))
+        .min(Comparator.comparingDouble(p::distanceTo))
+        .orElseThrow();
+  }
+
+  /**
    * Signed distance of a point to the boundary.
    *
    * @param p any point
@@ -75,7 +90,7 @@ interface Boundaries {
    * @throws java.util.NoSuchElementException if empty
    */
   default double depth(Vec2 p) {
-    double distance = contours().stream().mapToDouble(c -> c.distanceTo(p)).min().orElseThrow();
+    double distance = nearest(p).distanceTo(p);
     return contains(p) ? distance : -distance;
   }
 

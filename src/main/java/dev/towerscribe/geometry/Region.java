@@ -44,6 +44,16 @@ public record Region(List<Contour> contours) implements Boundaries {
   }
 
   /**
+   * The region moved, not turned.
+   *
+   * @param by how far
+   * @return moved region
+   */
+  public Region shifted(Vec2 by) {
+    return mapped(new Frame2(by, Frame2.IDENTITY.xAxis(), Frame2.IDENTITY.yAxis()));
+  }
+
+  /**
    * All points at least a distance inside: the region eroded by a disc.
    *
    * @param mm how far, not negative

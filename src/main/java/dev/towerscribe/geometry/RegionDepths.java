@@ -55,6 +55,7 @@ public final class RegionDepths {
     }
   }
 
+  private final Region region;
   private final Piece[] pieces;
   private final boolean oneCircle;
 
@@ -64,6 +65,7 @@ public final class RegionDepths {
    * @param region not empty
    */
   public RegionDepths(Region region) {
+    this.region = region;
     List<Contour> contours = region.contours();
     pieces =
         contours.stream()
@@ -107,6 +109,16 @@ public final class RegionDepths {
    */
   public double discY() {
     return pieces[0].cy;
+  }
+
+  /**
+   * The boundary point nearest to another. Asked once in a while.
+   *
+   * @param p any point
+   * @return nearest boundary point
+   */
+  public Vec2 nearest(Vec2 p) {
+    return region.nearest(p);
   }
 
   /**

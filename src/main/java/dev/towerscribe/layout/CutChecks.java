@@ -4,18 +4,29 @@ import dev.towerscribe.finding.About;
 import dev.towerscribe.finding.Findings;
 import dev.towerscribe.finding.Severity;
 import dev.towerscribe.finding.Sources;
+import dev.towerscribe.finding.Spot;
+import dev.towerscribe.finding.Spot.Mover;
+import dev.towerscribe.geometry.Gap;
 import dev.towerscribe.geometry.Region;
+import dev.towerscribe.geometry.Vec2;
+import dev.towerscribe.model.CutRules;
 import dev.towerscribe.model.KeepOut;
+import dev.towerscribe.model.SideJob;
+import dev.towerscribe.quantity.Lengths;
+import dev.towerscribe.quantity.Lengths.Fineness;
 import dev.towerscribe.quantity.Tolerances;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 
 /** The cut itself: that there is one, that it holds what moves, that it misses what it must. */
 final class CutChecks {
   private CutChecks() {}
 
-  static void run(SideLayout layout, Cuts cuts, Findings findings) {
+  static void run(
+      SideLayout layout, Function<SideJob, Sweep> sweeps, Cuts cuts, Findings findings) {
     shape(layout, cuts, findings);
-    sweep(layout, cuts.finished(), findings);
+    sweep(layout, sweeps, cuts.finished(), findings);
     keepOuts(layout, cuts.finished(), findings);
   }
 
@@ -27,14 +38,33 @@ final class CutChecks {
       findings.atLeast(
           "cut-keep-out." + slugs.get(i),
           About.mm(
-              "final cut, " + keepOut.name(),
-              Margins.between(finished, keepOut.outline()),
-              keepOut.marginMm(),
-              "job: tower.keepout margin"),
+                  "final cut, " + keepOut.name(),
+                  Margins.between(finished, keepOut.outline()),
+                  keepOut.marginMm(),
+                  "job: tower.keepout margin")
+              .at(() -> smaller(layout, finished, keepOut, findings.lengths())),
           Severity.STOP,
           "between the finished opening and " + keepOut.name(),
           "Nothing may be placed there; keep more inside the mark");
     }
+  }
+
+  /** Where a keep-out is too near, and how much more must be kept inside the mark. */
+  private static Spot smaller(
+      SideLayout layout, Region finished, KeepOut keepOut, Lengths lengths) {
+    Gap nearest = Spots.between(finished, keepOut.outline());
+    Vec2 inward = Clearing.uphill(v -> finished.depth(nearest.from().plus(v)));
+    CutRules rules = layout.job().cut();
+    Optional<Vec2> move =
+        Clearing.along(
+            inward,
+            mm -> {
+              Cuts smaller = Cuts.of(layout.job().with(rules.keeping(mm)));
+              return Margins.between(smaller.finished(), keepOut.outline());
+            },
+            keepOut.marginMm(),
+            lengths.stepMm(Fineness.PLACE));
+    return new Spot(nearest.from(), nearest.to(), Mover.CUT, move);
   }
 
   /** The cut lines, wherever the plate goes. */
@@ -68,24 +98,31 @@ final class CutChecks {
       findings.add(
           "cut-opening",
           Severity.CAUTION,
-          About.mm("final cut, opening as found", past, 0, source),
+          About.mm("final cut, opening as found", past, 0, source).at(() -> past(layout)),
           ("The opening as found already reaches %s past the final cut: there is no metal to cut"
                   + " there.")
               .formatted(findings.lengths().with(-past)));
     }
   }
 
-  private static void sweep(SideLayout layout, Region finished, Findings findings) {
+  private static Spot past(SideLayout layout) {
+    Gap nearest = Spots.around(layout.finalCut(), layout.opening());
+    return new Spot(nearest.from(), nearest.to(), Mover.CUT, Optional.empty());
+  }
+
+  private static void sweep(
+      SideLayout layout, Function<SideJob, Sweep> sweeps, Region finished, Findings findings) {
     Sweep sweep = layout.sweep();
     double clearance = layout.job().plate().movingClearanceMm();
     boolean atRest = sweep.poses() == 0;
     findings.atLeast(
         "sweep",
         About.mm(
-            "strut rod and spacer, opening",
-            Margins.aroundSweep(sweep, finished, clearance),
-            clearance,
-            "job: plate.moving clearance"),
+                "strut rod and spacer, opening",
+                Margins.aroundSweep(sweep, finished, clearance),
+                clearance,
+                "job: plate.moving clearance")
+            .at(() -> touching(layout, sweeps, finished, findings.lengths())),
         Severity.STOP,
         "between what moves with the bearing and the finished opening, over the whole slot"
             + (atRest ? "" : ", travel and steer"),
@@ -108,5 +145,22 @@ final class CutChecks {
             ? "The strut rod's lean at rest is included."
             : "The strut rod's lean is included over the whole slot, from full droop to full bump"
                 + " and from lock to lock.");
+  }
+
+  private static Spot touching(
+      SideLayout layout, Function<SideJob, Sweep> sweeps, Region finished, Lengths lengths) {
+    SideJob job = layout.job();
+    double clearance = job.plate().movingClearanceMm();
+    // The clearance is part of the region, not of the strut rod.
+    return Spots.of(
+        Spots.around(finished, layout.sweep().region()),
+        -clearance,
+        Mover.PLATE,
+        v -> {
+          Sweep there = sweeps.apply(job.with(job.mount().shifted(v)));
+          return Margins.aroundSweep(there, finished, clearance);
+        },
+        clearance,
+        lengths);
   }
 }

@@ -4,10 +4,15 @@ import dev.towerscribe.finding.About;
 import dev.towerscribe.finding.Findings;
 import dev.towerscribe.finding.Findings.Candidate;
 import dev.towerscribe.finding.Severity;
+import dev.towerscribe.finding.Spot;
+import dev.towerscribe.finding.Spot.Mover;
 import dev.towerscribe.geometry.Region;
+import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.layout.HoleMargin.Kind;
 import dev.towerscribe.model.EdgeRule;
 import dev.towerscribe.model.Tower;
+import dev.towerscribe.quantity.Lengths;
+import dev.towerscribe.quantity.Lengths.Fineness;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -130,7 +135,10 @@ final class HoleChecks {
     double figure = m.figureMm(hole.at().x(), hole.at().y());
     String where = "bolt %s, %s".formatted(hole.name(), what);
     String id = check + "." + hole.name() + suffix(m);
-    return new Candidate(id, About.mm(where, figure, m.limitMm(), source), meaning, advice);
+    About about =
+        About.mm(where, figure, m.limitMm(), source)
+            .at(() -> Spots.of(m, hole, findings.lengths()));
+    return new Candidate(id, about, meaning, advice);
   }
 
   private String suffix(HoleMargin m) {
@@ -149,20 +157,31 @@ final class HoleChecks {
     for (int i = 0; i < holes.size(); i++) {
       for (PlacedHole b : holes.subList(i + 1, holes.size())) {
         PlacedHole a = holes.get(i);
+        double limit =
+            rule.spacingMm(
+                Math.max(a.bolt().thread().nominalMm(), b.bolt().thread().nominalMm()),
+                Math.max(a.diameterMm(), b.diameterMm()));
         candidates.add(
             new Candidate(
                 "spacing." + a.name() + "-" + b.name(),
                 About.mm(
-                    "bolts " + a.name() + " and " + b.name(),
-                    a.at().distanceTo(b.at()),
-                    rule.spacingMm(
-                        Math.max(a.bolt().thread().nominalMm(), b.bolt().thread().nominalMm()),
-                        Math.max(a.diameterMm(), b.diameterMm())),
-                    rule.source()),
+                        "bolts " + a.name() + " and " + b.name(),
+                        a.at().distanceTo(b.at()),
+                        limit,
+                        rule.source())
+                    .at(() -> apart(b, a, limit, findings.lengths())),
                 "between hole centres",
                 "The plate's holes are too close for this sheet"));
       }
     }
     findings.eachFailingOrTightest(candidates, Severity.STOP);
+  }
+
+  private static Spot apart(PlacedHole hole, PlacedHole other, double limit, Lengths lengths) {
+    double centres = hole.at().distanceTo(other.at());
+    Vec2 way = centres == 0 ? new Vec2(1, 0) : hole.at().minus(other.at()).unit();
+    double step = lengths.stepMm(Fineness.PLACE);
+    return new Spot(
+        hole.at(), other.at(), Mover.HOLE, Clearing.along(way, mm -> centres + mm, limit, step));
   }
 }

@@ -57,17 +57,17 @@ public final class Layout {
     }
     Map<Side, SideLayout> sides = new EnumMap<>(Side.class);
     for (SideJob side : job.sides().values()) {
-      sides.put(side.side(), side(side, job, rods.apply(side)));
+      sides.put(side.side(), side(side, job, j -> Sweep.of(j, rods.apply(j))));
     }
     return new JobLayout(job, sides);
   }
 
-  private static SideLayout side(SideJob job, Job whole, Optional<StrutRodReach> rods) {
+  private static SideLayout side(SideJob job, Job whole, Function<SideJob, Sweep> sweeps) {
     Cuts cuts = Cuts.of(job);
-    SideLayout bare = bare(job, cuts, rods);
+    SideLayout bare = bare(job, cuts, sweeps.apply(job));
     Findings findings = findings(job, whole.units());
     HoleChecks.run(bare, cuts.finished(), findings);
-    CutChecks.run(bare, cuts, findings);
+    CutChecks.run(bare, sweeps, cuts, findings);
     PlateChecks.run(bare, cuts.finished(), findings);
     SocketChecks.run(bare, findings);
     TowerChecks.run(bare, whole, findings);
@@ -87,7 +87,7 @@ public final class Layout {
    * @return their findings, most serious first
    */
   public static List<Finding> fixedFindings(SideJob job, Cuts cuts, LengthUnit units) {
-    SideLayout bare = bare(job, cuts, Optional.empty());
+    SideLayout bare = bare(job, cuts, Sweep.of(job, Optional.empty()));
     Findings findings = findings(job, units);
     HoleChecks.spacing(bare, findings);
     CutChecks.shape(bare, cuts, findings);
@@ -111,7 +111,8 @@ public final class Layout {
     SideJob job = planned.job().with(plate);
     Findings findings = findings(job, units);
     HoleChecks.run(planned.with(job, holes), Cuts.of(job).finished(), findings);
-    return findings.gravestFirst();
+    // What is drilled stays where it is.
+    return findings.gravestFirst().stream().map(Finding::fixed).toList();
   }
 
   /**
@@ -132,7 +133,7 @@ public final class Layout {
   }
 
   /** A side laid out, not yet checked. */
-  private static SideLayout bare(SideJob job, Cuts cuts, Optional<StrutRodReach> rods) {
+  private static SideLayout bare(SideJob job, Cuts cuts, Sweep sweep) {
     List<PlacedHole> holes = holes(job);
     Region opening = Region.inside(job.tower().opening());
     return new SideLayout(
@@ -141,7 +142,7 @@ public final class Layout {
         cuts.finalCut(),
         cuts.roughCut(),
         StarterHole.in(cuts.roughCut(), opening, job.cut().starterMm()),
-        Sweep.of(job, rods),
+        sweep,
         Notches.of(job, holes),
         Span.between(holes),
         List.of());

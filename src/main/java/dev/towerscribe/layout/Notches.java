@@ -5,8 +5,8 @@ import dev.towerscribe.geometry.Region;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Bracket;
 import dev.towerscribe.model.SideJob;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The least metal to take from each bracket so that the socket, with room round it, comes straight
@@ -34,20 +34,21 @@ public final class Notches {
    * @return one for each bracket that stands in the way of a socket, in the job's order
    */
   public static List<Notch> of(SideJob job, List<PlacedHole> holes) {
-    List<Notch> notches = new ArrayList<>();
     double radius = job.tools().reachRadiusMm();
-    for (Bracket bracket : job.tower().brackets()) {
-      Region metal = Region.inside(bracket.outline());
-      List<PlacedHole> under =
-          holes.stream()
-              .filter(h -> -metal.depth(h.at()) < radius)
-              .filter(h -> metal.intersection(disc(h, radius)).area() > NOTHING_MM2)
-              .toList();
-      if (!under.isEmpty()) {
-        notches.add(cut(bracket, metal, under, radius));
-      }
-    }
-    return notches;
+    return job.tower().brackets().stream()
+        .flatMap(bracket -> of(bracket, holes, radius).stream())
+        .toList();
+  }
+
+  /** The notch of one bracket, if it stands in the way of a socket that reaches so far. */
+  static Optional<Notch> of(Bracket bracket, List<PlacedHole> holes, double radius) {
+    Region metal = Region.inside(bracket.outline());
+    List<PlacedHole> under =
+        holes.stream()
+            .filter(h -> -metal.depth(h.at()) < radius)
+            .filter(h -> metal.intersection(disc(h, radius)).area() > NOTHING_MM2)
+            .toList();
+    return under.isEmpty() ? Optional.empty() : Optional.of(cut(bracket, metal, under, radius));
   }
 
   private static Region disc(PlacedHole hole, double radius) {

@@ -35,4 +35,14 @@ public record PlacedHole(Bolt bolt, Vec2 at, double diameterMm, List<Double> dri
   public double clearanceMm() {
     return diameterMm - bolt.thread().nominalMm();
   }
+
+  /**
+   * The same hole elsewhere.
+   *
+   * @param by how far, plan
+   * @return the moved hole
+   */
+  PlacedHole shifted(Vec2 by) {
+    return new PlacedHole(bolt, at.plus(by), diameterMm, drillsMm);
+  }
 }

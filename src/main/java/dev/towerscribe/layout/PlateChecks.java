@@ -4,12 +4,16 @@ import dev.towerscribe.finding.About;
 import dev.towerscribe.finding.Findings;
 import dev.towerscribe.finding.Severity;
 import dev.towerscribe.finding.Sources;
+import dev.towerscribe.finding.Spot;
+import dev.towerscribe.finding.Spot.Mover;
+import dev.towerscribe.geometry.Gap;
 import dev.towerscribe.geometry.Region;
 import dev.towerscribe.model.Bracket;
 import dev.towerscribe.model.Crown;
 import dev.towerscribe.model.KeepOut;
 import dev.towerscribe.model.Plate;
 import dev.towerscribe.model.Tower;
+import dev.towerscribe.quantity.Lengths;
 import java.util.List;
 
 /** The plate as a whole: what it must cover, and what it must stay clear of. */
@@ -26,10 +30,11 @@ final class PlateChecks {
     findings.atLeast(
         "plate-cover",
         About.mm(
-            "plate, finished opening",
-            Margins.plateCover(outline, finished),
-            plate.coverMm(),
-            "job: plate.cover"),
+                "plate, finished opening",
+                Margins.plateCover(outline, finished),
+                plate.coverMm(),
+                "job: plate.cover")
+            .at(() -> uncovered(layout, finished, findings.lengths())),
         Severity.STOP,
         "of plate beyond the finished opening, all round",
         "The plate would not cover the opening; shift it back or keep more");
@@ -40,10 +45,11 @@ final class PlateChecks {
                 findings.atLeast(
                     "plate-wall",
                     About.mm(
-                        "plate, tower wall",
-                        Margins.plateToWall(Region.inside(wall), outline),
-                        plate.wallGapMm(),
-                        "job: plate.wall_gap"),
+                            "plate, tower wall",
+                            Margins.plateToWall(Region.inside(wall), outline),
+                            plate.wallGapMm(),
+                            "job: plate.wall_gap")
+                        .at(() -> atWall(Region.inside(wall), layout, findings.lengths())),
                     Severity.STOP,
                     "between the plate and the tower's wall",
                     "The plate meets the wall; turn or shift it"));
@@ -78,6 +84,29 @@ final class PlateChecks {
     }
     setting(layout, findings);
     tower.crown().ifPresent(crown -> gapUnder(layout, crown, findings));
+  }
+
+  private static Spot uncovered(SideLayout layout, Region finished, Lengths lengths) {
+    Region outline = layout.plateOutline();
+    Gap nearest = Spots.around(outline, finished);
+    return Spots.of(
+        Spots.gap(nearest.to(), nearest.from()),
+        0,
+        Mover.PLATE,
+        v -> Margins.plateCover(outline.shifted(v), finished),
+        layout.job().plate().coverMm(),
+        lengths);
+  }
+
+  private static Spot atWall(Region wall, SideLayout layout, Lengths lengths) {
+    Region outline = layout.plateOutline();
+    return Spots.of(
+        Spots.around(wall, outline),
+        0,
+        Mover.PLATE,
+        v -> Margins.plateToWall(wall, outline.shifted(v)),
+        layout.job().plate().wallGapMm(),
+        lengths);
   }
 
   private static void setting(SideLayout layout, Findings findings) {

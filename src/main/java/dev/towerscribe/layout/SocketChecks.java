@@ -5,12 +5,18 @@ import dev.towerscribe.finding.Findings;
 import dev.towerscribe.finding.Findings.Candidate;
 import dev.towerscribe.finding.Severity;
 import dev.towerscribe.finding.Sources;
+import dev.towerscribe.finding.Spot;
+import dev.towerscribe.finding.Spot.Mover;
+import dev.towerscribe.geometry.Gap;
 import dev.towerscribe.geometry.Region;
+import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Bracket;
 import dev.towerscribe.model.Tools;
 import dev.towerscribe.model.Tower;
+import dev.towerscribe.quantity.Lengths;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 
 /** Room for the socket on every fastener, and what is left of a bracket that had to give way. */
 final class SocketChecks {
@@ -43,10 +49,11 @@ final class SocketChecks {
       String name = hole.name() + "." + slugs.get(i);
       About about =
           About.mm(
-              "socket on bolt %s, %s".formatted(hole.name(), bracket.name()),
-              Margins.socketToBracket(Region.inside(bracket.outline()), hole.at(), tools),
-              tools.roomMm(),
-              "job: tools.room");
+                  "socket on bolt %s, %s".formatted(hole.name(), bracket.name()),
+                  Margins.socketToBracket(Region.inside(bracket.outline()), hole.at(), tools),
+                  tools.roomMm(),
+                  "job: tools.room")
+              .at(() -> inTheWay(bracket, hole, tools, findings.lengths()));
       boolean notched =
           layout.notches().stream()
               .anyMatch(n -> n.bracket().equals(bracket) && n.bolts().contains(hole.name()));
@@ -116,24 +123,79 @@ final class SocketChecks {
     findings.atLeast(
         "notch-width." + slug,
         About.mm(
-            bracket.name(),
-            notch.widthLeftMm(),
-            bracket.leastWidthMm(),
-            "job: tower.bracket least_width"),
+                bracket.name(),
+                notch.widthLeftMm(),
+                bracket.leastWidthMm(),
+                "job: tower.bracket least_width")
+            .at(() -> narrow(layout, notch, findings.lengths())),
         Severity.STOP,
         "of metal left beside the notch",
         "Too little is left: move the plate, use a smaller socket, or ask for another fastener");
     for (int i = 0; i < bracket.fasteners().size(); i++) {
+      Bracket.Fastener fastener = bracket.fasteners().get(i);
       findings.atLeast(
           "notch-fastener.%s.%s".formatted(slug, i + 1),
           About.mm(
-              "%s, its fastener %s".formatted(bracket.name(), i + 1),
-              Margins.notchToFastener(notch.removed(), bracket.fasteners().get(i)),
-              Margins.FASTENER_GAP_MM,
-              Sources.PRACTICE),
+                  "%s, its fastener %s".formatted(bracket.name(), i + 1),
+                  Margins.notchToFastener(notch.removed(), fastener),
+                  Margins.FASTENER_GAP_MM,
+                  Sources.PRACTICE)
+              .at(() -> besideFastener(layout, notch, fastener, findings.lengths())),
           Severity.STOP,
           "between the notch and the bracket's own fastener",
           "The notch would run into it");
     }
+  }
+
+  private static Spot inTheWay(Bracket bracket, PlacedHole hole, Tools tools, Lengths lengths) {
+    Region metal = Region.inside(bracket.outline());
+    return Spots.of(
+        Spots.gap(hole.at(), metal.nearest(hole.at())),
+        tools.socketMm() / 2,
+        Mover.PLATE,
+        v -> Margins.socketToBracket(metal, hole.at().plus(v), tools),
+        tools.roomMm(),
+        lengths);
+  }
+
+  /** Without a narrowest section the place is that of the first bolt whose socket it is for. */
+  private static Spot narrow(SideLayout layout, Notch notch, Lengths lengths) {
+    Vec2 bolt =
+        layout.holes().stream()
+            .filter(h -> h.name().equals(notch.bolts().get(0)))
+            .map(PlacedHole::at)
+            .findFirst()
+            .orElseThrow();
+    Gap across =
+        notch
+            .narrowest()
+            .map(n -> Spots.gap(n.start(), n.end()))
+            .orElseGet(() -> Spots.gap(bolt, bolt));
+    return Spots.of(
+        across,
+        0,
+        Mover.PLATE,
+        v -> left(layout, notch.bracket(), v, Notch::widthLeftMm),
+        notch.bracket().leastWidthMm(),
+        lengths);
+  }
+
+  private static Spot besideFastener(
+      SideLayout layout, Notch notch, Bracket.Fastener fastener, Lengths lengths) {
+    ToDoubleFunction<Vec2> figureMm =
+        v -> left(layout, notch.bracket(), v, n -> Margins.notchToFastener(n.removed(), fastener));
+    Gap nearest = Spots.gap(notch.removed().nearest(fastener.at()), fastener.at());
+    Spot centre = Spots.of(nearest, 0, Mover.PLATE, figureMm, Margins.FASTENER_GAP_MM, lengths);
+    Vec2 radius = Clearing.uphill(figureMm).times(fastener.diameterMm() / 2);
+    return new Spot(centre.from(), centre.to().plus(radius), centre.mover(), centre.move());
+  }
+
+  /** What a bracket's notch leaves with the plate shifted; no end of it where none is needed. */
+  private static double left(
+      SideLayout layout, Bracket bracket, Vec2 shift, ToDoubleFunction<Notch> figureMm) {
+    List<PlacedHole> there = layout.holes().stream().map(h -> h.shifted(shift)).toList();
+    return Notches.of(bracket, there, layout.job().tools().reachRadiusMm())
+        .map(figureMm::applyAsDouble)
+        .orElse(Double.POSITIVE_INFINITY);
   }
 }

@@ -18,4 +18,14 @@ public record CutRules(double keepMm, double roughMm, double cornerMm, double st
     Require.notNegative("corner", cornerMm);
     Require.positive("starter", starterMm);
   }
+
+  /**
+   * The same with more kept inside the mark.
+   *
+   * @param moreMm how much more, not negative
+   * @return the changed rules
+   */
+  public CutRules keeping(double moreMm) {
+    return new CutRules(keepMm + moreMm, roughMm, cornerMm, starterMm);
+  }
 }

@@ -1,5 +1,6 @@
 package dev.towerscribe.model;
 
+import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.Require;
 
@@ -27,6 +28,16 @@ public record Mount(Angle rotation, double rearwardMm, double inboardMm, double 
    */
   public Mount withSetting(double atMm) {
     return new Mount(rotation, rearwardMm, inboardMm, atMm);
+  }
+
+  /**
+   * The plate moved, not turned.
+   *
+   * @param plan how far, (fore, in), mm
+   * @return the changed mount
+   */
+  public Mount shifted(Vec2 plan) {
+    return moved(0, -plan.x(), plan.y());
   }
 
   /**

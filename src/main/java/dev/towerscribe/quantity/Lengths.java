@@ -79,6 +79,16 @@ public record Lengths(LengthUnit unit) {
   }
 
   /**
+   * The least difference that shows.
+   *
+   * @param fineness how many decimals
+   * @return one of the last decimal, mm
+   */
+  public double stepMm(Fineness fineness) {
+    return unit.toMm(Math.pow(10, -fineness.decimals(unit)));
+  }
+
+  /**
    * A length as calipers show it, without its unit.
    *
    * @param mm the length in mm; finite, any sign

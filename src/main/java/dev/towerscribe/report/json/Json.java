@@ -3,6 +3,7 @@ package dev.towerscribe.report.json;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import dev.towerscribe.finding.Finding;
+import dev.towerscribe.finding.Spot;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.quantity.Angle;
@@ -178,6 +179,21 @@ final class Json {
               .put("unit", f.unit())
               .put("source", f.source())
               .put("say", f.say());
+          f.spot().ifPresent(this::at);
+        });
+  }
+
+  /**
+   * Where a finding is: points of the plan, [fore, in]; {@code move} only if a way out was found.
+   */
+  private void at(Spot spot) {
+    object(
+        "at",
+        () -> {
+          numbers("from", spot.from().x(), spot.from().y());
+          numbers("to", spot.to().x(), spot.to().y());
+          put("moves", spot.mover().word());
+          spot.move().ifPresent(move -> numbers("move", move.x(), move.y()));
         });
   }
 
