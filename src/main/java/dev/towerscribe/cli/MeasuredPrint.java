@@ -28,6 +28,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * {@code ruler --measured}: what calipers read on a print becomes the job's print figures.
@@ -46,6 +49,9 @@ record MeasuredPrint(ParsedCommand given) {
   private static final double MOST_LENGTH = 1000;
 
   private static final String EXAMPLE = "101.3,99.4";
+
+  private static final Pattern LENGTH =
+      Pattern.compile("([+-]?(?:[0-9]+\\.?[0-9]*|\\.[0-9]+)) ?(mm|in)?");
 
   static final String JOB = "--job";
   static final String MEASURED = "--measured";
@@ -87,9 +93,9 @@ record MeasuredPrint(ParsedCommand given) {
    */
   int run() throws IOException, JobRejected, Refusal {
     List<String> faults = new ArrayList<>();
-    List<Double> readings = numbers(MEASURED, List.of("across", "along", "far ends"), faults);
-    List<Double> bars = numbers(BARS, List.of("across", "along"), faults);
-    List<Double> uncertainty = numbers(UNCERTAINTY, List.of("uncertainty"), faults);
+    List<Said> readings = numbers(MEASURED, List.of("across", "along", "far ends"), faults);
+    List<Said> bars = numbers(BARS, List.of("across", "along"), faults);
+    List<Said> uncertainty = numbers(UNCERTAINTY, List.of("uncertainty"), faults);
     Optional<LengthUnit> unit = Optional.empty();
     try {
       unit = given.oneOf(UNITS, LengthUnit.values(), LengthUnit::symbol);
@@ -156,7 +162,14 @@ record MeasuredPrint(ParsedCommand given) {
 
   // Readings.
 
-  private List<Double> numbers(String option, List<String> names, List<String> faults) {
+  /** A length as typed: in the unit behind it, or in that of all that have none. */
+  private record Said(double value, Optional<LengthUnit> unit) {
+    double mm(LengthUnit usual) {
+      return unit.orElse(usual).toMm(value);
+    }
+  }
+
+  private List<Said> numbers(String option, List<String> names, List<String> faults) {
     Optional<String> said = given.text(option);
     if (said.isEmpty()) {
       return List.of();
@@ -178,44 +191,49 @@ record MeasuredPrint(ParsedCommand given) {
                   EXAMPLE));
       return List.of();
     }
-    List<Double> values = new ArrayList<>();
+    List<Said> values = new ArrayList<>();
     for (int i = 0; i < parts.length; i++) {
       String where = option + ", " + names.get(i) + ": " + parts[i];
       String part = parts[i].strip();
-      if (!part.matches("[+-]?([0-9]+\\.?[0-9]*|\\.[0-9]+)")) {
+      Matcher length = LENGTH.matcher(part);
+      if (!length.matches()) {
         faults.add(
-            ("%s is not a plain number. No unit; commas between the numbers, a point for decimals:"
-                    + " %s")
+            ("%s is not a plain number, alone or with mm or in right behind it. Commas between the"
+                    + " numbers, a point for decimals: %s")
                 .formatted(where, EXAMPLE));
         continue;
       }
-      double value = Double.parseDouble(part);
+      double value = Double.parseDouble(length.group(1));
       if (!(value > 0 && value <= MOST_LENGTH)) {
         String most = " is too much: at most " + Numbers.plain(MOST_LENGTH, 0);
         faults.add(where + (value > 0 ? most : " must be more than 0"));
         continue;
       }
-      values.add(value);
+      String symbol = length.group(2);
+      values.add(
+          new Said(
+              value,
+              Stream.of(LengthUnit.values()).filter(u -> u.symbol().equals(symbol)).findFirst()));
     }
     return values;
   }
 
   private static PrintReading reading(
-      List<Double> readings, List<Double> bars, List<Double> uncertainty, LengthUnit units)
+      List<Said> readings, List<Said> bars, List<Said> uncertainty, LengthUnit units)
       throws Refusal {
     RulerPage.Bars usual = RulerPage.Bars.ofSheets(units);
-    double uncertaintyMm = uncertainty.isEmpty() ? UNCERTAINTY_MM : units.toMm(uncertainty.get(0));
+    double uncertaintyMm = uncertainty.isEmpty() ? UNCERTAINTY_MM : uncertainty.get(0).mm(units);
     if (uncertaintyMm > MOST_UNCERTAINTY_MM) {
       throw Refusal.wrongUse(
           "--uncertainty: %s is too much, at most %s: a print cannot be proved by such readings",
           Lengths.in(units).with(uncertaintyMm), Lengths.in(units).with(MOST_UNCERTAINTY_MM));
     }
     return new PrintReading(
-        bars.isEmpty() ? usual.acrossMm() : units.toMm(bars.get(0)),
-        bars.isEmpty() ? usual.alongMm() : units.toMm(bars.get(1)),
-        units.toMm(readings.get(0)),
-        units.toMm(readings.get(1)),
-        readings.size() == 3 ? Optional.of(units.toMm(readings.get(2))) : Optional.empty(),
+        bars.isEmpty() ? usual.acrossMm() : bars.get(0).mm(units),
+        bars.isEmpty() ? usual.alongMm() : bars.get(1).mm(units),
+        readings.get(0).mm(units),
+        readings.get(1).mm(units),
+        readings.size() == 3 ? Optional.of(readings.get(2).mm(units)) : Optional.empty(),
         uncertaintyMm);
   }
 

@@ -79,11 +79,10 @@ record PrintCauses(PrintReading r, LengthUnit units) {
   private String cause(double readMm, double ratio) {
     double inch = LengthUnit.INCH.toMm(1);
     if (isLike(ratio, 1 / inch)) {
-      return "Read in inches? Give it in mm"
-          + (units == LengthUnit.MM ? "." : " or the job's unit.");
+      return "Read in inches? Write in right behind each reading: 3.985in.";
     }
     if (isLike(ratio, inch)) {
-      return "Read in mm? Give it in inches.";
+      return "Read in mm? Write mm right behind each reading: 101.3mm.";
     }
     if (isLike(ratio, CM_PER_MM)) {
       return "Read in cm? Give it in mm.";

@@ -40,7 +40,8 @@ final class RulerCommand implements Command {
             "ACROSS,ALONG[,FAR]",
             "What the bars of a 1:1 sheet read: the level one, along the paper's short side; the"
                 + " upright one; and, for the skew, from cross to cross between their far ends."
-                + " Separate them with commas; decimals take a point. In the job's unit, or mm.",
+                + " Separate them with commas; decimals take a point. In the job's unit, or mm; a"
+                + " reading in the other has it right behind: 3.985in.",
             MeasuredPrint.MEASURED)
         .text(
             "ACROSS,ALONG",

@@ -27,6 +27,11 @@ record AllowedRange(double least, double most, Kind kind) {
     Kind(String unit) {
       this.unit = unit;
     }
+
+    /** Its unit by itself; empty for lengths, which have two, and for what has none. */
+    String symbol() {
+      return unit.strip();
+    }
   }
 
   private static final int DECIMALS = 4;

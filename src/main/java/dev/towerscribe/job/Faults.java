@@ -2,9 +2,11 @@ package dev.towerscribe.job;
 
 import dev.towerscribe.finding.Fault;
 import dev.towerscribe.finding.JobRejected;
+import dev.towerscribe.quantity.LengthUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +20,8 @@ final class Faults {
 
   private final Set<Fault> found = new LinkedHashSet<>();
   private final Map<String, Integer> places = new HashMap<>();
+  private final UnitTally lengths = new UnitTally();
+  private final Set<String> doubtedUnits = new HashSet<>();
 
   /** Notes that a key path stands next in the file. */
   void place(String path) {
@@ -33,6 +37,47 @@ final class Faults {
   /** The same of what stands at a node. */
   <T> Optional<T> add(TomlNode node, String limit, String todo) {
     return add(new Fault(node.origin().path(), node.given(), limit, todo));
+  }
+
+  /** Reads a file that may have faults. */
+  interface Reading<T, E extends Exception> {
+    T read(Faults faults) throws E, JobRejected;
+  }
+
+  /**
+   * Reads a file, and once more if nearly every length speaks against the unit that they are in.
+   * That unit then counts as uncertain, as one whose word is at fault does: no length is judged by
+   * it, and one fault of the unit stands for all of theirs.
+   */
+  static <T, E extends Exception> T of(Reading<T, E> reading) throws E, JobRejected {
+    Faults first = new Faults();
+    try {
+      return reading.read(first);
+    } catch (JobRejected e) {
+      List<Fault> units = first.lengths.doubtful();
+      if (units.isEmpty()) {
+        throw e;
+      }
+      Faults second = new Faults();
+      units.forEach(second::add);
+      units.forEach(unit -> second.doubtedUnits.add(unit.key()));
+      return reading.read(second);
+    }
+  }
+
+  /** Counts a plain length for or against the unit that it is in. */
+  void count(SourcePosition at, AllowedRange range, double written) {
+    lengths.count(at, range, written);
+  }
+
+  /** Whether this is the second look at a file. */
+  boolean isSecondLook() {
+    return !doubtedUnits.isEmpty();
+  }
+
+  /** A unit as a key says it, unless nearly every length spoke against it. */
+  SaidUnit trusted(String key, Optional<LengthUnit> unit) {
+    return new SaidUnit(key, unit.filter(u -> !doubtedUnits.contains(key)));
   }
 
   boolean isEmpty() {

@@ -6,7 +6,6 @@ import dev.towerscribe.quantity.LengthUnit;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.IntPredicate;
@@ -36,7 +35,7 @@ final class FileHead {
       byte[] bytes, Faults faults, IntPredicate printable, Consumer<String> notes)
       throws JobRejected {
     TomlNode.Table root = root(bytes, Respelling.OF_READINGS, faults, notes);
-    return open(root, faults, printable);
+    return open(new TableUnits(faults).applied(root), faults, printable);
   }
 
   /** The top table of a file, every old spelling put right. */
@@ -45,9 +44,13 @@ final class FileHead {
       throws JobRejected {
     Optional<TomlText> toml =
         TomlText.decode(bytes, "", faults).flatMap(text -> TomlText.parse(text, "", faults));
-    faults.throwIfAny();
+    if (toml.isEmpty()) {
+      faults.throwIfAny();
+    }
     TomlText file = toml.orElseThrow();
-    return respelling.renewed(file.table("", unit(file), faults), faults, notes);
+    SaidUnit unit = faults.trusted(UNITS, unit(file));
+    Consumer<String> once = faults.isSecondLook() ? note -> {} : notes;
+    return respelling.renewed(file.table("", unit, faults), faults, once);
   }
 
   static TableReader open(TomlNode.Table root, Faults faults, IntPredicate printable)
@@ -62,12 +65,8 @@ final class FileHead {
   /** The unit of a file's lengths: empty if its word for it is not known. */
   static Optional<LengthUnit> unit(TomlText text) {
     return text.has(UNITS)
-        ? text.topString(UNITS).flatMap(FileHead::unit)
+        ? text.topString(UNITS).flatMap(UnitWord::of)
         : Optional.of(LengthUnit.MM);
-  }
-
-  private static Optional<LengthUnit> unit(String word) {
-    return Stream.of(LengthUnit.values()).filter(u -> u.symbol().equals(word)).findFirst();
   }
 
   /** Reads the unit again for its faults. */
@@ -75,23 +74,12 @@ final class FileHead {
     if (!t.has(UNITS)) {
       return Optional.of(LengthUnit.MM);
     }
-    String limit = "\"mm\" or \"in\"";
-    Optional<String> word = t.string(UNITS, limit);
-    Optional<LengthUnit> unit = word.flatMap(FileHead::unit);
+    Optional<String> word = t.string(UNITS, UnitWord.ALLOWED);
+    Optional<LengthUnit> unit = word.flatMap(UnitWord::of);
     if (word.isPresent() && unit.isEmpty()) {
-      t.fault(UNITS, limit, advice(word.get().strip().toLowerCase(Locale.ROOT)));
+      t.fault(UNITS, UnitWord.ALLOWED, UnitWord.advice(word.get()));
     }
     return unit;
-  }
-
-  private static String advice(String word) {
-    if (word.startsWith("in") || word.equals("\"")) {
-      return "Did you mean \"in\"?";
-    }
-    if (word.startsWith("mil") || word.startsWith("mm")) {
-      return "Did you mean \"mm\"?";
-    }
-    return "Choose one, and convert the figures if need be.";
   }
 
   /**
@@ -117,8 +105,19 @@ final class FileHead {
       return all;
     }
     List<Side> sides = top.words("sides", all, Side::word, "one or both of \"left\" and \"right\"");
-    // With none that is right, both are read all the same, so that their faults are found too.
-    return sides.isEmpty() ? all : all.stream().filter(sides::contains).toList();
+    // What cannot be read may be either: both are read then, so that their faults are found too.
+    return sides.isEmpty() || !sidesAreWords(top)
+        ? all
+        : all.stream().filter(sides::contains).toList();
+  }
+
+  /** Whether the sides are certain: not said, or each a word that names one. */
+  static boolean sidesAreWords(TableReader top) {
+    List<String> words = Stream.of(Side.values()).map(Side::word).toList();
+    return !top.has("sides")
+        || top.node("sides") instanceof TomlNode.Items list
+            && list.items().stream()
+                .allMatch(i -> i instanceof TomlNode.Text t && words.contains(t.value()));
   }
 
   /** The date of a file, if it has one. */

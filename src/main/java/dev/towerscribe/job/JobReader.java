@@ -42,6 +42,7 @@ public record JobReader(IntPredicate printable, Consumer<String> notes) {
     "left",
     "right"
   };
+  private static final List<String> NEEDED = List.of("tower", "plate", "mount");
   private static final String[] SECTIONS = {
     "tower", "plate", "mount", "holes", "cut", "tools", "print", "strut", "axis", "aims"
   };
@@ -121,12 +122,39 @@ public record JobReader(IntPredicate printable, Consumer<String> notes) {
         .isPresent();
   }
 
+  /**
+   * The file without a side's changes to a table that is not there: the table's own fault says it,
+   * and what the changes leave out is none.
+   */
+  private static TomlNode.Table founded(TomlNode.Table root, List<Side> sides) {
+    TomlNode.Table founded = root;
+    for (String key : NEEDED) {
+      boolean shared = root.entries().get(key) instanceof TomlNode.Table;
+      if (!shared && sides.stream().anyMatch(s -> !own(root, s).entries().containsKey(key))) {
+        for (Side side : sides) {
+          founded = founded.with(side.word(), own(founded, side).without(List.of(key)));
+        }
+      }
+    }
+    return founded;
+  }
+
+  private static TomlNode.Table own(TomlNode.Table root, Side side) {
+    return root.entries().get(side.word()) instanceof TomlNode.Table t
+        ? t
+        : TomlNode.Table.empty(root.origin().child(side.word()));
+  }
+
   private static boolean onAnySide(TomlText toml, String key) {
     return toml.has(key) || toml.has("left", key) || toml.has("right", key);
   }
 
   private Job job(byte[] bytes, PlateFiles.Source source) throws IOException, JobRejected {
-    Faults faults = new Faults();
+    return Faults.<Job, IOException>of(faults -> job(bytes, source, faults));
+  }
+
+  private Job job(byte[] bytes, PlateFiles.Source source, Faults faults)
+      throws IOException, JobRejected {
     TomlNode.Table root = FileHead.root(bytes, Respelling.OF_JOBS, faults, notes);
     TableReader top = FileHead.open(root, faults, printable);
     var unit = root.origin().unit();
@@ -145,9 +173,9 @@ public record JobReader(IntPredicate printable, Consumer<String> notes) {
     top.close();
 
     Map<Side, SideJob> jobs = new EnumMap<>(Side.class);
-    PlateFiles plates = new PlateFiles(source, unit, faults);
+    PlateFiles plates = new PlateFiles(source, root.origin().said(), faults);
     for (Side side : sides) {
-      side(side, root, plates, seat, faults).ifPresent(job -> jobs.put(side, job));
+      side(side, founded(root, sides), plates, seat, faults).ifPresent(job -> jobs.put(side, job));
     }
     faults.throwIfAny();
     return new Job(
@@ -165,10 +193,7 @@ public record JobReader(IntPredicate printable, Consumer<String> notes) {
       throws IOException {
     // Unknown keys of the whole file were reported with the top table.
     TomlNode.Table shared = root.only(List.of(SECTIONS));
-    TomlNode.Table own =
-        root.entries().get(side.word()) instanceof TomlNode.Table t
-            ? t
-            : TomlNode.Table.empty(root.origin().child(side.word()));
+    TomlNode.Table own = own(root, side);
     TomlNode ownPlate = own.entries().get("plate");
     TomlNode sharedPlate = shared.entries().get("plate");
     Optional<TomlNode> plate = Optional.empty();

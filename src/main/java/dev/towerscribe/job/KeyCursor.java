@@ -51,6 +51,11 @@ abstract class KeyCursor {
 
   // Faults. Each method that files one gives nothing, for a question to answer with.
 
+  /** Files a fault of this table. */
+  final void add(Fault fault) {
+    report(fault);
+  }
+
   private <T> Optional<T> report(Fault fault) {
     unsound();
     return faults.add(fault);

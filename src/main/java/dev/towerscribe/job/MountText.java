@@ -19,7 +19,8 @@ import java.util.stream.Stream;
  */
 public final class MountText {
   private static final Pattern KEY =
-      Pattern.compile("(\\s*(rotation|rearward|inboard|setting)\\s*=\\s*)([^\\s#]+)(.*)");
+      Pattern.compile(
+          "(\\s*(rotation|rearward|inboard|setting)\\s*=\\s*)(\"[^\"]*\"|[^\\s#]+)(.*)");
 
   /** Enough for a lattice of five thousandths of an inch and for any setting of a file. */
   private static final int DECIMALS = 9;

@@ -1,6 +1,5 @@
 package dev.towerscribe.job;
 
-import dev.towerscribe.quantity.LengthUnit;
 import java.io.IOException;
 import java.util.HashMap;
 import java.util.List;
@@ -25,11 +24,11 @@ final class PlateFiles {
   private static final int LONGEST_NAME = 200;
 
   private final Source source;
-  private final Optional<LengthUnit> jobUnit;
+  private final SaidUnit jobUnit;
   private final Faults faults;
   private final Map<String, Optional<TomlNode.Table>> read = new HashMap<>();
 
-  PlateFiles(Source source, Optional<LengthUnit> jobUnit, Faults faults) {
+  PlateFiles(Source source, SaidUnit jobUnit, Faults faults) {
     this.source = source;
     this.jobUnit = jobUnit;
     this.faults = faults;
@@ -91,7 +90,8 @@ final class PlateFiles {
       return Optional.empty();
     }
     boolean ownUnit = text.get().has(FileHead.UNITS);
-    Optional<LengthUnit> unit = ownUnit ? FileHead.unit(text.get()) : jobUnit;
+    SaidUnit unit =
+        ownUnit ? faults.trusted(name + ": " + FileHead.UNITS, FileHead.unit(text.get())) : jobUnit;
     TomlNode.Table table = text.get().table(name + ": ", unit, faults);
     TableReader head = new TableReader(table, faults, c -> true);
     boolean readable = FileHead.readFormat(head);

@@ -19,7 +19,8 @@ public final class PrintText {
   private static final Pattern SCALE =
       Pattern.compile("(\\s*scale\\s*=\\s*)\\{[^{}#]*\\}(\\s*(?:#.*)?)");
 
-  private static final Pattern SKEW = Pattern.compile("(\\s*skew\\s*=\\s*)[^\\s#]+(\\s*(?:#.*)?)");
+  private static final Pattern SKEW =
+      Pattern.compile("(\\s*skew\\s*=\\s*)(?:\"[^\"]*\"|[^\\s#]+)(\\s*(?:#.*)?)");
 
   private PrintText() {}
 

@@ -63,7 +63,10 @@ public record ReadingsReader(IntPredicate printable, Consumer<String> notes, Job
   }
 
   private Readings parse(byte[] bytes) throws JobRejected {
-    Faults faults = new Faults();
+    return Faults.<Readings, JobRejected>of(faults -> parse(bytes, faults));
+  }
+
+  private Readings parse(byte[] bytes, Faults faults) throws JobRejected {
     TableReader top = FileHead.open(bytes, faults, printable, notes);
     var unit = FileHead.readUnits(top);
     var title = top.label("title", Limits.TITLE, job.title());
@@ -129,7 +132,10 @@ public record ReadingsReader(IntPredicate printable, Consumer<String> notes, Job
               .sorted(Comparator.comparingInt(h -> bolts.indexOf(h.name())))
               .toList();
       var without = bolts.stream().filter(b -> !taken.contains(b)).toList();
-      if (!rows.isEmpty() && !without.isEmpty()) {
+      // An entry whose name cannot be read may be the one that seems to be missing.
+      boolean allNamed =
+          table.node("hole") instanceof TomlNode.Items list && list.items().size() == taken.size();
+      if (allNamed && !rows.isEmpty() && !without.isEmpty()) {
         table.fault(
             "hole",
             "a diameter for every hole: " + String.join(", ", bolts),

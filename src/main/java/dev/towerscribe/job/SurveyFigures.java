@@ -77,9 +77,7 @@ final class SurveyFigures {
     if (!(node instanceof TomlNode.Items list)) {
       return t.figure(node, range).map(List::of);
     }
-    return counted(t, list, range)
-        ? TableReader.all(list.items(), item -> t.figure(item, range))
-        : Optional.empty();
+    return counted(t, list, range) ? t.figures(list, range) : Optional.empty();
   }
 
   private static boolean counted(TableReader t, TomlNode.Items list, AllowedRange range) {
@@ -116,7 +114,11 @@ final class SurveyFigures {
     if (!(node instanceof TomlNode.Items list) || list.items().isEmpty()) {
       return t.fault(node, limit, "Write two numbers in square brackets.");
     }
-    boolean repeated = list.items().stream().allMatch(TomlNode.Items.class::isInstance);
+    long lists = list.items().stream().filter(TomlNode.Items.class::isInstance).count();
+    boolean repeated = lists == list.items().size();
+    if (lists > 0 && !repeated) {
+      return t.fault(node, limit, "Write two numbers, or pairs only.");
+    }
     List<TomlNode> pairs = repeated ? list.items() : List.of(list);
     if (repeated && !counted(t, list, first)) {
       return Optional.empty();
@@ -125,7 +127,10 @@ final class SurveyFigures {
         pair ->
             pair instanceof TomlNode.Items two && two.items().size() == 2
                 ? both(t.figure(two.items().get(0), first), t.figure(two.items().get(1), second))
-                : t.fault(pair, limit, "Write two numbers in square brackets.");
+                : t.fault(
+                    pair,
+                    limit,
+                    TableReader.commas(pair, 2).orElse("Write two numbers in square brackets."));
     return TableReader.all(pairs, read).map(all -> List.of(column(all, 0, sd), column(all, 1, sd)));
   }
 

@@ -51,7 +51,10 @@ public record SurveyReader(IntPredicate printable, Consumer<String> notes) {
   }
 
   private Survey parse(byte[] bytes) throws JobRejected {
-    Faults faults = new Faults();
+    return Faults.<Survey, JobRejected>of(faults -> parse(bytes, faults));
+  }
+
+  private Survey parse(byte[] bytes, Faults faults) throws JobRejected {
     TableReader top = FileHead.open(bytes, faults, printable, notes);
     var unit = FileHead.readUnits(top);
     var title = top.label("title", Limits.TITLE);
@@ -66,7 +69,7 @@ public record SurveyReader(IntPredicate printable, Consumer<String> notes) {
     Map<Side, SurveySide> read = new EnumMap<>(Side.class);
     SurveyNames points = new SurveyNames(names, sides);
     for (Side side : sides) {
-      top.table(side.word())
+      (FileHead.sidesAreWords(top) ? top.table(side.word()) : top.optionalTable(side.word()))
           .flatMap(t -> new SurveySideReader(side, sds, points).read(t))
           .ifPresent(s -> read.put(side, s));
     }

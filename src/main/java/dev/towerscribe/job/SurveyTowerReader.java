@@ -2,9 +2,13 @@ package dev.towerscribe.job;
 
 import dev.towerscribe.adjust.Edges;
 import dev.towerscribe.adjust.Repeated;
+import dev.towerscribe.finding.Fault;
 import dev.towerscribe.survey.SurveyTower;
+import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -33,9 +37,22 @@ record SurveyTowerReader(SurveyUncertainty sds) {
     var crown = t.optionalTable("crown").flatMap(this::crown);
     var pivot = SurveyFigures.optional(t, "pivot_height", Limits.PIVOT_HEIGHT, sds.ruleMm());
     var strutRod = SurveyFigures.optional(t, "shaft", Limits.STRUT_ROD, caliper);
-    Set<String> names = new HashSet<>();
-    var landmarks = t.each("landmark", 0, "landmarks", l -> landmark(l, names));
-    var spans = t.each("span", 0, "spans", s -> span(s, names, t.has("shaft")));
+    Ends ends = new Ends(new HashSet<>(), new LinkedHashMap<>(), new ArrayList<>());
+    var landmarks = t.each("landmark", 0, "landmarks", l -> landmark(l, ends.names));
+    var spans = t.each("span", 0, "spans", s -> span(s, ends));
+    // A landmark whose name cannot be read may be the one that a span means.
+    if (!t.has("landmark")
+        || t.node("landmark") instanceof TomlNode.Items list
+            && list.items().size() == ends.names.size()) {
+      ends.unknown.values().forEach(t::add);
+    }
+    if (!t.has("shaft") && !ends.fromRod.isEmpty()) {
+      t.missing(
+          "shaft",
+          Limits.STRUT_ROD.words(t.unit()),
+          "Measure the thread's diameter: its edge is an end of %s."
+              .formatted(String.join(", ", ends.fromRod)));
+    }
     var lines = t.named("straightedge", 0, "straightedges", this::line);
     return t.closed(
         () ->
@@ -43,6 +60,15 @@ record SurveyTowerReader(SurveyUncertainty sds) {
                 sheet, opening, mark, inboard, rearward, crown, pivot, strutRod, landmarks, spans,
                 lines));
   }
+
+  /**
+   * What the spans of a tower lean on.
+   *
+   * @param names of its landmarks
+   * @param unknown a fault for each name that is none of them, however many spans use it
+   * @param fromRod keys of the readings from the strut rod's edge
+   */
+  private record Ends(Set<String> names, Map<String, Fault> unknown, List<String> fromRod) {}
 
   private Optional<Repeated> angle(TableReader t, String key) {
     return SurveyFigures.angles(t, key, Limits.LEAN, sds.angleRad());
@@ -76,9 +102,9 @@ record SurveyTowerReader(SurveyUncertainty sds) {
     return l.closed(() -> new SurveyTower.Mark(name.get(), at, diameter.get()));
   }
 
-  private Optional<SurveyTower.Span> span(TableReader s, Set<String> names, boolean strutRod) {
-    var from = end(s, "from", names);
-    var to = end(s, "to", names);
+  private Optional<SurveyTower.Span> span(TableReader s, Ends ends) {
+    var from = end(s, "from", ends);
+    var to = end(s, "to", ends);
     if (from.isPresent() && from.equals(to)) {
       s.fault("to", "another end than from", "A span has two ends: name the other one.");
     }
@@ -93,11 +119,9 @@ record SurveyTowerReader(SurveyUncertainty sds) {
       boolean fromStrutRod =
           from.equals(Optional.of(SurveyTower.STRUT_ROD))
               || to.equals(Optional.of(SurveyTower.STRUT_ROD));
-      if (fromStrutRod && edges != Edges.CENTRES && !strutRod) {
-        s.fault(
-            edges.word(),
-            "with the key shaft in this tower's table",
-            "Measure the thread's diameter and give it as shaft.");
+      if (fromStrutRod && edges != Edges.CENTRES) {
+        String path = s.origin(edges.word()).path();
+        ends.fromRod.add(path.substring(path.indexOf("span")));
       }
     } else {
       s.has(Respelling.UNCERTAINTY);
@@ -112,16 +136,25 @@ record SurveyTowerReader(SurveyUncertainty sds) {
     return s.closed(() -> new SurveyTower.Span(from.get(), to.get(), given.get(0), read.get()));
   }
 
-  private static Optional<String> end(TableReader s, String key, Set<String> names) {
+  private static Optional<String> end(TableReader s, String key, Ends ends) {
     var name = s.label(key, Limits.NAME);
-    if (name.isEmpty() || name.get().equals(SurveyTower.STRUT_ROD) || names.contains(name.get())) {
+    if (name.isEmpty()
+        || name.get().equals(SurveyTower.STRUT_ROD)
+        || ends.names.contains(name.get())) {
       return name;
     }
-    var known = Stream.concat(Stream.of(SurveyTower.STRUT_ROD), names.stream().sorted()).toList();
-    return s.fault(
-        key,
-        "shaft or a landmark of this tower",
-        SpellingHint.advice(name.get(), known, "Known here: " + String.join(", ", known) + "."));
+    var known =
+        Stream.concat(Stream.of(SurveyTower.STRUT_ROD), ends.names.stream().sorted()).toList();
+    s.unsound();
+    ends.unknown.putIfAbsent(
+        name.get(),
+        new Fault(
+            s.origin(key).path(),
+            MessageText.quoted(name.get()),
+            "shaft or a landmark of this tower",
+            SpellingHint.advice(
+                name.get(), known, "Known here: " + String.join(", ", known) + ".")));
+    return Optional.empty();
   }
 
   private Optional<SurveyTower.Line> line(TableReader s, Set<String> names) {

@@ -33,7 +33,14 @@ final class SyntaxFault {
 
   private SyntaxFault() {}
 
-  static Fault of(JsonProcessingException e, String text, String key) {
+  /** What is wrong: slips on as many lines as have one, or what the parser stopped at. */
+  static List<Fault> of(JsonProcessingException e, String text, String key) {
+    JsonLocation at = e.getLocation();
+    List<Fault> slips = at == null ? List.of() : WrittenSlips.of(text, at.getLineNr(), key);
+    return slips.isEmpty() ? List.of(stopped(e, text, key)) : slips;
+  }
+
+  private static Fault stopped(JsonProcessingException e, String text, String key) {
     String said = e.getOriginalMessage() == null ? "" : e.getOriginalMessage();
     String todo =
         WORDS.stream()

@@ -3,6 +3,7 @@ package dev.towerscribe.job;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.quantity.Angle;
+import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Tolerances;
 import dev.towerscribe.quantity.Worded;
 import java.util.ArrayList;
@@ -162,20 +163,21 @@ final class TableReader extends KeyCursor {
 
   private Optional<Double> figure(TomlNode node, AllowedRange range, Optional<String> advice) {
     SourcePosition origin = node.origin();
+    if (node instanceof TomlNode.Text text) {
+      return quoted(text, range, advice);
+    }
     String limit = range.words(origin.unitOrMm());
     boolean length = range.kind() == AllowedRange.Kind.LENGTH;
     if (!(node instanceof TomlNode.Number number)) {
-      String todo =
-          node instanceof TomlNode.Text
-              ? "Write a number without quotes or unit."
-              : "Write one plain number.";
-      return fault(node, limit, todo);
+      return fault(node, limit, "Write one plain number.");
     }
     double written = number.value().doubleValue();
     double value = length ? origin.unitOrMm().toMm(written) : written;
+    if (length) {
+      faults().count(origin, range, written);
+    }
     if (Double.isFinite(value) && range.holds(value)) {
-      // What is smaller than the rounding of any length is nothing; it also rids us of minus zero.
-      return Optional.of(Math.abs(value) < Tolerances.COMPUTED_MM ? 0.0 : value);
+      return Optional.of(settled(value));
     }
     if (length && origin.unit().isEmpty() && range.holdsInSomeUnit(written)) {
       // Perhaps right in the unit that was meant: the unit's own fault has to do.
@@ -183,6 +185,28 @@ final class TableReader extends KeyCursor {
       return Optional.empty();
     }
     return fault(node, limit, advice.orElseGet(() -> advice(value, range)));
+  }
+
+  /** A figure in quotes, in the unit that stands with it. */
+  private Optional<Double> quoted(TomlNode.Text text, AllowedRange range, Optional<String> advice) {
+    LengthUnit usual = text.origin().unitOrMm();
+    var figure = QuotedFigure.of(text.value(), range.kind());
+    if (figure.isEmpty()) {
+      String todo = QuotedFigure.advice(text.value(), range.kind(), usual);
+      return fault(text, range.words(usual), todo);
+    }
+    double value = figure.get().value();
+    return range.holds(value)
+        ? Optional.of(settled(value))
+        : fault(
+            text,
+            range.words(figure.get().length().orElse(usual)),
+            advice.orElseGet(() -> advice(value, range)));
+  }
+
+  /** What is smaller than the rounding of any length is nothing; it also rids us of minus zero. */
+  private static double settled(double value) {
+    return Math.abs(value) < Tolerances.COMPUTED_MM ? 0.0 : value;
   }
 
   /** A whole number that must be there. */
@@ -245,9 +269,28 @@ final class TableReader extends KeyCursor {
   }
 
   private Optional<List<Double>> figures(TomlNode node, int count, AllowedRange range) {
-    return node instanceof TomlNode.Items list && list.items().size() == count
-        ? all(list.items(), item -> figure(item, range))
-        : fault(node, each(count, range), "Write " + count + " numbers in square brackets.");
+    if (node instanceof TomlNode.Items list && list.items().size() == count) {
+      return all(list.items(), item -> figure(item, range));
+    }
+    String todo = "Write " + count + " numbers in square brackets.";
+    return fault(node, each(count, range), commas(node, count).orElse(todo));
+  }
+
+  /** What to say of a list that decimal commas have made too long. */
+  static Optional<String> commas(TomlNode node, int count) {
+    return node instanceof TomlNode.Items list
+        ? DecimalCommas.advice(list, count)
+        : Optional.empty();
+  }
+
+  /** Figures of a list, each within a range; a fault of the list alone if it has decimal commas. */
+  Optional<List<Double>> figures(TomlNode.Items list, AllowedRange range) {
+    boolean length = range.kind() == AllowedRange.Kind.LENGTH;
+    LengthUnit unit = list.origin().unitOrMm();
+    var commas = DecimalCommas.advice(list, v -> range.holds(length ? unit.toMm(v) : v));
+    return commas.isPresent()
+        ? fault(list, "figures, each " + range.words(unit), commas.get())
+        : all(list.items(), item -> figure(item, range));
   }
 
   private String each(int count, AllowedRange range) {
@@ -257,7 +300,11 @@ final class TableReader extends KeyCursor {
   /** Lengths in a list, mm; empty when the key is missing and none are needed. */
   Optional<List<Double>> lengths(String key, int least, int most, AllowedRange mm) {
     return items(key, least, most, "figures, each " + mm.words(unit()))
-        .flatMap(items -> all(items, item -> figure(item, mm)));
+        .flatMap(
+            items ->
+                node(key) instanceof TomlNode.Items list
+                    ? figures(list, mm)
+                    : Optional.of(List.of()));
   }
 
   /** One length or a list of readings of it, which must be there, mm. */

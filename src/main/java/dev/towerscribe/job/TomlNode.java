@@ -52,13 +52,17 @@ sealed interface TomlNode {
 
   /** A list. */
   record Items(SourcePosition origin, List<TomlNode> items) implements TomlNode {
+    /** A point of space, every figure of it with a decimal comma. */
+    private static final int MOST_SHOWN = 6;
+
     public Items {
       items = List.copyOf(items);
     }
 
     @Override
     public String given() {
-      boolean point = items.size() <= 3 && items.stream().allMatch(Number.class::isInstance);
+      boolean point =
+          items.size() <= MOST_SHOWN && items.stream().allMatch(Number.class::isInstance);
       if (items.isEmpty()) {
         return "an empty list";
       }
@@ -76,8 +80,8 @@ sealed interface TomlNode {
     }
   }
 
-  /** A finite number. */
-  record Number(SourcePosition origin, BigDecimal value) implements TomlNode {
+  /** A finite number; whole if it was written without a point. */
+  record Number(SourcePosition origin, BigDecimal value, boolean whole) implements TomlNode {
     @Override
     public String given() {
       return MessageText.number(value);

@@ -5,7 +5,6 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.dataformat.toml.TomlFactory;
 import dev.towerscribe.finding.Fault;
-import dev.towerscribe.quantity.LengthUnit;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
@@ -71,7 +70,8 @@ record TomlText(JsonNode root) {
     try (JsonParser parser = new TomlFactory().createParser(text)) {
       return Optional.of(new TomlText(TomlTree.of(parser)));
     } catch (JsonProcessingException e) {
-      return faults.add(SyntaxFault.of(e, text, key));
+      SyntaxFault.of(e, text, key).forEach(faults::add);
+      return Optional.empty();
     } catch (IOException e) {
       throw new UncheckedIOException("a text in memory cannot be read", e);
     }
@@ -96,11 +96,11 @@ record TomlText(JsonNode root) {
    * The file as nodes.
    *
    * @param path what its key paths begin with
-   * @param unit unit of its lengths, empty if not known
+   * @param unit unit of its lengths
    * @param faults told the order of the keys
    * @return the top table
    */
-  TomlNode.Table table(String path, Optional<LengthUnit> unit, Faults faults) {
+  TomlNode.Table table(String path, SaidUnit unit, Faults faults) {
     SourcePosition origin = new SourcePosition(path, unit);
     faults.place(origin.key());
     return table(root, origin, faults, 0);
@@ -142,10 +142,10 @@ record TomlText(JsonNode root) {
         String given = Double.isNaN(value) ? "nan" : value > 0 ? "inf" : "-inf";
         return new TomlNode.Unusable(origin, given);
       }
-      return new TomlNode.Number(origin, BigDecimal.valueOf(value));
+      return new TomlNode.Number(origin, BigDecimal.valueOf(value), false);
     }
     if (json.isNumber()) {
-      return new TomlNode.Number(origin, json.decimalValue());
+      return new TomlNode.Number(origin, json.decimalValue(), json.isIntegralNumber());
     }
     return new TomlNode.Text(origin, json.asText());
   }

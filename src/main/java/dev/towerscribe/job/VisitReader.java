@@ -54,7 +54,10 @@ public record VisitReader(IntPredicate printable, Consumer<String> notes) {
    * @throws JobRejected with every fault, if it has any
    */
   public Visit parse(byte[] bytes, Job job) throws JobRejected {
-    Faults faults = new Faults();
+    return Faults.<Visit, JobRejected>of(faults -> parse(bytes, job, faults));
+  }
+
+  private Visit parse(byte[] bytes, Job job, Faults faults) throws JobRejected {
     TableReader top = FileHead.open(bytes, faults, printable, notes);
     FileHead.readUnits(top);
     var date = FileHead.neededDate(top);

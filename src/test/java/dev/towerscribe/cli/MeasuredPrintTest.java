@@ -61,6 +61,23 @@ class MeasuredPrintTest {
     expectOnlyTheJob(job);
   }
 
+  /** Inch calipers on the print of a millimetre job: the same print as in {@code mm}. */
+  @Test
+  void aReadingCarriesItsOwnUnit() throws Exception {
+    assertThat(measured("101.6,99.4,142.0", "--job", "job.toml")).isZero();
+    String inMm = runs.out();
+    // Published: 25.4 mm to the inch, so 4 in are 101.6 mm.
+    assertThat(measured("4in,99.4,142.0mm", "--job", "job.toml")).isZero();
+    assertThat(runs.out()).isEqualTo(inMm);
+    assertThat(measured("4 in,99.4,142.0", "--job", "job.toml")).isZero();
+    assertThat(runs.out()).isEqualTo(inMm);
+    assertThat(measured("101.6,99.4", "--bars", "4in,100mm", "--uncertainty", "0.002in")).isZero();
+    assertThat(runs.out()).contains("across = 1.0");
+    assertThat(measured("4,3.91", "--job", "job.toml")).isEqualTo(Exit.STOPPED);
+    assertThat(runs.err()).contains("Read in inches? Write in right behind each reading");
+    expectOnlyTheJob(job);
+  }
+
   @Test
   void withoutTheThirdReadingNothingIsSaidOfSkew() throws Exception {
     assertThat(measured("101.3,99.4", "--job", "job.toml", "--write")).isZero();
@@ -168,7 +185,7 @@ class MeasuredPrintTest {
         "101.3,99.4,140,1,2 | 5 numbers",
         "101.3;99.4 | 1 number",
         "101.3,abc | along: abc is not a plain number",
-        "101.3mm,99.4 | across: 101.3mm is not a plain number",
+        "101.3cm,99.4 | across: 101.3cm is not a plain number",
         "-101.3,99.4 | across: -101.3 must be more than 0",
         "101.3,0 | along: 0 must be more than 0",
         "101.3,99.4, | far ends:  is not a plain number",

@@ -385,7 +385,7 @@ class JobFaultsTest {
         arguments(
             "a = 1\na = 2\n\n# a remark\nb = 3\n", "line 2: a = 2", "This key was given before"),
         arguments("[a]\nx = 1\n[a]\n", "line 3", "This table was given before"),
-        arguments("a = 62,0\n", "line 1", "decimal point, not a comma"),
+        arguments("a = 62,0\n", "line 1", "takes a point, not a comma: write 62.0"),
         arguments("a = \"x\n", "line 1", "line"),
         arguments("a = [1, 2\n", "line 2", "ends too soon"),
         arguments("a = \n", "line 1", "a value is missing"),

@@ -27,7 +27,7 @@ class JobFileDocsTest {
     for (String name : Templates.names()) {
       Faults faults = new Faults();
       TomlText text = TomlText.parse(Templates.text(name), "", faults).orElseThrow();
-      collect(text.table("", Optional.of(LengthUnit.MM), faults), keys);
+      collect(text.table("", new SaidUnit("units", Optional.of(LengthUnit.MM)), faults), keys);
     }
     assertThat(keys).hasSizeGreaterThan(60);
     for (String key : keys) {

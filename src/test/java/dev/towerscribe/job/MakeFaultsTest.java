@@ -7,6 +7,7 @@ import dev.towerscribe.finding.Fault;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
+import org.assertj.core.api.InstanceOfAssertFactories;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -298,11 +299,13 @@ class MakeFaultsTest {
 
   @Test
   void limitsOfAnInchJobAreInInchesButLoadsAreNot() {
-    String text = Jobs.with(WHOLE, "title = \"Least\"", "title = \"Least\"\nunits = \"in\"");
-    List<Fault> faults = Jobs.faults(text);
-    assertThat(faults.stream().map(Fault::line))
-        .anySatisfy(l -> assertThat(l).startsWith("plate.make.slot_width").contains("7.874 in"))
-        .noneSatisfy(l -> assertThat(l).startsWith("load.spring"))
-        .noneSatisfy(l -> assertThat(l).startsWith("plate.make.density"));
+    String more =
+        "[plate.make]\nslot_width = 20.0\ndensity = 7.85\n[load]\nspring = 25.0\n"
+            + "bump = 2.0\nstatic = 3200.0\nseat = \"top\"\n";
+    String inches = Jobs.with(Templates.text("siskin.toml"), "[mount]", more + "[mount]");
+    assertThat(Jobs.faults(inches).stream().map(Fault::line))
+        .singleElement(InstanceOfAssertFactories.STRING)
+        .startsWith("plate.make.slot_width")
+        .contains("7.874 in");
   }
 }

@@ -160,7 +160,7 @@ class ReadingsReaderTest {
             "caliper = 0.04", "calliper = 0.04", "uncertainty.calliper", "Did you mean caliper?"),
         // Holes.
         arguments("name = \"B\", d", "name = \"Bb\", d", "left.hole[0].name", "A, B"),
-        arguments("name = \"B\", d", "name = \"A\", d", "left.hole", "B"),
+        arguments("name = \"B\", d", "name = \"A\", d", "left.hole[1].name", "change one"),
         arguments(
             "{ name = \"B\", diameter = 9.3, uncertainty = 0.1 },", "", "left.hole", "add: B"),
         arguments("diameter = 9.3", "diameter = 1.0", "left.hole[0].diameter", "2 to 50 mm"),

@@ -162,7 +162,7 @@ class SurveyFaultsTest {
             "centres = 64.5, inside = 50.0",
             "left.tower.span[0].inside",
             "a second span"),
-        arguments("shaft = 14.0", "", "left.tower.span[1].inside", "thread's diameter"),
+        arguments("shaft = 14.0", "", "left.tower.shaft", "thread's diameter", "span[1].inside"),
         arguments("opening = [62.1", "opening = [262.1", "left.tower.opening[0]", "20 to 250 mm"),
         arguments("mark = [104.0, 104.5]", "mark = 50.0", "left.tower.mark", "at least the open"),
         arguments("rise = [2.9, 3.1]", "rise = 80.0", "left.tower.crown.rise", "half of across"),
