@@ -66,13 +66,15 @@ public record DrilledSide(
    * @param toPlannedSdMm its +/-, from the hole's place and size alone
    * @param toCut from the hole's edge to the edge as cut, where that was read
    * @param limitMm least metal from the hole's edge: the edge rule less the hole's radius
+   * @param source which rule gives the limit
    */
   public record EdgeMetal(
       String hole,
       Optional<Double> toPlannedMm,
       double toPlannedSdMm,
       Optional<Repeated> toCut,
-      double limitMm) {}
+      double limitMm,
+      String source) {}
 
   /**
    * Two holes, centre to centre.

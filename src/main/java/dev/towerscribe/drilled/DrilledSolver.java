@@ -184,9 +184,10 @@ final class DrilledSolver {
               .filter(f -> network.tied() && !finished.isEmpty())
               .map(f -> -finished.depth(f.at()) - f.diameterMm() / 2);
       double sd = found.map(f -> Math.hypot(f.worstSdMm(), f.diameterSdMm() / 2)).orElse(0.0);
-      double limit =
-          rules.edgeRule().edgeMm(hole.bolt().thread().nominalMm(), diameter) - diameter / 2;
-      edges.add(new EdgeMetal(hole.name(), metal, sd, read, limit));
+      double bolt = hole.bolt().thread().nominalMm();
+      double limit = rules.edgeRule().edgeMm(bolt, diameter) - diameter / 2;
+      String source = rules.edgeRule().edgeSource(bolt, diameter);
+      edges.add(new EdgeMetal(hole.name(), metal, sd, read, limit, source));
     }
     return edges;
   }

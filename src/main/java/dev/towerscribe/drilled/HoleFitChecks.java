@@ -180,7 +180,7 @@ final class HoleFitChecks {
             "hole " + edge.hole() + ", edge as cut",
             metal,
             edge.limitMm(),
-            side.planned().job().holes().edgeRule().source() + ", less the hole's radius"),
+            edge.source() + ", less the hole's radius"),
         "%s of metal from the edge of hole %s to the edge as cut; %s %s%s"
             .formatted(
                 lengths.with(metal),

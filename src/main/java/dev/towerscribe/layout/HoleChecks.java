@@ -61,7 +61,7 @@ final class HoleChecks {
             "bolt " + hole.name() + ", edge of the plate",
             layout.plateOutline().depth(hole.at()),
             rule.edgeMm(hole.bolt().thread().nominalMm(), hole.diameterMm()),
-            rule.source()),
+            edgeSource(hole)),
         Severity.CAUTION,
         "from hole centre to the plate's own edge",
         "Ask the plate's maker whether that is meant");
@@ -84,6 +84,10 @@ final class HoleChecks {
     return "washer: %s; nut corners AF 2/sqrt 3".formatted(hole.bolt().thread().washerSource());
   }
 
+  private String edgeSource(PlacedHole hole) {
+    return rule.edgeSource(hole.bolt().thread().nominalMm(), hole.diameterMm());
+  }
+
   private void judge(int hole, Kind kind) {
     findings.eachFailingOrTightest(
         margins.stream()
@@ -95,7 +99,7 @@ final class HoleChecks {
 
   private Candidate inWords(HoleMargin m, PlacedHole hole) {
     String seat = seatSource(hole);
-    String edge = rule.source();
+    String edge = edgeSource(hole);
     return switch (m.kind()) {
       case EDGE_CUT ->
           candidate(
@@ -157,10 +161,9 @@ final class HoleChecks {
     for (int i = 0; i < holes.size(); i++) {
       for (PlacedHole b : holes.subList(i + 1, holes.size())) {
         PlacedHole a = holes.get(i);
-        double limit =
-            rule.spacingMm(
-                Math.max(a.bolt().thread().nominalMm(), b.bolt().thread().nominalMm()),
-                Math.max(a.diameterMm(), b.diameterMm()));
+        double bolt = Math.max(a.bolt().thread().nominalMm(), b.bolt().thread().nominalMm());
+        double wide = Math.max(a.diameterMm(), b.diameterMm());
+        double limit = rule.spacingMm(bolt, wide);
         candidates.add(
             new Candidate(
                 "spacing." + a.name() + "-" + b.name(),
@@ -168,7 +171,7 @@ final class HoleChecks {
                         "bolts " + a.name() + " and " + b.name(),
                         a.at().distanceTo(b.at()),
                         limit,
-                        rule.source())
+                        rule.spacingSource(bolt, wide))
                     .at(() -> apart(b, a, limit, findings.lengths())),
                 "between hole centres",
                 "The plate's holes are too close for this sheet"));

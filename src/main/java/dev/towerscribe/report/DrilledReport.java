@@ -29,6 +29,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 
 /** Drilled towers: whether the plate goes on, where the holes are, and what the tower now has. */
 public final class DrilledReport {
@@ -254,10 +255,12 @@ public final class DrilledReport {
    * @return sentences
    */
   public String explained(DrilledSide side) {
+    String rules =
+        side.edges().stream().map(EdgeMetal::source).distinct().collect(Collectors.joining("; "));
     return ("Off the pattern: what is left of a hole's error once the planned pattern is laid on"
             + " the holes as well as it goes. Metal: from the hole's edge; needed is %s, less"
             + " the hole's radius; %s is less than that.")
-        .formatted(side.planned().job().holes().edgeRule().source(), SHORT);
+        .formatted(rules, SHORT);
   }
 
   /**

@@ -118,7 +118,7 @@ class JobFaultsTest {
                 "edge_rule = \"strict\"",
                 "edge_rule = \"en1992\"",
                 "holes.edge_rule",
-                "strict, en1993, two-diameter",
+                "strict, en1993-1-3, en1993, two-diameter",
                 "Did you mean \"en1993\"?"),
             arguments(
                 "use = \"road-and-track\"",

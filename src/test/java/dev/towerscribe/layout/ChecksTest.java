@@ -141,7 +141,8 @@ class ChecksTest {
 
   @Test
   void edgeToTheCut() throws JobRejected {
-    // Limit: strict, the larger of 1.2 d0 = 10.8 (EN 1993-1-8:2005 Table 3.3) and 2 D = 16.
+    // Limit: strict, the largest of 1.5 d0 = 13.5, 1.2 d0 = 10.8 (EN 1993-1-3, EN 1993-1-8) and
+    // 2 D = 16.
     double b = Math.hypot(65.8, 38);
     expect(lay(base()), "left.edge-cut.B", Severity.NOTE, b - 49, 16);
     SideLayout close = lay(base().with(tower(65, LAND, null, TWO, List.of(), List.of())));
@@ -205,8 +206,9 @@ class ChecksTest {
     Bolt near = new Bolt("D", new Vec2(76, 25), a.thread(), 13, 16);
     Plate crowded = plateWith(p, List.of(a, near), p.outline(), 5, 2);
     SideLayout layout = lay(base().with(crowded));
-    // Strict: the larger of 2.4 d0 = 21.6 and 3 D = 24.
-    expect(layout, "left.spacing.A-D", Severity.STOP, 22, 24);
+    // Strict: the largest of 3 d0 = 27 (thin sheet), 2.4 d0 = 21.6 and 3 D = 24.
+    expect(layout, "left.spacing.A-D", Severity.STOP, 22, 27);
+    assertThat(finding(layout, "left.spacing.A-D").source()).startsWith("3 d0, EN 1993-1-3");
     expect(layout, "left.socket-bolt.A-D", Severity.NOTE, 22 - 9.6 - 13 / Math.sqrt(3), 0);
   }
 

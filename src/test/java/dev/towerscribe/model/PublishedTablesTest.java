@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.towerscribe.geometry.Vec2;
+import java.util.List;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -48,6 +51,62 @@ class PublishedTablesTest {
     assertThat(thread.holeSource(Fit.FINE)).contains("memory");
   }
 
+  /**
+   * Published, second-hand: EN 1993-1-3:2006 Table 8.4, e2 {@literal >=} 1.5 d0 (e1 1.0 d0), p1 and
+   * p2 {@literal >=} 3 d0.
+   */
+  @Test
+  void edgeRuleOfThinSheet() {
+    assertThat(EdgeRule.EN1993_1_3.word()).isEqualTo("en1993-1-3");
+    assertThat(EdgeRule.EN1993_1_3.edgeMm(8, 9)).isEqualTo(13.5);
+    assertThat(EdgeRule.EN1993_1_3.spacingMm(8, 9)).isEqualTo(27.0);
+    assertThat(EdgeRule.EN1993_1_3.edgeSource(8, 9))
+        .isEqualTo("1.5 d0, EN 1993-1-3:2006 Table 8.4, second-hand");
+  }
+
+  /** A rule for rivets in aircraft sheet never stands there as if it were one for this. */
+  @Test
+  void theRivetRuleSaysWhatItIs() {
+    for (EdgeRule rule : List.of(EdgeRule.TWO_DIAMETER, EdgeRule.STRICT)) {
+      assertThat(rule.edgeSource(8, 9)).contains("2 D", "rivets", "aircraft", "by analogy");
+    }
+    assertThat(EdgeRule.TWO_DIAMETER.spacingSource(8, 9)).contains("3 D", "by analogy");
+  }
+
+  /** For every size that a job can ask for, and for holes drilled far too large. */
+  @Test
+  void strictIsTheStrictestOfAll() {
+    List<EdgeRule> others =
+        Stream.of(EdgeRule.values()).filter(rule -> rule != EdgeRule.STRICT).toList();
+    assertThat(others).hasSize(3);
+    for (Thread thread : Thread.KNOWN) {
+      double bolt = thread.nominalMm();
+      DoubleStream holes =
+          DoubleStream.concat(
+              Stream.of(Fit.values()).mapToDouble(thread::holeMm),
+              DoubleStream.of(bolt, 4 * bolt / 3, 1.4 * bolt, 2 * bolt));
+      holes.forEach(
+          hole -> {
+            double edge = others.stream().mapToDouble(r -> r.edgeMm(bolt, hole)).max().orElse(0);
+            double apart =
+                others.stream().mapToDouble(r -> r.spacingMm(bolt, hole)).max().orElse(0);
+            assertThat(EdgeRule.STRICT.edgeMm(bolt, hole)).isEqualTo(edge);
+            assertThat(EdgeRule.STRICT.spacingMm(bolt, hole)).isEqualTo(apart);
+            assertThat(named(EdgeRule.STRICT.edgeSource(bolt, hole), bolt, hole))
+                .isCloseTo(edge, within(1e-9));
+            assertThat(named(EdgeRule.STRICT.spacingSource(bolt, hole), bolt, hole))
+                .isCloseTo(apart, within(1e-9));
+          });
+    }
+  }
+
+  /** What a reader works out from the words beside a limit: "1.5 d0, ..." or "2 D, ...". */
+  private static double named(String source, double bolt, double hole) {
+    String[] words = source.split("[ ,]+");
+    assertThat(words[1]).isIn("d0", "D");
+    return Double.parseDouble(words[0]) * (words[1].equals("D") ? bolt : hole);
+  }
+
   @Test
   void edgeRules() {
     // Published: EN 1993-1-8:2005 Table 3.3, e >= 1.2 d0, p1 >= 2.2 d0, p2 >= 2.4 d0.
@@ -57,9 +116,11 @@ class PublishedTablesTest {
     assertThat(EdgeRule.TWO_DIAMETER.edgeMm(8, 9)).isEqualTo(16.0);
     assertThat(EdgeRule.TWO_DIAMETER.spacingMm(8, 9)).isEqualTo(24.0);
     assertThat(EdgeRule.STRICT.edgeMm(8, 9)).isEqualTo(16.0);
-    // A hole far larger than its bolt: the other rule governs.
-    assertThat(EdgeRule.STRICT.edgeMm(8, 14)).isCloseTo(16.8, within(1e-12));
-    assertThat(EdgeRule.STRICT.spacingMm(8, 14)).isCloseTo(33.6, within(1e-12));
+    assertThat(EdgeRule.STRICT.spacingMm(8, 9)).isEqualTo(27.0);
+    // A hole far larger than its bolt: thin sheet's rule governs.
+    assertThat(EdgeRule.STRICT.edgeMm(8, 14)).isEqualTo(21.0);
+    assertThat(EdgeRule.STRICT.edgeSource(8, 14)).contains("EN 1993-1-3");
+    assertThat(EdgeRule.STRICT.spacingMm(8, 14)).isEqualTo(42.0);
   }
 
   @ParameterizedTest

@@ -141,7 +141,7 @@ public final class TextPageSamples {
         10.25 + i,
         16,
         "mm",
-        "stricter of EN 1993-1-8:2005 Table 3.3 and 2 D edge / 3 D spacing",
+        "2 D, rivets in aircraft sheet, by analogy: NAVEDTRA 14018 ch. 13",
         "The hole's centre lies too near the final cut; move the plate or keep more metal inside"
             + " the mark.");
   }
