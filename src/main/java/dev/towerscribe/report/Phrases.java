@@ -12,6 +12,9 @@ import java.util.Optional;
 
 /** Words that several reports share. */
 public final class Phrases {
+  /** Stands on every sheet and drawing, in every format: nothing printed outranks these two. */
+  public static final String LAW_FIRST = "Law and vehicle maker first.";
+
   /** What a limit of a caliper table means. */
   public static final String OFF_BY = "may be off by up to";
 

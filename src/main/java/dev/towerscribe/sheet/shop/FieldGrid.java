@@ -127,6 +127,12 @@ record FieldGrid(List<Row> rows) {
     }
   }
 
+  /** Words at the other end of the line that a field's label stands in. */
+  static void besideLabel(Box cell, String words, List<Item> out) {
+    double base = cell.maxY() - PAD_MM - LABEL_CAP_MM;
+    new LayerPen(Layer.FRAME, out).text(cell.maxX() - PAD_MM, base, LABEL_CAP_MM, Align.END, words);
+  }
+
   private static boolean fits(List<String> lines, double cap, double room, double high) {
     double tall = cap + (lines.size() - 1) * PITCH * cap + 0.3 * cap;
     return tall <= high + 1e-9

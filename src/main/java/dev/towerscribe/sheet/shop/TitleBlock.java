@@ -8,6 +8,7 @@ import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.DrawingInfo;
 import dev.towerscribe.model.Projection;
+import dev.towerscribe.report.Phrases;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -76,6 +77,7 @@ record TitleBlock(ShopDrawing drawing, String sheet, String scale, String paper)
   void draw(Box frame, List<Item> out) {
     Box box = box(frame);
     List<List<Box>> cells = grid().draw(box.minX(), box.maxY(), box.width(), out);
+    FieldGrid.besideLabel(cells.get(cells.size() - 3).get(1), Phrases.LAW_FIRST, out);
     Box sign = cells.get(cells.size() - 2).get(3);
     Vec2 at = new Vec2(sign.maxX() - SIGN_WIDE_MM / 2 - 0.6, sign.centre().y());
     sign(drawing.style().projection() == Projection.FIRST, at, new LayerPen(Layer.FRAME, out));

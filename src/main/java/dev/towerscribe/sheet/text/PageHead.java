@@ -8,6 +8,7 @@ import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.model.Print;
 import dev.towerscribe.model.Side;
+import dev.towerscribe.report.Phrases;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -33,8 +34,9 @@ public record PageHead(Print print, JobInfo info, Optional<Side> side, String ti
   private static final double BAR = 4.0;
   private static final double COLUMN_GAP = 6.0;
   private static final String FOOT =
-      "A marking-out aid, not a certification. Local law, the vehicle maker's limits and licensed"
-          + " practice come first.";
+      Phrases.LAW_FIRST
+          + " A marking-out aid, not a certification. In doubt, ask a qualified body or chassis"
+          + " shop.";
 
   @Override
   public double paperWidthMm() {

@@ -16,6 +16,7 @@ import dev.towerscribe.quantity.LengthUnit;
 import dev.towerscribe.quantity.Lengths;
 import dev.towerscribe.quantity.Lengths.Fineness;
 import dev.towerscribe.quantity.Numbers;
+import dev.towerscribe.report.Phrases;
 import dev.towerscribe.sheet.text.JobInfo;
 import java.util.ArrayList;
 import java.util.List;
@@ -187,6 +188,7 @@ public final class RulerPage {
     y = paragraph(left, y, room, refused);
     fitted(left, y - 11, room, 4, READINGS);
     label();
+    notes.text(left, corner.y() + 8.8, 3, Align.START, Phrases.LAW_FIRST);
     info.ifPresent(i -> about(i, left, room));
   }
 

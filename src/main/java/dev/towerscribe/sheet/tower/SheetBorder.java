@@ -14,6 +14,7 @@ import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.Numbers;
+import dev.towerscribe.report.Phrases;
 import dev.towerscribe.sheet.text.JobInfo;
 import dev.towerscribe.sheet.text.NoRoomException;
 import java.util.ArrayList;
@@ -289,6 +290,7 @@ record SheetBorder(
     column(about, new Box(f.minX(), f.minY(), infoRight, top), 3.2, 2.5);
     double workLeft = Math.max(end + 4, lineX.filter(x -> inFoot(f, x)).orElse(0.0) + 3);
     List<String> todo = new ArrayList<>();
+    todo.add(Phrases.LAW_FIRST);
     todo.add("Cross to cross: " + bars.diagonal() + ".");
     todo.addAll(says.todo());
     column(todo, new Box(workLeft, f.minY(), f.maxX(), f.maxY() - 2), 3.5, 2.5);

@@ -94,8 +94,7 @@ record WorksheetHead(
   private Fragment foot() {
     String unit = units == LengthUnit.INCH ? "inches" : units.symbol();
     String words =
-        "Lengths in %s. Certifies nothing: law and vehicle maker come first. Not to scale."
-            .formatted(unit);
+        "%s Lengths in %s. Certifies nothing. Not to scale.".formatted(Phrases.LAW_FIRST, unit);
     return new Fragments.Stack(Fragments.lines(words, FormPieces.WORDS, widthMm(), 0), 0);
   }
 

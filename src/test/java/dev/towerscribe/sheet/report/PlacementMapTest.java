@@ -100,6 +100,11 @@ class PlacementMapTest {
         assertThat(PageRules.texts(page)).allMatch(t -> t.capHeightMm() >= LEAST_LETTERING_MM);
       }
       String words = PageRules.words(pages).replaceAll("\\s+", " ");
+      assertThat(pages)
+          .allSatisfy(
+              page ->
+                  assertThat(PageRules.texts(page))
+                      .anyMatch(t -> t.content().contains("Law and vehicle maker first.")));
       for (Barrier barrier : Barrier.values()) {
         // Broken over lines on the map: the first two words of each tell them apart.
         String[] first = barrier.words().split(" ");
