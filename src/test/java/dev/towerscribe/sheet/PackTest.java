@@ -23,15 +23,15 @@ class PackTest {
     assertThat(stems).doesNotHaveDuplicates();
     assertThat(pages.stream().map(Page::label)).doesNotHaveDuplicates();
     assertThat(pages.stream().map(Page::title)).doesNotHaveDuplicates();
-    assertThat(stems.get(0)).isEqualTo("caution");
-    assertThat(pages.get(1))
+    assertThat(stems.subList(0, 2)).containsExactly("caution", "caution-2");
+    assertThat(pages.get(2))
         .isEqualTo(
             RulerPage.page(
                 layout.job().sides().values().iterator().next().print(),
                 java.util.Optional.of(info)));
     // Both sides, left first, each kind in its place.
     List<String> kinds =
-        stems.subList(2, stems.size()).stream()
+        stems.subList(3, stems.size()).stream()
             .map(s -> s.replaceAll("-[0-9]+$", "").replaceAll("-(notch).*", "-$1"))
             .distinct()
             .toList();

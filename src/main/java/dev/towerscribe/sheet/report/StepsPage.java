@@ -255,8 +255,12 @@ public final class StepsPage {
     page.band("FINISH");
     step(
         "Deburr and round every edge, holes too.",
-        "No nick, notch or burr may stay (FAA AC 43.13-1B, 4-58). Clean out all swarf.");
-    step("Zinc-rich primer on all bare metal (ASTM A780). Paint and seal when the fit is proved.");
+        "No nick, notch or burr may stay (FAA AC 43.13-1B, 4-58, on aluminium: by analogy). Clean"
+            + " out all swarf.");
+    step(
+        "Zinc-rich primer on all bare metal. Paint and seal when the fit is proved.",
+        "By the paint maker's sheet. Where hot-dip galvanising was cut, ASTM A780 says how it is"
+            + " repaired; it covers nothing else.");
   }
 
   private void fit() {
@@ -277,8 +281,8 @@ public final class StepsPage {
                 lengths.size(plate.slot().toMm()),
                 lengths.size(plate.movingClearanceMm())));
     step(
-        "Fit washers and nuts; torque by the vehicle maker's figure.",
-        "Each washer flat on sound metal. Set the adjuster again: %s."
+        "Fit washers and nuts; torque by the plate's maker or an engineer.",
+        "Strut and wheel nuts by the vehicle maker's figures. Each washer flat on sound metal. Set the adjuster again: %s."
             .formatted(lengths.with(layout.job().mount().settingMm())));
     step("Then the other tower, if it is to be done, from its own sheets.");
     step(

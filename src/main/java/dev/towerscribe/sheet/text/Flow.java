@@ -67,7 +67,8 @@ public final class Flow {
     }
   }
 
-  private record Band(int columns, double columnWidthMm, double gutterMm, List<Entry> entries) {}
+  private record Band(
+      int columns, double columnWidthMm, double gutterMm, boolean onNewPage, List<Entry> entries) {}
 
   private final double leftMm;
   private final double topMm;
@@ -98,7 +99,18 @@ public final class Flow {
    * @param gutterMm empty space between two
    */
   public void columns(int count, double columnWidthMm, double gutterMm) {
-    bands.add(new Band(count, columnWidthMm, gutterMm, new ArrayList<>()));
+    bands.add(new Band(count, columnWidthMm, gutterMm, false, new ArrayList<>()));
+  }
+
+  /**
+   * Starts columns at the top of a page.
+   *
+   * @param count how many
+   * @param columnWidthMm width of each
+   * @param gutterMm empty space between two
+   */
+  void columnsOnNewPage(int count, double columnWidthMm, double gutterMm) {
+    bands.add(new Band(count, columnWidthMm, gutterMm, true, new ArrayList<>()));
   }
 
   /**
@@ -138,7 +150,11 @@ public final class Flow {
     int next = 0;
     int size = band.entries().size();
     if (!fresh() && size > 0) {
-      y -= BAND_GAP_MM;
+      if (band.onNewPage()) {
+        newPage();
+      } else {
+        y -= BAND_GAP_MM;
+      }
     }
     while (next < size) {
       List<Integer> ends = fill(band, next, y - bottomMm);

@@ -93,6 +93,18 @@ public final class TextPage {
   }
 
   /**
+   * Goes on at the top of the next page in so many columns of equal height.
+   *
+   * @param count how many
+   * @return this page
+   */
+  public TextPage columnsOnNewPage(int count) {
+    columnMm = (head.widthMm() - GUTTER * (count - 1)) / count;
+    flow.columnsOnNewPage(count, columnMm, GUTTER);
+    return this;
+  }
+
+  /**
    * A heading on a pale band, kept with what follows.
    *
    * @param words the heading
