@@ -9,7 +9,8 @@ import java.util.Optional;
 
 /**
  * What is aimed at, nothing left open: what the job does not say follows from what the car is for.
- * The figures by use are common practice, no source.
+ * The caster windows by use are common practice, no source; the camber aims and their limit are our
+ * own choice.
  *
  * @param casterFrom least caster wanted
  * @param casterTo most caster wanted, if there is a most
@@ -36,6 +37,7 @@ public record AlignmentTargets(
   /** A figure at its limit passes: rounding of an angle, degrees. */
   public static final double PASS_DEG = 1e-9;
 
+  /** Our own choice, no source. */
   private static final Angle LIMIT = Angle.ofDegrees(-3.2);
 
   /**
@@ -63,15 +65,13 @@ public record AlignmentTargets(
         casterGiven ? aims.casterTo() : to,
         camberAim,
         aims.camberLimit().orElse(usual),
-        source(aims, "caster", casterGiven),
-        source(aims, "camber", aims.camber().isPresent()),
-        source(aims, "camber_limit", aims.camberLimit().isPresent()));
+        source(aims, "caster", casterGiven, Sources.PRACTICE),
+        source(aims, "camber", aims.camber().isPresent(), Sources.OWN_CHOICE),
+        source(aims, "camber_limit", aims.camberLimit().isPresent(), Sources.OWN_CHOICE));
   }
 
-  private static String source(Aims aims, String key, boolean given) {
-    return given
-        ? "job: aims." + key
-        : "by use %s; %s".formatted(aims.use().word(), Sources.PRACTICE);
+  private static String source(Aims aims, String key, boolean given, String byUse) {
+    return given ? "job: aims." + key : "by use %s; %s".formatted(aims.use().word(), byUse);
   }
 
   /**

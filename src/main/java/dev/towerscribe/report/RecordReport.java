@@ -253,7 +253,8 @@ public final class RecordReport {
     List<String> all = new ArrayList<>();
     bySide.forEach((side, say) -> all.add(side + ": " + say));
     all.add(
-        "Check the torque of every fastener that was undone, to the vehicle maker's figures, and"
+        "Check the torque of every fastener that was undone: strut and wheel nuts to the vehicle"
+            + " maker's figures, plate bolts to those of the plate's maker or an engineer; and"
             + " again after the first short drive (common practice, no source).");
     all.add(
         "Alignment is for a bay, structure for a licensed shop: the maker's limits, local law and"

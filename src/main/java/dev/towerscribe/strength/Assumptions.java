@@ -43,8 +43,9 @@ final class Assumptions {
             .formatted(input.propertyClass().word(), BoltStrength.SOURCE));
     missing(bolts, all);
     all.add(
-        ("Preload and torque: %s, friction %s in thread and under a hexagon head. The vehicle"
-                + " maker's torque wins.")
+        ("Preload and torque: %s, friction %s in thread and under a hexagon head. A"
+                + " torque from the plate's maker or an engineer wins; the vehicle maker's is for"
+                + " strut and wheel nuts.")
             .formatted(Tightening.SOURCE, Numbers.plain(input.friction(), 2)));
     pressure(layout, input.seat(), all);
     return List.copyOf(all);

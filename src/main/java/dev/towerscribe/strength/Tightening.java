@@ -7,8 +7,9 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * How hard a bolt clamps when tightened to nine tenths of its yield, and the torque that does it.
- * The vehicle maker's figure wins.
+ * How hard a bolt clamps when tightened to nine tenths of its yield, and the torque that does it. A
+ * figure of the plate's maker or of an engineer wins; the vehicle maker's are for strut and wheel
+ * nuts.
  *
  * @param propertyClass its class
  * @param friction friction taken both in the thread and under the head

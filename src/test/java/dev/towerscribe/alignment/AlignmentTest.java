@@ -268,7 +268,7 @@ class AlignmentTest {
 
   @ParameterizedTest
   @CsvSource({
-    // Frozen: common practice, no source.
+    // Frozen: caster by common practice, camber by our own choice, no source for either.
     "ROAD, 4.0, , -1.8",
     "ROAD_AND_TRACK, 5.5, 6.0, -2.4",
     "TRACK, 5.5, , -2.75",
@@ -280,6 +280,9 @@ class AlignmentTest {
         .satisfies(t -> assertThat(t == null).isEqualTo(to == null));
     assertThat(goals.camber().degrees()).isCloseTo(camber, within(DEG));
     assertThat(goals.camberLimit().degrees()).isCloseTo(-3.2, within(DEG));
+    assertThat(goals.casterSource()).endsWith("common practice, no source");
+    assertThat(goals.camberSource()).endsWith("our own choice, no source");
+    assertThat(goals.limitSource()).endsWith("our own choice, no source");
     AlignmentTargets own =
         AlignmentTargets.of(
             new Aims(

@@ -8,6 +8,10 @@ import java.nio.charset.StandardCharsets;
 /**
  * Writes a flat part as a solid: a STEP file by ISO 10303-21 with the schema of application
  * protocol 214, one boundary representation in mm, the same bytes for the same part and name.
+ *
+ * <p>ISO 10303-214 is withdrawn; ISO 10303-242 took its place. The file keeps the older schema's
+ * name: of a part without tolerances both hold the same entities, readers old and new know the old
+ * name, and its exact spelling was compared with what a CAD kernel writes.
  */
 public final class StepWriter {
   /** Stands for an unknown time: a value of the form that the standard asks for, and no news. */
