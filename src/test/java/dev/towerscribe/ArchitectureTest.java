@@ -44,7 +44,7 @@ class ArchitectureTest {
     MAY_IMPORT.put("layout", base);
     MAY_IMPORT.put("alignment", base);
     MAY_IMPORT.put("layout.quick", plus(base, "layout"));
-    MAY_IMPORT.put("placement", plus(base, "layout", "layout.quick", "alignment"));
+    MAY_IMPORT.put("placement", plus(base, "layout", "layout.quick", "alignment", "strength"));
     MAY_IMPORT.put("part", plus(base, "layout"));
     MAY_IMPORT.put("survey", plus(base, "adjust"));
     MAY_IMPORT.put("drilled", plus(base, "adjust", "layout", "alignment"));

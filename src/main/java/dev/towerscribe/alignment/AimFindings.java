@@ -41,9 +41,16 @@ final class AimFindings {
         missed
             .map(
                 end ->
-                    figure.compareTo(end) < 0
-                        ? " More rotation, more rearward offset or a farther setting gives more."
-                        : " Less rotation, less rearward offset or another setting gives less.")
+                    " "
+                        + (figure.compareTo(end) < 0
+                            ? findings.advise(
+                                "More rotation, more rearward offset or a farther setting gives"
+                                    + " more.",
+                                "A farther setting gives more.")
+                            : findings.advise(
+                                "Less rotation, less rearward offset or another setting gives"
+                                    + " less.",
+                                "Another setting gives less.")))
             .orElse("");
     findings.add(
         "aim-caster",
@@ -90,9 +97,12 @@ final class AimFindings {
     String advice =
         met
             ? ""
-            : nearest.compareTo(wanted) > 0
-                ? " More inboard offset or less rotation makes it more negative."
-                : " Less inboard offset or more rotation makes it less negative.";
+            : " "
+                + findings.advise(
+                    nearest.compareTo(wanted) > 0
+                        ? "More inboard offset or less rotation makes it more negative."
+                        : "Less inboard offset or more rotation makes it less negative.",
+                    "Another setting changes it.");
     findings.add(
         "aim-camber",
         met ? Severity.NOTE : Severity.CAUTION,
@@ -157,13 +167,14 @@ final class AimFindings {
   private static void cross(String figure, String effect, Angle leftMinusRight, Findings findings) {
     double degrees = Math.abs(leftMinusRight.degrees());
     boolean much = degrees > AlignmentTargets.CROSS_DEG + AlignmentTargets.PASS_DEG;
+    boolean tooMuch = degrees > AlignmentTargets.CROSS_STOP_DEG + AlignmentTargets.PASS_DEG;
     findings.add(
         "cross-" + figure,
-        much ? Severity.CAUTION : Severity.NOTE,
+        tooMuch ? Severity.STOP : much ? Severity.CAUTION : Severity.NOTE,
         new About(
             figure + ", left against right",
             degrees,
-            AlignmentTargets.CROSS_DEG,
+            tooMuch ? AlignmentTargets.CROSS_STOP_DEG : AlignmentTargets.CROSS_DEG,
             "deg",
             Sources.PRACTICE),
         "Left minus right: %s.%s"

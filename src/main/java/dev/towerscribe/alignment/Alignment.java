@@ -1,6 +1,7 @@
 package dev.towerscribe.alignment;
 
 import dev.towerscribe.finding.Findings;
+import dev.towerscribe.finding.Stage;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.model.MeasuredAxis;
@@ -27,20 +28,31 @@ public final class Alignment {
    * @return its alignment; without sides if none gives strut points or a measured axis
    */
   public static JobAlignment of(Job job) {
+    return of(job, Stage.PLANNED);
+  }
+
+  /**
+   * Every side of a job, and one against the other.
+   *
+   * @param job the job
+   * @param stage how far the work has come: what findings advise
+   * @return its alignment; without sides if none gives strut points or a measured axis
+   */
+  public static JobAlignment of(Job job, Stage stage) {
     Map<Side, SideAlignment> sides = new EnumMap<>(Side.class);
     for (SideJob side : job.sides().values()) {
-      of(side).ifPresent(a -> sides.put(side.side(), a));
+      of(side, stage).ifPresent(a -> sides.put(side.side(), a));
     }
     Optional<JobAlignment.Cross> before = cross(sides, SideAlignment::before);
     Optional<JobAlignment.Cross> at = cross(sides, SideAlignment::at);
-    Findings findings = findings("both");
+    Findings findings = findings("both", stage);
     at.ifPresent(c -> AimFindings.cross(c, findings));
     return new JobAlignment(sides, before, at, findings.inOrder());
   }
 
   /** No sentence of an alignment holds a length, so that their unit does not matter. */
-  private static Findings findings(String owner) {
-    return new Findings(owner, Lengths.in(LengthUnit.MM));
+  private static Findings findings(String owner, Stage stage) {
+    return new Findings(owner, Lengths.in(LengthUnit.MM), stage);
   }
 
   private static Optional<JobAlignment.Cross> cross(
@@ -66,14 +78,18 @@ public final class Alignment {
    * @return its alignment, or nothing if the job gives neither
    */
   public static Optional<SideAlignment> of(SideJob job) {
-    if (job.strut().isPresent()) {
-      return Optional.of(fromPoints(job, job.strut().get()));
-    }
-    return job.axis().map(axis -> fromAxis(job, axis));
+    return of(job, Stage.PLANNED);
   }
 
-  private static SideAlignment fromAxis(SideJob job, MeasuredAxis axis) {
-    Findings findings = findings(job.side().word());
+  private static Optional<SideAlignment> of(SideJob job, Stage stage) {
+    Findings findings = findings(job.side().word(), stage);
+    if (job.strut().isPresent()) {
+      return Optional.of(fromPoints(job, job.strut().get(), findings));
+    }
+    return job.axis().map(axis -> fromAxis(job, axis, findings));
+  }
+
+  private static SideAlignment fromAxis(SideJob job, MeasuredAxis axis, Findings findings) {
     new ReachFindings(job, findings).estimate();
     List<SideAlignment.AtSetting> settings =
         settings(job, s -> Optional.of(Reading.of(AxisEstimate.at(axis, job, job.bearing(s)))));
@@ -82,12 +98,12 @@ public final class Alignment {
     SideAlignment bare =
         new SideAlignment(
             job, true, Optional.of(before), Optional.of(at), settings, Optional.empty(), List.of());
+    ChangeFindings.caster(before, at, findings);
     AimFindings.add(bare, findings);
     return bare.with(findings.inOrder());
   }
 
-  private static SideAlignment fromPoints(SideJob job, StrutPoints strut) {
-    Findings findings = findings(job.side().word());
+  private static SideAlignment fromPoints(SideJob job, StrutPoints strut, Findings findings) {
     ReachFindings reach = new ReachFindings(job, findings);
     Optional<Reading> none = Optional.empty();
     if (reach.pointFaults()) {
@@ -101,6 +117,11 @@ public final class Alignment {
     List<SideAlignment.AtSetting> settings =
         settings(job, s -> reach.atSetting(s, () -> bay.at(job.bearing(s))).map(Reading::of));
     at.ifPresent(set -> reach.overLimits(bay, set));
+    if (before.isPresent() && at.isPresent()) {
+      ChangeFindings.caster(Reading.of(before.get()), Reading.of(at.get()), findings);
+      Optional<DamperTravel> left = DamperTravel.of(bay, before.get(), at.get());
+      ChangeFindings.droop(strut.limits(), left, findings);
+    }
     StrutFigures figures =
         new StrutFigures(
             before.map(p -> Curves.of(bay, p)),

@@ -34,6 +34,9 @@ public record AlignmentTargets(
   /** Greater differences of both sides pull a car to one. Common practice, no source. */
   public static final double CROSS_DEG = 0.5;
 
+  /** No car is set up so on purpose: one side was measured wrong. Common practice, no source. */
+  public static final double CROSS_STOP_DEG = 1.5;
+
   /** A figure at its limit passes: rounding of an angle, degrees. */
   public static final double PASS_DEG = 1e-9;
 

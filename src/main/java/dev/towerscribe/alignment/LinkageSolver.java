@@ -304,6 +304,11 @@ final class LinkageSolver {
     return -Math.asin(Math.max(-1.0, Math.min(1.0, z)));
   }
 
+  /** Length of the damper, which lies along the upright's first axis. */
+  double damperMm() {
+    return root - linkage.strutLower().x();
+  }
+
   /** Tangent of the wheel's toe, positive for toe-in. */
   double toeSlope() {
     Vec3 spin = linkage.spin();

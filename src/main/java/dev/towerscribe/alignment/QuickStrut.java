@@ -187,6 +187,15 @@ public final class QuickStrut {
   }
 
   /**
+   * Length of the damper between its lower point and the top pivot.
+   *
+   * @return mm
+   */
+  public double damperMm() {
+    return link.damperMm();
+  }
+
+  /**
    * Peak bump steer: the largest change of toe over the travel with the tie rod as it was set.
    *
    * @return radians, not negative; infinite where the linkage does not reach travel that it reaches

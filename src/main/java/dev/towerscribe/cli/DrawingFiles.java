@@ -1,7 +1,6 @@
 package dev.towerscribe.cli;
 
 import dev.towerscribe.drawing.Page;
-import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.layout.SideLayout;
 import dev.towerscribe.model.DrawingInfo;
 import dev.towerscribe.model.Load;
@@ -16,10 +15,8 @@ import dev.towerscribe.sheet.shop.TowerSheets;
 import dev.towerscribe.sheet.text.JobInfo;
 import dev.towerscribe.store.MadeFile;
 import dev.towerscribe.store.MadeFiles;
-import dev.towerscribe.strength.Loads;
 import dev.towerscribe.strength.Strength;
 import dev.towerscribe.strength.StrengthInput;
-import dev.towerscribe.strength.StrutLine;
 import dev.towerscribe.writer.dxf.DxfVersion;
 import dev.towerscribe.writer.step.PartName;
 import java.util.ArrayList;
@@ -103,21 +100,9 @@ final class DrawingFiles {
 
   /** The advisory strength page of each tower. */
   void strength(Iterable<SideLayout> towers, Load load) {
-    Loads loads =
-        new Loads(load.springNPerMm(), load.bumpMm(), load.staticN(), load.factor().value());
     List<Page> pages = new ArrayList<>();
     for (SideLayout tower : towers) {
-      Optional<Vec3> line = StrutLine.of(tower.job());
-      StrengthInput input =
-          new StrengthInput(
-              loads,
-              line.orElseGet(() -> tower.job().tower().lean().normal(tower.side())),
-              line.isPresent()
-                  ? "the measured points of the strut"
-                  : "the tower's normal, as the job has no strut points",
-              tower.job().seating().seat(),
-              load.boltClass().value(),
-              load.friction().value());
+      StrengthInput input = StrengthInput.of(tower.job(), load);
       pages.addAll(StrengthPage.pages(Strength.of(tower, input), tower.job().print(), job));
     }
     pdf("strength", pages);

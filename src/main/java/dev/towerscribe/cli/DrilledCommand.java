@@ -8,6 +8,7 @@ import dev.towerscribe.drilled.DrilledSide;
 import dev.towerscribe.drilled.Readings;
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.finding.JobRejected;
+import dev.towerscribe.finding.Stage;
 import dev.towerscribe.job.ReadingsReader;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.model.Paper;
@@ -58,7 +59,10 @@ final class DrilledCommand implements Command {
     }
     LoadedJob loaded = given.jobAlone();
     Drilled drilled =
-        Drilled.of(loaded.layout(), readings(given, loaded), job -> Layouts.of(job).layout());
+        Drilled.of(
+            loaded.layout(),
+            readings(given, loaded),
+            job -> Layouts.of(job, Stage.DRILLED).layout());
     Accepted accepted =
         Accepted.of(given.accepted(), drilled.stops(), "these readings", given.notes());
     Map<Side, DrilledAngles> angles = angles(drilled);

@@ -73,7 +73,7 @@ final class PlaceCommand implements Command {
     if (write.isPresent()) {
       Offer offer = chosen(found.offers(), given.text(OFFER).orElse(FIRST));
       String text = placed(write.get().before(), job, offer.mount());
-      prove(text, write.get().path(), job, offer);
+      prove(text, write.get().path(), job, offer, found.standing());
       map(given, loaded, found);
       write.get().file().write(MadeFile.text(text), given.force());
     } else {
@@ -130,7 +130,8 @@ final class PlaceCommand implements Command {
       case PLATE -> "take a plate with another outline, or look at the opening and wall again";
       case BOLTS -> "measure more sound metal, keep more inside the mark or take another plate";
       case BRACKET -> "take a smaller socket, or look at the bracket's outline and least width";
-      case LINKAGE -> "look at strut.camber, aims.camber_limit and the strut's points again";
+      case LINKAGE ->
+          "look at strut.camber, strut.droop, aims.camber_limit and the strut's points again";
     };
   }
 
@@ -183,10 +184,13 @@ final class PlaceCommand implements Command {
   }
 
   /** Read back as it will be read from its new place, it must be this job with that mount. */
-  private static void prove(String text, Path target, Job job, Offer offer) throws Refusal {
+  private static void prove(String text, Path target, Job job, Offer offer, List<Finding> standing)
+      throws Refusal {
     try {
       Job again = LoadedJob.parse(text, target);
-      if (again.equals(job.with(offer.mount())) && Layouts.of(again).layout().stops().isEmpty()) {
+      if (again.equals(job.with(offer.mount()))
+          && Layouts.of(again).layout().stops().stream()
+              .noneMatch(f -> Placements.judgesPlace(f, standing))) {
         return;
       }
     } catch (JobRejected e) {

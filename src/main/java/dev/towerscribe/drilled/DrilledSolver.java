@@ -7,7 +7,6 @@ import dev.towerscribe.drilled.DrilledSide.EdgeMetal;
 import dev.towerscribe.drilled.DrilledSide.Hole;
 import dev.towerscribe.drilled.DrilledSide.SpanFound;
 import dev.towerscribe.drilled.HoleNetwork.Found;
-import dev.towerscribe.finding.About;
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.finding.Findings;
 import dev.towerscribe.finding.JobRejected;
@@ -36,7 +35,11 @@ import java.util.stream.IntStream;
 /** Puts one drilled tower together: network, fit, mount, edges, and what is to be said of them. */
 final class DrilledSolver {
   /** A check of the plate's own holes, which no drilling of the tower changes. */
-  private static final String OF_PLATE = "edge-plate";
+  /** Checks of the plate alone, which drilling does not change. */
+  private static final Set<String> OF_PLATE = Set.of("edge-plate", "bolt-count");
+
+  /** The bearing among the bolts, which says nothing while one of them is not found. */
+  private static final String BEARING = "bearing-hull";
 
   /** Checks of the plan about holes: these are made of the drilled ones instead. */
   private static final Set<String> OF_HOLES =
@@ -44,11 +47,13 @@ final class DrilledSolver {
           "edge-cut",
           "edge-land",
           "edge-landmark",
-          OF_PLATE,
+          "edge-plate",
+          "bolt-count",
           "seat-land",
           "seat-cut",
           "keep-out",
           "spacing",
+          BEARING,
           "fatigue");
 
   private final JobLayout job;
@@ -198,24 +203,22 @@ final class DrilledSolver {
    */
   private void again(Mount mount, Findings findings) throws JobRejected {
     List<PlacedHole> drilled = network.holes().stream().map(Found::asDrilled).toList();
+    boolean all = drilled.size() == planned.holes().size();
     Layout.holeChecks(planned, drilled, mount, job.job().units()).stream()
-        .filter(f -> f.severity() != Severity.NOTE && !check(f).equals(OF_PLATE))
-        .filter(f -> worse(f) || OF_HOLES.contains(check(f)) && f.isStop())
+        .filter(f -> f.severity() != Severity.NOTE && !OF_PLATE.contains(f.check()))
+        .filter(f -> all || !f.check().equals(BEARING))
+        .filter(f -> worse(f) || OF_HOLES.contains(f.check()) && f.isStop())
         .forEach(f -> again(f, findings));
     SideLayout moved = layouter.of(job.job().with(mount)).sides().get(planned.side());
     moved.findings().stream()
-        .filter(f -> !OF_HOLES.contains(check(f)))
+        .filter(f -> !OF_HOLES.contains(f.check()))
         .filter(f -> f.id().startsWith(planned.side().word() + "."))
         .filter(this::worse)
         .forEach(f -> again(f, findings));
   }
 
   private static void again(Finding f, Findings findings) {
-    findings.add(
-        "drilled-" + f.id().substring(f.id().indexOf('.') + 1),
-        f.severity(),
-        new About(f.where(), f.figure(), f.limit(), f.unit(), f.source()),
-        "As drilled: " + f.say());
+    findings.take("drilled-" + f.id().substring(f.id().indexOf('.') + 1), f.fixed(), "As drilled: ");
   }
 
   /** Whether a finding weighs more than in the plan. */
@@ -227,10 +230,5 @@ final class DrilledSolver {
             .orElse(Severity.NOTE)
             .compareTo(f.severity())
         > 0;
-  }
-
-  private static String check(Finding f) {
-    String[] parts = f.id().split("\\.");
-    return parts.length > 1 ? parts[1] : "";
   }
 }

@@ -177,10 +177,11 @@ final class HoleFitChecks {
         "drilled-edge-read." + Findings.slug(edge.hole()),
         fails ? Severity.STOP : close ? Severity.CAUTION : Severity.NOTE,
         About.mm(
-            "hole " + edge.hole() + ", edge as cut",
-            metal,
-            edge.limitMm(),
-            edge.source() + ", less the hole's radius"),
+                "hole " + edge.hole() + ", edge as cut",
+                metal,
+                edge.limitMm(),
+                edge.source() + ", less the hole's radius")
+            .impossibleAt(0),
         "%s of metal from the edge of hole %s to the edge as cut; %s %s%s"
             .formatted(
                 lengths.with(metal),

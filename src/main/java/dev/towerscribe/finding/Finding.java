@@ -85,6 +85,32 @@ public record Finding(
         id, severity, where, figure, limit, unit, source, say, acceptable, spot.map(Spot::fixed));
   }
 
+  /** The same under another id and in other words. */
+  Finding as(String otherId, String otherWords) {
+    return new Finding(
+        otherId, severity, where, figure, limit, unit, source, otherWords, acceptable, spot);
+  }
+
+  /**
+   * Whether it is about one side.
+   *
+   * @param side "left", "right" or "both"
+   * @return true if its id begins with that word
+   */
+  public boolean isOf(String side) {
+    return id.startsWith(side + ".");
+  }
+
+  /**
+   * Which check it comes from: the part of its id after the side.
+   *
+   * @return for instance "edge-cut" of "left.edge-cut.B"
+   */
+  public String check() {
+    String[] parts = id.split("\\.");
+    return parts.length > 1 ? parts[1] : "";
+  }
+
   /**
    * Whether figure and limit say anything: a finding in words alone has neither unit nor limit.
    *

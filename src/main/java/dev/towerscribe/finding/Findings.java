@@ -18,6 +18,7 @@ public final class Findings {
 
   private final String owner;
   private final Lengths lengths;
+  private final Stage stage;
   private final List<Finding> list = new ArrayList<>();
   private final Set<String> ids = new HashSet<>();
 
@@ -28,8 +29,31 @@ public final class Findings {
    * @param lengths how lengths read in the sentences
    */
   public Findings(String owner, Lengths lengths) {
+    this(owner, lengths, Stage.PLANNED);
+  }
+
+  /**
+   * An empty collection for work that has come some way.
+   *
+   * @param owner first part of each id: "left", "right" or "both"
+   * @param lengths how lengths read in the sentences
+   * @param stage how far the work has come
+   */
+  public Findings(String owner, Lengths lengths, Stage stage) {
     this.owner = owner;
     this.lengths = lengths;
+    this.stage = stage;
+  }
+
+  /**
+   * What to do about a finding: what helps before a hole is drilled is no help after it.
+   *
+   * @param planned advice while the plate can still go elsewhere
+   * @param drilled advice once the holes are drilled
+   * @return the one for the stage of the work
+   */
+  public String advise(String planned, String drilled) {
+    return stage == Stage.PLANNED ? planned : drilled;
   }
 
   /**
@@ -63,14 +87,10 @@ public final class Findings {
    * @param say one plain sentence: what is so, and what to do
    */
   public void add(String side, String check, Severity severity, About about, String say) {
-    String id = side + "." + check;
-    for (int again = 2; !ids.add(id); again++) {
-      id = side + "." + check + "-" + again;
-    }
     boolean impossible = about.isImpossible();
     list.add(
         new Finding(
-            id,
+            unused(side + "." + check),
             impossible ? Severity.STOP : severity,
             about.where(),
             about.figure(),
@@ -110,6 +130,25 @@ public final class Findings {
     boolean fails = !passes(about.limit(), about.figure());
     String need = "at most " + lengths.with(about.limit());
     judge(check, about, failing, fails, meaning, need, advice);
+  }
+
+  /**
+   * Takes a finding over from another calculation under another id, all else as it is.
+   *
+   * @param check the rest of its id here
+   * @param finding the finding
+   * @param before said before its own sentence, with a space at its end
+   */
+  public void take(String check, Finding finding, String before) {
+    list.add(finding.as(unused(owner + "." + check), before + finding.say()));
+  }
+
+  private String unused(String id) {
+    String unused = id;
+    for (int again = 2; !ids.add(unused); again++) {
+      unused = id + "-" + again;
+    }
+    return unused;
   }
 
   private void judge(

@@ -56,7 +56,7 @@ final class StrutReader {
                     ride.get(),
                     plusMinus.get(),
                     knuckle,
-                    new StrutPoints.Limits(bump.get(), droop.get(), steer.get())))
+                    new StrutPoints.Limits(bump.get(), droop.get(), steer.get(), t.has("droop"))))
         .map(asOnTheLeft -> side == Side.LEFT ? asOnTheLeft : asOnTheLeft.mirrored());
   }
 

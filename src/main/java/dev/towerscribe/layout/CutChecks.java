@@ -74,7 +74,8 @@ final class CutChecks {
       findings.add(
           "cut-shape",
           Severity.STOP,
-          new About("final and rough cut", cuts.finalCut().isEmpty() ? 0 : 1, 2, "", source),
+          new About("final and rough cut", cuts.finalCut().isEmpty() ? 0 : 1, 2, "", source)
+              .impossibleAt(1),
           "Nothing is left inside the mark for both cuts: less keep, rough or corner, or measure"
               + " the mark again.");
       return;
@@ -83,7 +84,7 @@ final class CutChecks {
       findings.add(
           "cut-shape",
           Severity.STOP,
-          new About("final cut", cuts.pieces(), 1, "", source),
+          new About("final cut", cuts.pieces(), 1, "", source).impossibleAt(cuts.pieces()),
           "The cut falls into separate pieces: the mark is too narrow somewhere for the keep and"
               + " corner asked for. Measure it again.");
       return;
@@ -122,11 +123,15 @@ final class CutChecks {
                 Margins.aroundSweep(sweep, finished, clearance),
                 clearance,
                 "job: plate.moving clearance")
+            .impossibleBelow(0)
             .at(() -> touching(layout, sweeps, finished, findings.lengths())),
         Severity.STOP,
         "between what moves with the bearing and the finished opening, over the whole slot"
             + (atRest ? "" : ", travel and steer"),
-        "The strut rod would touch; shift the plate, keep less, or shorten the slot");
+        "The strut rod would touch; "
+            + findings.advise(
+                "shift the plate, keep less, or shorten the slot",
+                "bar that end of the slot, or ask a body shop what more can be cut"));
     if (!sweep.leanKnown()) {
       findings.add(
           "sweep-lean",

@@ -4,21 +4,18 @@ import dev.towerscribe.finding.About;
 import dev.towerscribe.finding.Findings;
 import dev.towerscribe.finding.Findings.Candidate;
 import dev.towerscribe.finding.Severity;
-import dev.towerscribe.finding.Spot;
-import dev.towerscribe.finding.Spot.Mover;
 import dev.towerscribe.geometry.Region;
-import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.layout.HoleMargin.Kind;
 import dev.towerscribe.model.EdgeRule;
 import dev.towerscribe.model.Tower;
-import dev.towerscribe.quantity.Lengths;
-import dev.towerscribe.quantity.Lengths.Fineness;
-import java.util.ArrayList;
 import java.util.List;
 
 /** Holes, and the washers and nuts on them: metal around each, and what must not be under it. */
 final class HoleChecks {
   private static final String MOVE = "Turn or shift the plate, or use a smaller cut";
+
+  private static final String WELD =
+      "have a body shop weld the hole up and drill it anew, or ask an engineer";
 
   private final SideLayout layout;
   private final Tower tower;
@@ -43,7 +40,7 @@ final class HoleChecks {
     for (int i = 0; i < layout.holes().size(); i++) {
       checks.hole(i);
     }
-    spacing(layout, findings);
+    PatternChecks.run(layout, findings);
     findings.add(
         "fatigue",
         Severity.NOTE,
@@ -55,16 +52,6 @@ final class HoleChecks {
   private void hole(int i) {
     PlacedHole hole = layout.holes().get(i);
     List.of(Kind.EDGE_CUT, Kind.EDGE_FACE, Kind.EDGE_LANDMARK).forEach(kind -> judge(i, kind));
-    findings.atLeast(
-        "edge-plate." + hole.name(),
-        About.mm(
-            "bolt " + hole.name() + ", edge of the plate",
-            layout.plateOutline().depth(hole.at()),
-            rule.edgeMm(hole.bolt().thread().nominalMm(), hole.diameterMm()),
-            edgeSource(hole)),
-        Severity.CAUTION,
-        "from hole centre to the plate's own edge",
-        "Ask the plate's maker whether that is meant");
     judge(i, Kind.SEAT_FACE);
     if (tower.boltingFace().isEmpty()) {
       double seat = hole.bolt().seatRadiusMm();
@@ -100,34 +87,41 @@ final class HoleChecks {
   private Candidate inWords(HoleMargin m, PlacedHole hole) {
     String seat = seatSource(hole);
     String edge = edgeSource(hole);
+    String move = findings.advise(MOVE, "Metal cannot be put back: " + WELD);
     return switch (m.kind()) {
       case EDGE_CUT ->
           candidate(
-              m, "edge-cut", "final cut", edge, "from hole centre to the finished opening", MOVE);
+              m, "edge-cut", "final cut", edge, "from hole centre to the finished opening", move);
       case EDGE_FACE -> {
         String meaning = "from hole centre to the edge of the bolting face";
-        yield candidate(m, "edge-land", "bolting face edge", edge, meaning, MOVE);
+        yield candidate(m, "edge-land", "bolting face edge", edge, meaning, move);
       }
       case EDGE_LANDMARK -> {
         String name = tower.landmarks().get(m.thing()).name();
         String meaning = "from hole centre to the edge of " + name;
-        String advice = "An existing hole is an edge too. " + MOVE;
+        String advice = "An existing hole is an edge too. " + move;
         yield candidate(m, "edge-landmark", name, edge, meaning, advice);
       }
       case SEAT_FACE -> {
         String meaning = "from hole centre to the edge of the bolting face, for the washer or nut";
-        String advice = "The washer would hang over; turn or shift the plate";
+        String advice =
+            "The washer would hang over; "
+                + findings.advise(
+                    "turn or shift the plate", "bridge it by a backing plate, or " + WELD);
         yield candidate(m, "seat-land", "washer, bolting face", seat, meaning, advice);
       }
       case SEAT_CUT -> {
         String meaning = "from hole centre to the finished opening, for the washer or nut";
-        String advice = "The washer would hang over the opening";
+        String advice =
+            "The washer would hang over the opening"
+                + findings.advise("", "; bridge it by a backing plate, or " + WELD);
         yield candidate(m, "seat-cut", "washer and final cut", seat, meaning, advice);
       }
       case KEEP_OUT -> {
         String name = tower.keepOuts().get(m.thing()).name();
         String meaning = "between the washer or nut and " + name;
-        String advice = "Nothing may be placed there; turn or shift the plate";
+        String advice =
+            "Nothing may be placed there; " + findings.advise("turn or shift the plate", WELD);
         yield candidate(m, "keep-out", name, "job: tower.keepout margin", meaning, advice);
       }
     };
@@ -142,7 +136,8 @@ final class HoleChecks {
     About about =
         About.mm(where, figure, m.limitMm(), source)
             .at(() -> Spots.of(m, hole, findings.lengths()));
-    return new Candidate(id, about, meaning, advice);
+    return new Candidate(
+        id, m.isEdge() ? about.impossibleAt(hole.diameterMm() / 2) : about, meaning, advice);
   }
 
   private String suffix(HoleMargin m) {
@@ -151,40 +146,5 @@ final class HoleChecks {
       case KEEP_OUT -> "." + keepOuts.get(m.thing());
       default -> "";
     };
-  }
-
-  /** Distances between holes, which no placement changes. */
-  static void spacing(SideLayout layout, Findings findings) {
-    EdgeRule rule = layout.job().holes().edgeRule();
-    List<PlacedHole> holes = layout.holes();
-    List<Candidate> candidates = new ArrayList<>();
-    for (int i = 0; i < holes.size(); i++) {
-      for (PlacedHole b : holes.subList(i + 1, holes.size())) {
-        PlacedHole a = holes.get(i);
-        double bolt = Math.max(a.bolt().thread().nominalMm(), b.bolt().thread().nominalMm());
-        double wide = Math.max(a.diameterMm(), b.diameterMm());
-        double limit = rule.spacingMm(bolt, wide);
-        candidates.add(
-            new Candidate(
-                "spacing." + a.name() + "-" + b.name(),
-                About.mm(
-                        "bolts " + a.name() + " and " + b.name(),
-                        a.at().distanceTo(b.at()),
-                        limit,
-                        rule.spacingSource(bolt, wide))
-                    .at(() -> apart(b, a, limit, findings.lengths())),
-                "between hole centres",
-                "The plate's holes are too close for this sheet"));
-      }
-    }
-    findings.eachFailingOrTightest(candidates, Severity.STOP);
-  }
-
-  private static Spot apart(PlacedHole hole, PlacedHole other, double limit, Lengths lengths) {
-    double centres = hole.at().distanceTo(other.at());
-    Vec2 way = centres == 0 ? new Vec2(1, 0) : hole.at().minus(other.at()).unit();
-    double step = lengths.stepMm(Fineness.PLACE);
-    return new Spot(
-        hole.at(), other.at(), Mover.HOLE, Clearing.along(way, mm -> centres + mm, limit, step));
   }
 }

@@ -60,6 +60,11 @@ public record HoleMargin(
     return (inside ? depth : -depth) - lessMm;
   }
 
+  /** Whether it is about the hole itself: with its radius or less no metal is left. */
+  boolean isEdge() {
+    return kind == Kind.EDGE_CUT || kind == Kind.EDGE_FACE || kind == Kind.EDGE_LANDMARK;
+  }
+
   /**
    * Whether another of the same hole need not be looked at where this one passes.
    *

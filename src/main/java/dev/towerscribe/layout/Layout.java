@@ -4,6 +4,7 @@ import dev.towerscribe.finding.Fault;
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.finding.Findings;
 import dev.towerscribe.finding.JobRejected;
+import dev.towerscribe.finding.Stage;
 import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.Frame2;
 import dev.towerscribe.geometry.Region;
@@ -40,7 +41,7 @@ public final class Layout {
   }
 
   /**
-   * Lays out every side of a job and runs every check.
+   * Lays out every side of a job that is not begun, and runs every check.
    *
    * @param job the job
    * @param rods which ways a side's strut rod points over travel and steer, where that is known
@@ -49,23 +50,41 @@ public final class Layout {
    */
   public static JobLayout of(Job job, Function<SideJob, Optional<StrutRodReach>> rods)
       throws JobRejected {
+    return of(job, rods, Stage.PLANNED);
+  }
+
+  /**
+   * Lays out every side of a job and runs every check.
+   *
+   * @param job the job
+   * @param rods which ways a side's strut rod points over travel and steer, where that is known
+   * @param stage how far the work has come: what findings advise
+   * @return layout of each side
+   * @throws JobRejected if something lies past the edge of a domed tower top
+   */
+  public static JobLayout of(Job job, Function<SideJob, Optional<StrutRodReach>> rods, Stage stage)
+      throws JobRejected {
     Lengths lengths = Lengths.in(job.units());
     List<Fault> faults =
         job.sides().values().stream().flatMap(s -> domeFault(s, lengths).stream()).toList();
     if (!faults.isEmpty()) {
       throw new JobRejected(faults);
     }
+    List<Finding> ofJob = jobFindings(job, stage);
     Map<Side, SideLayout> sides = new EnumMap<>(Side.class);
     for (SideJob side : job.sides().values()) {
-      sides.put(side.side(), side(side, job, j -> Sweep.of(j, rods.apply(j))));
+      List<Finding> more =
+          ofJob.stream().filter(f -> f.isOf("both") || f.isOf(side.side().word())).toList();
+      sides.put(side.side(), side(side, job, j -> Sweep.of(j, rods.apply(j)), stage).withMore(more));
     }
     return new JobLayout(job, sides);
   }
 
-  private static SideLayout side(SideJob job, Job whole, Function<SideJob, Sweep> sweeps) {
+  private static SideLayout side(
+      SideJob job, Job whole, Function<SideJob, Sweep> sweeps, Stage stage) {
     Cuts cuts = Cuts.of(job);
     SideLayout bare = bare(job, cuts, sweeps.apply(job));
-    Findings findings = findings(job, whole.units());
+    Findings findings = findings(job, whole.units(), stage);
     HoleChecks.run(bare, cuts.finished(), findings);
     CutChecks.run(bare, sweeps, cuts, findings);
     PlateChecks.run(bare, cuts.finished(), findings);
@@ -74,8 +93,19 @@ public final class Layout {
     return bare.with(findings.gravestFirst());
   }
 
-  private static Findings findings(SideJob job, LengthUnit units) {
-    return new Findings(job.side().word(), Lengths.in(units));
+  private static Findings findings(SideJob job, LengthUnit units, Stage stage) {
+    return new Findings(job.side().word(), Lengths.in(units), stage);
+  }
+
+  /**
+   * The checks of a job as a whole, which come out the same wherever the plates go.
+   *
+   * @param job the job
+   * @param stage how far the work has come: what findings advise
+   * @return findings of both sides, and of single ones
+   */
+  public static List<Finding> jobFindings(Job job, Stage stage) {
+    return JobChecks.of(job, stage);
   }
 
   /**
@@ -88,10 +118,11 @@ public final class Layout {
    */
   public static List<Finding> fixedFindings(SideJob job, Cuts cuts, LengthUnit units) {
     SideLayout bare = bare(job, cuts, Sweep.of(job, Optional.empty()));
-    Findings findings = findings(job, units);
-    HoleChecks.spacing(bare, findings);
+    Findings findings = findings(job, units, Stage.PLANNED);
+    PatternChecks.run(bare, findings);
     CutChecks.shape(bare, cuts, findings);
     CutChecks.keepOuts(bare, cuts.finished(), findings);
+    TowerChecks.seat(job, findings);
     TowerChecks.registration(job.tower(), findings);
     return findings.gravestFirst();
   }
@@ -109,7 +140,7 @@ public final class Layout {
   public static List<Finding> holeChecks(
       SideLayout planned, List<PlacedHole> holes, Mount plate, LengthUnit units) {
     SideJob job = planned.job().with(plate);
-    Findings findings = findings(job, units);
+    Findings findings = findings(job, units, Stage.DRILLED);
     HoleChecks.run(planned.with(job, holes), Cuts.of(job).finished(), findings);
     // What is drilled stays where it is.
     return findings.gravestFirst().stream().map(Finding::fixed).toList();

@@ -18,7 +18,20 @@ public final class Margins {
   /** Least metal between a notch and a bracket's own fastener. Common practice, no source. */
   public static final double FASTENER_GAP_MM = 2.0;
 
+  /** Least metal beside a notch, whatever a job says. Our own choice, no source. */
+  public static final double BRACKET_FLOOR_MM = 5.0;
+
   private Margins() {}
+
+  /**
+   * Least metal that must stay across any section of a bracket.
+   *
+   * @param bracket the bracket
+   * @return what the job asks for, mm; never less than {@link #BRACKET_FLOOR_MM}
+   */
+  public static double leastWidthMm(Bracket bracket) {
+    return Math.max(bracket.leastWidthMm(), BRACKET_FLOOR_MM);
+  }
 
   /**
    * How far the plate covers the opening, at the place where it does least.
@@ -84,7 +97,7 @@ public final class Margins {
    * @return false where too little of the bracket is left, beside it or round a fastener
    */
   public static boolean leavesEnough(Notch notch) {
-    return Findings.passes(notch.widthLeftMm(), notch.bracket().leastWidthMm())
+    return Findings.passes(notch.widthLeftMm(), leastWidthMm(notch.bracket()))
         && notch.bracket().fasteners().stream()
             .allMatch(f -> Findings.passes(notchToFastener(notch.removed(), f), FASTENER_GAP_MM));
   }

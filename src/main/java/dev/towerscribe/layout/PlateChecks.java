@@ -34,10 +34,12 @@ final class PlateChecks {
                 Margins.plateCover(outline, finished),
                 plate.coverMm(),
                 "job: plate.cover")
+            .impossibleBelow(0)
             .at(() -> uncovered(layout, finished, findings.lengths())),
         Severity.STOP,
         "of plate beyond the finished opening, all round",
-        "The plate would not cover the opening; shift it back or keep more");
+        "The plate would not cover the opening; "
+            + findings.advise("shift it back or keep more", "take a larger plate"));
     tower
         .wall()
         .ifPresent(
@@ -49,10 +51,14 @@ final class PlateChecks {
                             Margins.plateToWall(Region.inside(wall), outline),
                             plate.wallGapMm(),
                             "job: plate.wall_gap")
+                        .impossibleBelow(0)
                         .at(() -> atWall(Region.inside(wall), layout, findings.lengths())),
                     Severity.STOP,
                     "between the plate and the tower's wall",
-                    "The plate meets the wall; turn or shift it"));
+                    "The plate meets the wall; "
+                        + findings.advise(
+                            "turn or shift it",
+                            "have its edge trimmed if its maker agrees, or take a smaller one")));
     List<String> keepOuts = Slugs.keepOuts(tower);
     for (int i = 0; i < keepOuts.size(); i++) {
       KeepOut keepOut = tower.keepOuts().get(i);

@@ -125,12 +125,17 @@ final class SocketChecks {
         About.mm(
                 bracket.name(),
                 notch.widthLeftMm(),
-                bracket.leastWidthMm(),
-                "job: tower.bracket least_width")
+                Margins.leastWidthMm(bracket),
+                Margins.leastWidthMm(bracket) > bracket.leastWidthMm()
+                    ? Sources.OWN_CHOICE
+                    : "job: tower.bracket least_width")
+            .impossibleAt(0)
             .at(() -> narrow(layout, notch, findings.lengths())),
         Severity.STOP,
         "of metal left beside the notch",
-        "Too little is left: move the plate, use a smaller socket, or ask for another fastener");
+        "Too little is left: "
+            + findings.advise("move the plate, ", "")
+            + "use a smaller socket, or ask for another fastener");
     for (int i = 0; i < bracket.fasteners().size(); i++) {
       Bracket.Fastener fastener = bracket.fasteners().get(i);
       findings.atLeast(
@@ -140,6 +145,7 @@ final class SocketChecks {
                   Margins.notchToFastener(notch.removed(), fastener),
                   Margins.FASTENER_GAP_MM,
                   Sources.PRACTICE)
+              .impossibleBelow(0)
               .at(() -> besideFastener(layout, notch, fastener, findings.lengths())),
           Severity.STOP,
           "between the notch and the bracket's own fastener",
@@ -176,7 +182,7 @@ final class SocketChecks {
         0,
         Mover.PLATE,
         v -> left(layout, notch.bracket(), v, Notch::widthLeftMm),
-        notch.bracket().leastWidthMm(),
+        Margins.leastWidthMm(notch.bracket()),
         lengths);
   }
 

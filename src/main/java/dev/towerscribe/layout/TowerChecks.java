@@ -36,12 +36,26 @@ final class TowerChecks {
   private TowerChecks() {}
 
   static void run(SideLayout layout, Job whole, Findings findings) {
+    seat(layout.job(), findings);
     registration(layout.job().tower(), findings);
     printing(layout.job().print(), findings);
     if (whole.sides().size() == 2) {
       Side otherSide = layout.side() == Side.LEFT ? Side.RIGHT : Side.LEFT;
       difference(layout, whole.sides().get(otherSide), findings);
     }
+  }
+
+  /** That the job names the face that the plate lies against. */
+  static void seat(SideJob job, Findings findings) {
+    boolean said = job.seating().stated().isPresent();
+    findings.add(
+        "seat",
+        said ? Severity.NOTE : Severity.STOP,
+        About.words("plate, tower", "job: mount.seat"),
+        said
+            ? "The plate lies %s.".formatted(job.seating().seat().words())
+            : "The job does not say which face of the tower the plate lies against; it is worked"
+                + " as if on top. Write seat = \"top\" or \"under\" into [mount].");
   }
 
   /**

@@ -59,10 +59,22 @@ public record StrutPoints(
    * @param bumpMm wheel travel up to full bump, not negative
    * @param droopMm wheel travel down to full droop, not negative
    * @param steer the wheel's heading at full lock, either way, not negative
+   * @param droopStated whether the job says its droop, or it was assumed
    */
-  public record Limits(double bumpMm, double droopMm, Angle steer) {
+  public record Limits(double bumpMm, double droopMm, Angle steer, boolean droopStated) {
     /** What a road car does, where nothing was measured. Common practice, no source. */
-    public static final Limits USUAL = new Limits(60.0, 60.0, Angle.ofDegrees(35.0));
+    public static final Limits USUAL = new Limits(60.0, 60.0, Angle.ofDegrees(35.0), false);
+
+    /**
+     * Limits that were all measured.
+     *
+     * @param bumpMm wheel travel up to full bump, not negative
+     * @param droopMm wheel travel down to full droop, not negative
+     * @param steer the wheel's heading at full lock, either way, not negative
+     */
+    public Limits(double bumpMm, double droopMm, Angle steer) {
+      this(bumpMm, droopMm, steer, true);
+    }
 
     /** Checks the figures. */
     public Limits {

@@ -34,8 +34,8 @@ public record FeasibleMap(
     BOLTS("a bolt too near an edge"),
     /** Too little of a bracket is left. */
     BRACKET("too little bracket left"),
-    /** Camber past its limit, or the linkage does not get there. */
-    LINKAGE("camber past its limit, or linkage out of reach");
+    /** Camber, caster or droop past a limit, or the linkage does not get there. */
+    LINKAGE("angles or droop past a limit, or linkage out of reach");
 
     private final String words;
 

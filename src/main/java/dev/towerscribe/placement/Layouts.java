@@ -5,18 +5,23 @@ import dev.towerscribe.alignment.JobAlignment;
 import dev.towerscribe.alignment.StrutRodPoses;
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.finding.JobRejected;
+import dev.towerscribe.finding.Stage;
 import dev.towerscribe.layout.JobLayout;
 import dev.towerscribe.layout.Layout;
 import dev.towerscribe.layout.SideLayout;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.model.Side;
+import dev.towerscribe.strength.StrengthFindings;
+import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
+import java.util.Optional;
 
 /**
  * Layout and alignment of one job, each with what it takes from the other: the layout's sweep
- * counts the strut's poses, and each tower's findings include those of its alignment.
+ * counts the strut's poses, and each tower's findings include those of its alignment and of its
+ * bolts' strength.
  */
 public final class Layouts {
   private Layouts() {}
@@ -37,18 +42,30 @@ public final class Layouts {
    * @throws JobRejected if something lies past the edge of a domed tower top
    */
   public static Worked of(Job job) throws JobRejected {
-    JobLayout bare = Layout.of(job, StrutRodPoses::of);
-    JobAlignment alignment = Alignment.of(job);
+    return of(job, Stage.PLANNED);
+  }
+
+  /**
+   * Lays a job out and works its alignment out.
+   *
+   * @param job the job
+   * @param stage how far the work has come: what findings advise
+   * @return both
+   * @throws JobRejected if something lies past the edge of a domed tower top
+   */
+  public static Worked of(Job job, Stage stage) throws JobRejected {
+    JobLayout bare = Layout.of(job, StrutRodPoses::of, stage);
+    JobAlignment alignment = Alignment.of(job, stage);
     Map<Side, SideLayout> sides = new EnumMap<>(Side.class);
     bare.sides()
         .forEach(
             (side, layout) -> {
-              Stream<Finding> own =
-                  Stream.ofNullable(alignment.sides().get(side))
-                      .flatMap(a -> a.findings().stream());
-              sides.put(
-                  side,
-                  layout.withMore(Stream.concat(own, alignment.findings().stream()).toList()));
+              List<Finding> more = new ArrayList<>();
+              Optional.ofNullable(alignment.sides().get(side))
+                  .ifPresent(own -> more.addAll(own.findings()));
+              more.addAll(alignment.findings());
+              more.addAll(StrengthFindings.of(layout, job, stage));
+              sides.put(side, layout.withMore(more));
             });
     return new Worked(new JobLayout(job, sides), alignment);
   }

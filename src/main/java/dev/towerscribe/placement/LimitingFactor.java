@@ -87,6 +87,9 @@ final class LimitingFactor {
       case CAMBER_LIMIT -> "camber passes its limit" + side(p, trouble);
       case PAST -> "caster passes the most that is wanted" + side(p, trouble);
       case CAMBER_AIM -> "the camber aim is out of reach" + side(p, trouble);
+      case CASTER_LOST -> "caster falls below that before the work" + side(p, trouble);
+      case DROOP_LOST -> "the damper is drawn out at ride height" + side(p, trouble);
+      case CROSS -> "the two sides read too far apart";
       default -> "";
     };
   }
@@ -98,7 +101,10 @@ final class LimitingFactor {
 
   private String stops(Lattice.Place p) {
     try {
-      List<Finding> stops = Layouts.of(job.with(lattice.mount(p))).layout().stops();
+      List<Finding> stops =
+          Layouts.of(job.with(lattice.mount(p))).layout().stops().stream()
+              .filter(score::judgesPlace)
+              .toList();
       List<String> sides =
           stops.stream().map(f -> f.id().substring(0, f.id().indexOf('.'))).distinct().toList();
       boolean oneOfTwo = job.sides().size() > 1 && sides.size() == 1;

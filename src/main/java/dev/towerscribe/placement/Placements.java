@@ -16,6 +16,7 @@ import dev.towerscribe.model.SideJob;
 import dev.towerscribe.placement.PlacementSearch.Best;
 import dev.towerscribe.placement.PlacementSearch.Want;
 import dev.towerscribe.quantity.Angle;
+import dev.towerscribe.strength.StrengthFindings;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -42,7 +43,9 @@ public final class Placements {
    * @param map where the plates can go, if it was asked for
    * @param estimate whether caster and camber are estimates from a measured axis
    * @param looked how many placements were looked at
-   * @param always stops that no placement can put right
+   * @param always stops that no placement can put right and nobody can accept
+   * @param standing stops that stand at the offers, but are a person's to answer for wherever the
+   *     plates go
    * @param inTheWay if no placement stands though none of those stops: what bars most of them, the
    *     last to give way first
    */
@@ -52,11 +55,13 @@ public final class Placements {
       boolean estimate,
       long looked,
       List<Finding> always,
+      List<Finding> standing,
       List<FeasibleMap.Barrier> inTheWay) {
     /** Copies the lists. */
     public Found {
       offers = List.copyOf(offers);
       always = List.copyOf(always);
+      standing = List.copyOf(standing);
       inTheWay = List.copyOf(inTheWay);
     }
   }
@@ -88,7 +93,8 @@ public final class Placements {
     boolean estimate = ready(job);
     MountCheck check = MountCheck.of(job, StrutRodPoses::of);
     if (!check.always().isEmpty()) {
-      return new Found(List.of(), Optional.empty(), estimate, 0, check.always(), List.of());
+      return new Found(
+          List.of(), Optional.empty(), estimate, 0, check.always(), check.standing(), List.of());
     }
     Workers workers =
         new Workers(settings.threads(), () -> new Score(job, lattice, check), progress);
@@ -105,6 +111,8 @@ public final class Placements {
       Score score = new Score(job, lattice, check);
       LimitingFactor heldBack = new LimitingFactor(job, lattice, search, score);
       List<Offer> offers = new ArrayList<>();
+      Map<String, Finding> standing = new LinkedHashMap<>();
+      check.standing().forEach(f -> standing.put(f.id(), f));
       for (Map.Entry<Lattice.Place, List<String>> one : named.entrySet()) {
         offers.add(
             offer(
@@ -112,7 +120,8 @@ public final class Placements {
                 String.join(", ", one.getValue()),
                 check,
                 score.room(one.getKey()),
-                heldBack.words(one.getKey())));
+                heldBack.words(one.getKey()),
+                standing));
       }
       Optional<FeasibleMap> map =
           settings.withMap() || offers.isEmpty()
@@ -127,6 +136,7 @@ public final class Placements {
           estimate,
           search.looked(),
           List.of(),
+          List.copyOf(standing.values()),
           inTheWay);
     } catch (NotReached e) {
       throw CannotPlace.stopped(
@@ -196,9 +206,26 @@ public final class Placements {
     return job.sides().values().stream().anyMatch(s -> s.strut().isEmpty());
   }
 
+  /**
+   * Whether a stop finding is about where the plates are: with it a placement does not stand.
+   *
+   * @param stop a stop finding of a job
+   * @param standing those that stand wherever the plates go
+   * @return false for one of these, and for what the bolts carry, which a place hardly changes
+   */
+  public static boolean judgesPlace(Finding stop, List<Finding> standing) {
+    return !stop.check().equals(StrengthFindings.CHECK)
+        && standing.stream().noneMatch(f -> f.id().equals(stop.id()));
+  }
+
   /** The figures of a job as it stands, as an offer of that name. */
   private static Offer offer(
-      Job placed, String name, MountCheck check, double room, String heldBack) {
+      Job placed,
+      String name,
+      MountCheck check,
+      double room,
+      String heldBack,
+      Map<String, Finding> standing) {
     Layouts.Worked worked;
     try {
       worked = Layouts.of(placed);
@@ -206,8 +233,11 @@ public final class Placements {
       throw new IllegalStateException("an offer past the dome of its tower", e);
     }
     JobLayout layout = worked.layout();
-    if (!layout.stops().isEmpty()) {
-      throw new IllegalStateException("an offer with a stop: " + layout.stops().get(0).id());
+    for (Finding stop : layout.stops()) {
+      if (judgesPlace(stop, check.standing())) {
+        throw new IllegalStateException("an offer with a stop: " + stop.id());
+      }
+      standing.putIfAbsent(stop.id(), stop);
     }
     double notches =
         layout.sides().values().stream()

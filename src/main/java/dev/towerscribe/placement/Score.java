@@ -2,6 +2,7 @@ package dev.towerscribe.placement;
 
 import dev.towerscribe.alignment.AlignmentTargets;
 import dev.towerscribe.alignment.NotReached;
+import dev.towerscribe.finding.Finding;
 import dev.towerscribe.layout.quick.Answer;
 import dev.towerscribe.layout.quick.Barrier;
 import dev.towerscribe.layout.quick.MountCheck;
@@ -46,6 +47,12 @@ final class Score {
     LINKAGE,
     /** A camber past its limit. */
     CAMBER_LIMIT,
+    /** Less caster than before the work. */
+    CASTER_LOST,
+    /** No droop left in the damper. */
+    DROOP_LOST,
+    /** Both sides too far apart. */
+    CROSS,
     /** More caster than wanted. */
     PAST,
     /** The camber aim out of the knuckle bolt's reach. */
@@ -77,7 +84,9 @@ final class Score {
         return asked == Trouble.LINKAGE;
       }
       return switch (asked) {
-        case NONE, LINKAGE -> false;
+        case NONE, LINKAGE, CROSS -> false;
+        case CASTER_LOST -> angles.losesCaster();
+        case DROOP_LOST -> angles.losesDroop();
         case CAMBER_LIMIT -> pastCamberLimit();
         case PAST -> casterTooMuch() > PASS_DEG;
         case CAMBER_AIM -> camberMissed() > PASS_DEG;
@@ -124,6 +133,11 @@ final class Score {
     return check.allows(at(rotation, rearward, inboard));
   }
 
+  /** Whether a stop finding is about the place, and no placement with it stands. */
+  boolean judgesPlace(Finding stop) {
+    return Placements.judgesPlace(stop, check.standing());
+  }
+
   Barrier barrier() {
     return scratch.barrier();
   }
@@ -131,7 +145,8 @@ final class Score {
   /**
    * Works out what the linkage makes of a place, which the metal is not asked about.
    *
-   * @return false where a side does not get to ride height or passes its camber limit
+   * @return false where a side does not get to ride height, passes its camber limit or meets a stop
+   *     finding about alignment
    */
   boolean read(Lattice.Place p) {
     double fore = fore(p);
@@ -149,10 +164,18 @@ final class Score {
         trouble = Trouble.CAMBER_LIMIT;
         return false;
       }
+      if (side.angles().losesCaster() || side.angles().losesDroop()) {
+        trouble = side.angles().losesCaster() ? Trouble.CASTER_LOST : Trouble.DROOP_LOST;
+        return false;
+      }
       least = Math.min(least, Math.toDegrees(side.angles().caster()));
       past = Math.max(past, side.casterTooMuch());
       missed = Math.max(missed, side.camberMissed());
       away = Math.max(away, side.camberAway());
+    }
+    if (apart()) {
+      trouble = Trouble.CROSS;
+      return false;
     }
     caster = least;
     double score = least - CAMBER_WORTH * away;
@@ -166,6 +189,17 @@ final class Score {
     trouble =
         past > PASS_DEG ? Trouble.PAST : missed > PASS_DEG ? Trouble.CAMBER_AIM : Trouble.NONE;
     return true;
+  }
+
+  /** Whether the sides just set read too far apart. */
+  private boolean apart() {
+    if (sides.size() < 2) {
+      return false;
+    }
+    SideAngles a = sides.get(0).angles();
+    SideAngles b = sides.get(1).angles();
+    double most = Math.toRadians(AlignmentTargets.CROSS_STOP_DEG) - SideAngles.SURELY_RAD;
+    return Math.abs(a.caster() - b.caster()) > most || Math.abs(a.camber() - b.camber()) > most;
   }
 
   private double fore(Lattice.Place p) {

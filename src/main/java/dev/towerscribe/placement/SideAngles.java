@@ -2,18 +2,24 @@ package dev.towerscribe.placement;
 
 import dev.towerscribe.alignment.AlignmentTargets;
 import dev.towerscribe.alignment.AxisEstimate;
+import dev.towerscribe.alignment.Bay;
+import dev.towerscribe.alignment.DamperTravel;
 import dev.towerscribe.alignment.NotReached;
 import dev.towerscribe.alignment.QuickStrut;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.MeasuredAxis;
 import dev.towerscribe.model.SideJob;
 import dev.towerscribe.model.StrutPoints;
+import dev.towerscribe.quantity.Tolerances;
 import java.util.Optional;
 
 /** Caster and camber of one side for a bearing in plan, quickly. One thread at a time. */
 interface SideAngles {
   /** Wheel heights over the travel at which bump steer is looked at. */
   int TRAVELS = 21;
+
+  /** What the search's quick figures may differ from the checks' own, radians. */
+  double SURELY_RAD = 1e-9;
 
   /** Sets the bearing; false where the linkage does not reach ride height. */
   boolean set(double fore, double in);
@@ -26,6 +32,12 @@ interface SideAngles {
 
   /** How far an aim for camber is out of the knuckle bolt's reach, radians; 0 within. */
   double outOfReach(double camberAim);
+
+  /** Whether there is less caster than before the work. */
+  boolean losesCaster();
+
+  /** Whether the damper is drawn out at ride height, by a droop that the job states. */
+  boolean losesDroop();
 
   /** Peak change of toe from full droop to full bump, radians; NaN for an estimate. */
   double bumpSteer();
@@ -59,6 +71,8 @@ interface SideAngles {
     private final QuickStrut strut;
     private final QuickStrut from;
     private final QuickStrut to;
+    private final double casterBefore;
+    private final double longestMm;
     private final double turnFrom;
     private final double turnTo;
     private double fore;
@@ -67,6 +81,11 @@ interface SideAngles {
     Linkage(SideJob job) throws NotReached {
       StrutPoints points = job.strut().orElseThrow();
       strut = new QuickStrut(job, points.limits().droopMm(), points.limits().bumpMm(), TRAVELS);
+      casterBefore = Bay.of(job).before().caster();
+      longestMm =
+          points.limits().droopStated()
+              ? DamperTravel.longestMm(job).orElse(Double.POSITIVE_INFINITY)
+              : Double.POSITIVE_INFINITY;
       Optional<StrutPoints.KnuckleBolt> bolt = points.knuckleBolt();
       from = bolt.isPresent() ? QuickStrut.withKnuckle(job, bolt.get().from()) : null;
       turnFrom = bolt.map(b -> b.from().radians()).orElse(0.0);
@@ -112,6 +131,16 @@ interface SideAngles {
     }
 
     @Override
+    public boolean losesCaster() {
+      return strut.caster() < casterBefore + SURELY_RAD;
+    }
+
+    @Override
+    public boolean losesDroop() {
+      return strut.damperMm() > longestMm - Tolerances.SAME_POINT_MM;
+    }
+
+    @Override
     public double bumpSteer() {
       return strut.bumpSteer();
     }
@@ -148,6 +177,16 @@ interface SideAngles {
     @Override
     public double outOfReach(double aim) {
       return Math.max(0.0, Math.abs(at.camber() - aim) - READING);
+    }
+
+    @Override
+    public boolean losesCaster() {
+      return at.caster() < AxisEstimate.before(axis).caster() + SURELY_RAD;
+    }
+
+    @Override
+    public boolean losesDroop() {
+      return false;
     }
 
     @Override

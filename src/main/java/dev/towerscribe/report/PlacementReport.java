@@ -32,8 +32,12 @@ public final class PlacementReport {
         new Blocks()
             .add(Phrases.head(job))
             .say(
-                "%sNone has a stop finding. %s",
-                job.sides().size() > 1 ? "One placement for both towers. " : "", columns(lengths));
+                "%s%s %s",
+                job.sides().size() > 1 ? "One placement for both towers. " : "",
+                found.standing().isEmpty()
+                    ? "None has a stop finding."
+                    : "None has a stop finding but what stands below.",
+                columns(lengths));
     if (found.estimate()) {
       blocks.say("CASTER AND CAMBER ARE ESTIMATES from the measured steering axis; no bump steer.");
     }
@@ -44,8 +48,13 @@ public final class PlacementReport {
         IntStream.range(0, offers.size())
             .mapToObj(i -> "%s: %s.".formatted(letter(i), offers.get(i).heldBackBy()))
             .toList();
+    blocks.add(offers(offers, found.estimate()));
+    if (!found.standing().isEmpty()) {
+      blocks
+          .section("Stop findings that stand wherever the plates go")
+          .add(FindingWords.lines(found.standing(), List.of()));
+    }
     return blocks
-        .add(offers(offers, found.estimate()))
         .section("What holds each back from more caster")
         .add(new Block.Points(heldBack))
         .say("%s placements looked at.", found.looked())

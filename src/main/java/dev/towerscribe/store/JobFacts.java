@@ -181,6 +181,7 @@ final class JobFacts {
         .ifPresent(k -> facts.all(at + ".knuckle", "pivot from to", k.pivot(), k.from(), k.to()));
     StrutPoints.Limits l = s.limits();
     facts.all(at + ".limits", "bump droop steer", l.bumpMm(), l.droopMm(), l.steer());
+    facts.put(at + ".limits.droop-stated", l.droopStated());
   }
 
   private void axis(String at, MeasuredAxis a) {

@@ -2,8 +2,11 @@ package dev.towerscribe.strength;
 
 import dev.towerscribe.geometry.Vec3;
 import dev.towerscribe.model.BoltClass;
+import dev.towerscribe.model.Load;
 import dev.towerscribe.model.Seat;
+import dev.towerscribe.model.SideJob;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * What the report needs beside the layout.
@@ -24,6 +27,26 @@ public record StrengthInput(
     Seat seat,
     BoltClass propertyClass,
     double friction) {
+  /**
+   * What a job says of one tower.
+   *
+   * @param job the side
+   * @param load the load it gives
+   * @return the same for the report; without strut points the strut pushes along the tower's normal
+   */
+  public static StrengthInput of(SideJob job, Load load) {
+    Optional<Vec3> line = StrutLine.of(job);
+    return new StrengthInput(
+        new Loads(load.springNPerMm(), load.bumpMm(), load.staticN(), load.factor().value()),
+        line.orElseGet(() -> job.tower().lean().normal(job.side())),
+        line.isPresent()
+            ? "the measured points of the strut"
+            : "the tower's normal, as the job has no strut points",
+        job.seating().seat(),
+        load.boltClass().value(),
+        load.friction().value());
+  }
+
   /** Checks that nothing is missing. */
   public StrengthInput {
     Objects.requireNonNull(loads);

@@ -96,7 +96,7 @@ class RenderersTest {
         PlacementReport.of(
             wren,
             new Placements.Found(
-                List.of(offer), Optional.empty(), false, 12, List.of(), List.of())));
+                List.of(offer), Optional.empty(), false, 12, List.of(), List.of(), List.of())));
     reports.add(
         PrintReport.of(
             PrintProof.of(

@@ -1,6 +1,7 @@
 package dev.towerscribe.layout.quick;
 
 import dev.towerscribe.finding.Finding;
+import dev.towerscribe.finding.Stage;
 import dev.towerscribe.geometry.Box;
 import dev.towerscribe.geometry.Region;
 import dev.towerscribe.layout.Cuts;
@@ -19,8 +20,9 @@ import java.util.function.Function;
 
 /**
  * Whether a job would have no stop finding with its plates somewhere else, for searches that ask
- * hundreds of thousands of times. The answer is that of {@link Layout#of}, for both towers; a
- * setting does not change it. Safe for several threads, each with its own {@link Scratch}.
+ * hundreds of thousands of times. The answer is that of {@link Layout#of}, for both towers, but for
+ * the stops that stand wherever the plates go and are a person's to answer for; a setting does not
+ * change it. Safe for several threads, each with its own {@link Scratch}.
  */
 public final class MountCheck {
   private final List<QuickTowerCheck> towers;
@@ -29,13 +31,15 @@ public final class MountCheck {
   private final List<Integer> counts;
 
   private final List<Finding> always;
+  private final List<Finding> standing;
   private final double openingMm2;
 
   private MountCheck(
-      List<QuickTowerCheck> towers, List<Integer> counts, List<Finding> always, double openingMm2) {
+      List<QuickTowerCheck> towers, List<Integer> counts, List<Finding> fixed, double openingMm2) {
     this.towers = List.copyOf(towers);
     this.counts = List.copyOf(counts);
-    this.always = List.copyOf(always);
+    always = fixed.stream().filter(f -> !f.acceptable()).toList();
+    standing = fixed.stream().filter(Finding::acceptable).toList();
     this.openingMm2 = openingMm2;
   }
 
@@ -58,12 +62,15 @@ public final class MountCheck {
         allCuts.values().stream().map(QuickTowerCheck::bearings).reduce(Box::union).orElseThrow();
     List<QuickTowerCheck> towers = new ArrayList<>();
     List<Integer> counts = new ArrayList<>();
-    List<Finding> always = new ArrayList<>();
+    List<Finding> fixed = new ArrayList<>();
     double opening = 0.0;
     StrutRodModel.Known moving = null;
     for (SideJob side : sides) {
       Cuts cuts = allCuts.get(side.side());
-      if (side != first && always.isEmpty() && twins(first, side)) {
+      Layout.fixedFindings(side, cuts, job.units()).stream()
+          .filter(Finding::isStop)
+          .forEach(fixed::add);
+      if (side != first && twins(first, side)) {
         // What is said of the one is said of the other.
         counts.set(0, 2);
         opening *= 2;
@@ -74,12 +81,10 @@ public final class MountCheck {
       }
       towers.add(new QuickTowerCheck(side, cuts, rods, moving));
       counts.add(1);
-      Layout.fixedFindings(side, cuts, job.units()).stream()
-          .filter(Finding::isStop)
-          .forEach(always::add);
       opening += cuts.finished().area() - Region.inside(side.tower().opening()).area();
     }
-    return new MountCheck(towers, counts, always, opening);
+    Layout.jobFindings(job, Stage.PLANNED).stream().filter(Finding::isStop).forEach(fixed::add);
+    return new MountCheck(towers, counts, fixed, opening);
   }
 
   /** Whether the strut rods of both sides move alike: one side is the other's mirror image. */
@@ -104,12 +109,22 @@ public final class MountCheck {
   }
 
   /**
-   * Stops that no placement can put right.
+   * Stops that no placement can put right and nobody can accept: with one of them nothing stands.
    *
    * @return findings, perhaps none
    */
   public List<Finding> always() {
     return always;
+  }
+
+  /**
+   * Stops that no placement can put right, but a person may answer for: a search goes on beside
+   * them.
+   *
+   * @return findings, perhaps none
+   */
+  public List<Finding> standing() {
+    return standing;
   }
 
   /**
@@ -125,7 +140,7 @@ public final class MountCheck {
    * Whether a placement leaves no stop finding on any tower.
    *
    * @param placed the thread's own room with the placement; told what stands in the way
-   * @return true if {@link Layout#of} would find none
+   * @return true if {@link Layout#of} would find none but those {@link #standing}
    */
   public boolean allows(Scratch placed) {
     return always.isEmpty() && towers.stream().allMatch(t -> t.allows(placed));

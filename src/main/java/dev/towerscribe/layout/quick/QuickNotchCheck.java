@@ -123,10 +123,7 @@ final class QuickNotchCheck {
 
   /** Whether every section that is too narrow surely is none. */
   private Answer width(List<Vec2> bites) {
-    double limit = bracket.leastWidthMm();
-    if (limit == 0.0) {
-      return Answer.YES;
-    }
+    double limit = Margins.leastWidthMm(bracket);
     if (limit > sections.wholeMm()) {
       return Answer.UNSURE;
     }

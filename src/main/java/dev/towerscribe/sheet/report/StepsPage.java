@@ -3,6 +3,7 @@ package dev.towerscribe.sheet.report;
 import dev.towerscribe.alignment.SideAlignment;
 import dev.towerscribe.drawing.Align;
 import dev.towerscribe.drawing.Page;
+import dev.towerscribe.layout.Margins;
 import dev.towerscribe.layout.Notch;
 import dev.towerscribe.layout.PlacedHole;
 import dev.towerscribe.layout.SideLayout;
@@ -213,7 +214,7 @@ public final class StepsPage {
           "Notch the %s for %s.".formatted(notch.bracket().name(), bolts(notch)),
           "By its own sheet, no more than it shows. %s stays at the narrowest; least allowed %s."
               .formatted(
-                  lengths.with(notch.widthLeftMm()), lengths.with(notch.bracket().leastWidthMm())));
+                  lengths.with(notch.widthLeftMm()), lengths.with(Margins.leastWidthMm(notch.bracket()))));
     }
   }
 

@@ -15,6 +15,7 @@ import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.Edge.Arc;
 import dev.towerscribe.geometry.Region;
 import dev.towerscribe.geometry.Vec2;
+import dev.towerscribe.layout.Margins;
 import dev.towerscribe.layout.Notch;
 import dev.towerscribe.layout.PlacedHole;
 import dev.towerscribe.layout.SideLayout;
@@ -171,7 +172,7 @@ record NotchDrawing(
             3.5,
             "least metal left across: " + lengths.withMm(notch.widthLeftMm(), Fineness.PLACE),
             "may not be less than "
-                + lengths.withMm(notch.bracket().leastWidthMm(), Fineness.PLACE));
+                + lengths.withMm(Margins.leastWidthMm(notch.bracket()), Fineness.PLACE));
     Vec2 narrowest =
         notch
             .narrowest()
