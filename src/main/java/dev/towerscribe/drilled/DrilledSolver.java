@@ -218,7 +218,8 @@ final class DrilledSolver {
   }
 
   private static void again(Finding f, Findings findings) {
-    findings.take("drilled-" + f.id().substring(f.id().indexOf('.') + 1), f.fixed(), "As drilled: ");
+    findings.take(
+        "drilled-" + f.id().substring(f.id().indexOf('.') + 1), f.fixed(), "As drilled: ");
   }
 
   /** Whether a finding weighs more than in the plan. */

@@ -75,7 +75,8 @@ public final class Layout {
     for (SideJob side : job.sides().values()) {
       List<Finding> more =
           ofJob.stream().filter(f -> f.isOf("both") || f.isOf(side.side().word())).toList();
-      sides.put(side.side(), side(side, job, j -> Sweep.of(j, rods.apply(j)), stage).withMore(more));
+      sides.put(
+          side.side(), side(side, job, j -> Sweep.of(j, rods.apply(j)), stage).withMore(more));
     }
     return new JobLayout(job, sides);
   }

@@ -214,7 +214,8 @@ public final class StepsPage {
           "Notch the %s for %s.".formatted(notch.bracket().name(), bolts(notch)),
           "By its own sheet, no more than it shows. %s stays at the narrowest; least allowed %s."
               .formatted(
-                  lengths.with(notch.widthLeftMm()), lengths.with(Margins.leastWidthMm(notch.bracket()))));
+                  lengths.with(notch.widthLeftMm()),
+                  lengths.with(Margins.leastWidthMm(notch.bracket()))));
     }
   }
 
