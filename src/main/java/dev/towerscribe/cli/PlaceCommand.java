@@ -190,7 +190,7 @@ final class PlaceCommand implements Command {
       Job again = LoadedJob.parse(text, target);
       if (again.equals(job.with(offer.mount()))
           && Layouts.of(again).layout().stops().stream()
-              .noneMatch(f -> Placements.judgesPlace(f, standing))) {
+              .noneMatch(f -> Layouts.judgesPlace(f, standing))) {
         return;
       }
     } catch (JobRejected e) {

@@ -69,4 +69,16 @@ public final class Layouts {
             });
     return new Worked(new JobLayout(job, sides), alignment);
   }
+
+  /**
+   * Whether a stop finding is about where the plates are: with it a placement does not stand.
+   *
+   * @param stop a stop finding of a job
+   * @param standing those that stand wherever the plates go
+   * @return false for one of these, and for what the bolts carry, which a place hardly changes
+   */
+  public static boolean judgesPlace(Finding stop, List<Finding> standing) {
+    return !stop.check().equals(StrengthFindings.CHECK)
+        && standing.stream().noneMatch(f -> f.id().equals(stop.id()));
+  }
 }

@@ -16,7 +16,6 @@ import dev.towerscribe.model.SideJob;
 import dev.towerscribe.placement.PlacementSearch.Best;
 import dev.towerscribe.placement.PlacementSearch.Want;
 import dev.towerscribe.quantity.Angle;
-import dev.towerscribe.strength.StrengthFindings;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -206,18 +205,6 @@ public final class Placements {
     return job.sides().values().stream().anyMatch(s -> s.strut().isEmpty());
   }
 
-  /**
-   * Whether a stop finding is about where the plates are: with it a placement does not stand.
-   *
-   * @param stop a stop finding of a job
-   * @param standing those that stand wherever the plates go
-   * @return false for one of these, and for what the bolts carry, which a place hardly changes
-   */
-  public static boolean judgesPlace(Finding stop, List<Finding> standing) {
-    return !stop.check().equals(StrengthFindings.CHECK)
-        && standing.stream().noneMatch(f -> f.id().equals(stop.id()));
-  }
-
   /** The figures of a job as it stands, as an offer of that name. */
   private static Offer offer(
       Job placed,
@@ -234,7 +221,7 @@ public final class Placements {
     }
     JobLayout layout = worked.layout();
     for (Finding stop : layout.stops()) {
-      if (judgesPlace(stop, check.standing())) {
+      if (Layouts.judgesPlace(stop, check.standing())) {
         throw new IllegalStateException("an offer with a stop: " + stop.id());
       }
       standing.putIfAbsent(stop.id(), stop);

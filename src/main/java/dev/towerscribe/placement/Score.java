@@ -135,7 +135,7 @@ final class Score {
 
   /** Whether a stop finding is about the place, and no placement with it stands. */
   boolean judgesPlace(Finding stop) {
-    return Placements.judgesPlace(stop, check.standing());
+    return Layouts.judgesPlace(stop, check.standing());
   }
 
   Barrier barrier() {
