@@ -5,7 +5,6 @@ import dev.towerscribe.finding.Finding;
 import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.finding.Severity;
 import dev.towerscribe.report.LayoutReport;
-import dev.towerscribe.report.PlainText;
 import dev.towerscribe.report.json.LayoutJson;
 import dev.towerscribe.sheet.Pack;
 import dev.towerscribe.sheet.text.NoRoomException;
@@ -30,8 +29,8 @@ final class PackCommand implements Command {
     return Options.command(
             "pack",
             "Write a job's full-scale sheets: pack.pdf, an SVG of each sheet, report.txt and"
-                + " report.json. While a stop finding stands, only report.txt is written and the"
-                + " command ends with 1.",
+                + " report.json. While a stop finding stands, only report.txt and overview.pdf are"
+                + " written and the command ends with 1.",
             "",
             "Example: towerscribe pack wren.toml -o wren-pack")
         .directory(
@@ -50,7 +49,7 @@ final class PackCommand implements Command {
     LoadedJob job = given.job();
     return job.accepted().open().isEmpty()
         ? writePack(job, pdf, directory, given)
-        : writeReport(job, directory, given);
+        : writeReport(job, pdf, directory, given);
   }
 
   private static int writePack(
@@ -68,7 +67,7 @@ final class PackCommand implements Command {
     }
     files.put(DATA, MadeFile.text(LayoutJson.of(job.layout())));
     Optional<String> mark = Optional.of(job.packMark());
-    String report = report(job, mark, List.of());
+    String report = CheckedFiles.report(job, mark, List.of());
     files.put(PDF, pdf.result());
     directory.writePack(job.packMark(), files, report);
     Console console = given.console();
@@ -92,29 +91,17 @@ final class PackCommand implements Command {
     }
   }
 
-  private static String report(LoadedJob job, Optional<String> mark, List<String> notice) {
-    return PlainText.of(LayoutReport.of(job.layout(), job.accepted().ids(), mark, notice));
-  }
-
-  private static int writeReport(LoadedJob job, PackDirectory directory, ParsedCommand given)
+  private static int writeReport(
+      LoadedJob job, BackgroundTask<PdfWriter> writer, PackDirectory directory, ParsedCommand given)
       throws IOException, Refusal {
-    Optional<String> older =
-        directory.writeReportOnly(
-            mark ->
-                report(job, Optional.empty(), mark.map(PackCommand::warning).stream().toList()));
+    Optional<String> older = new CheckedFiles(job, writer.result()).write(directory);
     Console console = given.console();
     console.warn(LayoutReport.result(job.layout(), job.accepted().ids()).get(0));
     job.accepted().open().forEach(f -> console.warn(line(f)));
-    older.ifPresent(mark -> console.warn(warning(mark)));
+    older.ifPresent(console::warn);
     console.warn("report: " + given.directoryPath().resolve(PackDirectory.REPORT));
+    console.warn("where and which way: " + given.directoryPath().resolve(CheckedFiles.OVERVIEW));
     return Exit.STOPPED;
-  }
-
-  private static String warning(String olderMark) {
-    return "DO NOT WORK FROM THE SHEETS IN THIS DIRECTORY: they carry pack mark "
-        + olderMark
-        + ", belong to an earlier state of the job, and were left as they are. The state checked"
-        + " now has a stop finding and no sheets.";
   }
 
   private static List<Finding> cautions(LoadedJob job) {

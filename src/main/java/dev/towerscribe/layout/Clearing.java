@@ -3,6 +3,7 @@ package dev.towerscribe.layout;
 import dev.towerscribe.finding.Findings;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.quantity.Angle;
+import dev.towerscribe.quantity.Tolerances;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
@@ -114,7 +115,7 @@ final class Clearing {
       if (slope.norm() < FLAT) {
         return Optional.empty();
       }
-      v = v.plus(slope.unit().times((missing + QUOTIENT_MM) / slope.norm()));
+      v = v.plus(slope.unit().times((missing + Tolerances.SAME_POINT_MM) / slope.norm()));
     }
     return Optional.empty();
   }

@@ -9,7 +9,9 @@ public enum FileSet {
   /** The map of a placement search. */
   PLACEMENT("place.list"),
   /** The drawings of its parts. */
-  DRAWINGS("drawing.list");
+  DRAWINGS("drawing.list"),
+  /** The picture of a job that was checked; never beside sheets that were made after it. */
+  OVERVIEW("overview.list");
 
   private final String list;
 

@@ -26,7 +26,7 @@ import java.util.function.Function;
  * @param directory its place, which need not be there yet
  */
 public record PackDirectory(FileOps ops, Path directory) {
-  /** The report for people; the only file of a job that stopped. */
+  /** The report for people; beside it a job that stopped has its overview alone. */
   public static final String REPORT = "report.txt";
 
   private interface Work<T> {
@@ -63,36 +63,57 @@ public record PackDirectory(FileOps ops, Path directory) {
 
   private void write(FileSet set, String packMark, MadeFiles files, SortedMap<String, byte[]> put)
       throws IOException {
-    SortedMap<String, byte[]> proved = files.proved();
-    put.putAll(proved);
-    put.put(set.list(), PackList.text(packMark, proved));
+    putAll(set, packMark, files, put);
     inside(
         update -> {
           SortedSet<String> old = listed(set).map(PackList::names).orElse(new TreeSet<>());
           for (String name : put.keySet()) {
             refuseForeign(name, old);
           }
+          if (set == FileSet.PACK) {
+            // A picture of stops that no longer stand must not lie beside sheets.
+            listed(FileSet.OVERVIEW).map(PackList::names).ifPresent(old::addAll);
+            listed(FileSet.OVERVIEW).ifPresent(list -> old.add(FileSet.OVERVIEW.list()));
+          }
           update.apply(put, old);
           return set;
         });
   }
 
+  private static void putAll(
+      FileSet set, String packMark, MadeFiles files, SortedMap<String, byte[]> put)
+      throws IOException {
+    SortedMap<String, byte[]> proved = files.proved();
+    put.putAll(proved);
+    put.put(set.list(), PackList.text(packMark, proved));
+  }
+
   /**
-   * Writes the report of a job that stopped, and nothing else. An older pack's sheets stay.
+   * Writes what is told of a job without sheets: the report and the overview, and nothing else. An
+   * older pack's sheets stay; an older overview is replaced.
    *
+   * @param packMark the job's code
+   * @param overview every file of the overview but its list
    * @param report makes the report, given the code of the older pack if there is one
    * @return the older pack's code
-   * @throws IOException if another run is at work there or it could not be written
+   * @throws IOException if another run is at work there, a file is not as laid out, or something
+   *     could not be written; the directory is as it was
    */
-  public Optional<String> writeReportOnly(Function<Optional<String>, String> report)
+  public Optional<String> writeReport(
+      String packMark, MadeFiles overview, Function<Optional<String>, String> report)
       throws IOException {
+    SortedMap<String, byte[]> put = new TreeMap<>();
+    putAll(FileSet.OVERVIEW, packMark, overview, put);
     return inside(
         update -> {
           Optional<String> oldMark = listed(FileSet.PACK).map(PackList::packMark);
-          SortedMap<String, byte[]> put = new TreeMap<>();
           put.put(REPORT, utf8(report.apply(oldMark)));
-          refuseForeign(REPORT, Set.of());
-          update.apply(put, new TreeSet<>());
+          SortedSet<String> old =
+              listed(FileSet.OVERVIEW).map(PackList::names).orElse(new TreeSet<>());
+          for (String name : put.keySet()) {
+            refuseForeign(name, old);
+          }
+          update.apply(put, old);
           return oldMark;
         });
   }

@@ -353,9 +353,10 @@ class MainTest {
   }
 
   @Test
-  void aStoppedJobLeavesItsReportAndNothingElse() throws Exception {
+  void aStoppedJobLeavesReportAndOverviewAndNothingElse() throws Exception {
     assertThat(runs.run("pack", "stop.toml", "-o", "pack")).isEqualTo(Exit.STOPPED);
-    assertThat(written()).containsExactly("pack/report.txt");
+    assertThat(written())
+        .containsExactly("pack/overview.list", "pack/overview.pdf", "pack/report.txt");
     for (String id : openStops()) {
       runs.run("pack", "stop.toml", "-o", "pack");
       assertThat(runs.err()).contains(id);
@@ -381,6 +382,8 @@ class MainTest {
     assertThat(mark).contains(runs.err().replaceAll("(?s).*pack mark ([0-9A-Z]{6}).*", "$1"));
     assertThat(runs.read("pack/report.txt")).contains("DO NOT WORK FROM THE SHEETS");
     Map<String, byte[]> after = bytes();
+    assertThat(after.remove("pack/overview.pdf")).isNotEmpty();
+    after.remove("pack/overview.list");
     assertThat(after.keySet()).isEqualTo(before.keySet());
     after.forEach(
         (name, content) -> {

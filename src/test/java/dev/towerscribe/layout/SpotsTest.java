@@ -3,26 +3,16 @@ package dev.towerscribe.layout;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import dev.towerscribe.SampleJobs;
+import dev.towerscribe.StoppedJobs;
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.finding.Spot;
 import dev.towerscribe.finding.Spot.Mover;
-import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.Vec2;
-import dev.towerscribe.model.Bracket;
 import dev.towerscribe.model.Job;
-import dev.towerscribe.model.KeepOut;
 import dev.towerscribe.model.Mount;
-import dev.towerscribe.model.Plate;
-import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
-import dev.towerscribe.model.Tower;
-import dev.towerscribe.model.TowerChange;
-import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.LengthUnit;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
@@ -51,66 +41,8 @@ class SpotsTest {
     return find(layout, id).filter(Finding::isStop).isPresent();
   }
 
-  /** A tower with something of every kind in the way. */
-  private static Tower crowded(boolean dome) {
-    Tower t = SampleJobs.fullTower();
-    List<KeepOut> keepOuts =
-        List.of(
-            new KeepOut("weld", Contour.circle(new Vec2(-85, -40), 3.5), 3),
-            new KeepOut("seam", SampleJobs.rectangle(42, -12, 60, 12), 3),
-            new KeepOut("tag", SampleJobs.rectangle(62, 30, 70, 64), 2));
-    List<Bracket> brackets = new ArrayList<>(t.brackets());
-    brackets.add(
-        new Bracket(
-            "stay",
-            SampleJobs.rectangle(-90, 34, -40, 92),
-            14,
-            30,
-            List.of(new Bracket.Fastener(new Vec2(-72, 60), 10))));
-    TowerChange change = TowerChange.of(t).withObstacles(keepOuts, brackets);
-    Tower crowded = change.tower();
-    return dome
-        ? crowded
-        : TowerChange.of(crowded).withTop(crowded.lean(), Optional.empty()).tower();
-  }
-
   private static String kind(Finding f) {
     return f.id().split("\\.")[1];
-  }
-
-  /** The same with so little metal that it may fail to cover the opening. */
-  private static Plate small(Plate p) {
-    return new Plate(
-        p.name(),
-        p.thicknessMm(),
-        SampleJobs.rectangle(-58, -72, 88, 72),
-        p.handed(),
-        p.slot(),
-        p.bearingXMm(),
-        p.bearingHeightMm(),
-        p.movingDiameterMm(),
-        p.movingClearanceMm(),
-        p.coverMm(),
-        p.wallGapMm(),
-        p.bolts(),
-        p.make());
-  }
-
-  private static SideJob random(Random random, int i) {
-    Side side = i % 2 == 0 ? Side.LEFT : Side.RIGHT;
-    boolean handed = random.nextBoolean();
-    double angle = random.nextDouble() * 360 - 180;
-    Mount mount =
-        new Mount(
-            Angle.ofDegrees(angle),
-            random.nextDouble() * 44 - 22,
-            random.nextDouble() * 44 - 22,
-            random.nextDouble() * 24 - 8);
-    Plate plate = SampleJobs.plate(handed);
-    if (random.nextInt(3) == 0) {
-      plate = small(plate);
-    }
-    return SampleJobs.side(side, crowded(random.nextBoolean()), plate).with(mount);
   }
 
   @Test
@@ -119,7 +51,7 @@ class SpotsTest {
     Map<String, Integer> without = new TreeMap<>();
     Random random = new Random(20261201);
     for (int i = 0; i < 24; i++) {
-      SideJob job = random(random, i);
+      SideJob job = StoppedJobs.random(random, i);
       LengthUnit units = i % 3 == 0 ? LengthUnit.INCH : LengthUnit.MM;
       SideLayout layout = lay(job, units);
       for (Finding stop : layout.findings()) {
@@ -172,7 +104,7 @@ class SpotsTest {
   void theDistanceDrawnIsTheFigure() throws JobRejected {
     Random random = new Random(7);
     for (int i = 0; i < 10; i++) {
-      SideLayout layout = lay(random(random, i));
+      SideLayout layout = lay(StoppedJobs.random(random, i));
       for (Finding f : layout.findings()) {
         if (f.spot().isEmpty()) {
           continue;

@@ -11,6 +11,7 @@ import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
@@ -251,39 +252,95 @@ class PackDirectoryTest {
     assertThat(content()).containsOnly(Map.entry("left.svg", "mine"));
   }
 
+  private Optional<String> writeReport(FileOps ops, String picture) throws IOException {
+    return new PackDirectory(ops, directory)
+        .writeReport(
+            NEW_MARK,
+            files("overview.pdf", picture),
+            older -> report("stop beside " + older.orElse("nothing")));
+  }
+
   @Test
   void aReportThatAnotherProgramWroteStays() throws Exception {
     Files.createDirectories(directory);
     Files.writeString(directory.resolve("report.txt"), "mine");
-    assertThatThrownBy(
-            () ->
-                new PackDirectory(FileOps.REAL, directory).writeReportOnly(mark -> report("stop")))
+    assertThatThrownBy(() -> writeReport(FileOps.REAL, "picture"))
         .isInstanceOf(FileSystemException.class);
     assertThat(content()).containsOnly(Map.entry("report.txt", "mine"));
   }
 
   @Test
-  void aStopWritesTheReportAndNothingElse() throws Exception {
-    assertThat(
-            new PackDirectory(FileOps.REAL, directory).writeReportOnly(mark -> report("" + mark)))
-        .isEmpty();
-    assertThat(content()).containsOnlyKeys("report.txt");
+  void aPictureThatAnotherProgramMadeStaysAndBarsTheReportButNotAPack() throws Exception {
+    Files.createDirectories(directory);
+    Files.writeString(directory.resolve("overview.pdf"), "mine");
+    assertThatThrownBy(() -> writeReport(FileOps.REAL, "picture"))
+        .isInstanceOf(FileSystemException.class)
+        .hasMessageContaining("overview.pdf");
+    assertThat(content()).containsOnly(Map.entry("overview.pdf", "mine"));
     writeNew(FileOps.REAL);
-    assertThat(content()).containsKey("pack.pdf");
+    assertThat(content()).containsEntry("overview.pdf", "mine").containsKey("pack.pdf");
+  }
+
+  @Test
+  void aStopWritesReportAndOverviewAndNothingElse() throws Exception {
+    assertThat(writeReport(FileOps.REAL, "first")).isEmpty();
+    assertThat(content()).containsOnlyKeys("report.txt", "overview.pdf", "overview.list");
+    assertThat(writeReport(FileOps.REAL, "second")).isEmpty();
+    assertThat(content())
+        .containsOnlyKeys("report.txt", "overview.pdf", "overview.list")
+        .containsEntry("overview.pdf", "second");
+  }
+
+  @Test
+  void aPackTakesAnOverviewAway() throws Exception {
+    writeReport(FileOps.REAL, "stops");
+    writeNew(FileOps.REAL);
+    assertThat(content())
+        .containsOnlyKeys("left.svg", "pack.list", "pack.pdf", "report.txt", "right.svg");
+    writeReport(FileOps.REAL, "stops again");
+    assertThat(content()).containsKeys("pack.pdf", "overview.pdf", "overview.list");
+    writeOld(FileOps.REAL);
+    assertThat(content())
+        .containsOnlyKeys("gone.svg", "left.svg", "pack.list", "pack.pdf", "report.txt");
   }
 
   @Test
   void aStopLeavesAnOlderPackAsItWasAndTellsItsMark() throws Exception {
     writeOld(NEVER_FAILING);
     Map<String, String> old = content();
-    assertThat(
-            new PackDirectory(FileOps.REAL, directory)
-                .writeReportOnly(mark -> report("stop beside " + mark.orElseThrow())))
-        .contains(OLD_MARK);
+    assertThat(writeReport(FileOps.REAL, "picture")).contains(OLD_MARK);
     Map<String, String> now = content();
     assertThat(now.remove("report.txt")).contains("stop beside AAAAAA");
+    assertThat(now.remove("overview.pdf")).isEqualTo("picture");
+    now.remove("overview.list");
     old.remove("report.txt");
     assertThat(now).isEqualTo(old);
+  }
+
+  @Test
+  void whereverAStopOrThePackAfterItFailsReportAndPictureBelongTogether() throws Exception {
+    writeOld(NEVER_FAILING);
+    Map<String, String> before = content();
+    boolean failed = true;
+    for (int at = 0; failed && at < MOST_OPERATIONS; at++) {
+      failed = false;
+      try {
+        writeReport(new FailingOps(FailingOps.Way.FROM_THEN_ON, at), "picture");
+      } catch (IOException e) {
+        failed = true;
+      }
+      recover();
+      Map<String, String> now = content();
+      if (now.containsKey("overview.pdf")) {
+        assertThat(now.get("report.txt")).contains("stop beside AAAAAA");
+        assertThat(now).containsKeys("overview.list", "pack.pdf", "gone.svg");
+        writeOld(NEVER_FAILING);
+      } else {
+        assertThat(now).isEqualTo(before);
+      }
+      assertThat(content()).isEqualTo(before);
+    }
+    assertThat(failed).isFalse();
   }
 
   @Test

@@ -81,6 +81,15 @@ public final class TextPage {
   }
 
   /**
+   * Height of an empty page's body.
+   *
+   * @return mm
+   */
+  public double bodyMm() {
+    return head.bodyTopMm() - head.bodyBottomMm();
+  }
+
+  /**
    * Goes on in so many columns of equal height.
    *
    * @param count how many
