@@ -8,5 +8,8 @@ public final class Sources {
   /** A limit that the program's makers chose. */
   public static final String OWN_CHOICE = "our own choice, no source";
 
+  /** A limit that nobody set: past it two things would be in one place. */
+  public static final String GEOMETRY = "geometry";
+
   private Sources() {}
 }

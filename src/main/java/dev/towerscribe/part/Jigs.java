@@ -201,7 +201,7 @@ public final class Jigs {
     findings.add(
         "jig-drill." + hole.name(),
         Severity.STOP,
-        About.mm("bushing " + hole.name(), bore, hole.diameterMm(), Sources.PRACTICE),
+        About.mm("bushing " + hole.name(), bore, hole.diameterMm(), Sources.GEOMETRY),
         ("The bushing's bore is larger than the finished hole %s. Choose a bushing for the pilot"
                 + " drill.")
             .formatted(hole.name()));

@@ -179,7 +179,7 @@ final class PlateParts {
     findings.add(
         "part-position." + hole.name(),
         Severity.STOP,
-        About.mm("bolt " + hole.name(), position.diameterMm(), 0, Sources.PRACTICE),
+        About.mm("bolt " + hole.name(), position.diameterMm(), 0, PositionTolerance.SOURCE),
         ("The bolt has no room in its hole (%s): no hole is placed that truly. Make the clearance"
                 + " hole larger.")
             .formatted(position.formula()));
@@ -205,7 +205,7 @@ final class PlateParts {
       findings.add(
           "part-recess." + bolt.name(),
           Severity.CAUTION,
-          About.mm("bolt " + bolt.name(), recess.diameterMm(), bolt.flatsMm(), Sources.PRACTICE),
+          About.mm("bolt " + bolt.name(), recess.diameterMm(), bolt.flatsMm(), Sources.GEOMETRY),
           "The counterbore is %s wide and the head %s: the head does not go in. Make it wider."
               .formatted(lengths.with(recess.diameterMm()), lengths.with(bolt.flatsMm())));
     }
@@ -241,7 +241,7 @@ final class PlateParts {
         findings.add(
             "slider-bolt." + bolt.name(),
             Severity.CAUTION,
-            About.mm("slider, bolt " + bolt.name(), gap, 0, Sources.PRACTICE),
+            About.mm("slider, bolt " + bolt.name(), gap, 0, Sources.GEOMETRY),
             ("The slider reaches %s into the seat of bolt %s: it cannot pass a head or nut on that"
                     + " face. Sink it, or make the slider smaller.")
                 .formatted(lengths.with(-gap), bolt.name()));

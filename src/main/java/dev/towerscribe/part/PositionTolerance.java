@@ -12,6 +12,9 @@ import dev.towerscribe.quantity.Numbers;
  * @param greatestBoltMm F, greatest diameter of the bolt: its nominal one
  */
 public record PositionTolerance(Fastening fastening, double leastHoleMm, double greatestBoltMm) {
+  /** Where the tolerance comes from. */
+  public static final String SOURCE = "ISO 1101";
+
   /**
    * Its diameter: H - F for a floating bolt, half of that for a fixed one, where both parts share
    * the clearance of one hole.

@@ -39,7 +39,7 @@ final class WebCheck {
         findings.add(
             check + "-clash." + thing,
             Severity.STOP,
-            About.mm(where, web.mm(), 0, Sources.PRACTICE),
+            About.mm(where, web.mm(), 0, Sources.GEOMETRY),
             "%s and %s run into each other: no such part can be made. Move one."
                 .formatted(first, other));
       } else {

@@ -214,6 +214,7 @@ class PartsTest {
     Finding clash = only(broken, "left.part-clash.slot.bolt-A");
     assertThat(clash.isStop()).isTrue();
     assertThat(clash.figure()).isCloseTo(-1.5, within(MM));
+    assertThat(clash.source()).isEqualTo("geometry");
     // A floor of 6 - 4.5 = 1.5 where a third would be 2.
     String deep = MADE.replace("depth = 2.2", "depth = 4.5");
     assertThat(only(deep, "left.part-floor.A").figure()).isCloseTo(1.5, within(MM));

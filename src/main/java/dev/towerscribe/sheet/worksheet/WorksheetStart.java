@@ -75,7 +75,7 @@ final class WorksheetStart {
                 + " level.",
             "Ride height: normal load, right tyre pressures, wheels on the ground and straight"
                 + " ahead. Roll it back and forth, bounce each end, then do not touch it again.",
-            "Engine cold, key out: a fan can start by itself. Glasses on: dirt falls.",
+            "Engine cold, key out: a fan can start by itself. Goggles on: dirt falls.",
             "Cracked, rusted or bent metal: stop, and have a licensed shop look at it.");
     return new Fragments.Warning(
         TextStyle.wrap("BEFORE YOU GO UNDER", FormPieces.HEADING, inside),
