@@ -64,11 +64,11 @@ public record About(
   /**
    * The same with its place on the tower.
    *
-   * @param place finds it; asked only where the figure is less than its limit
+   * @param place finds it; asked only where the figure is less than its limit, or impossible
    * @return the same with its place, or as it is where it passes
    */
   public About at(Supplier<Spot> place) {
-    return figure < limit - Tolerances.COMPUTED_MM
+    return figure < limit - Tolerances.COMPUTED_MM || isImpossible()
         ? new About(where, figure, limit, unit, source, impossible, Optional.of(place.get()))
         : this;
   }

@@ -54,7 +54,11 @@ final class Clearing {
    */
   static Optional<Vec2> shift(ToDoubleFunction<Vec2> figureMm, double limitMm, double stepMm) {
     Clearing clearing = new Clearing(figureMm, limitMm);
-    return clearing.climbed().or(clearing::around).flatMap(v -> clearing.whole(v, stepMm));
+    return clearing
+        .climbed()
+        .or(clearing::around)
+        .flatMap(v -> clearing.whole(v, stepMm))
+        .filter(v -> v.norm() > 0);
   }
 
   /**

@@ -18,6 +18,7 @@ import dev.towerscribe.quantity.Lengths.Fineness;
 import dev.towerscribe.quantity.Tolerances;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** The plate's bolts among themselves: what comes out the same wherever the plate goes. */
 final class PatternChecks {
@@ -105,7 +106,8 @@ final class PatternChecks {
       findings.atLeast(
           "bearing-hull",
           About.mm("bearing, line round the bolts", bearingDepth(layout), 0, "statics")
-              .impossibleBelow(0),
+              .impossibleBelow(0)
+              .at(() -> outside(layout)),
           Severity.STOP,
           "inside the line round the bolts, the bearing at the slot's worse end",
           "Outside it the plate tips about two bolts and lifts off the others: take a plate with"
@@ -123,6 +125,20 @@ final class PatternChecks {
     return Math.min(
         depth(hull, layout.job().bearing(slot.fromMm())),
         depth(hull, layout.job().bearing(slot.toMm())));
+  }
+
+  /** The bearing moves with the plate and its bolts: no shift brings it inside. */
+  private static Spot outside(SideLayout layout) {
+    List<Vec2> hull = Hull.of(layout.holes().stream().map(PlacedHole::at).toList());
+    Plate.Slot slot = layout.job().plate().slot();
+    Vec2 first = layout.job().bearing(slot.fromMm());
+    Vec2 last = layout.job().bearing(slot.toMm());
+    Vec2 worse = depth(hull, first) <= depth(hull, last) ? first : last;
+    Vec2 nearest =
+        hull.size() >= LEAST_BOLTS
+            ? Region.inside(Contour.polygon(hull)).nearest(worse)
+            : new Edge.Segment(hull.get(0), hull.get(hull.size() - 1)).nearest(worse);
+    return new Spot(worse, nearest, Mover.PLATE, Optional.empty());
   }
 
   private static double depth(List<Vec2> hull, Vec2 at) {

@@ -1,12 +1,16 @@
 package dev.towerscribe.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import dev.towerscribe.job.Templates;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -94,6 +98,44 @@ class OverviewTest {
         .flatMap(list -> Stream.iterate(0, i -> i < list.size(), i -> i + 1).map(list::get))
         .filter(f -> f.path("severity").asText().equals("stop"))
         .forEach(f -> assertThat(words).contains("Id: " + f.path("id").asText() + "."));
+  }
+
+  @Test
+  void dataHasThePlaceOfEachStopAndTypingItsShiftClearsIt() throws Exception {
+    runs.run("check", STOP, "--json");
+    JsonNode stop = null;
+    for (JsonNode f : runs.data().path("sides").path("left").path("findings")) {
+      boolean first = stop == null && f.path("severity").asText().equals("stop");
+      stop = first && f.path("at").path("moves").asText().equals("plate") ? f : stop;
+      if (f.path("severity").asText().equals("note")) {
+        assertThat(f.has("at")).as(f.toString()).isFalse();
+      }
+    }
+    assertThat(stop).isNotNull();
+    JsonNode at = stop.path("at");
+    double dx = at.path("from").path(0).asDouble() - at.path("to").path(0).asDouble();
+    double dy = at.path("from").path(1).asDouble() - at.path("to").path(1).asDouble();
+    assertThat(Math.hypot(dx, dy))
+        .isCloseTo(Math.abs(stop.path("figure").asDouble()), within(0.05));
+    String id = stop.path("id").asText();
+    check(STOP, Exit.STOPPED);
+    String told = words("place/overview.pdf");
+    // The two figures as a person reads them off the page.
+    Matcher typed =
+        Pattern.compile("rearward = (\\S+), inboard = (\\S+)\\. Id: " + Pattern.quote(id) + "\\.")
+            .matcher(told);
+    assertThat(typed.find()).as(told).isTrue();
+    runs.write(
+        "mended.toml",
+        Templates.text("wren.toml")
+            .replace("rearward = 8.0 ", "rearward = " + typed.group(1) + " ")
+            .replace("inboard  = -3.0 ", "inboard  = " + typed.group(2) + " "));
+    runs.run("check", "mended.toml", "--json");
+    for (JsonNode f : runs.data().path("sides").path("left").path("findings")) {
+      if (f.path("id").asText().equals(id)) {
+        assertThat(f.path("severity").asText()).isNotEqualTo("stop");
+      }
+    }
   }
 
   @Test

@@ -3,16 +3,23 @@ package dev.towerscribe.layout;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.towerscribe.SampleJobs;
 import dev.towerscribe.StoppedJobs;
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.finding.Spot;
 import dev.towerscribe.finding.Spot.Mover;
 import dev.towerscribe.geometry.Vec2;
+import dev.towerscribe.model.Bolt;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.model.Mount;
+import dev.towerscribe.model.Plate;
+import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
+import dev.towerscribe.quantity.Angle;
 import dev.towerscribe.quantity.LengthUnit;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
@@ -98,6 +105,73 @@ class SpotsTest {
             "sweep",
             "notch-width",
             "notch-fastener");
+  }
+
+  private static Plate with(Plate p, Plate.Slot slot, double bearingX, List<Bolt> bolts) {
+    return new Plate(
+        p.name(),
+        p.thicknessMm(),
+        p.outline(),
+        p.handed(),
+        slot,
+        bearingX,
+        p.bearingHeightMm(),
+        p.movingDiameterMm(),
+        p.movingClearanceMm(),
+        p.coverMm(),
+        p.wallGapMm(),
+        bolts,
+        p.make());
+  }
+
+  @Test
+  void holesTooCloseArePushedApartByWhatIsMissing() throws JobRejected {
+    Plate p = SampleJobs.plate(true);
+    List<Bolt> bolts = new ArrayList<>(p.bolts());
+    Bolt b = bolts.get(1);
+    Bolt twin = new Bolt("D", b.at().plus(new Vec2(-9, 12)), b.thread(), b.flatsMm(), 16);
+    bolts.add(twin);
+    SideJob job = SampleJobs.side(Side.LEFT, SampleJobs.plainTower(), p);
+    SideJob close = job.with(with(p, p.slot(), p.bearingXMm(), bolts));
+    Finding stop = find(lay(close), "left.spacing.B-D").orElseThrow();
+    assertThat(stop.isStop()).isTrue();
+    Spot spot = stop.spot().orElseThrow();
+    assertThat(spot.mover()).isEqualTo(Mover.HOLE);
+    // Independent: 15 mm apart by Pythagoras.
+    assertThat(stop.figure()).isCloseTo(15, within(1e-9));
+    double more = spot.move().orElseThrow().norm();
+    assertThat(more).isBetween(stop.limit() - 15 - 1e-9, stop.limit() - 15 + 0.1);
+    double k = (15 + more) / 15;
+    bolts.set(3, new Bolt("D", b.at().plus(new Vec2(-9 * k, 12 * k)), b.thread(), 13, 16));
+    SideJob mended = job.with(with(p, p.slot(), p.bearingXMm(), bolts));
+    assertThat(stops(lay(mended), "left.spacing.B-D")).isFalse();
+  }
+
+  @Test
+  void aBearingOutsideItsBoltsHasAPlaceAndNoWayOut() throws JobRejected {
+    Plate p = SampleJobs.plate(true);
+    SideJob job = SampleJobs.side(Side.LEFT, SampleJobs.plainTower(), p);
+    Plate.Slot slot = new Plate.Slot(-8, 16, List.of());
+    Finding stop =
+        find(lay(job.with(with(p, slot, 80, p.bolts()))), "left.bearing-hull").orElseThrow();
+    assertThat(stop.isStop()).isTrue();
+    Spot spot = stop.spot().orElseThrow();
+    assertThat(spot.move()).isEmpty();
+    assertThat(spot.from().distanceTo(spot.to())).isCloseTo(-stop.figure(), within(1e-9));
+  }
+
+  @Test
+  void whatIsDrilledHasAPlaceAndNoWayOut() throws JobRejected {
+    SideJob job =
+        SampleJobs.side(Side.LEFT, SampleJobs.plainTower(), SampleJobs.plate(true))
+            .with(new Mount(Angle.ofDegrees(90), -20, -3, 0));
+    SideLayout planned = lay(job);
+    assertThat(find(planned, "left.edge-cut.A").orElseThrow().spot().orElseThrow().move())
+        .isPresent();
+    List<Finding> drilled = Layout.holeChecks(planned, planned.holes(), job.mount(), LengthUnit.MM);
+    Finding stop =
+        drilled.stream().filter(f -> f.id().equals("left.edge-cut.A")).findFirst().orElseThrow();
+    assertThat(stop.spot().orElseThrow().move()).isEmpty();
   }
 
   @Test

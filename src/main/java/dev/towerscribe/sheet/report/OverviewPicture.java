@@ -128,6 +128,9 @@ final class OverviewPicture implements Fragment {
                 tower.lip().map(lip -> lip.flat()).stream(),
                 tower.keepOuts().stream().map(KeepOut::outline),
                 tower.brackets().stream().map(Bracket::outline),
+                tower.straightedges().stream()
+                    .flatMap(s -> Stream.of(s.from(), s.to()))
+                    .map(end -> Contour.circle(end, 1)),
                 tower.landmarks().stream().map(l -> Contour.circle(l.at(), l.diameterMm() / 2)),
                 layout.holes().stream().map(h -> Contour.circle(h.at(), h.bolt().seatRadiusMm())))
             .flatMap(s -> s);
@@ -291,6 +294,7 @@ final class OverviewPicture implements Fragment {
       layout.notches().forEach(this::notch);
       tower.keepOuts().forEach(this::keepOut);
       tower.landmarks().forEach(this::landmark);
+      tower.straightedges().forEach(s -> notes.line(at(s.from()), at(s.to()), Pen.CENTRE));
       Plate.Slot slot = layout.job().plate().slot();
       Vec2 from = at(layout.job().bearing(slot.fromMm()));
       Vec2 to = at(layout.job().bearing(slot.toMm()));
