@@ -29,9 +29,13 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** {@code drilled}: what the towers now really have, from caliper readings of their holes. */
 final class DrilledCommand implements Command {
+  private static final String START = "--start";
+  private static final String START_FILE = "drilled.toml";
+
   @Override
   public Options options() {
     return Options.command(
@@ -40,7 +44,13 @@ final class DrilledCommand implements Command {
                 + " with its bolts, the metal left beside them, and the rotation and offset that"
                 + " the tower now really has. Ends with 1 while a stop finding is not accepted.",
             "",
+            "Example: towerscribe drilled --start wren.toml -o wren-drilled.toml",
             "Example: towerscribe drilled wren.toml wren-drilled.toml -o wren-drilled.pdf")
+        .flag(
+            START,
+            "Write a readings file to fill in, with this job's holes, landmarks and sides, to -o; "
+                + START_FILE
+                + " if not given.")
         .json("Print the results as one JSON object, in degrees and mm.")
         .output(
             "Write the record there as well, a PDF with one page a side. Not while a stop finding"
@@ -49,11 +59,20 @@ final class DrilledCommand implements Command {
         .force("Let -o replace a file that is there already.")
         .accept()
         .job()
-        .file(1, "READINGS", "The readings file (TOML).", true);
+        .file(1, "READINGS", "The readings file (TOML); without --start.", false);
   }
 
   @Override
   public int run(ParsedCommand given) throws IOException, JobRejected, Refusal {
+    if (given.has(START)) {
+      return start(given);
+    }
+    if (given.word(1).isEmpty()) {
+      throw Refusal.wrongUse(
+          List.of(
+              "which readings? Give READINGS, or --start for a file to fill in",
+              "see: towerscribe drilled --help"));
+    }
     if (given.has(ParsedCommand.PAPER) && !given.has(ParsedCommand.OUTPUT)) {
       throw Refusal.wrongUse("--paper goes with -o only");
     }
@@ -79,6 +98,22 @@ final class DrilledCommand implements Command {
       told.ifPresent(given.console()::say);
     }
     return accepted.exit();
+  }
+
+  private static int start(ParsedCommand given) throws IOException, JobRejected, Refusal {
+    List<String> lines = new ArrayList<>();
+    if (given.word(1).isPresent()) {
+      lines.add("--start goes without READINGS: it writes them to fill in");
+    }
+    Stream.of(ParsedCommand.JSON, ParsedCommand.PAPER, ParsedCommand.ACCEPT)
+        .filter(given::has)
+        .forEach(option -> lines.add(option + " does not go with --start"));
+    Refusal.ifAny(lines);
+    String job = given.word(0).orElseThrow();
+    String file = given.text(ParsedCommand.OUTPUT).orElse(START_FILE);
+    given.start(file, ReadingsStartText.ofHoles(given.jobFile()));
+    given.console().say("fill in every ___, then: towerscribe drilled %s %s", job, file);
+    return Exit.DONE;
   }
 
   /** What the holes do to each wheel's alignment, where the plate's place is known. */

@@ -1,11 +1,15 @@
 package dev.towerscribe.cli;
 
+import dev.towerscribe.drawing.Lettering;
 import dev.towerscribe.finding.JobRejected;
+import dev.towerscribe.job.JobReader;
+import dev.towerscribe.model.Job;
 import dev.towerscribe.model.Paper;
 import dev.towerscribe.model.Print;
 import dev.towerscribe.report.PlainText;
 import dev.towerscribe.report.Report;
 import dev.towerscribe.store.FileOps;
+import dev.towerscribe.store.MadeFile;
 import dev.towerscribe.store.OutputFile;
 import dev.towerscribe.store.PackDirectory;
 import java.io.IOException;
@@ -88,6 +92,21 @@ record ParsedCommand(ParseResult words, Context context) {
   /** The same for commands whose {@code --accept} is about something else. */
   LoadedJob jobAlone() throws IOException, JobRejected, Refusal {
     return LoadedJob.load(path(0), List.of(), notes());
+  }
+
+  /** The job that stood first, as its file has it: not laid out, none of its stops looked for. */
+  Job jobFile() throws IOException, JobRejected, Refusal {
+    return new JobReader(Lettering::canWrite, notes()).read(path(0));
+  }
+
+  /** Writes a file to fill in; never over the job that it is for. */
+  void start(String file, String text) throws IOException, Refusal {
+    OutputFile output = output(file);
+    if (path(file).normalize().equals(path(0).normalize())) {
+      throw Refusal.wrongUse("-o names the job file itself, which is never replaced");
+    }
+    output.write(MadeFile.text(text), force());
+    console().say("wrote " + file);
   }
 
   /** What reads a file that may have faults. */

@@ -18,6 +18,10 @@ enum RecordOptions {
           ParsedCommand.PAPER,
           ParsedCommand.FORCE,
           ParsedCommand.ACCEPT)),
+  /** Write a visit file to fill in. */
+  START("a file to fill in", List.of("--start", ParsedCommand.OUTPUT, ParsedCommand.FORCE)),
+  /** Strike an entry. */
+  STRIKE("striking a visit", List.of("--strike", "--reason", "--date")),
   /** List a folder. */
   LIST("--list", List.of("--list", "--csv", ParsedCommand.OUTPUT, ParsedCommand.FORCE));
 
@@ -44,10 +48,19 @@ enum RecordOptions {
               list ? "--list FOLDER goes without a JOB" : "which job? Give JOB, or --list FOLDER",
               "see: towerscribe record --help"));
     }
+    if (given.word(1).isPresent() && (given.has("--start") || given.has("--strike"))) {
+      throw Refusal.wrongUse("--start and --strike go without a VISIT");
+    }
     RecordOptions use =
         list
             ? LIST
-            : given.word(1).isPresent() ? ADD : given.has(ParsedCommand.OUTPUT) ? PAGE : SHOW;
+            : given.has("--strike")
+                ? STRIKE
+                : given.has("--start")
+                    ? START
+                    : given.word(1).isPresent()
+                        ? ADD
+                        : given.has(ParsedCommand.OUTPUT) ? PAGE : SHOW;
     Refusal.ifAny(
         Stream.of(values())
             .flatMap(u -> u.options.stream())

@@ -14,7 +14,7 @@ import java.util.Locale;
  * behind a hash, so that what was not measured is simply left as it is.
  */
 final class SurveyStartText {
-  /** What stands where a figure goes: no TOML, so that a forgotten one is found by its line. */
+  /** What stands where a figure goes; a survey is refused while one is left without its hash. */
   static final String GAP = "___";
 
   private final LengthUnit units;
@@ -41,16 +41,19 @@ final class SurveyStartText {
     }
   }
 
-  /** A reading not taken yet. */
+  /** A reading not taken yet, its gaps in quotes. */
   private void reading(String line, String comment) {
-    line("  # " + line + (comment.isEmpty() ? "" : "   # " + comment));
+    line(
+        "  # "
+            + line.replaceAll("-?" + GAP, "\"$0\"")
+            + (comment.isEmpty() ? "" : "   # " + comment));
   }
 
   private void head() {
     text.append(
         """
         # A survey to fill in. Its lines follow the worksheet, row by row, and so do their names.
-        # For each reading that you took: remove the hash before it and put figures for the ___s.
+        # For each reading that you took: remove the hash before it and put a figure for each "___".
         # Read fewer times than there are gaps? Take the spare ones out: [612.0, 611.5]. What was
         # not read stays behind its hash. Write what was read, nothing corrected by hand.
         # Lengths in the unit below, angles in degrees. X forward, Y left, Z up; but out is

@@ -21,6 +21,7 @@ final class Faults {
   private final Set<Fault> found = new LinkedHashSet<>();
   private final Map<String, Integer> places = new HashMap<>();
   private final UnitTally lengths = new UnitTally();
+  private final Blanks blanks = new Blanks();
   private final Set<String> doubtedUnits = new HashSet<>();
 
   /** Notes that a key path stands next in the file. */
@@ -34,8 +35,11 @@ final class Faults {
     return Optional.empty();
   }
 
-  /** The same of what stands at a node. */
+  /** The same of what stands at a node; a blank has been noted already. */
   <T> Optional<T> add(TomlNode node, String limit, String todo) {
+    if (Blanks.is(node)) {
+      return Optional.empty();
+    }
     return add(new Fault(node.origin().path(), node.given(), limit, todo));
   }
 
@@ -70,6 +74,11 @@ final class Faults {
     lengths.count(at, range, written);
   }
 
+  /** Notes what a table that counts leaves blank. */
+  void noteBlanks(TomlNode.Table table) {
+    blanks.note(table);
+  }
+
   /** Whether this is the second look at a file. */
   boolean isSecondLook() {
     return !doubtedUnits.isEmpty();
@@ -81,11 +90,12 @@ final class Faults {
   }
 
   boolean isEmpty() {
-    return found.isEmpty();
+    return found.isEmpty() && blanks.faults().isEmpty();
   }
 
   void throwIfAny() throws JobRejected {
-    if (found.isEmpty()) {
+    List<Fault> unfilled = blanks.faults();
+    if (found.isEmpty() && unfilled.isEmpty()) {
       return;
     }
     Comparator<Fault> order = Comparator.comparingInt(fault -> placeOf(fault.key()));
@@ -94,6 +104,7 @@ final class Faults {
       String more = (found.size() - MOST) + " more faults";
       first.add(new Fault("", more, "", "Fix these first."));
     }
+    first.addAll(unfilled);
     throw new JobRejected(first);
   }
 

@@ -139,6 +139,11 @@ public record JobReader(IntPredicate printable, Consumer<String> notes) {
     return founded;
   }
 
+  /** Tables of sides that are not worked on, whatever they hold. */
+  private static List<String> otherThan(List<Side> sides) {
+    return Stream.of(Side.values()).filter(s -> !sides.contains(s)).map(Side::word).toList();
+  }
+
   private static TomlNode.Table own(TomlNode.Table root, Side side) {
     return root.entries().get(side.word()) instanceof TomlNode.Table t
         ? t
@@ -171,6 +176,7 @@ public record JobReader(IntPredicate printable, Consumer<String> notes) {
     top.optionalTable("right");
     top.leave(SECTIONS);
     top.close();
+    faults.noteBlanks(root.without(List.of(SECTIONS)).without(otherThan(sides)));
 
     Map<Side, SideJob> jobs = new EnumMap<>(Side.class);
     PlateFiles plates = new PlateFiles(source, root.origin().said(), faults);
@@ -218,6 +224,7 @@ public record JobReader(IntPredicate printable, Consumer<String> notes) {
       }
     }
     TomlNode.Table merged = SideOverrides.over(shared, own.without(List.of(WHOLE_FILE)));
+    faults.noteBlanks(merged);
     return SideReader.read(
         side, new TableReader(merged, faults, printable), plateReadable, loadSeat);
   }

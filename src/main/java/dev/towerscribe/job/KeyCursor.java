@@ -68,6 +68,11 @@ abstract class KeyCursor {
     }
   }
 
+  /** The table that is read. */
+  final TomlNode.Table all() {
+    return table;
+  }
+
   /** What a key holds, or null. */
   final TomlNode node(String key) {
     return table.entries().get(key);
@@ -94,6 +99,10 @@ abstract class KeyCursor {
   }
 
   final <T> Optional<T> fault(String key, String limit, String todo) {
+    if (Blanks.is(node(key))) {
+      unsound();
+      return Optional.empty();
+    }
     return report(new Fault(origin(key).path(), given(key), limit, todo));
   }
 

@@ -63,7 +63,7 @@ final class PlateFiles {
 
   private Optional<String> name(TomlNode node) {
     String limit = "a path beside the job file, such as \"plates/three-bolt.toml\"";
-    if (!(node instanceof TomlNode.Text text)) {
+    if (!(node instanceof TomlNode.Text text) || Blanks.is(node)) {
       return faults.add(node, limit, "Write it in quotes.");
     }
     String name = text.value();
@@ -93,6 +93,7 @@ final class PlateFiles {
     SaidUnit unit =
         ownUnit ? faults.trusted(name + ": " + FileHead.UNITS, FileHead.unit(text.get())) : jobUnit;
     TomlNode.Table table = text.get().table(name + ": ", unit, faults);
+    faults.noteBlanks(table.only(FileHead.KEYS_OF_ANY_FILE));
     TableReader head = new TableReader(table, faults, c -> true);
     boolean readable = FileHead.readFormat(head);
     if (ownUnit) {

@@ -68,6 +68,7 @@ public record ReadingsReader(IntPredicate printable, Consumer<String> notes, Job
 
   private Readings parse(byte[] bytes, Faults faults) throws JobRejected {
     TableReader top = FileHead.open(bytes, faults, printable, notes);
+    faults.noteBlanks(top.all());
     var unit = FileHead.readUnits(top);
     var title = top.label("title", Limits.TITLE, job.title());
     var date = FileHead.date(top);

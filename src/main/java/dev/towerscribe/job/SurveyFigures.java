@@ -114,9 +114,10 @@ final class SurveyFigures {
     if (!(node instanceof TomlNode.Items list) || list.items().isEmpty()) {
       return t.fault(node, limit, "Write two numbers in square brackets.");
     }
-    long lists = list.items().stream().filter(TomlNode.Items.class::isInstance).count();
-    boolean repeated = lists == list.items().size();
-    if (lists > 0 && !repeated) {
+    boolean lists = list.items().stream().anyMatch(TomlNode.Items.class::isInstance);
+    boolean repeated =
+        lists && list.items().stream().allMatch(i -> i instanceof TomlNode.Items || Blanks.is(i));
+    if (lists && !repeated) {
       return t.fault(node, limit, "Write two numbers, or pairs only.");
     }
     List<TomlNode> pairs = repeated ? list.items() : List.of(list);

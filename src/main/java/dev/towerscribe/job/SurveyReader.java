@@ -60,6 +60,10 @@ public record SurveyReader(IntPredicate printable, Consumer<String> notes) {
     var title = top.label("title", Limits.TITLE);
     var date = FileHead.date(top);
     var sides = FileHead.sides(top);
+    faults.noteBlanks(
+        top.all()
+            .without(
+                Stream.of(Side.values()).filter(s -> !sides.contains(s)).map(Side::word).toList()));
     SurveyUncertainty sds =
         top.tableOrEmpty(Respelling.UNCERTAINTY)
             .map(SurveyUncertainty::read)

@@ -384,7 +384,7 @@ final class TableReader extends KeyCursor {
 
   /** A string, whatever it says. */
   Optional<String> string(String key, String limit) {
-    if (node(key) instanceof TomlNode.Text text) {
+    if (node(key) instanceof TomlNode.Text text && !Blanks.is(text)) {
       leave(key);
       return Optional.of(text.value());
     }

@@ -59,6 +59,7 @@ public record VisitReader(IntPredicate printable, Consumer<String> notes) {
 
   private Visit parse(byte[] bytes, Job job, Faults faults) throws JobRejected {
     TableReader top = FileHead.open(bytes, faults, printable, notes);
+    faults.noteBlanks(top.all());
     FileHead.readUnits(top);
     var date = FileHead.neededDate(top);
     var words = top.label("visit", Limits.PHRASE, "");

@@ -22,6 +22,7 @@ import java.util.Optional;
  * @param words what it says in words, by key: job, pack mark, program, visit, bay
  * @param acceptedStops ids of stops that were accepted
  * @param troubles what in it cannot be read, each with its line
+ * @param struck the striking that took it out, if one did: it then counts for nothing
  */
 public record Entry(
     State state,
@@ -34,7 +35,8 @@ public record Entry(
     List<Figure> figures,
     Map<String, String> words,
     List<String> acceptedStops,
-    List<String> troubles) {
+    List<String> troubles,
+    Optional<Strike> struck) {
   /** Whether an entry is as it was written. */
   public enum State implements Worded {
     /** Its checksum is right. */
@@ -79,6 +81,23 @@ public record Entry(
     words = Map.copyOf(words);
     acceptedStops = List.copyOf(acceptedStops);
     troubles = List.copyOf(troubles);
+  }
+
+  /** The same entry after a striking. */
+  Entry after(Strike strike) {
+    return new Entry(
+        state,
+        number,
+        date,
+        firstLine,
+        lastLine,
+        lines,
+        visit,
+        figures,
+        words,
+        acceptedStops,
+        troubles,
+        Optional.of(strike));
   }
 
   /**

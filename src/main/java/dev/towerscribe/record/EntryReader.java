@@ -79,7 +79,8 @@ final class EntryReader {
         figures,
         words,
         acceptedStops,
-        troubles);
+        troubles,
+        Optional.empty());
   }
 
   private Optional<LocalDate> date(String text) {

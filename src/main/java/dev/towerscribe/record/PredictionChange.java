@@ -22,10 +22,10 @@ public final class PredictionChange {
    *
    * @param job the job as it is
    * @param entry a visit of it
-   * @return nothing, or one sentence without a full stop
+   * @return nothing, also of a visit that was struck, or one sentence without a full stop
    */
   public static List<String> of(Job job, Entry entry) {
-    if (entry.visit().isEmpty()) {
+    if (entry.visit().isEmpty() || entry.struck().isPresent()) {
       return List.of();
     }
     Evaluation now = VisitEvaluator.of(job, entry.visit().get());

@@ -31,6 +31,12 @@ final class RecordLines {
   /** What the next append puts after an entry that was cut short. */
   static final String MARK = "-- the entry above was cut short --";
 
+  /** What strikes an entry; group 1 its number, 2 the day, 3 the reason, 4 the checksum. */
+  static final Pattern STRUCK =
+      Pattern.compile(
+          "-- visit ([1-9][0-9]{0,8}) struck on ([0-9]{4}-[0-9]{2}-[0-9]{2}): (.+), checksum"
+              + " ([0-9a-f]{16}) --");
+
   /** No more digits than any of ours has, so that what is read is always a finite number. */
   private static final String NUMBER = "(-?[0-9]{1,6}(?:\\.[0-9]{1,12})?)";
 
@@ -76,6 +82,11 @@ final class RecordLines {
 
   static String closing(int number, String checksum) {
     return "-- end of visit " + number + ", checksum " + checksum + " --";
+  }
+
+  static String struck(int number, Strike strike) {
+    String words = "visit %s %s".formatted(number, strike.words());
+    return "-- " + words + ", checksum " + checksum(List.of(words)) + " --";
   }
 
   static String given(double value) {

@@ -1,7 +1,11 @@
 package dev.towerscribe.record;
 
+import java.time.DateTimeException;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
 
 /**
  * A record as read from its file. Whatever the file holds, nothing is dropped: entries that were
@@ -103,6 +107,10 @@ public record RecordText(
       } else if (line.equals(RecordLines.MARK)) {
         stray(at);
         cutShort();
+      } else if (strike(line).isPresent()) {
+        stray(at);
+        cutShort();
+        strike(line, at);
       } else if (open.isEmpty()) {
         if (line.isBlank()) {
           stray(at);
@@ -123,6 +131,39 @@ public record RecordText(
           remarks.addAll(entry.troubles());
           open = new ArrayList<>();
         }
+      }
+    }
+
+    /** The striking that a line is, if it is one. */
+    private static Optional<Strike> strike(String line) {
+      Matcher m = RecordLines.STRUCK.matcher(line);
+      try {
+        return m.matches()
+            ? Optional.of(new Strike(LocalDate.parse(m.group(2)), m.group(3)))
+            : Optional.empty();
+      } catch (DateTimeException e) {
+        return Optional.empty();
+      }
+    }
+
+    private void strike(String line, int at) {
+      Strike strike = strike(line).orElseThrow();
+      Matcher m = RecordLines.STRUCK.matcher(line);
+      int number = m.matches() ? Integer.parseInt(m.group(1)) : 0;
+      int last = entries.size() - 1;
+      while (last >= 0 && !entries.get(last).number().equals(Optional.of(number))) {
+        last--;
+      }
+      if (!line.equals(RecordLines.struck(number, strike))) {
+        remarks.add(
+            ("line %s, which strikes visit %s, was edited after it was written: its checksum does"
+                    + " not match")
+                .formatted(at, number));
+      }
+      if (last < 0) {
+        remarks.add("line %s strikes visit %s, which is not above it".formatted(at, number));
+      } else {
+        entries.set(last, entries.get(last).after(strike));
       }
     }
 

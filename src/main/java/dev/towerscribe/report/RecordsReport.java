@@ -7,7 +7,6 @@ import dev.towerscribe.record.BayFigure;
 import dev.towerscribe.record.ReadingStage;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** Visits of many jobs, a row each. */
 public final class RecordsReport {
@@ -40,8 +39,7 @@ public final class RecordsReport {
 
   private static Cell measured(RecordedVisit visit, Side side, BayFigure figure) {
     return visit
-        .entry()
-        .flatMap(e -> e.of(Optional.of(side), ReadingStage.AFTER, figure))
+        .figure(side, ReadingStage.AFTER, figure)
         .<Cell>map(f -> Cell.angle(f.measured()))
         .orElse(Cell.EMPTY);
   }

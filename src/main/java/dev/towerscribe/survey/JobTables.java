@@ -292,7 +292,13 @@ public final class JobTables {
     return Lengths.degrees(radians);
   }
 
-  private static String quoted(String words) {
+  /**
+   * Words as a TOML string.
+   *
+   * @param words without control characters
+   * @return the same in quotes, as a file of ours has them
+   */
+  public static String quoted(String words) {
     return '"' + words.replace("\\", "\\\\").replace("\"", "\\\"") + '"';
   }
 }

@@ -112,7 +112,11 @@ class MainTest {
         "pack -o out",
         "pack good.toml -o out -o other",
         "ruler --paper B7",
+        "start --demo none",
         "start --template none",
+        "start --units cm",
+        "start --demo wren --units in",
+        "start --demo wren --paper A3",
         "check bad.toml",
         "align",
         "align good.toml --accept left.sweep",
@@ -416,16 +420,15 @@ class MainTest {
   }
 
   @Test
-  void startWritesAJobThatChecksAndNeverOverwritesOne() throws Exception {
+  void startNeverOverwritesAFile() throws Exception {
     assertThat(runs.run("start")).isEqualTo(Exit.DONE);
-    assertThat(directory.resolve("job.toml")).exists();
-    assertThat(runs.run("check", "job.toml")).isEqualTo(Exit.DONE);
+    assertThat(runs.out()).contains("fill in every ___, then: towerscribe check job.toml");
     runs.write("job.toml", "my measurements");
     assertThat(runs.run("start")).isEqualTo(Exit.FILES);
     assertThat(runs.err()).contains("--force");
     assertThat(directory.resolve("job.toml")).hasContent("my measurements");
     assertThat(runs.run("start", "--force")).isEqualTo(Exit.DONE);
-    assertThat(runs.run("check", "job.toml")).isEqualTo(Exit.DONE);
+    assertThat(directory.resolve("job.toml")).content().contains("\"___\"");
   }
 
   @Test
@@ -434,9 +437,9 @@ class MainTest {
     assertThat(runs.out().lines()).contains("wren").hasSizeGreaterThan(1);
     for (String name : runs.out().lines().toList()) {
       String file = "start-" + name + ".toml";
-      assertThat(runs.run("start", "--template", name, "-o", file)).as(name).isEqualTo(Exit.DONE);
+      assertThat(runs.run("start", "--demo", name, "-o", file)).as(name).isEqualTo(Exit.DONE);
       // What it says to do next works, with the demo's job for readings.
-      String then = runs.out().substring(runs.out().indexOf("then: towerscribe ") + 18).strip();
+      String then = runs.out().substring(runs.out().indexOf("try it: towerscribe ") + 20).strip();
       String[] words = then.replace("JOB", "start-wren.toml").split(" ");
       assertThat(words).contains(file);
       assertThat(runs.run(words)).as(then).isIn(Exit.DONE, Exit.STOPPED);

@@ -9,9 +9,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** {@code record} from the words typed to the files written. */
 class RecordCommandTest {
@@ -241,5 +246,127 @@ class RecordCommandTest {
         .contains("orphan.record.txt: there is no orphan.toml beside it");
     // a, b twice, and the two visits whose job is gone.
     assertThat(runs.read("list.csv").split("\r\n")).hasSize(6);
+  }
+
+  // Striking.
+
+  private int strike(String number, String reason, String date) {
+    return record("wren.toml", "--strike", number, "--reason", reason, "--date", date);
+  }
+
+  /** The wrong car's figures were added; they stay readable, and nothing counts them any more. */
+  @Test
+  void aStruckVisitStaysMarkedAndCountsNoMore() throws Exception {
+    assertThat(record("wren.toml", "visit.toml")).isEqualTo(Exit.DONE);
+    runs.write("second.toml", visit.replace("caster = 5.2", "caster = 5.1"));
+    assertThat(record("wren.toml", "second.toml")).isEqualTo(Exit.DONE);
+    String before = recordText();
+    String pageOfOne = "record wren.toml --visit 1 -o one.pdf";
+    assertThat(runs.run(pageOfOne.split(" "))).isEqualTo(Exit.DONE);
+
+    assertThat(strike("2", "the wrong car", "2026-12-05")).as(runs.err()).isEqualTo(Exit.DONE);
+    assertThat(runs.out()).isEqualTo("struck visit 2 in wren.record.txt; it stays there, marked\n");
+    assertThat(recordText()).startsWith(before);
+    assertThat(recordText().substring(before.length()))
+        .matches("\n-- visit 2 struck on 2026-12-05: the wrong car, checksum [0-9a-f]{16} --\n");
+
+    assertThat(record("wren.toml")).isEqualTo(Exit.DONE);
+    assertThat(runs.out())
+        .contains("STRUCK, counts no more: struck on 2026-12-05: the wrong car\n== Towerscribe")
+        .doesNotContain("remark:");
+    JsonNode data = runs.json("record", "wren.toml", "--json");
+    assertThat(data.path("visits").get(0).has("struck")).isFalse();
+    assertThat(data.path("visits").get(0).has("explanations")).isTrue();
+    JsonNode struck = data.path("visits").get(1);
+    assertThat(struck.path("struck").path("date").asText()).isEqualTo("2026-12-05");
+    assertThat(struck.path("struck").path("reason").asText()).isEqualTo("the wrong car");
+    assertThat(struck.path("recorded").size()).isPositive();
+    assertThat(struck.has("explanations")).isFalse();
+    assertThat(struck.has("compared")).isFalse();
+
+    // The last visit that counts is the first again; the struck one only by its number.
+    assertThat(runs.run("record wren.toml -o last.pdf".split(" "))).isEqualTo(Exit.DONE);
+    assertThat(runs.out()).contains("with visit 1");
+    assertThat(Files.readAllBytes(directory.resolve("last.pdf")))
+        .isEqualTo(Files.readAllBytes(directory.resolve("one.pdf")));
+    assertThat(runs.run("record wren.toml --visit 2 -o two.pdf".split(" "))).isEqualTo(Exit.DONE);
+    try (PDDocument page = Loader.loadPDF(directory.resolve("two.pdf").toFile())) {
+      assertThat(new PDFTextStripper().getText(page).replaceAll("\\s+", " "))
+          .contains("visit 2, STRUCK", "struck on 2026-12-05: the wrong car")
+          .contains("Nothing: this visit was struck")
+          .doesNotContain("Would explain it");
+    }
+
+    // Lists show it as struck, and give no figure that a sum would take in.
+    assertThat(runs.run("record", "--list", ".")).isEqualTo(Exit.DONE);
+    assertThat(runs.out().lines().filter(l -> l.contains("2026-12-03")))
+        .satisfiesExactly(
+            l -> assertThat(l).contains("whole", "5.20"),
+            l -> assertThat(l).contains("struck").doesNotContain("5.10"));
+    assertThat(runs.run("record", "--list", ".", "--csv")).isEqualTo(Exit.DONE);
+    assertThat(runs.out().lines().toList().get(2))
+        .contains(",struck,")
+        .endsWith(",2026-12-05,the wrong car");
+    assertThat(runs.out().lines().toList().get(1)).endsWith(",,");
+
+    // What was struck does not stand in the way of adding it rightly.
+    assertThat(record("wren.toml", "second.toml")).isEqualTo(Exit.DONE);
+    assertThat(runs.out()).endsWith("added visit 3 to wren.record.txt\n");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "2|why|2026-12-05|the record has 1",
+        "0|why|2026-12-05|the record has 1",
+        "-1|why|2026-12-05|the record has 1",
+        "nan|why|2026-12-05|the record has 1",
+        "1|' '|2026-12-05|--reason",
+        "1|why|2026-12-02|itself is of 2026-12-03",
+        "1|why|5.12.2026|YYYY-MM-DD",
+        "1|why|9999-12-05|YYYY-MM-DD",
+        "1|why|2026-02-30|YYYY-MM-DD",
+      })
+  void aWrongStrikingChangesNothing(String number, String reason, String date, String says)
+      throws Exception {
+    assertThat(record("wren.toml", "visit.toml")).isEqualTo(Exit.DONE);
+    String before = recordText();
+    assertThat(strike(number, reason, date)).isEqualTo(Exit.WRONG_USE);
+    assertThat(runs.err()).contains(says);
+    assertThat(recordText()).isEqualTo(before);
+  }
+
+  @Test
+  void aStrikingNeedsItsReasonAndItsDayAndAVisitThatCounts() throws Exception {
+    assertThat(strike("1", "why", "2026-12-05")).isEqualTo(Exit.FILES);
+    assertThat(record("wren.toml", "visit.toml")).isEqualTo(Exit.DONE);
+    assertThat(record("wren.toml", "--strike", "1")).isEqualTo(Exit.WRONG_USE);
+    assertThat(runs.err()).contains("--reason: why", "--date is missing");
+    assertThat(strike("1", "x".repeat(81), "2026-12-05")).isEqualTo(Exit.WRONG_USE);
+    assertThat(strike("1", "two\nlines", "2026-12-05")).isEqualTo(Exit.WRONG_USE);
+    assertThat(record("wren.toml", "--reason", "why")).isEqualTo(Exit.WRONG_USE);
+    assertThat(record("wren.toml", "visit.toml", "--strike", "1")).isEqualTo(Exit.WRONG_USE);
+    assertThat(strike("1", "why", "2026-12-05")).isEqualTo(Exit.DONE);
+    String once = recordText();
+    assertThat(strike("1", "again", "2026-12-06")).isEqualTo(Exit.WRONG_USE);
+    assertThat(runs.err()).contains("visit 1 was struck on 2026-12-05: why");
+    assertThat(recordText()).isEqualTo(once);
+    assertThat(record("wren.toml", "-o", "page.pdf")).isEqualTo(Exit.WRONG_USE);
+    assertThat(runs.err()).contains("every visit of the record was struck");
+  }
+
+  /** Whoever edits the mark is told on; a mark without its visit is named. */
+  @Test
+  void anEditedStrikingIsTold() throws Exception {
+    assertThat(record("wren.toml", "visit.toml")).isEqualTo(Exit.DONE);
+    assertThat(strike("1", "why", "2026-12-05")).isEqualTo(Exit.DONE);
+    runs.write("wren.record.txt", recordText().replace(": why,", ": because,"));
+    assertThat(record("wren.toml")).isEqualTo(Exit.DONE);
+    assertThat(runs.out())
+        .contains("struck on 2026-12-05: because", "which strikes visit 1, was edited after");
+    runs.write("wren.record.txt", recordText().replace("-- visit 1 struck", "-- visit 7 struck"));
+    assertThat(record("wren.toml")).isEqualTo(Exit.DONE);
+    assertThat(runs.out()).contains("strikes visit 7, which is not above it");
   }
 }

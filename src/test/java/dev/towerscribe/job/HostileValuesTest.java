@@ -134,6 +134,34 @@ class HostileValuesTest {
     assertThat(refused).as("values that were refused").isGreaterThan(5 * paths.size() / step);
   }
 
+  /** A blank anywhere is named, and no second line comes of it. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "wren.toml",
+        "siskin.toml",
+        "dunnock.toml",
+        "plates/three-bolt.toml",
+        "wren-survey.toml",
+        "wren-drilled.toml",
+        "wren-visit.toml"
+      })
+  void oneBlankIsOneLine(String file) throws Exception {
+    JsonNode tree = tree(file);
+    List<String> paths = new ArrayList<>();
+    paths("", tree, paths);
+    List<String> wrong = new ArrayList<>();
+    for (String path : paths) {
+      List<String> lines =
+          faults(file, text(tree, path, "\"___\"")).stream().map(Fault::line).toList();
+      if (lines.size() != 1 || !lines.get(0).contains("still blank")) {
+        wrong.add(path + ": " + String.join(" | ", lines));
+      }
+    }
+    assertThat(wrong).isEmpty();
+    assertThat(paths).hasSizeGreaterThan(20);
+  }
+
   private static List<Fault> faults(String file, String text) {
     try {
       read(file, text);

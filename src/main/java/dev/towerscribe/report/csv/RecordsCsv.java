@@ -4,12 +4,16 @@ import dev.towerscribe.model.Side;
 import dev.towerscribe.record.BayFigure;
 import dev.towerscribe.record.Entry;
 import dev.towerscribe.record.ReadingStage;
+import dev.towerscribe.record.Strike;
 import dev.towerscribe.report.RecordedVisit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Visits of many jobs: a line each, with every figure that a visit may have; degrees. */
+/**
+ * Visits of many jobs: a line each, with every figure that a visit may have; degrees. Of a visit
+ * that was struck its figures are left out, so that no sum takes them in.
+ */
 public final class RecordsCsv {
   private static final List<ReadingStage> STAGES = List.of(ReadingStage.BEFORE, ReadingStage.AFTER);
 
@@ -35,6 +39,7 @@ public final class RecordsCsv {
         }
       }
     }
+    head.addAll(List.of("struck_on", "struck_for"));
     csv.row(head);
     visits.forEach(visit -> csv.row(cells(visit)));
     return csv.toString();
@@ -51,13 +56,14 @@ public final class RecordsCsv {
     for (Side side : Side.values()) {
       for (ReadingStage stage : STAGES) {
         for (BayFigure figure : BayFigure.values()) {
-          Optional<Entry.Figure> f =
-              visit.entry().flatMap(e -> e.of(Optional.of(side), stage, figure));
+          Optional<Entry.Figure> f = visit.figure(side, stage, figure);
           cells.add(f.map(x -> Csv.degrees(x.measured())).orElse(""));
           cells.add(f.flatMap(Entry.Figure::predicted).map(Csv::degrees).orElse(""));
         }
       }
     }
+    cells.add(visit.struck().map(s -> s.date().toString()).orElse(""));
+    cells.add(Csv.words(visit.struck().map(Strike::reason).orElse("")));
     return cells;
   }
 }

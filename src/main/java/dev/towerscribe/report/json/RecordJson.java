@@ -15,7 +15,7 @@ import java.util.List;
 
 /**
  * A record as data, format 1. A visit is calculated again with the job as it is; {@code recorded}
- * has what was predicted at the time.
+ * has what was predicted at the time. A visit that was struck has that alone.
  */
 public final class RecordJson {
   private final Json json;
@@ -53,7 +53,14 @@ public final class RecordJson {
         .strings("accepted", entry.acceptedStops())
         .objects("recorded", entry.figures(), this::recorded)
         .strings("since", PredictionChange.of(job, entry));
-    entry.visit().ifPresent(this::now);
+    entry
+        .struck()
+        .ifPresent(
+            s ->
+                json.object(
+                    "struck",
+                    () -> json.put("date", s.date().toString()).put("reason", s.reason())));
+    entry.visit().filter(v -> entry.struck().isEmpty()).ifPresent(this::now);
   }
 
   private void recorded(Entry.Figure f) {

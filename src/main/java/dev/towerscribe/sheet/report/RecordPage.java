@@ -53,8 +53,9 @@ public final class RecordPage {
    *
    * @param number its running number
    * @param remarks what is not as it was written, or has changed since, in words
+   * @param struck whether it was struck: nothing is concluded from it then
    */
-  public record Source(int number, List<String> remarks) {
+  public record Source(int number, List<String> remarks, boolean struck) {
     /** Copies the list. */
     public Source {
       remarks = List.copyOf(remarks);
@@ -76,7 +77,8 @@ public final class RecordPage {
     this.lengths = Lengths.in(info.units());
     this.words = new RecordReport(record);
     this.spacing = spacing;
-    String title = "Alignment record, visit " + source.number();
+    String title =
+        "Alignment record, visit " + source.number() + (source.struck() ? ", STRUCK" : "");
     this.page = TextPage.of(print, info, Optional.empty(), title);
   }
 
@@ -120,14 +122,18 @@ public final class RecordPage {
     places();
     words.aims().forEach(this::say);
     page.band("What the differences say");
-    if (record.explanations().isEmpty()) {
+    if (source.struck()) {
+      say("Nothing: this visit was struck.");
+    } else if (record.explanations().isEmpty()) {
       say("No figure was both predicted and measured.");
     }
-    blocks(RecordReport.says(told()));
-    page.columns(2);
-    page.band("Cautions");
-    blocks(words.cautions());
-    page.columns(1);
+    if (!source.struck()) {
+      blocks(RecordReport.says(told()));
+      page.columns(2);
+      page.band("Cautions");
+      blocks(words.cautions());
+      page.columns(1);
+    }
     page.add(new Signatures(page.columnMm()), GAP, false);
     return page.pages("record", "Alignment record", "rec-", true);
   }

@@ -29,7 +29,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 class RecordPageTest {
-  private static final RecordPage.Source FIRST = new RecordPage.Source(1, List.of());
+  private static final RecordPage.Source FIRST = new RecordPage.Source(1, List.of(), false);
 
   private static Job job() throws Exception {
     return new JobReader(Lettering::canWrite)
@@ -70,7 +70,8 @@ class RecordPageTest {
             List.of(
                 "this entry was edited after it was written: its checksum does not match",
                 "the job has changed, or the program: predicted left after caster then 5.28 deg,"
-                    + " now 5.41 deg; and 11 more")),
+                    + " now 5.41 deg; and 11 more"),
+            false),
         on(paper),
         TextPageSamples.longInfo(TextPageSamples.stops(3)));
   }
