@@ -84,8 +84,8 @@ final class RecordLines {
     return "-- end of visit " + number + ", checksum " + checksum + " --";
   }
 
-  static String struck(int number, Strike strike) {
-    String words = "visit %s %s".formatted(number, strike.words());
+  static String struck(int number, String how) {
+    String words = "visit %s %s".formatted(number, how);
     return "-- " + words + ", checksum " + checksum(List.of(words)) + " --";
   }
 

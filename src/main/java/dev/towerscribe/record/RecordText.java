@@ -154,7 +154,7 @@ public record RecordText(
       while (last >= 0 && !entries.get(last).number().equals(Optional.of(number))) {
         last--;
       }
-      if (!line.equals(RecordLines.struck(number, strike))) {
+      if (!line.equals(RecordLines.struck(number, strike.words()))) {
         remarks.add(
             ("line %s, which strikes visit %s, was edited after it was written: its checksum does"
                     + " not match")

@@ -23,7 +23,7 @@ public record Strike(LocalDate date, String reason) {
    * @return the line, ended by a line feed
    */
   public String line(int number) {
-    return RecordLines.struck(number, this) + "\n";
+    return RecordLines.struck(number, words()) + "\n";
   }
 
   /**
