@@ -92,6 +92,7 @@ class OverviewTest {
     check(STOP, Exit.STOPPED);
     String words = words("place/overview.pdf");
     assertThat(words).contains("NOT FOR CUTTING", "NOT TO SCALE", "FORWARD", "Clears with");
+    assertThat(words).contains("Law and vehicle maker first.");
     assertThat(words).doesNotContain("100 mm", "UNDERSIDE", "TOPSIDE");
     runs.run("check", STOP, "--json");
     runs.data().findValues("findings").stream()
