@@ -11,6 +11,8 @@ import dev.towerscribe.geometry.Region;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.model.Mount;
+import dev.towerscribe.model.Plate;
+import dev.towerscribe.model.Seating;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
 import dev.towerscribe.model.StrutRodReach;
@@ -64,12 +66,7 @@ public final class Layout {
    */
   public static JobLayout of(Job job, Function<SideJob, Optional<StrutRodReach>> rods, Stage stage)
       throws JobRejected {
-    Lengths lengths = Lengths.in(job.units());
-    List<Fault> faults =
-        job.sides().values().stream().flatMap(s -> domeFault(s, lengths).stream()).toList();
-    if (!faults.isEmpty()) {
-      throw new JobRejected(faults);
-    }
+    domeFaults(job);
     List<Finding> ofJob = jobFindings(job, stage);
     Map<Side, SideLayout> sides = new EnumMap<>(Side.class);
     for (SideJob side : job.sides().values()) {
@@ -164,6 +161,38 @@ public final class Layout {
         .toList();
   }
 
+  /**
+   * A job whose plates have come to rest: the height of each bearing counts how far its plate lies
+   * off a flat top. It is taken with the plate where the job has it and the bearing in the middle
+   * of the slot; a plate that tips carries it a few hundredths higher or lower elsewhere.
+   *
+   * @param job any job
+   * @return the job, heights filled in
+   * @throws JobRejected if something lies past the edge of a domed tower top
+   */
+  public static Job atRest(Job job) throws JobRejected {
+    domeFaults(job);
+    return job.withSides(side -> side.with(seating(side)));
+  }
+
+  private static Seating seating(SideJob side) {
+    if (side.tower().crown().isEmpty() && side.tower().lip().isEmpty()) {
+      return side.seating().resting(0.0);
+    }
+    Plate.Slot slot = side.plate().slot();
+    Vec2 bearing = side.bearing((slot.fromMm() + slot.toMm()) / 2);
+    return side.seating().resting(RestingPlane.of(side, Cuts.of(side).finished()).at(bearing));
+  }
+
+  private static void domeFaults(Job job) throws JobRejected {
+    Lengths lengths = Lengths.in(job.units());
+    List<Fault> faults =
+        job.sides().values().stream().flatMap(s -> domeFault(s, lengths).stream()).toList();
+    if (!faults.isEmpty()) {
+      throw new JobRejected(faults);
+    }
+  }
+
   /** A side laid out, not yet checked. */
   private static SideLayout bare(SideJob job, Cuts cuts, Sweep sweep) {
     List<PlacedHole> holes = holes(job);
@@ -177,6 +206,7 @@ public final class Layout {
         sweep,
         Notches.of(job, holes),
         Span.between(holes),
+        RestingPlane.of(job, cuts.finished()),
         List.of());
   }
 

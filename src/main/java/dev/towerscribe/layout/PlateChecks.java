@@ -9,11 +9,16 @@ import dev.towerscribe.finding.Spot.Mover;
 import dev.towerscribe.geometry.Gap;
 import dev.towerscribe.geometry.Region;
 import dev.towerscribe.model.Bracket;
-import dev.towerscribe.model.Crown;
 import dev.towerscribe.model.KeepOut;
+import dev.towerscribe.model.Packing;
 import dev.towerscribe.model.Plate;
+import dev.towerscribe.model.Seat;
+import dev.towerscribe.model.Seating;
+import dev.towerscribe.model.SideJob;
 import dev.towerscribe.model.Tower;
 import dev.towerscribe.quantity.Lengths;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 
 /** The plate as a whole: what it must cover, and what it must stay clear of. */
@@ -75,7 +80,8 @@ final class PlateChecks {
     List<String> brackets = Slugs.brackets(tower);
     for (int i = 0; i < brackets.size(); i++) {
       Bracket bracket = tower.brackets().get(i);
-      if (bracket.undersideMm() < plate.thicknessMm()
+      if (layout.job().seating().seat() == Seat.ON_TOP
+          && bracket.undersideMm() < plate.thicknessMm()
           && Margins.between(outline, bracket.outline()) <= 0) {
         findings.add(
             "plate-bracket." + brackets.get(i),
@@ -89,7 +95,7 @@ final class PlateChecks {
       }
     }
     setting(layout, findings);
-    tower.crown().ifPresent(crown -> gapUnder(layout, crown, findings));
+    gapUnder(layout, findings);
   }
 
   private static Spot uncovered(SideLayout layout, Region finished, Lengths lengths) {
@@ -130,16 +136,57 @@ final class PlateChecks {
                     "It can't be found again by its mark; choose a marked one or scribe one"));
   }
 
-  private static void gapUnder(SideLayout layout, Crown crown, Findings findings) {
-    double radius = crown.radiusMm();
-    double farthest = layout.holes().stream().mapToDouble(h -> h.at().norm()).max().orElseThrow();
-    double drop = radius - Math.sqrt(radius * radius - farthest * farthest);
+  /** What a dome, or a lip that stands toward the plate, leaves between the two at a bolt. */
+  private static void gapUnder(SideLayout layout, Findings findings) {
+    Tower tower = layout.job().tower();
+    Seating seating = layout.job().seating();
+    boolean lipped = tower.lip().filter(l -> l.facesPlate(seating.seat())).isPresent();
+    if (tower.crown().isEmpty() && !lipped) {
+      return;
+    }
+    PlacedHole widest =
+        Collections.max(
+            layout.holes(),
+            Comparator.comparingDouble((PlacedHole h) -> layout.rest().gapMm(h.at())));
+    double gap = layout.rest().gapMm(widest.at());
+    String what =
+        tower.crown().isPresent() ? "flat plate on a domed top" : "flat plate, lip of the opening";
+    About about =
+        About.mm("%s, bolt %s".formatted(what, widest.name()), gap, GAP_UNDER_MM, Sources.PRACTICE);
+    String meaning =
+        "of gap under a flat plate at bolt %s, where it rests on %s"
+            .formatted(widest.name(), restsOn(layout));
+    if (seating.packing().isPresent() && !Findings.passes(GAP_UNDER_MM, gap)) {
+      String fill =
+          seating.packing().get() == Packing.SHIMS
+              ? "The shims of the steps page fill it."
+              : "A seat formed to the tower fills it: heights on the steps page.";
+      findings.add(
+          "stand-off",
+          Severity.NOTE,
+          about,
+          "%s %s. %s".formatted(findings.lengths().with(gap), meaning, fill));
+      return;
+    }
     findings.atMost(
         "stand-off",
-        About.mm("flat plate on a domed top", drop, GAP_UNDER_MM, Sources.PRACTICE),
-        Severity.CAUTION,
-        "of gap under a flat plate at the farthest bolt, as the dome falls away",
-        "Shim or form a seat so that tightening does not bend the tower (dome radius %s)"
-            .formatted(findings.lengths().with(radius)));
+        about,
+        Severity.STOP,
+        meaning,
+        "Tightening would bend the tower: name what fills it, mount.packing = \"shims\" or"
+            + " \"formed seat\"");
+  }
+
+  private static String restsOn(SideLayout layout) {
+    SideJob job = layout.job();
+    if (layout.rest().contacts().isEmpty()) {
+      return "the highest place of the tower's face";
+    }
+    return job.seating().seat() == Seat.UNDERNEATH
+        ? "its own rim"
+        : layout.finalCut().contours().size() == 1
+                && layout.finalCut().contours().get(0).asCircle().isPresent()
+            ? "the rim of the finished opening"
+            : "three places of the finished opening's rim";
   }
 }

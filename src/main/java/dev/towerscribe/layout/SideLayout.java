@@ -21,6 +21,7 @@ import java.util.stream.Stream;
  * @param sweep what moves through the opening
  * @param notches what is taken from brackets, perhaps nothing
  * @param spans every pair of holes
+ * @param rest where the plate's face lies
  * @param findings every check's result, most serious first
  */
 public record SideLayout(
@@ -32,6 +33,7 @@ public record SideLayout(
     Sweep sweep,
     List<Notch> notches,
     List<Span> spans,
+    RestingPlane rest,
     List<Finding> findings) {
   /** Copies the lists. */
   public SideLayout {
@@ -57,14 +59,15 @@ public record SideLayout(
 
   /** The same layout with its findings, most serious first. */
   SideLayout with(List<Finding> found) {
-    return new SideLayout(job, holes, finalCut, roughCut, starters, sweep, notches, spans, found);
+    return new SideLayout(
+        job, holes, finalCut, roughCut, starters, sweep, notches, spans, rest, found);
   }
 
   /** The same tower with its plate and its holes elsewhere, not checked; the rest as planned. */
   SideLayout with(SideJob placed, List<PlacedHole> drilled) {
     List<Span> between = Span.between(drilled);
     return new SideLayout(
-        placed, drilled, finalCut, roughCut, starters, sweep, notches, between, List.of());
+        placed, drilled, finalCut, roughCut, starters, sweep, notches, between, rest, List.of());
   }
 
   /**
@@ -110,6 +113,15 @@ public record SideLayout(
    */
   public Region mark() {
     return Region.inside(job.tower().mark());
+  }
+
+  /**
+   * What each bolt goes through.
+   *
+   * @return in the order of the holes
+   */
+  public List<Grip> grips() {
+    return holes.stream().map(hole -> Grip.of(this, hole)).toList();
   }
 
   /**

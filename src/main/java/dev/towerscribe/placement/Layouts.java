@@ -38,7 +38,7 @@ public final class Layouts {
    * Lays a job out and works its alignment out.
    *
    * @param job the job
-   * @return both
+   * @return both, of the job with its plates at rest
    * @throws JobRejected if something lies past the edge of a domed tower top
    */
   public static Worked of(Job job) throws JobRejected {
@@ -48,12 +48,13 @@ public final class Layouts {
   /**
    * Lays a job out and works its alignment out.
    *
-   * @param job the job
+   * @param measured the job
    * @param stage how far the work has come: what findings advise
-   * @return both
+   * @return both, of the job with its plates at rest
    * @throws JobRejected if something lies past the edge of a domed tower top
    */
-  public static Worked of(Job job, Stage stage) throws JobRejected {
+  public static Worked of(Job measured, Stage stage) throws JobRejected {
+    Job job = Layout.atRest(measured);
     JobLayout bare = Layout.of(job, StrutRodPoses::of, stage);
     JobAlignment alignment = Alignment.of(job, stage);
     Map<Side, SideLayout> sides = new EnumMap<>(Side.class);

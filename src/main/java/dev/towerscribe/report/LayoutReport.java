@@ -6,12 +6,14 @@ import static dev.towerscribe.report.Cell.words;
 
 import dev.towerscribe.geometry.Region;
 import dev.towerscribe.geometry.Vec2;
+import dev.towerscribe.layout.Grip;
 import dev.towerscribe.layout.JobLayout;
 import dev.towerscribe.layout.Notch;
 import dev.towerscribe.layout.PlacedHole;
 import dev.towerscribe.layout.SideLayout;
 import dev.towerscribe.layout.Span;
 import dev.towerscribe.layout.StarterHole;
+import dev.towerscribe.model.Seating;
 import dev.towerscribe.quantity.Lengths;
 import java.util.List;
 import java.util.Optional;
@@ -100,10 +102,14 @@ public final class LayoutReport {
             new Block.Facts(
                 List.of(
                     Phrases.fact("mount", Phrases.placeAndSetting(side.job().mount(), lengths)),
-                    Phrases.fact("bearing", bearing))))
+                    Phrases.fact("bearing", bearing),
+                    Phrases.fact("plate", lies(side.job().seating())))))
         .add(
             Block.Table.of("hole", "fore", "in", "diameter", "bolt", "drills in order")
                 .each(side.holes(), this::hole))
+        .add(
+            Block.Table.of("bolt", "gap under the plate", "grip", "bolt's length, at least")
+                .each(side.holes(), hole -> grip(hole, Grip.of(side, hole))))
         .add(
             Block.Table.of("cut", "area", "length", "shape")
                 .plus(cut("rough", side.roughCut()))
@@ -119,6 +125,20 @@ public final class LayoutReport {
         .add(
             Block.Table.of("span", "centres", "inside", "outside", Phrases.OFF_BY)
                 .each(side.spans(), LayoutReport::span));
+  }
+
+  private static String lies(Seating seating) {
+    return seating.seat().words()
+        + (seating.stated().isPresent() ? "" : ", as the job does not say")
+        + seating.packing().map(p -> "; packing: " + p.word()).orElse("");
+  }
+
+  private static List<Cell> grip(PlacedHole hole, Grip grip) {
+    return List.of(
+        words(hole.name()),
+        length(grip.packingMm()),
+        length(grip.gripMm()),
+        length(grip.leastLengthMm()));
   }
 
   private List<Cell> hole(PlacedHole hole) {

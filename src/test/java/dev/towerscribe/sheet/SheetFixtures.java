@@ -12,6 +12,7 @@ import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.layout.JobLayout;
 import dev.towerscribe.layout.Notch;
 import dev.towerscribe.layout.PlacedHole;
+import dev.towerscribe.layout.RestingPlane;
 import dev.towerscribe.layout.SideLayout;
 import dev.towerscribe.layout.StarterHole;
 import dev.towerscribe.layout.Sweep;
@@ -259,6 +260,7 @@ public final class SheetFixtures {
         new Sweep(new Vec2(-4, 0), new Vec2(-22, 10), 13, sweep, false, 0, 0),
         notches,
         List.of(),
+        RestingPlane.of(job, cut),
         List.of());
   }
 

@@ -92,6 +92,7 @@ public final class TextPageSamples {
         s.sweep(),
         s.notches(),
         s.spans(),
+        s.rest(),
         findings);
   }
 
@@ -106,6 +107,7 @@ public final class TextPageSamples {
         s.sweep(),
         s.notches(),
         spans,
+        s.rest(),
         s.findings());
   }
 
@@ -120,6 +122,7 @@ public final class TextPageSamples {
         s.sweep(),
         s.notches(),
         s.spans(),
+        s.rest(),
         s.findings());
   }
 

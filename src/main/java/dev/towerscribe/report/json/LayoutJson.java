@@ -3,8 +3,11 @@ package dev.towerscribe.report.json;
 import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.Region;
 import dev.towerscribe.geometry.Vec2;
+import dev.towerscribe.layout.Grip;
 import dev.towerscribe.layout.JobLayout;
 import dev.towerscribe.layout.SideLayout;
+import dev.towerscribe.model.Packing;
+import dev.towerscribe.model.Seating;
 import dev.towerscribe.quantity.Tolerances;
 import java.util.Comparator;
 import java.util.List;
@@ -36,11 +39,25 @@ public final class LayoutJson {
     json.objects(
         "holes",
         side.holes(),
-        h ->
-            json.put("name", h.name())
-                .put("fore", h.at().x())
-                .put("in", h.at().y())
-                .put("diameter", h.diameterMm()));
+        h -> {
+          Grip grip = Grip.of(side, h);
+          json.put("name", h.name())
+              .put("fore", h.at().x())
+              .put("in", h.at().y())
+              .put("diameter", h.diameterMm())
+              .put("gap", side.rest().gapMm(h.at()))
+              .put("grip", grip.gripMm())
+              .put("bolt_length", grip.leastLengthMm());
+        });
+    Seating seating = side.job().seating();
+    json.object(
+        "seating",
+        () -> {
+          json.put("seat", seating.seat().word())
+              .put("packing", seating.packing().map(Packing::word).orElse("none"))
+              .put("rest", seating.restMm());
+          json.points("contacts", side.rest().contacts());
+        });
     json.object(
         "bearing",
         () ->

@@ -525,6 +525,7 @@ class FullScaleSheetsTest {
             some.sweep(),
             List.of(),
             List.of(),
+            some.rest(),
             List.of());
     List<Page> pages = SheetFixtures.fullScale(none, SheetFixtures.info());
     assertThat(pages).hasSize(2);
