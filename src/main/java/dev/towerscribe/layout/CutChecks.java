@@ -11,6 +11,7 @@ import dev.towerscribe.geometry.Region;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.CutRules;
 import dev.towerscribe.model.KeepOut;
+import dev.towerscribe.model.Lip;
 import dev.towerscribe.model.SideJob;
 import dev.towerscribe.quantity.Lengths;
 import dev.towerscribe.quantity.Lengths.Fineness;
@@ -26,6 +27,7 @@ final class CutChecks {
   static void run(
       SideLayout layout, Function<SideJob, Sweep> sweeps, Cuts cuts, Findings findings) {
     shape(layout, cuts, findings);
+    lip(layout, cuts.finished(), findings);
     sweep(layout, sweeps, cuts.finished(), findings);
     keepOuts(layout, cuts.finished(), findings);
   }
@@ -109,6 +111,26 @@ final class CutChecks {
   private static Spot past(SideLayout layout) {
     Gap nearest = Spots.around(layout.finalCut(), layout.opening());
     return new Spot(nearest.from(), nearest.to(), Mover.CUT, Optional.empty());
+  }
+
+  /** A lip goes with the waste where the cut goes round it; else part of it stays. */
+  private static void lip(SideLayout layout, Region finished, Findings findings) {
+    Optional<Lip> lip = layout.job().tower().lip();
+    if (lip.isEmpty()) {
+      return;
+    }
+    double past = finished.marginAround(Region.inside(lip.get().flat()));
+    boolean whole = Findings.passes(past, 0);
+    findings.add(
+        "cut-lip",
+        whole ? Severity.NOTE : Severity.CAUTION,
+        About.mm("finished opening, lip", past, 0, "job: tower.lip"),
+        whole
+            ? "The lip goes with the waste: the cut runs in flat metal all round."
+            : ("The cut leaves up to %s of the lip and its bend: saw and file run in curved metal"
+                    + " there, and the template does not lie on it. Keep less, so that the cut"
+                    + " goes round the lip, or true it up by hand.")
+                .formatted(findings.lengths().with(-past)));
   }
 
   private static void sweep(

@@ -20,13 +20,13 @@ public record Grip(double packingMm, double gripMm, double leastLengthMm) {
   /**
    * The grip of a bolt.
    *
-   * @param layout its tower
+   * @param job its side
+   * @param rest where the plate rests there
    * @param hole its hole
    * @return what it goes through there
    */
-  public static Grip of(SideLayout layout, PlacedHole hole) {
-    SideJob job = layout.job();
-    double gap = layout.rest().gapMm(hole.at());
+  static Grip of(SideJob job, RestingPlane rest, PlacedHole hole) {
+    double gap = rest.gapMm(hole.at());
     double packing = gap < NO_SHIM_MM ? 0.0 : gap;
     double plate = job.plate().thicknessMm();
     int washers = 2;

@@ -64,6 +64,7 @@ final class HoleChecks {
               .formatted(findings.lengths().with(2 * seat)));
     }
     judge(i, Kind.SEAT_CUT);
+    judge(i, Kind.SEAT_LIP);
     judge(i, Kind.KEEP_OUT);
   }
 
@@ -116,6 +117,11 @@ final class HoleChecks {
             "The washer would hang over the opening"
                 + findings.advise("", "; bridge it by a backing plate, or " + WELD);
         yield candidate(m, "seat-cut", "washer and final cut", seat, meaning, advice);
+      }
+      case SEAT_LIP -> {
+        String meaning = "from hole centre to where the flat begins, for the washer or nut";
+        String advice = "The washer would stand on the lip's bend; turn or shift the plate";
+        yield candidate(m, "seat-lip", "washer, lip", seat, meaning, advice);
       }
       case KEEP_OUT -> {
         String name = tower.keepOuts().get(m.thing()).name();

@@ -44,6 +44,8 @@ public record HoleMargin(
     SEAT_FACE,
     /** Hole centre to the finished opening, for the washer or nut. */
     SEAT_CUT,
+    /** Hole centre to where the flat begins beside a lip, for the washer or nut. */
+    SEAT_LIP,
     /** Washer or nut to a keep-out. */
     KEEP_OUT
   }
@@ -96,6 +98,7 @@ public record HoleMargin(
     for (Landmark l : tower.landmarks()) {
       landmarks.add(inside(Contour.circle(l.at(), l.diameterMm() / 2)));
     }
+    List<RegionDepths> lip = tower.lip().map(l -> inside(l.flat())).stream().toList();
     List<RegionDepths> keepOuts = tower.keepOuts().stream().map(k -> inside(k.outline())).toList();
     List<HoleMargin> all = new ArrayList<>();
     for (int i = 0; i < holes.size(); i++) {
@@ -115,6 +118,9 @@ public record HoleMargin(
         all.add(new HoleMargin(Kind.SEAT_FACE, i, 0, f, true, 0.0, seat));
       }
       all.add(new HoleMargin(Kind.SEAT_CUT, i, 0, cut, false, 0.0, seat));
+      for (RegionDepths l : lip) {
+        all.add(new HoleMargin(Kind.SEAT_LIP, i, 0, l, false, 0.0, seat));
+      }
       for (int k = 0; k < keepOuts.size(); k++) {
         double margin = tower.keepOuts().get(k).marginMm();
         all.add(new HoleMargin(Kind.KEEP_OUT, i, k, keepOuts.get(k), false, seat, margin));

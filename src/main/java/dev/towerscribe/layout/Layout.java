@@ -11,7 +11,6 @@ import dev.towerscribe.geometry.Region;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.model.Mount;
-import dev.towerscribe.model.Plate;
 import dev.towerscribe.model.Seating;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
@@ -163,8 +162,7 @@ public final class Layout {
 
   /**
    * A job whose plates have come to rest: the height of each bearing counts how far its plate lies
-   * off a flat top. It is taken with the plate where the job has it and the bearing in the middle
-   * of the slot; a plate that tips carries it a few hundredths higher or lower elsewhere.
+   * off a flat top, {@link RestingPlane#overOriginMm}.
    *
    * @param job any job
    * @return the job, heights filled in
@@ -179,9 +177,8 @@ public final class Layout {
     if (side.tower().crown().isEmpty() && side.tower().lip().isEmpty()) {
       return side.seating().resting(0.0);
     }
-    Plate.Slot slot = side.plate().slot();
-    Vec2 bearing = side.bearing((slot.fromMm() + slot.toMm()) / 2);
-    return side.seating().resting(RestingPlane.of(side, Cuts.of(side).finished()).at(bearing));
+    double rest = RestingPlane.overOriginMm(side, Cuts.of(side).finished());
+    return side.seating().resting(rest);
   }
 
   private static void domeFaults(Job job) throws JobRejected {
@@ -206,7 +203,7 @@ public final class Layout {
         sweep,
         Notches.of(job, holes),
         Span.between(holes),
-        RestingPlane.of(job, cuts.finished()),
+        RestingPlane.of(job, cuts.finished(), holes),
         List.of());
   }
 

@@ -96,6 +96,18 @@ final class PlateChecks {
     }
     setting(layout, findings);
     gapUnder(layout, findings);
+    tower
+        .secondSkin()
+        .filter(skin -> skin.apartMm() > 0)
+        .ifPresent(
+            skin ->
+                findings.add(
+                    "skins-apart",
+                    Severity.CAUTION,
+                    About.mm("the tower's two sheets", skin.apartMm(), 0, Sources.PRACTICE),
+                    ("Two sheets %s apart: without a sleeve between them on every bolt, tightening"
+                            + " draws them together and bends both.")
+                        .formatted(findings.lengths().with(skin.apartMm()))));
   }
 
   private static Spot uncovered(SideLayout layout, Region finished, Lengths lengths) {

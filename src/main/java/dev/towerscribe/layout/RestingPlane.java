@@ -1,6 +1,7 @@
 package dev.towerscribe.layout;
 
 import dev.towerscribe.geometry.Contour;
+import dev.towerscribe.geometry.Edge;
 import dev.towerscribe.geometry.Region;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Crown;
@@ -35,6 +36,9 @@ import java.util.Optional;
  */
 public record RestingPlane(
     Surface surface, double heightMm, double perFore, double perIn, List<Vec2> contacts) {
+  /** Between two places the dome stands h^2 / 8R above them: 0.0002 mm at a radius of 200 mm. */
+  private static final double STEP_MM = 0.5;
+
   /** Copies the list. */
   public RestingPlane {
     contacts = List.copyOf(contacts);
@@ -85,23 +89,43 @@ public record RestingPlane(
    *
    * @param job a side, its plate where it goes, nothing of it past the dome's edge
    * @param finished its opening once cut
+   * @param holes where its bolts draw, at least one
    * @return the plane
    */
-  public static RestingPlane of(SideJob job, Region finished) {
+  public static RestingPlane of(SideJob job, Region finished, List<PlacedHole> holes) {
+    Vec2 middle =
+        holes.stream().map(PlacedHole::at).reduce(Vec2.ZERO, Vec2::plus).times(1.0 / holes.size());
+    Region plate = Region.inside(job.plate().outline()).mapped(PlateFrames.toPlan(job));
+    return drawnDown(job, finished, plate, middle);
+  }
+
+  /**
+   * How far a plate lies off a flat top where the strut rod stands: over the plan's origin, its own
+   * middle there and drawn down there. It does not change as the plate is moved, so that a search
+   * and a check count with one height; a plate a few millimetres aside tips by hundredths of a
+   * millimetre across its slot, which is let be.
+   *
+   * @param job a side, wherever its plate goes
+   * @param finished its opening once cut
+   * @return mm along the tower's normal, negative below
+   */
+  public static double overOriginMm(SideJob job, Region finished) {
+    Region plate = Region.inside(job.plate().outline());
+    return drawnDown(job, finished, plate, Vec2.ZERO).heightMm();
+  }
+
+  private static RestingPlane drawnDown(SideJob job, Region finished, Region plate, Vec2 point) {
     Surface surface = Surface.of(job);
     List<Vec2> places = new ArrayList<>();
     if (!surface.isFlat()) {
       outline(finished, places);
       if (surface.seat() == Seat.UNDERNEATH) {
-        outline(Region.inside(job.plate().outline()).mapped(PlateFrames.toPlan(job)), places);
+        outline(plate, places);
       }
     }
-    List<PlacedHole> holes = Layout.holes(job);
-    Vec2 middle =
-        holes.stream().map(PlacedHole::at).reduce(Vec2.ZERO, Vec2::plus).times(1.0 / holes.size());
     // Under the tower the same question is asked upside down.
     double up = surface.seat() == Seat.ON_TOP ? 1.0 : -1.0;
-    return contacts(places, middle, p -> up * surface.heightMm(p))
+    return contacts(places, point, p -> up * surface.heightMm(p))
         .map(three -> through(surface, three))
         .orElseGet(
             () ->
@@ -113,9 +137,15 @@ public record RestingPlane(
                     List.of()));
   }
 
+  /** On a straight edge the dome is highest between the corners, so those do not do. */
   private static void outline(Region region, List<Vec2> places) {
     for (Contour contour : region.contours()) {
-      places.addAll(contour.flattened(Tolerances.FLATTEN_MM));
+      for (Edge edge : contour.edges()) {
+        int steps = (int) Math.ceil(edge.length() / STEP_MM);
+        for (int i = 0; i < steps; i++) {
+          places.add(edge.at((double) i / steps));
+        }
+      }
     }
   }
 

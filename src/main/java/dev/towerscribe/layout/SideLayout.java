@@ -116,12 +116,22 @@ public record SideLayout(
   }
 
   /**
+   * What a bolt goes through.
+   *
+   * @param hole one of the holes
+   * @return its grip
+   */
+  public Grip grip(PlacedHole hole) {
+    return Grip.of(job, rest, hole);
+  }
+
+  /**
    * What each bolt goes through.
    *
    * @return in the order of the holes
    */
   public List<Grip> grips() {
-    return holes.stream().map(hole -> Grip.of(this, hole)).toList();
+    return holes.stream().map(this::grip).toList();
   }
 
   /**

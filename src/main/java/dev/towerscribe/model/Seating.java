@@ -10,8 +10,8 @@ import java.util.Optional;
  * @param stated which face it lies against; empty if the job does not say
  * @param packing what fills the gap under it, if the job names anything
  * @param restMm how far the plate's face lies above the face that it would touch if the tower were
- *     flat, mm along the tower's normal; 0 on a flat top and before it is worked out, negative on a
- *     dome, whose rim lies lower than its middle
+ *     flat, mm along the tower's normal over the old strut rod's place; 0 on a flat top and before
+ *     it is worked out, negative on a dome, whose rim lies lower than its middle
  */
 public record Seating(Optional<Seat> stated, Optional<Packing> packing, double restMm) {
   /** A job that says nothing of it, on a flat top. */

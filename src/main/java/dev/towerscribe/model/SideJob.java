@@ -145,8 +145,8 @@ public record SideJob(
   }
 
   /**
-   * How far the bearing's centre lies above the tower plane, over the middle of the slot: the
-   * plate's own figure, and how far the plate lies off a flat top.
+   * How far the bearing's centre lies above the tower plane: the plate's own figure, and how far
+   * the plate lies off a flat top.
    *
    * @return mm along the tower's normal
    */

@@ -9,6 +9,7 @@ import dev.towerscribe.alignment.StrutRodPoses;
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.layout.JobLayout;
+import dev.towerscribe.layout.Layout;
 import dev.towerscribe.layout.quick.MountCheck;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.model.Plate;
@@ -87,8 +88,9 @@ public final class Placements {
     return find(job, Lattice.of(job), settings, progress);
   }
 
-  static Found find(Job job, Lattice lattice, Settings settings, DoubleConsumer progress)
+  static Found find(Job measured, Lattice lattice, Settings settings, DoubleConsumer progress)
       throws CannotPlace {
+    Job job = atRest(measured);
     boolean estimate = ready(job);
     MountCheck check = MountCheck.of(job, StrutRodPoses::of);
     if (!check.always().isEmpty()) {
@@ -203,6 +205,15 @@ public final class Placements {
    */
   public static boolean isEstimate(Job job) {
     return job.sides().values().stream().anyMatch(s -> s.strut().isEmpty());
+  }
+
+  /** A tower past its dome has no place for a plate: its own checks say so. */
+  private static Job atRest(Job job) {
+    try {
+      return Layout.atRest(job);
+    } catch (JobRejected e) {
+      return job;
+    }
   }
 
   /** The figures of a job as it stands, as an offer of that name. */

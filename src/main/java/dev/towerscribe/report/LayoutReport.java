@@ -109,7 +109,7 @@ public final class LayoutReport {
                 .each(side.holes(), this::hole))
         .add(
             Block.Table.of("bolt", "gap under the plate", "grip", "bolt's length, at least")
-                .each(side.holes(), hole -> grip(hole, Grip.of(side, hole))))
+                .each(side.holes(), hole -> grip(hole, side.grip(hole))))
         .add(
             Block.Table.of("cut", "area", "length", "shape")
                 .plus(cut("rough", side.roughCut()))

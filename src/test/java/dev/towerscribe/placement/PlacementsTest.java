@@ -14,6 +14,7 @@ import dev.towerscribe.finding.Severity;
 import dev.towerscribe.job.JobReader;
 import dev.towerscribe.job.Templates;
 import dev.towerscribe.layout.JobLayout;
+import dev.towerscribe.layout.Layout;
 import dev.towerscribe.model.CutRules;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.model.Mount;
@@ -112,7 +113,8 @@ class PlacementsTest {
         .isGreaterThanOrEqualTo(best.caster().degrees());
     assertThat(of("least bump steer").bumpSteer().orElseThrow())
         .isLessThan(best.bumpSteer().orElseThrow());
-    assertThat(of("least metal removed").metalRemovedMm2()).isLessThan(best.metalRemovedMm2());
+    assertThat(of("least metal removed").metalRemovedMm2())
+        .isLessThanOrEqualTo(best.metalRemovedMm2());
     assertThat(of("most room at the edges").edgeSlackMm()).isGreaterThan(best.edgeSlackMm());
     // Score is caster less three tenths of the camber still wanted, so caster itself falls by no
     // more than what an offer may give up and three tenths of the most camber gained, two degrees.
@@ -181,7 +183,8 @@ class PlacementsTest {
     // The alignment of the job there says so too: 6 degrees are the most that its aims want.
     Mount m = held.mount();
     Job further =
-        job.with(new Mount(m.rotation(), m.rearwardMm() + 0.1, m.inboardMm(), m.settingMm()));
+        Layout.atRest(
+            job.with(new Mount(m.rotation(), m.rearwardMm() + 0.1, m.inboardMm(), m.settingMm())));
     Map<Side, SideAlignment> sides = Alignment.of(further).sides();
     assertThat(sides.get(Side.RIGHT).at().orElseThrow().caster().degrees()).isGreaterThan(6);
     assertThat(sides.get(Side.LEFT).at().orElseThrow().caster().degrees()).isLessThan(6);

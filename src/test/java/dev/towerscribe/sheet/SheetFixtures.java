@@ -260,7 +260,7 @@ public final class SheetFixtures {
         new Sweep(new Vec2(-4, 0), new Vec2(-22, 10), 13, sweep, false, 0, 0),
         notches,
         List.of(),
-        RestingPlane.of(job, cut),
+        RestingPlane.of(job, cut, holes),
         List.of());
   }
 

@@ -40,7 +40,7 @@ public final class LayoutJson {
         "holes",
         side.holes(),
         h -> {
-          Grip grip = Grip.of(side, h);
+          Grip grip = side.grip(h);
           json.put("name", h.name())
               .put("fore", h.at().x())
               .put("in", h.at().y())

@@ -8,6 +8,7 @@ import dev.towerscribe.layout.Margins;
 import dev.towerscribe.layout.Notch;
 import dev.towerscribe.layout.PlacedHole;
 import dev.towerscribe.layout.SideLayout;
+import dev.towerscribe.model.Lip;
 import dev.towerscribe.model.Mount;
 import dev.towerscribe.model.Packing;
 import dev.towerscribe.model.Plate;
@@ -102,9 +103,14 @@ public final class StepsPage {
     step("Clean the tower top, both faces. Coat it to show a scribed line.");
     step(
         "Lay the underside sheet.",
-        landmarks(),
-        "Straightedge on the long line: parallel to the car's centre line.",
-        "If they do not all agree, stop and measure the tower again.");
+        Stream.of(
+                lip(Lip.Turned.DOWN).stream(),
+                Stream.of(
+                    landmarks(),
+                    "Straightedge on the long line: parallel to the car's centre line.",
+                    "If they do not all agree, stop and measure the tower again."))
+            .flatMap(lines -> lines)
+            .toArray(String[]::new));
     step(
         "Punch lightly through the cross of each hole: %s."
             .formatted(joined(layout.holes(), PlacedHole::name)));
@@ -128,6 +134,19 @@ public final class StepsPage {
             print.skew().radians() == 0 ? "" : skew);
   }
 
+  /** Paper cannot lie flat over a lip that stands out from the face it is laid on. */
+  private Optional<String> lip(Lip.Turned turned) {
+    return layout
+        .job()
+        .tower()
+        .lip()
+        .filter(lip -> lip.turned() == turned)
+        .map(
+            lip ->
+                "The lip stands in its way: first cut the paper out along \"lip: flat from here\"."
+                    + " Then landmarks and straightedge place it, not the opening's edge.");
+  }
+
   private String landmarks() {
     Tower tower = layout.job().tower();
     String marks =
@@ -145,11 +164,20 @@ public final class StepsPage {
     page.band("DRILL: holes first, while the sheet is whole");
     step(
         "Drill the pilots: %s.".formatted(pilots()),
-        "Wood clamped behind the sheet. Sharp drill, light hand: let it cut, do not force it"
-            + " (NAVEDTRA 14018).");
+        Stream.concat(
+                Stream.of(
+                    "Wood clamped behind the sheet. Sharp drill, light hand: let it cut, do not"
+                        + " force it (NAVEDTRA 14018)."),
+                twoSheets().stream())
+            .toArray(String[]::new));
     step(
         "Check again, from above too.",
-        "Calipers across the pilots. Topside sheet laid on: each pilot stands in its cross.");
+        Stream.concat(
+                lip(Lip.Turned.UP).stream(),
+                Stream.of(
+                    "Calipers across the pilots. Topside sheet laid on: each pilot stands in its"
+                        + " cross."))
+            .toArray(String[]::new));
     page.step(
         ++number,
         "Drill up in steps, by this table.",
@@ -157,6 +185,16 @@ public final class StepsPage {
         gapMm,
         true);
     page.table(drillTable(), 3.0);
+  }
+
+  private Optional<String> twoSheets() {
+    Tower tower = layout.job().tower();
+    return tower
+        .secondSkin()
+        .map(
+            skin ->
+                "Two sheets, %s in all: one drill through both, square to the top, in one go."
+                    .formatted(lengths.with(tower.throughMm())));
   }
 
   private String pilots() {
@@ -376,7 +414,7 @@ public final class StepsPage {
     columns.add(new Column("Length, at least", 1.6, Align.START));
     List<List<Cell>> rows = new ArrayList<>();
     for (PlacedHole hole : layout.holes()) {
-      Grip grip = Grip.of(layout, hole);
+      Grip grip = layout.grip(hole);
       List<Cell> row = new ArrayList<>();
       row.add(Cell.of("%s, %s".formatted(hole.name(), hole.bolt().thread().name())));
       if (packed) {

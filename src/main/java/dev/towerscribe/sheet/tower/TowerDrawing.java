@@ -45,6 +45,7 @@ record TowerDrawing(SideLayout layout, SheetFrame frame, SheetCanvas canvas) {
     tower.wall().ifPresent(c -> outline(Layer.LAND, Region.inside(c), Pen.OUTLINE, 0.3));
     outline(Layer.MARK, layout.mark(), Pen.THIN, 0.5);
     outline(Layer.OPENING, layout.opening(), Pen.THIN, 1.5);
+    tower.lip().ifPresent(l -> outline(Layer.OPENING, Region.inside(l.flat()), Pen.HIDDEN, 0.5));
     outline(Layer.ROUGH_CUT, layout.roughCut(), Pen.ROUGH_CUT, 3.0);
     Region cut = frame.region(layout.finalCut());
     canvas.on(Layer.FINAL_CUT).outline(cut, Pen.FINAL_CUT);

@@ -16,6 +16,8 @@ import dev.towerscribe.model.Bracket;
 import dev.towerscribe.model.Face;
 import dev.towerscribe.model.KeepOut;
 import dev.towerscribe.model.Landmark;
+import dev.towerscribe.model.Lip;
+import dev.towerscribe.model.Seat;
 import dev.towerscribe.model.Straightedge;
 import dev.towerscribe.model.Tower;
 import dev.towerscribe.quantity.Lengths;
@@ -88,9 +90,12 @@ record TowerLabels(
       line(drawing.straightedge(edge), false, List.of("straightedge:", edge.name()));
     }
     starters();
+    tower.lip().ifPresent(this::lip);
     boundaryNote(layout.mark(), true, false, "old mark");
     bracketsAndRings();
-    boundaryNote(layout.plateOutline(), false, false, "plate edge");
+    String lies =
+        layout.job().seating().seat() == Seat.ON_TOP ? "plate edge, on top" : "plate edge, below";
+    boundaryNote(layout.plateOutline(), false, false, lies);
     tower
         .boltingFace()
         .ifPresent(c -> boundaryNote(Region.inside(c), false, true, "edge of sound metal"));
@@ -218,6 +223,17 @@ record TowerLabels(
     }
     double cap = words[0].equals(FINAL_CUT) ? CUT_CAP_MM : NOTE_CAP_MM;
     return TextBlock.of(cap, words[0]).then(NOTE_CAP_MM, words[1]);
+  }
+
+  /** Paper cannot lie flat over what stands up from the face it is laid on. */
+  private void lip(Lip lip) {
+    boolean inTheWay = lip.turned() == Lip.Turned.UP == (frame.face() == Face.TOPSIDE);
+    boundaryNote(
+        Region.inside(lip.flat()),
+        true,
+        inTheWay,
+        "lip: flat from here",
+        inTheWay ? "cut the paper out inside" : "it stands the other way");
   }
 
   private void waste() {
