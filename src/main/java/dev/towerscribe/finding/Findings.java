@@ -97,7 +97,7 @@ public final class Findings {
             about.limit(),
             about.unit(),
             about.source(),
-            impossible ? say + " " + NOT_ACCEPTABLE : say,
+            impossible ? say + (say.endsWith(".") ? " " : ". ") + NOT_ACCEPTABLE : say,
             !impossible,
             about.spot()));
   }

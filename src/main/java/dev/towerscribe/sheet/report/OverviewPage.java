@@ -7,7 +7,6 @@ import dev.towerscribe.drawing.LayerPen;
 import dev.towerscribe.drawing.Page;
 import dev.towerscribe.drawing.Pen;
 import dev.towerscribe.finding.Finding;
-import dev.towerscribe.finding.Findings;
 import dev.towerscribe.layout.JobLayout;
 import dev.towerscribe.layout.SideLayout;
 import dev.towerscribe.quantity.Lengths;
@@ -89,7 +88,7 @@ public final class OverviewPage {
     for (int i = 0; i < stops.size(); i++) {
       Finding stop = stops.get(i);
       List<Fragment> lines = new ArrayList<>();
-      lines.addAll(line(stop.where() + ": " + stop.say(), TextStyle.BODY, page));
+      lines.addAll(line(stop.where() + ": " + sentence(stop), TextStyle.BODY, page));
       lines.set(0, new Numbered(i + 1, lines.get(0)));
       WayOut.sentence(stop, layout.job().mount(), lengths)
           .ifPresent(words -> lines.addAll(line(words, TextStyle.BODY, page)));
@@ -111,13 +110,16 @@ public final class OverviewPage {
             + " places where every check passes.";
   }
 
+  private static String sentence(Finding stop) {
+    return stop.say().endsWith(".") ? stop.say() : stop.say() + ".";
+  }
+
+  /** A stop that cannot be accepted says so itself. */
   private static String standing(Finding stop, Set<String> accepted) {
     String answer =
         accepted.contains(stop.id())
-            ? "ACCEPTED."
-            : stop.acceptable()
-                ? "May be accepted by its id, if you can answer for it."
-                : Findings.NOT_ACCEPTABLE;
-    return "Id: %s. %s".formatted(stop.id(), answer);
+            ? " ACCEPTED."
+            : stop.acceptable() ? " May be accepted by its id, if you can answer for it." : "";
+    return "Id: %s.%s".formatted(stop.id(), answer);
   }
 }
