@@ -21,9 +21,10 @@ import java.util.List;
 final class ReadingsStartText {
   private static final String HEAD =
       """
-      # Put a figure without quotes, or words in them, for each "___": while one is left the file
-      # is refused, and all are named. What was not read is deleted or stays behind its hash. Lengths
-      # are in the unit below, angles in degrees; "14 mm" or "0.551 in", in quotes, is in its own unit.
+      # Put a figure without quotes, or words in them, for each "___": while one is left the
+      # file is refused, and all are named. What was not read is deleted or stays behind its
+      # hash. Lengths are in the unit below, angles in degrees; "14 mm" or "0.551 in", in quotes,
+      # is in its own unit.
 
       format = 1
       """;

@@ -82,7 +82,8 @@ final class UnitTally {
         key,
         "\"%s\"".formatted(count.unit.symbol()),
         "",
-        "Every length looks %s times too %s: is %s right? %s figures, %s among them, fit only as %s."
+        ("Every length looks %s times too %s: is %s right? %s figures, %s among them, fit only"
+                + " as %s.")
             .formatted(
                 times,
                 count.unit == LengthUnit.MM ? "small" : "large",

@@ -33,7 +33,8 @@ final class WrittenSlips {
     slips.put(
         Pattern.compile("=\\s*([+-]?[0-9]+),([0-9]+)\\s*(mm|in|deg)\\b"),
         m ->
-            "A decimal takes a point, and a figure with a unit stands in quotes: write \"%s.%s %s\"."
+            ("A decimal takes a point, and a figure with a unit stands in quotes: write \"%s.%s"
+                    + " %s\".")
                 .formatted(m.group(1), m.group(2), m.group(3)));
     slips.put(Pattern.compile("=\\s*([+-]?[0-9]+),([0-9]+)\\s*(?=$|[,}])"), point);
     slips.put(Pattern.compile("(?<=[\\[,\\s])([+-]?[0-9]+),(0[0-9]+)"), point);
