@@ -4,6 +4,7 @@ import dev.towerscribe.geometry.Contour;
 import dev.towerscribe.geometry.Region;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Bolt;
+import dev.towerscribe.model.Defaults;
 import dev.towerscribe.model.Plate;
 import dev.towerscribe.model.Thread;
 import dev.towerscribe.quantity.Tolerances;
@@ -15,9 +16,6 @@ import java.util.Set;
 
 /** [plate], whether inline or from a file of its own. */
 final class PlateReader {
-  private static final double DEFAULT_CLEARANCE_MM = 2.0;
-  private static final double DEFAULT_COVER_MM = 5.0;
-  private static final double DEFAULT_WALL_GAP_MM = 2.0;
   private static final int LEAST_BOLTS = 2;
 
   private PlateReader() {}
@@ -58,10 +56,10 @@ final class PlateReader {
     var moving = t.table("moving");
     var diameter = moving.flatMap(m -> m.length("diameter", Limits.MOVING));
     var clearance =
-        moving.flatMap(m -> m.length("clearance", Limits.CLEARANCE, DEFAULT_CLEARANCE_MM));
+        moving.flatMap(m -> m.length("clearance", Limits.CLEARANCE, Defaults.CLEARANCE_MM));
     moving.ifPresent(TableReader::close);
-    var cover = t.length("cover", Limits.MARGIN, DEFAULT_COVER_MM);
-    var wallGap = t.length("wall_gap", Limits.MARGIN, DEFAULT_WALL_GAP_MM);
+    var cover = t.length("cover", Limits.MARGIN, Defaults.COVER_MM);
+    var wallGap = t.length("wall_gap", Limits.MARGIN, Defaults.WALL_GAP_MM);
     var boltTables = t.tables("bolts", LEAST_BOLTS, "bolts");
     var bolts = bolts(boltTables, outline);
     var make = t.tableOrEmpty("make").flatMap(MakeReader::read);

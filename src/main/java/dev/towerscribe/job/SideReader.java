@@ -2,7 +2,7 @@ package dev.towerscribe.job;
 
 import dev.towerscribe.model.Bolt;
 import dev.towerscribe.model.CutRules;
-import dev.towerscribe.model.EdgeRule;
+import dev.towerscribe.model.Defaults;
 import dev.towerscribe.model.Fit;
 import dev.towerscribe.model.HoleRules;
 import dev.towerscribe.model.Mount;
@@ -21,12 +21,9 @@ import java.util.Optional;
 
 /** One side of the car, its overrides already merged in. */
 final class SideReader {
-  private static final double DEFAULT_KEEP_MM = 3.0;
   private static final double DEFAULT_ROUGH_MM = 2.5;
-  private static final double DEFAULT_CORNER_MM = 8.0;
   private static final double DEFAULT_STARTER_MM = 10.0;
   private static final double DEFAULT_DEPTH_MM = 60.0;
-  private static final double DEFAULT_ROOM_MM = 2.0;
   private static final double DEFAULT_PAPER_MARGIN_MM = 10.0;
 
   private SideReader() {}
@@ -113,20 +110,20 @@ final class SideReader {
 
   private static Optional<HoleRules> holes(TableReader h) {
     var fit = h.word("fit", Fit.MEDIUM);
-    var rule = h.word("edge_rule", EdgeRule.STRICT);
+    var rule = h.word("edge_rule", Defaults.EDGE_RULE);
     return h.closed(() -> new HoleRules(fit.get(), rule.get()));
   }
 
   private static Optional<CutRules> cut(TableReader c) {
-    var keep = c.length("keep", Limits.KEEP, DEFAULT_KEEP_MM);
+    var keep = c.length("keep", Limits.KEEP, Defaults.KEEP_MM);
     var rough = c.length("rough", Limits.ROUGH, DEFAULT_ROUGH_MM);
-    var corner = c.length("corner", Limits.CORNER, DEFAULT_CORNER_MM);
+    var corner = c.length("corner", Limits.CORNER, Defaults.CORNER_MM);
     var starter = c.length("starter", Limits.STARTER, DEFAULT_STARTER_MM);
     return c.closed(() -> new CutRules(keep.get(), rough.get(), corner.get(), starter.get()));
   }
 
   private static Optional<Tools> tools(TableReader t, Optional<Plate> plate) {
-    var room = t.length("room", Limits.ROOM, DEFAULT_ROOM_MM);
+    var room = t.length("room", Limits.ROOM, Defaults.ROOM_MM);
     boolean assumed = !t.has("socket");
     var s = t.optionalTable("socket");
     Optional<Double> socket =

@@ -5,6 +5,7 @@ import dev.towerscribe.geometry.Region;
 import dev.towerscribe.geometry.Vec2;
 import dev.towerscribe.model.Bracket;
 import dev.towerscribe.model.Crown;
+import dev.towerscribe.model.Defaults;
 import dev.towerscribe.model.KeepOut;
 import dev.towerscribe.model.Landmark;
 import dev.towerscribe.model.Lean;
@@ -19,7 +20,6 @@ import java.util.Set;
 
 /** [tower]. */
 final class TowerReader {
-  private static final double DEFAULT_MARGIN_MM = 3.0;
   private static final Optional<Vec2> ORIGIN = Optional.of(Vec2.ZERO);
 
   private TowerReader() {}
@@ -176,7 +176,7 @@ final class TowerReader {
     var outline =
         ShapeReader.read(
             k, ShapeReader.CIRCLE_OR_RING, Limits.KEEP_OUT, Limits.PLAN, Optional.empty());
-    var margin = k.length("margin", Limits.MARGIN, DEFAULT_MARGIN_MM);
+    var margin = k.length("margin", Limits.MARGIN, Defaults.KEEP_OUT_MM);
     return k.closed(() -> new KeepOut(name.get(), outline.get(), margin.get()));
   }
 

@@ -65,6 +65,7 @@ final class JobChecks {
           "The job gives no load, so what the bolts would carry is not known. Give [load] its"
               + " figures.");
     }
+    MarginChecks.run(job, findings);
     return findings.inOrder();
   }
 

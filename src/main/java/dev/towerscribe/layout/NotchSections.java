@@ -94,10 +94,11 @@ public final class NotchSections {
    * @param remaining what the notch leaves
    * @param centres centres of the sockets' circles
    * @param radiusMm their radius
-   * @return the narrowest; 0 where nothing remains, the whole bracket's where there is no section
+   * @return the narrowest; 0 where nothing remains or the bracket falls into pieces, the whole
+   *     bracket's where there is no section
    */
   Narrowest narrowest(Region remaining, List<Vec2> centres, double radiusMm) {
-    if (remaining.isEmpty()) {
+    if (remaining.parts().size() != 1) {
       return new Narrowest(0.0, Optional.empty());
     }
     AtomicReference<Narrowest> least =

@@ -133,7 +133,9 @@ final class SocketChecks {
             .at(() -> narrow(layout, notch, findings.lengths())),
         Severity.STOP,
         "of metal left beside the notch",
-        "Too little is left: "
+        (notch.remaining().parts().size() > 1
+                ? "The notch cuts the bracket in pieces: "
+                : "Too little is left: ")
             + findings.advise("move the plate, ", "")
             + "use a smaller socket, or ask for another fastener");
     for (int i = 0; i < bracket.fasteners().size(); i++) {

@@ -5,6 +5,7 @@ import dev.towerscribe.finding.Findings;
 import dev.towerscribe.finding.Severity;
 import dev.towerscribe.finding.Sources;
 import dev.towerscribe.geometry.Contour;
+import dev.towerscribe.geometry.Edge;
 import dev.towerscribe.geometry.Region;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.model.Landmark;
@@ -33,16 +34,87 @@ final class TowerChecks {
   /** Most printers leave 4 to 6.4 mm of the paper blank; also the least margin of a job. */
   private static final double PRINTED_EDGE_MM = 4.0;
 
+  /** Thinner sheet carries no strut. Common practice, no source. */
+  private static final double THIN_SHEET_MM = 0.7;
+
+  /** Common practice, no source. */
+  private static final double THIN_PLATE_MM = 4.0;
+
+  /** 5/16 in is 7.94 mm, M8 8 mm. Common practice, no source. */
+  private static final double SMALL_BOLT_MM = 7.9;
+
+  /** Our own choice, no source. */
+  private static final double SHARP_MM = 6.0;
+
   private TowerChecks() {}
 
   static void run(SideLayout layout, Job whole, Findings findings) {
     seat(layout.job(), findings);
+    metal(layout, findings);
     registration(layout.job().tower(), findings);
     printing(layout.job().print(), findings);
     if (whole.sides().size() == 2) {
       Side otherSide = layout.side() == Side.LEFT ? Side.RIGHT : Side.LEFT;
       difference(layout, whole.sides().get(otherSide), findings);
     }
+  }
+
+  /** What the work stands on: sheet, plate, bolts and the cut's corners. */
+  private static void metal(SideLayout layout, Findings findings) {
+    Tower tower = layout.job().tower();
+    sheet("sheet", "tower, its sheet", tower.sheetMm(), findings);
+    tower
+        .secondSkin()
+        .ifPresent(s -> sheet("sheet.second", "tower, second skin", s.sheetMm(), findings));
+    findings.atLeast(
+        "plate-thickness",
+        About.mm("plate", layout.job().plate().thicknessMm(), THIN_PLATE_MM, Sources.PRACTICE),
+        Severity.CAUTION,
+        "of plate",
+        "A thin plate bends between its bolts: ask its maker what it was made for");
+    findings.eachFailingOrTightest(
+        layout.job().plate().bolts().stream()
+            .map(
+                bolt ->
+                    new Findings.Candidate(
+                        "bolt-size." + bolt.name(),
+                        About.mm(
+                            "bolt " + bolt.name(),
+                            bolt.thread().nominalMm(),
+                            SMALL_BOLT_MM,
+                            Sources.PRACTICE),
+                        "of bolt, nominal",
+                        "A strut mount is held by M8 or 5/16 in at the least: ask the plate's"
+                            + " maker"))
+            .toList(),
+        Severity.CAUTION);
+    corner(layout, findings);
+  }
+
+  private static void sheet(String check, String where, double mm, Findings findings) {
+    findings.atLeast(
+        check,
+        About.mm(where, mm, THIN_SHEET_MM, Sources.PRACTICE),
+        Severity.CAUTION,
+        "of sheet",
+        "Measure it again on bare metal; so thin a sheet tears at its holes, ask a body shop");
+  }
+
+  /** The sharpest inside corner of the cut, where a crack would start. */
+  private static void corner(SideLayout layout, Findings findings) {
+    layout.finalCut().contours().stream()
+        .flatMap(c -> c.edges().stream())
+        .filter(e -> e instanceof Edge.Arc arc && !arc.isFullCircle())
+        .map(e -> ((Edge.Arc) e).radius())
+        .min(Double::compare)
+        .ifPresent(
+            radius ->
+                findings.atLeast(
+                    "cut-corner",
+                    About.mm("final cut, its corners", radius, SHARP_MM, Sources.OWN_CHOICE),
+                    Severity.CAUTION,
+                    "is the least radius of the cut's corners",
+                    "A crack starts in a sharp corner: make cut.corner larger"));
   }
 
   /** That the job names the face that the plate lies against. */

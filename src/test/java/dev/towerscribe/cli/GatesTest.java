@@ -88,6 +88,12 @@ class GatesTest {
                       .formatted(value))
               .with("^fasteners = [^\\n]*", "")
               .with("least_width = 12.0", "least_width = 0.0");
+      case "strip" ->
+          with(
+                  "outline = \\[\\[-95.0, 36.0\\][^\\n]*",
+                  "outline = [[-95.0, 36.0], [-40.0, 36.0], [-40.0, %1$s], [-95.0, %1$s]]"
+                      .formatted(value))
+              .with("^fasteners = [^\\n]*", "");
       case "fastener" -> with("at = \\[-86.0, 82.0\\]", "at = [" + value + ", 44.0]");
       case "keep", "static", "droop", "rotation" -> key(what, value);
       case "two bolts" -> with(PLATE_MAKE, "").with("  \\{ name = \"C\"[^\\n]*\\n", "");
@@ -139,6 +145,8 @@ class GatesTest {
     "plate-wall, wall, -100.9, -101.1",
     "notch-fastener.bonnet-hinge-bracket.1, fastener, -86.0, -87.0",
     "cut-shape, keep, 45.0, 5.0",
+    // A strip 14 mm wide under a socket's circle 23.2 mm wide is cut in two; one 22 mm is not.
+    "notch-width.bonnet-hinge-bracket, strip, 50.0, 58.0",
     "bearing-hull, bolts forward, 24.2, 23.8",
   })
   void noSwitchLiftsTheImpossible(String check, String what, String past, String inside)
@@ -189,6 +197,95 @@ class GatesTest {
       change(what, inside);
     }
     assertThat(ids(stops(runs()))).doesNotContain("left." + check);
+  }
+
+  private String both(String rightTable) {
+    String wren = Templates.text("wren.toml");
+    return wren.substring(0, wren.indexOf("[right.tower]")) + rightTable;
+  }
+
+  /** The person who writes outward as minus on one tower only. */
+  @Test
+  void aTowerMeasuredWithASlippedSignStops() throws Exception {
+    String twin =
+        """
+        [right.tower]
+        landmark = [
+          { name = "drain hole", at = [37.0, %s], diameter = 9.0 },
+          { name = "wiring clip hole", at = [-70.5, %s], diameter = 7.0 },
+        ]
+        """;
+    text = both(twin.formatted("53.0", "58.5"));
+    CommandRuns runs = runs();
+    List<String> stops = ids(stops(runs));
+    assertThat(stops).contains("both.towers-mirrored");
+    assertThat(runs.out()).contains("in or out, a sign slip?");
+    assertThat(packAccepting(runs, List.of())).isEqualTo(Exit.STOPPED);
+    assertThat(packAccepting(runs, stops)).isEqualTo(Exit.DONE);
+    // One landmark on the other side proves nothing: the other one says that the signs are right.
+    text = both(twin.formatted("-53.0", "58.5"));
+    assertThat(ids(stops(runs()))).doesNotContain("both.towers-mirrored");
+    text = both(twin.formatted("-53.0", "-58.5"));
+    assertThat(ids(stops(runs()))).doesNotContain("both.towers-mirrored");
+    // Landmarks on the middle line are their own mirror image and no evidence.
+    text =
+        both(twin.formatted("2.0", "-1.0"))
+            .replace("at = [38.0, -52.0]", "at = [38.0, -2.0]")
+            .replace("at = [-70.0, -60.0]", "at = [-70.0, 1.0]");
+    assertThat(ids(stops(runs()))).doesNotContain("both.towers-mirrored");
+    text =
+        both(twin.formatted("-52.0", "-60.0"))
+            .replace("[37.0, ", "[-38.0, ")
+            .replace("[-70.5, ", "[70.0, ");
+    assertThat(ids(stops(runs()))).contains("both.towers-mirrored");
+    assertThat(runs().run("check", "job.toml")).isEqualTo(Exit.STOPPED);
+  }
+
+  @ParameterizedTest(name = "{0}: {1}")
+  @CsvSource({
+    // The right wheel's camber alone: 1.6, 1.4 and 0.4 deg apart.
+    "camber, -2.1, stop",
+    "camber, -1.9, caution",
+    "camber, -0.9, note"
+  })
+  void sidesThatReadTooFarApartStop(String what, String value, String severity) throws Exception {
+    text = both("[right.strut]\n" + what + " = " + value + "\n");
+    CommandRuns runs = runs();
+    List<String> stops = ids(stops(runs));
+    JsonNode cross =
+        runs.data().path("sides").findValues("findings").stream()
+            .flatMap(f -> StreamSupport.stream(f.spliterator(), false))
+            .filter(f -> f.path("id").asText().equals("both.cross-camber"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(cross.path("severity").asText()).isEqualTo(severity);
+    if (!stops.isEmpty()) {
+      assertThat(packAccepting(runs, List.of())).isEqualTo(Exit.STOPPED);
+      assertThat(packAccepting(runs, stops)).isEqualTo(Exit.DONE);
+    }
+  }
+
+  @Test
+  void crossCasterStopsAsWell() throws Exception {
+    text = both("[right.strut]\ntop = [-2.0, 545.0, 790.0]\n");
+    assertThat(ids(stops(runs()))).contains("both.cross-caster");
+  }
+
+  /** A search goes on beside what a person may answer for, and tells it; not beside the rest. */
+  @Test
+  void aSearchTellsWhatStandsWhereverThePlatesGo() throws Exception {
+    text = Templates.text("wren.toml").replaceFirst("(?m)^static = .*$", "static = 32000.0");
+    with("^seat +=[^\\n]*", "");
+    CommandRuns runs = runs();
+    assertThat(runs.run("place", "job.toml", "--write", "placed.toml")).isEqualTo(Exit.DONE);
+    assertThat(runs.out()).contains("left.seat: ", "right.seat: ", "left.bolt-use.");
+    text = runs.read("placed.toml");
+    assertThat(ids(stops(runs())))
+        .contains("left.seat", "right.seat")
+        .allMatch(id -> id.endsWith(".seat") || id.contains(".bolt-use."));
+    text = Templates.text("wren.toml");
+    change("two bolts", "");
+    assertThat(runs().run("place", "job.toml")).isEqualTo(Exit.STOPPED);
   }
 
   @Test

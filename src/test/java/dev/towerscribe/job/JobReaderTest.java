@@ -144,7 +144,7 @@ class JobReaderTest {
         .isCloseTo(30.988, within(ROUNDING));
     assertThat(left.tower().pivotHeightMm()).isCloseTo(12.7, within(ROUNDING));
     assertThat(left.tower().straightedges().get(0).from().x()).isCloseTo(-86.36, within(ROUNDING));
-    assertThat(left.tower().keepOuts().get(0).marginMm()).isCloseTo(2.54, within(ROUNDING));
+    assertThat(left.tower().keepOuts().get(0).marginMm()).isCloseTo(0.12 * 25.4, within(ROUNDING));
     assertThat(left.plate().bearingHeightMm()).isCloseTo(17.78, within(ROUNDING));
     assertThat(left.plate().slot().indexMm().get(3)).isCloseTo(15.24, within(ROUNDING));
     assertThat(left.plate().bolts().get(0).flatsMm()).isCloseTo(12.7, within(ROUNDING));

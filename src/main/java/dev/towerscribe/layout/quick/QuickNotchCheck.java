@@ -1,6 +1,7 @@
 package dev.towerscribe.layout.quick;
 
 import dev.towerscribe.finding.Findings;
+import dev.towerscribe.geometry.Edge;
 import dev.towerscribe.geometry.Region;
 import dev.towerscribe.geometry.RegionDepths;
 import dev.towerscribe.geometry.Vec2;
@@ -137,8 +138,47 @@ final class QuickNotchCheck {
           }
           return worst[0] != Answer.NO;
         });
-    // With nothing left of the bracket the width is nil: some metal must be seen to stay.
-    return worst[0] == Answer.YES && !staysSomewhere(bites) ? Answer.UNSURE : worst[0];
+    // With nothing left of the bracket, or in pieces, the width is nil.
+    return worst[0] == Answer.YES && !(staysSomewhere(bites) && staysWhole(bites))
+        ? Answer.UNSURE
+        : worst[0];
+  }
+
+  /** Whether no bite surely divides the bracket: each has one mouth, and none meets another. */
+  private boolean staysWhole(List<Vec2> bites) {
+    for (int i = 0; i < bites.size(); i++) {
+      for (Vec2 other : bites.subList(i + 1, bites.size())) {
+        if (bites.get(i).distanceTo(other) < 2 * (radius + TIP_MM)) {
+          return false;
+        }
+      }
+      if (mostCrossings(bites.get(i)) > 2) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** How often a socket's circle may cross the bracket's edge; what is near it counts as more. */
+  private int mostCrossings(Vec2 bite) {
+    int crossings = 0;
+    int n = polygonX.length;
+    for (int i = 0; i < n; i++) {
+      Vec2 a = new Vec2(polygonX[i], polygonY[i]);
+      Vec2 b = new Vec2(polygonX[(i + 1) % n], polygonY[(i + 1) % n]);
+      double from = bite.distanceTo(a) - radius;
+      double to = bite.distanceTo(b) - radius;
+      double nearest = bite.distanceTo(new Edge.Segment(a, b).nearest(bite)) - radius;
+      if (Math.min(Math.abs(from), Math.min(Math.abs(to), Math.abs(nearest))) < SHALLOW_MM) {
+        return Integer.MAX_VALUE;
+      }
+      if (from > 0 != to > 0) {
+        crossings++;
+      } else if (from > 0 && nearest < 0) {
+        crossings += 2;
+      }
+    }
+    return crossings;
   }
 
   /** Yes where a section does not run through metal that stays. */
