@@ -161,7 +161,7 @@ class GatesTest {
         .allMatch(f -> f.path("say").asText().contains("cannot be accepted"));
     assertThat(packAccepting(runs, ids(stops))).isEqualTo(Exit.STOPPED);
     assertThat(runs.err()).contains("--accept " + id + " lifts nothing", id);
-    assertThat(runs.names("pack")).containsExactly("report.txt");
+    assertThat(runs.names("pack")).containsExactly("overview.list", "overview.pdf", "report.txt");
 
     text = oneTower();
     change(what, inside);
@@ -187,7 +187,7 @@ class GatesTest {
     assertThat(stops).contains("left." + check);
     assertThat(packAccepting(runs, List.of())).isEqualTo(Exit.STOPPED);
     assertThat(runs.err()).contains("left." + check);
-    assertThat(runs.names("pack")).containsExactly("report.txt");
+    assertThat(runs.names("pack")).containsExactly("overview.list", "overview.pdf", "report.txt");
     assertThat(packAccepting(runs, stops)).isEqualTo(Exit.DONE);
     assertThat(runs.out()).contains("accepted: left." + check);
     assertThat(Files.exists(directory.resolve("pack/pack.pdf"))).isTrue();
@@ -295,6 +295,6 @@ class GatesTest {
     List<String> stops = ids(stops(runs));
     assertThat(stops).containsExactly("left.bolt-count");
     assertThat(packAccepting(runs, stops)).isEqualTo(Exit.STOPPED);
-    assertThat(runs.names("pack")).containsExactly("report.txt");
+    assertThat(runs.names("pack")).containsExactly("overview.list", "overview.pdf", "report.txt");
   }
 }
