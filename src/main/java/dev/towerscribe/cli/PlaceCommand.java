@@ -4,6 +4,7 @@ import dev.towerscribe.drawing.Page;
 import dev.towerscribe.finding.Finding;
 import dev.towerscribe.finding.JobRejected;
 import dev.towerscribe.job.MountText;
+import dev.towerscribe.layout.Layout;
 import dev.towerscribe.model.Job;
 import dev.towerscribe.model.Mount;
 import dev.towerscribe.placement.CannotPlace;
@@ -188,7 +189,8 @@ final class PlaceCommand implements Command {
       throws Refusal {
     try {
       Job again = LoadedJob.parse(text, target);
-      if (again.equals(job.with(offer.mount()))
+      // Where a plate rests depends on its place.
+      if (Layout.atRest(again).equals(Layout.atRest(job.with(offer.mount())))
           && Layouts.of(again).layout().stops().stream()
               .noneMatch(f -> Layouts.judgesPlace(f, standing))) {
         return;

@@ -110,7 +110,7 @@ class CautionsTest {
 
   @Test
   void droopIsAStopOnlyWhereItWasStated() throws Exception {
-    // Independent: of 60 mm stated the demo keeps 51; with 9 stated nothing is left.
+    // Of 60 mm stated the demo keeps 53: 7 less than stated, 20 are left of 27.
     assertThat(ids(cautions(changed("^droop = [^\\n]*", "droop = 25.0"))))
         .contains("left.damper-droop");
     assertThat(ids(cautions(changed("^droop = [^\\n]*", "droop = 30.0"))))
