@@ -93,7 +93,10 @@ public final class FullScaleSheets {
             name,
             -SheetFrame.inboardSign(side, face),
             List.of(
-                "Fit the opening's edge. Match: " + match + ".",
+                (TowerLabels.lipInTheWay(layout.job().tower(), face)
+                        ? "Cut the paper out along the lip's line. Match: %s."
+                        : "Fit the opening's edge. Match: %s.")
+                    .formatted(match),
                 "Straightedge on the long line: parallel to the car's centre line.",
                 "Does not match? Stop. Measure again."));
     return new FullScaleSheet(

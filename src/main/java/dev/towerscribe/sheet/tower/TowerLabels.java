@@ -83,7 +83,11 @@ record TowerLabels(
     tower.landmarks().forEach(this::landmark);
     tower.keepOuts().forEach(this::keepOut);
     waste();
-    boundaryNote(layout.opening(), false, true, "opening as found:", "fit this edge");
+    if (lipInTheWay(tower, frame.face())) {
+      boundaryNote(layout.opening(), false, true, "opening as found");
+    } else {
+      boundaryNote(layout.opening(), false, true, "opening as found:", "fit this edge");
+    }
     line(drawing.slotLine(), false, slotWords());
     foreAft();
     for (Straightedge edge : tower.straightedges()) {
@@ -225,9 +229,22 @@ record TowerLabels(
     return TextBlock.of(cap, words[0]).then(NOTE_CAP_MM, words[1]);
   }
 
-  /** Paper cannot lie flat over what stands up from the face it is laid on. */
+  /**
+   * Whether paper laid on a face lies over a lip that stands out from it.
+   *
+   * @param tower the tower
+   * @param face the face
+   * @return true where the paper must be cut out before it lies flat
+   */
+  static boolean lipInTheWay(Tower tower, Face face) {
+    return tower
+        .lip()
+        .filter(lip -> (lip.turned() == Lip.Turned.UP) == (face == Face.TOPSIDE))
+        .isPresent();
+  }
+
   private void lip(Lip lip) {
-    boolean inTheWay = lip.turned() == Lip.Turned.UP == (frame.face() == Face.TOPSIDE);
+    boolean inTheWay = lipInTheWay(layout.job().tower(), frame.face());
     boundaryNote(
         Region.inside(lip.flat()),
         true,
