@@ -472,7 +472,7 @@ class MainTest {
     JsonNode left = all.path("sides").path("left");
     assertThat(left.fieldNames())
         .toIterable()
-        .containsExactly("holes", "bearing", "cuts", "notches", "spans", "findings");
+        .containsExactly("holes", "seating", "bearing", "cuts", "notches", "spans", "findings");
     assertThat(left.path("holes").get(0).fieldNames())
         .toIterable()
         .containsExactly("name", "fore", "in", "diameter");
