@@ -475,7 +475,7 @@ class MainTest {
         .containsExactly("holes", "seating", "bearing", "cuts", "notches", "spans", "findings");
     assertThat(left.path("holes").get(0).fieldNames())
         .toIterable()
-        .containsExactly("name", "fore", "in", "diameter");
+        .containsExactly("name", "fore", "in", "diameter", "gap", "grip", "bolt_length");
     assertThat(left.path("bearing").fieldNames())
         .toIterable()
         .containsExactly("fore", "in", "height");
