@@ -41,7 +41,7 @@ import java.util.function.UnaryOperator;
 public final class SampleJobs {
   /** On top, and what a dome leaves is filled. */
   public static final Seating SEATING =
-      new Seating(Optional.of(Seat.ON_TOP), Optional.of(Packing.SHIMS), 0.0);
+      new Seating(Optional.of(Seat.ON_TOP), Optional.of(Packing.SHIMS));
 
   private SampleJobs() {}
 

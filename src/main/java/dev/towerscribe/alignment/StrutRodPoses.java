@@ -68,7 +68,7 @@ public final class StrutRodPoses {
   private static Optional<Vec2> perMm(
       SideJob job, Mechanism mechanism, double wheelZMm, Vec3 top, Angle toe) {
     Lean lean = job.tower().lean();
-    double least = Math.max(0.0, job.bearingHeightMm());
+    double least = Math.max(0.0, job.bearingOverRimMm());
     return NotReached.ifReached(() -> mechanism.headedAtHeight(wheelZMm, top, toe))
         .map(pose -> pose.strutLower().minus(pose.top()))
         .filter(down -> -down.dot(lean.normal(Side.LEFT)) > least)

@@ -87,7 +87,7 @@ final class SideReader {
     }
     Optional<Packing> packing =
         m.has("packing") ? m.word("packing", Packing.class) : Optional.empty();
-    return Optional.of(new Seating(own.or(() -> loadSeat), packing, 0.0));
+    return Optional.of(new Seating(own.or(() -> loadSeat), packing));
   }
 
   private static Optional<Mount> mount(TableReader m, Optional<Plate> plate) {

@@ -175,10 +175,13 @@ public final class Layout {
 
   private static Seating seating(SideJob side) {
     if (side.tower().crown().isEmpty() && side.tower().lip().isEmpty()) {
-      return side.seating().resting(0.0);
+      return side.seating().resting(0.0, 0.0);
     }
-    double rest = RestingPlane.overOriginMm(side, Cuts.of(side).finished());
-    return side.seating().resting(rest);
+    Region finished = Cuts.of(side).finished();
+    return side.seating()
+        .resting(
+            RestingPlane.overOriginMm(side, finished),
+            RestingPlane.rimOverOriginMm(side, finished));
   }
 
   private static void domeFaults(Job job) throws JobRejected {

@@ -96,7 +96,7 @@ public record RestingPlane(
     Vec2 middle =
         holes.stream().map(PlacedHole::at).reduce(Vec2.ZERO, Vec2::plus).times(1.0 / holes.size());
     Region plate = Region.inside(job.plate().outline()).mapped(PlateFrames.toPlan(job));
-    return drawnDown(job, finished, plate, middle);
+    return drawnDown(Surface.of(job), finished, plate, middle);
   }
 
   /**
@@ -111,11 +111,25 @@ public record RestingPlane(
    */
   public static double overOriginMm(SideJob job, Region finished) {
     Region plate = Region.inside(job.plate().outline());
-    return drawnDown(job, finished, plate, Vec2.ZERO).heightMm();
+    return drawnDown(Surface.of(job), finished, plate, Vec2.ZERO).heightMm();
   }
 
-  private static RestingPlane drawnDown(SideJob job, Region finished, Region plate, Vec2 point) {
-    Surface surface = Surface.of(job);
+  /**
+   * How far the metal at the rim of the finished opening lies off a flat top where the strut rod
+   * stands, whichever face the plate lies against.
+   *
+   * @param job a side
+   * @param finished its opening once cut
+   * @return mm along the tower's normal, negative on a dome
+   */
+  static double rimOverOriginMm(SideJob job, Region finished) {
+    double radius = job.tower().crown().map(Crown::radiusMm).orElse(Double.POSITIVE_INFINITY);
+    Surface bare = new Surface(Seat.ON_TOP, radius, Optional.empty(), 0.0);
+    return drawnDown(bare, finished, Region.EMPTY, Vec2.ZERO).heightMm();
+  }
+
+  private static RestingPlane drawnDown(
+      Surface surface, Region finished, Region plate, Vec2 point) {
     List<Vec2> places = new ArrayList<>();
     if (!surface.isFlat()) {
       outline(finished, places);

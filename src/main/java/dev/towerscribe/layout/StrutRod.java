@@ -11,8 +11,8 @@ import java.util.Optional;
  * The strut rod of a side with the strut as measured, wherever its plate goes. Without strut points
  * it is taken along the normal of the tower plane.
  *
- * @param lower the strut's lower point as (fore, in, height) of the tower plane; null without one
- * @param heightMm bearing over the plane
+ * @param lower the strut's lower point as (fore, in, height over the rim); null without one
+ * @param heightMm bearing over the finished opening's rim, where the metal is
  * @param halfMm half the moving diameter
  * @param clearanceMm room it needs
  * @param sheetMm from the tower's upper face to its lower
@@ -27,7 +27,7 @@ public record StrutRod(
    */
   public static StrutRod of(SideJob job) {
     Plate plate = job.plate();
-    double height = job.bearingHeightMm();
+    double height = job.bearingOverRimMm();
     // The strut's lower end above the tower is a mistake of measurement that the strut's own
     // checks name; here it only means that the lean is of no use.
     Optional<Vec3> lower =
@@ -40,14 +40,14 @@ public record StrutRod(
         job.tower().throughMm());
   }
 
-  /** The strut's lower point as (fore, in, height) of the tower plane. */
+  /** The strut's lower point as (fore, in, height over the rim of the finished opening). */
   private static Vec3 inTower(SideJob job, StrutPoints strut) {
     Tower tower = job.tower();
     Vec3 d = strut.strutLower().minus(strut.top());
     return new Vec3(
         d.dot(tower.lean().fore(job.side())),
         d.dot(tower.lean().in(job.side())),
-        d.dot(tower.lean().normal(job.side())) + tower.pivotHeightMm());
+        d.dot(tower.lean().normal(job.side())) + tower.pivotHeightMm() - job.seating().rimMm());
   }
 
   /**

@@ -58,7 +58,7 @@ public record Sweep(
     List<StrutRodReach.Ray> rays = reach.map(StrutRodReach::rays).orElse(List.of());
     List<Vec2> centres = new ArrayList<>(List.of(first, last));
     for (StrutRodReach.Ray ray : rays) {
-      centres.add(job.bearing(ray.settingMm()).plus(ray.perMm().times(job.bearingHeightMm())));
+      centres.add(job.bearing(ray.settingMm()).plus(ray.perMm().times(job.bearingOverRimMm())));
       slant = Math.max(slant, Math.atan(ray.perMm().norm()));
     }
     double radius = rod.widened(slant);

@@ -153,4 +153,14 @@ public record SideJob(
   public double bearingHeightMm() {
     return plate.bearingHeightMm() + seating.restMm();
   }
+
+  /**
+   * How far the bearing's centre lies above the rim of the finished opening, where what moves with
+   * it passes the metal.
+   *
+   * @return mm along the tower's normal
+   */
+  public double bearingOverRimMm() {
+    return bearingHeightMm() - seating.rimMm();
+  }
 }

@@ -70,7 +70,8 @@ final class JobFacts {
     facts.all(at + ".mount", "rotation rearward", m.rotation(), m.rearwardMm());
     facts.all(at + ".mount", "inboard setting", m.inboardMm(), m.settingMm());
     Seating s = side.seating();
-    facts.all(at + ".mount", "seat packing rest", s.stated(), s.packing(), s.restMm());
+    facts.all(at + ".mount", "seat packing", s.stated(), s.packing());
+    facts.all(at + ".mount", "rest rim", s.restMm(), s.rimMm());
     facts.all(at + ".holes", "fit edge", side.holes().fit(), side.holes().edgeRule());
     CutRules c = side.cut();
     facts.all(at + ".cut", "keep rough", c.keepMm(), c.roughMm());

@@ -76,7 +76,8 @@ class AlignCommandTest {
       assertThat(side.path("bump_steer").path("at").path("slope").isNumber()).isTrue();
       assertThat(side.path("estimate").asBoolean()).isFalse();
     }
-    assertThat(all.path("cross").path("at").path("caster").asDouble()).isCloseTo(0, within(1e-9));
+    // The right's opening is 1 mm wider, so that its plate rests 0.03 mm lower on the dome.
+    assertThat(all.path("cross").path("at").path("caster").asDouble()).isCloseTo(0, within(1e-3));
   }
 
   @Test
@@ -138,7 +139,7 @@ class AlignCommandTest {
             "before the work",
             "at the chosen setting",
             "setting -8 mm",
-            "Knuckle bolt: camber -3.06 to -1.06 (before the work -2.10 to -0.10) deg",
+            "Knuckle bolt: camber -3.07 to -1.06 (before the work -2.10 to -0.10) deg",
             "Bump steer, deg toe-in for 10 mm of bump",
             "LEFT AGAINST RIGHT",
             "caution left.aim-caster");

@@ -102,6 +102,8 @@ class DrawingGeometryTest {
           rearward = <8>
           inboard = <-3>
           setting = <16>
+          seat = "top"
+          packing = "shims"
           [print]
           paper = "%s"
           [jig]

@@ -66,6 +66,8 @@ class PackGeometryTest {
     rearward = 8.0
     inboard = -3.0
     setting = 16.0
+    seat = "top"
+    packing = "shims"
     [print]
     paper = "A3"
     scale = { %s }

@@ -50,7 +50,7 @@ class RecordCommandTest {
     assertThat(runs.out())
         .contains("LEFT: all 8 figures are within 2 sd")
         // The right was read with the bearing near the mark at 4 mm; nobody says that it is so.
-        .contains("Would explain it: the bearing at setting 4.1 mm, not 16 mm")
+        .contains("Would explain it: the bearing at setting 4 mm, not 16 mm")
         .endsWith("added visit 1 to wren.record.txt\n");
     assertThat(recordText()).startsWith("== Towerscribe record, visit 1, 2026-12-03 ==\n");
     assertThat(directory.resolve(".towerscribe-lock")).doesNotExist();

@@ -51,7 +51,7 @@ class RestingPlaneTest {
 
   private static SideJob side(Seat seat, TowerChange tower) {
     return SampleJobs.side(Side.LEFT, tower.tower(), SampleJobs.plate(true))
-        .with(new Seating(Optional.of(seat), Optional.empty(), 0));
+        .with(new Seating(Optional.of(seat), Optional.empty()));
   }
 
   private static TowerChange domed() {
@@ -211,7 +211,7 @@ class RestingPlaneTest {
       SideLayout left = lay(side(seat, TowerChange.of(tower)));
       SideJob other =
           SampleJobs.side(Side.RIGHT, tower, SampleJobs.plate(true))
-              .with(new Seating(Optional.of(seat), Optional.empty(), 0));
+              .with(new Seating(Optional.of(seat), Optional.empty()));
       SideLayout right = lay(other);
       assertThat(right.job().bearingHeightMm()).isEqualTo(left.job().bearingHeightMm());
       assertThat(right.grips()).isEqualTo(left.grips());
@@ -226,7 +226,7 @@ class RestingPlaneTest {
     assertThat(stop.acceptable()).isTrue();
     for (Packing packing : Packing.values()) {
       SideLayout packed =
-          lay(bare.with(new Seating(Optional.of(Seat.ON_TOP), Optional.of(packing), 0)));
+          lay(bare.with(new Seating(Optional.of(Seat.ON_TOP), Optional.of(packing))));
       assertThat(finding(packed, "stand-off").severity()).isEqualTo(Severity.NOTE);
       assertThat(packed.grips().get(0).packingMm()).isEqualTo(stop.figure(), within(EXACT));
     }

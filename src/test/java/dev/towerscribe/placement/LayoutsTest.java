@@ -47,11 +47,9 @@ class LayoutsTest {
     // Independent: the strut rod's disc at any of its poses lies in the region, the disc calculated
     // from that pose's own slant.
     SideJob job = Layout.atRest(DEMO).sides().get(Side.LEFT);
-    // 18 above a flat top; on the dome the plate lies lower, on the rim of the cut, 49 out.
-    double dome = 140 * 140 / 24.0 + 1.5;
-    double bearing = 18 - dome + Math.sqrt(dome * dome - 49 * 49);
+    // The plate and the metal beside it lie on one rim, so 18 it stays.
     for (StrutRodReach.Ray ray : StrutRodPoses.of(job).orElseThrow().rays()) {
-      Vec2 centre = job.bearing(ray.settingMm()).plus(ray.perMm().times(bearing));
+      Vec2 centre = job.bearing(ray.settingMm()).plus(ray.perMm().times(18));
       double tan = ray.perMm().norm();
       double radius = 11 * Math.sqrt(1 + tan * tan) + 1.4 * tan + 2;
       assertThat(moving.region().depth(centre)).isGreaterThanOrEqualTo(radius - 1e-9);
@@ -61,8 +59,6 @@ class LayoutsTest {
   @Test
   void noPoseBetweenThoseCountedReachesFartherByMoreThanATenth() throws Exception {
     SideJob job = Layout.atRest(DEMO).sides().get(Side.LEFT);
-    double dome = 140 * 140 / 24.0 + 1.5;
-    double bearing = 18 - dome + Math.sqrt(dome * dome - 49 * 49);
     Sweep sweep = Layouts.of(DEMO).layout().sides().get(Side.LEFT).sweep();
     Random random = new Random(7);
     StrutPoints.Limits all = job.strut().orElseThrow().limits();
@@ -73,7 +69,7 @@ class LayoutsTest {
               all.droopMm() * random.nextDouble(),
               new Angle(all.steer().radians() * random.nextDouble()));
       for (StrutRodReach.Ray ray : StrutRodPoses.of(with(job, some)).orElseThrow().rays()) {
-        Vec2 centre = job.bearing(ray.settingMm()).plus(ray.perMm().times(bearing));
+        Vec2 centre = job.bearing(ray.settingMm()).plus(ray.perMm().times(18));
         double tan = ray.perMm().norm();
         double radius = 11 * Math.sqrt(1 + tan * tan) + 1.4 * tan + 2;
         // What is documented of the sampling.

@@ -35,7 +35,7 @@ class LippedTowerTest {
                         Optional.of(new SecondSkin(1.1, 2.5)))
                     .tower(),
                 SampleJobs.plate(true))
-            .with(new Seating(Optional.of(seat), SampleJobs.SEATING.packing(), 0));
+            .with(new Seating(Optional.of(seat), SampleJobs.SEATING.packing()));
     return TextPageSamples.laidOut(job, LengthUnit.MM);
   }
 

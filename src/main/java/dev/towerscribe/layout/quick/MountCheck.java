@@ -93,8 +93,7 @@ public final class MountCheck {
         && a.tower().lean().equals(b.tower().lean())
         && a.tower().pivotHeightMm() == b.tower().pivotHeightMm()
         && a.tower().throughMm() == b.tower().throughMm()
-        && a.bearingHeightMm() == b.bearingHeightMm()
-        && a.seating().seat() == b.seating().seat()
+        && a.seating().equals(b.seating())
         && a.plate().equals(b.plate());
   }
 

@@ -125,7 +125,7 @@ final class StrutRodModel {
       return new Known(true, Optional.empty());
     }
     double middle = (slotFrom + slotTo) / 2;
-    List<Integer> outer = outermost(reaches, job.bearingHeightMm());
+    List<Integer> outer = outermost(reaches, job.bearingOverRimMm());
     List<double[]> terms = places.stream().map(place -> terms(place[0], place[1])).toList();
     List<Way> ways = new ArrayList<>();
     double worst = 0.0;
@@ -148,7 +148,7 @@ final class StrutRodModel {
         worst = Math.max(worst, perMm.distanceTo(new Vec2(fore, value(way.in, terms.get(k)))));
       }
     }
-    double height = job.bearingHeightMm();
+    double height = job.bearingOverRimMm();
     // The slant widens what moves by less than the tower's sheet and the strut rod's half together.
     double lever = Math.abs(height) + job.tower().throughMm() + plate.movingDiameterMm() / 2;
     double error = LEAST_MM + CAUTION * (worst * lever + bend(reaches, height));
