@@ -176,7 +176,7 @@ final class PlateChecks {
       findings.add(
           "stand-off",
           Severity.NOTE,
-          about,
+          About.words(about.where(), "job: mount.packing"),
           "%s %s. %s".formatted(findings.lengths().with(gap), meaning, fill));
       return;
     }

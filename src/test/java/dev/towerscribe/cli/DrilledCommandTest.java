@@ -190,4 +190,31 @@ class DrilledCommandTest {
     assertThat(directory.resolve("readings.toml")).hasContent(Templates.text("wren-drilled.toml"));
     assertThat(runs.run("drilled", "wren.toml", "readings.toml")).isEqualTo(Exit.DONE);
   }
+
+  /** Holes that are drilled cannot be moved by moving the plate: nobody is told to. */
+  @Test
+  void nothingToldAfterDrillingAdvisesToMoveThePlate() throws Exception {
+    String tight =
+        Templates.text("wren.toml")
+            .replace("mark = { diameter = 104.0 }", "mark = { diameter = 140.0 }")
+            .replace("mark = { diameter = 105.0 }", "mark = { diameter = 141.0 }")
+            .replace("least_width = 12.0", "least_width = 40.0")
+            .replace("margin = 3.0", "margin = 50.0")
+            .replace("caster = [5.5, 6.0]", "caster = [9.5, 10.0]");
+    runs.write("tight.toml", tight);
+    JsonNode all = runs.json(Exit.STOPPED, "drilled", "tight.toml", "good.toml", "--json");
+    List<String> told = all.findValuesAsText("say");
+    assertThat(all.findValuesAsText("severity").stream().filter("stop"::equals))
+        .hasSizeGreaterThan(8);
+    assertThat(told)
+        .anyMatch(say -> say.contains("weld the hole up"))
+        .noneMatch(
+            say ->
+                say.matches(
+                    "(?is).*(((turn|shift|move) (or (turn|shift|move) )?the plate)"
+                        + "|more rotation|rearward offset|inboard offset|smaller cut).*"));
+    // Before drilling the same towers are told so.
+    runs.run("check", "tight.toml");
+    assertThat(runs.out()).contains("Turn or shift the plate");
+  }
 }

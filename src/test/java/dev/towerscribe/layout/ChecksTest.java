@@ -25,6 +25,7 @@ import dev.towerscribe.model.Straightedge;
 import dev.towerscribe.model.Tower;
 import dev.towerscribe.model.TowerChange;
 import dev.towerscribe.quantity.Angle;
+import dev.towerscribe.quantity.Numbers;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -326,7 +327,10 @@ class ChecksTest {
     double radius = (4900 + 9) / 6.0;
     double r2 = 9 + 76 * 76;
     double gap = Math.sqrt(radius * radius - 49 * 49) - Math.sqrt(radius * radius - r2);
-    expect(layout, "left.stand-off", Severity.NOTE, gap, 1);
+    assertThat(finding(layout, "left.stand-off").severity()).isEqualTo(Severity.NOTE);
+    assertThat(finding(layout, "left.stand-off").say())
+        .startsWith(Numbers.fixed(gap, 2) + " mm of gap");
+    assertThat(layout.rest().gapMm(layout.holes().get(0).at())).isCloseTo(gap, within(MM));
   }
 
   @Test

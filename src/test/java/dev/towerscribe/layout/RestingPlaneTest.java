@@ -340,4 +340,67 @@ class RestingPlaneTest {
     double tangent = Math.tan(Math.toRadians(one.slantDegrees()));
     assertThat(both.radiusMm() - one.radiusMm()).isCloseTo(3.6 * tangent, within(EXACT));
   }
+
+  /**
+   * Which face, packing, lip and skins move no hole: places by the formula offset + x (-sin, cos) +
+   * y (cos, sin), spans between them, and the notch, on both sides alike.
+   */
+  @Test
+  void holesSpansAndNotchesStayWhereTheyAre() throws JobRejected {
+    Tower full = SampleJobs.fullTower();
+    Tower odd =
+        TowerChange.of(full)
+            .withMetal(
+                Optional.of(new Lip(Lip.Turned.DOWN, 3, 2, Contour.circle(Vec2.ZERO, 54))),
+                Optional.of(new SecondSkin(1.1, 2.5)))
+            .tower();
+    double sin = Math.sin(Math.toRadians(55));
+    double cos = Math.cos(Math.toRadians(55));
+    for (Side side : Side.values()) {
+      SideJob plain = SampleJobs.side(side, full, SampleJobs.plate(true));
+      SideLayout was = lay(plain);
+      for (Seat seat : Seat.values()) {
+        for (Packing packing : Packing.values()) {
+          SideLayout is =
+              lay(plain.with(odd).with(new Seating(Optional.of(seat), Optional.of(packing))));
+          for (PlacedHole hole : is.holes()) {
+            Vec2 at = hole.bolt().at();
+            assertThat(hole.at().x()).isCloseTo(-8 - at.x() * sin + at.y() * cos, within(EXACT));
+            assertThat(hole.at().y()).isCloseTo(-3 + at.x() * cos + at.y() * sin, within(EXACT));
+          }
+          assertThat(is.spans()).isEqualTo(was.spans());
+          assertThat(is.notches()).hasSameSizeAs(was.notches());
+          for (int i = 0; i < was.notches().size(); i++) {
+            assertThat(is.notches().get(i).widthLeftMm())
+                .isEqualTo(was.notches().get(i).widthLeftMm());
+          }
+        }
+      }
+    }
+  }
+
+  /**
+   * The strut rod runs from the bearing to the strut's lower point and passes the metal at the rim
+   * of the opening, 1.47 mm below a flat top; the bearing lies lower by as much as its plate.
+   */
+  @Test
+  void theSweepPassesTheMetalAtTheRim() throws JobRejected {
+    double rim = fall(140, 3, 0, 49);
+    for (Seat seat : Seat.values()) {
+      SideJob side = side(seat, domed());
+      Sweep sweep = lay(side).sweep();
+      double rest = seat == Seat.ON_TOP ? rim : fall(140, 3, 1.4, 93);
+      // Level tower, left side: fore is X, in is -Y. The lower point from the top pivot, 12 up.
+      double lowerFore = -4 - -20;
+      double lowerIn = 545 - 590;
+      double lowerUp = 420 - 790 + 12;
+      Vec2 bearing = side.bearing(-8);
+      double height = 18 - rest;
+      double part = (height + rim) / (height - lowerUp);
+      assertThat(sweep.from().x())
+          .isCloseTo(bearing.x() + part * (lowerFore - bearing.x()), within(EXACT));
+      assertThat(sweep.from().y())
+          .isCloseTo(bearing.y() + part * (lowerIn - bearing.y()), within(EXACT));
+    }
+  }
 }

@@ -231,10 +231,29 @@ public final class TowerSheets {
         "The tower top is a dome of radius %s. Figures are in the plan, square to the plate; along"
             + " the skin distances are longer.";
     tower.crown().ifPresent(c -> notes.add(dome.formatted(sizes.named(c.radiusMm()))));
+    tower
+        .lip()
+        .ifPresent(
+            l ->
+                notes.add(
+                    "The opening's edge is a lip turned %s by %s, radius of the bend %s."
+                        .formatted(
+                            l.turned().word(),
+                            sizes.named(l.heightMm()),
+                            sizes.named(l.radiusMm()))));
     notes.add(
-        ("Sheet of the tower: %s. Measured on one car; no two cars are alike: check against the"
-                + " landmarks.")
-            .formatted(sizes.named(tower.sheetMm())));
+        ("Sheet of the tower: %s%s. The plate goes %s. Measured on one car; no two cars are alike:"
+                + " check against the landmarks.")
+            .formatted(
+                sizes.named(tower.sheetMm()),
+                tower
+                    .secondSkin()
+                    .map(
+                        s ->
+                            ", and a second sheet of %s, %s apart"
+                                .formatted(sizes.named(s.sheetMm()), sizes.named(s.apartMm())))
+                    .orElse(""),
+                layout.job().seating().seat().words()));
     ShopBlocks.notes(all, notes, widthMm);
     return all;
   }
