@@ -194,6 +194,9 @@ final class PlateChecks {
     if (layout.rest().contacts().isEmpty()) {
       return "the highest place of the tower's face";
     }
+    if (layout.rest().onLip()) {
+      return "what is left of the lip";
+    }
     return job.seating().seat() == Seat.UNDERNEATH
         ? "its own rim"
         : layout.finalCut().contours().size() == 1

@@ -72,10 +72,13 @@ public record RestingPlane(
           : -r * r / (radiusMm + Math.sqrt(radiusMm * radiusMm - r * r));
     }
 
+    private boolean isOnLip(Vec2 plan) {
+      return lipFlat.map(f -> f.depth(plan) > Tolerances.SAME_POINT_MM).orElse(false);
+    }
+
     /** Height of the metal that the plate could touch. */
     private double heightMm(Vec2 plan) {
-      boolean onLip = lipFlat.map(f -> f.depth(plan) > Tolerances.SAME_POINT_MM).orElse(false);
-      double lip = onLip ? lipMm : 0.0;
+      double lip = isOnLip(plan) ? lipMm : 0.0;
       return domeMm(plan) + (seat == Seat.ON_TOP ? lip : -lip);
     }
 
@@ -196,6 +199,15 @@ public record RestingPlane(
   public double gapMm(Vec2 plan) {
     double over = at(plan) - surface.domeMm(plan);
     return surface.seat() == Seat.ON_TOP ? over : -over;
+  }
+
+  /**
+   * Whether what is left of a lip holds the plate off.
+   *
+   * @return true if the plate touches it at one of its contacts
+   */
+  public boolean onLip() {
+    return contacts.stream().anyMatch(surface::isOnLip);
   }
 
   /** A height over the plan, mm. */

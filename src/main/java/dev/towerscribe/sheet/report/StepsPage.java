@@ -152,8 +152,11 @@ public final class StepsPage {
     String marks =
         joined(tower.landmarks(), l -> "%s (%s)".formatted(l.name(), lengths.size(l.diameterMm())));
     String lines = joined(tower.straightedges(), Straightedge::name);
-    return "Match the opening's edge; %s%s."
-        .formatted(marks, lines.isEmpty() ? "" : "; straightedge along " + lines);
+    return "Match %s%s%s."
+        .formatted(
+            lip(Lip.Turned.DOWN).isPresent() ? "" : "the opening's edge; ",
+            marks,
+            lines.isEmpty() ? "" : "; straightedge along " + lines);
   }
 
   private static <T> String joined(Collection<T> things, Function<T, String> words) {
@@ -365,9 +368,11 @@ public final class StepsPage {
       all.add(
           "The plate rests on %s and must not bend when the nuts are drawn tight."
               .formatted(
-                  layout.job().seating().seat() == Seat.ON_TOP
-                      ? "the rim of the opening"
-                      : "its own rim"));
+                  layout.rest().onLip()
+                      ? "what is left of the lip"
+                      : layout.job().seating().seat() == Seat.ON_TOP
+                          ? "the rim of the opening"
+                          : "its own rim"));
       places().ifPresent(all::add);
     }
     layout
