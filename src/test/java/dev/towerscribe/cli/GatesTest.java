@@ -103,6 +103,16 @@ class GatesTest {
               .with("at = \\[-38.0, -65.8\\]", "at = [%s, -65.8]".formatted(value))
               .with("from = -8.0, to", "from = 16.0, to")
               .with("index = \\[[^\\]]*\\]", "index = [16.0]");
+      case "no packing" -> {
+        with("^packing +=[^\\n]*", "");
+        key("crown", "{ across = 140.0, rise = " + value + " }");
+      }
+      case "lip" ->
+          with(
+              "^pivot_height",
+              ("lip = { turned = \"down\", height = 3.0, radius = 2.0, flat = { diameter = %s } }\n"
+                      + "pivot_height")
+                  .formatted(value));
       case "no seat" -> with("^seat +=[^\\n]*", "");
       default -> throw new IllegalArgumentException(what);
     }
@@ -178,6 +188,11 @@ class GatesTest {
     "bolt-use.A, static, 32000.0, 20000.0",
     "damper-droop, droop, 7.2, 7.8",
     "caster-change, rotation, -40.0, 30.0",
+    // Independent: bolt A lies 81.1 mm out, the rim of the cut 49 mm: 0.852 mm of gap for each mm
+    // that the dome rises in 140.
+    "stand-off, no packing, 1.18, 1.16",
+    // Hole B lies 67.47 mm out and its washer reaches 8 mm: 59.47.
+    "seat-lip.B, lip, 118.98, 118.90",
   })
   void aPersonMayAnswerForTheRestByName(String check, String what, String past, String inside)
       throws Exception {
