@@ -113,7 +113,7 @@ class HostileValuesTest {
     List<String> several = new ArrayList<>();
     int refused = 0;
     // In each build some of the values at each key; in the long run all of them.
-    int step = Tries.of(4, 1);
+    int step = Tries.of(9, 1);
     for (int i = 0; i < paths.size(); i++) {
       for (int j = i % step; j < values.size(); j += step) {
         String where = file + " " + paths.get(i) + " " + values.get(j);
