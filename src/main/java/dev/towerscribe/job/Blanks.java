@@ -21,7 +21,7 @@ final class Blanks {
   private static final Pattern LAST_PLACES = Pattern.compile("(\\[[0-9]+\\])+$");
   private static final Pattern FIRST_PLACE = Pattern.compile("^(.*?)\\[([0-9]+)\\](.*)$");
 
-  private static final String TODO =
+  private static final String WHAT_TO_DO =
       "Put a figure or word of yours for each ___, and delete what your car has not.";
 
   private final Set<String> paths = new LinkedHashSet<>();
@@ -55,7 +55,7 @@ final class Blanks {
     groups.forEach(
         (key, rests) -> {
           String names = String.join(", ", together(rests));
-          String todo = faults.size() + 1 == groups.size() ? TODO : "";
+          String todo = faults.size() + 1 == groups.size() ? WHAT_TO_DO : "";
           faults.add(
               new Fault(key, "still blank" + (names.isEmpty() ? "" : ": " + names), "", todo));
         });

@@ -14,7 +14,6 @@ import dev.towerscribe.model.Packing;
 import dev.towerscribe.model.Plate;
 import dev.towerscribe.model.Seat;
 import dev.towerscribe.model.Seating;
-import dev.towerscribe.model.SideJob;
 import dev.towerscribe.model.Tower;
 import dev.towerscribe.quantity.Lengths;
 import java.util.Collections;
@@ -167,7 +166,7 @@ final class PlateChecks {
         About.mm("%s, bolt %s".formatted(what, widest.name()), gap, GAP_UNDER_MM, Sources.PRACTICE);
     String meaning =
         "of gap under a flat plate at bolt %s, where it rests on %s"
-            .formatted(widest.name(), restsOn(layout));
+            .formatted(widest.name(), layout.restsOn());
     if (seating.packing().isPresent() && !Findings.passes(GAP_UNDER_MM, gap)) {
       String fill =
           seating.packing().get() == Packing.SHIMS
@@ -187,21 +186,5 @@ final class PlateChecks {
         meaning,
         "Tightening would bend the tower: name what fills it, mount.packing = \"shims\" or"
             + " \"formed seat\"");
-  }
-
-  private static String restsOn(SideLayout layout) {
-    SideJob job = layout.job();
-    if (layout.rest().contacts().isEmpty()) {
-      return "the highest place of the tower's face";
-    }
-    if (layout.rest().onLip()) {
-      return "what is left of the lip";
-    }
-    return job.seating().seat() == Seat.UNDERNEATH
-        ? "its own rim"
-        : layout.finalCut().contours().size() == 1
-                && layout.finalCut().contours().get(0).asCircle().isPresent()
-            ? "the rim of the finished opening"
-            : "three places of the finished opening's rim";
   }
 }

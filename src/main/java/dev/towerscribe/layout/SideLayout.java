@@ -4,6 +4,7 @@ import dev.towerscribe.finding.Finding;
 import dev.towerscribe.geometry.Frame2;
 import dev.towerscribe.geometry.Region;
 import dev.towerscribe.geometry.Vec2;
+import dev.towerscribe.model.Seat;
 import dev.towerscribe.model.Side;
 import dev.towerscribe.model.SideJob;
 import java.util.Comparator;
@@ -113,6 +114,37 @@ public record SideLayout(
    */
   public Region mark() {
     return Region.inside(job.tower().mark());
+  }
+
+  /**
+   * Whether the plate rests on a round rim, which touches it all round.
+   *
+   * @return false where it rests on places of its own
+   */
+  public boolean restsAllRound() {
+    return job.seating().seat() == Seat.ON_TOP
+        && !rest.onLip()
+        && finalCut.contours().stream().allMatch(c -> c.asCircle().isPresent());
+  }
+
+  /**
+   * What the plate rests on, where the tower is not flat.
+   *
+   * @return words that follow "the plate rests on"
+   */
+  public String restsOn() {
+    if (rest.onLip()) {
+      return "what is left of the lip";
+    }
+    if (rest.contacts().isEmpty()) {
+      return "the highest place of the tower's face";
+    }
+    if (job.seating().seat() == Seat.UNDERNEATH) {
+      return "its own rim";
+    }
+    return restsAllRound()
+        ? "the rim of the finished opening"
+        : "three places of the finished opening's rim";
   }
 
   /**

@@ -257,8 +257,8 @@ public final class RecordReport {
             + " maker's figures, plate bolts to those of the plate's maker or an engineer; and"
             + " again after the first short drive (common practice, no source).");
     all.add(
-        "Alignment is for a bay, structure for a licensed shop: the maker's limits, local law and"
-            + " local inspection come first. This record certifies nothing.");
+        "Alignment is for a bay, structure for a qualified body or chassis shop: the maker's"
+            + " limits, local law and local inspection come first. This record certifies nothing.");
     return new Block.Points(all);
   }
 }

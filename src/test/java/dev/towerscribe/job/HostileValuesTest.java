@@ -20,7 +20,7 @@ import java.util.function.Consumer;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Each key of each starter file in turn holds what it should not, or is not there: the file is then
@@ -90,18 +90,20 @@ class HostileValuesTest {
     }
   }
 
-  @Tag(Tries.TAG)
-  @ParameterizedTest
-  @ValueSource(
-      strings = {
+  static List<String> files() {
+    return List.of(
         "wren.toml",
         "siskin.toml",
         "dunnock.toml",
         "plates/three-bolt.toml",
         "wren-survey.toml",
         "wren-drilled.toml",
-        "wren-visit.toml"
-      })
+        "wren-visit.toml");
+  }
+
+  @Tag(Tries.TAG)
+  @ParameterizedTest
+  @MethodSource("files")
   void oneMistakeIsOneLine(String file) throws Exception {
     JsonNode tree = tree(file);
     read(file, text(tree, "", ""));
@@ -136,16 +138,7 @@ class HostileValuesTest {
 
   /** A blank anywhere is named, and no second line comes of it. */
   @ParameterizedTest
-  @ValueSource(
-      strings = {
-        "wren.toml",
-        "siskin.toml",
-        "dunnock.toml",
-        "plates/three-bolt.toml",
-        "wren-survey.toml",
-        "wren-drilled.toml",
-        "wren-visit.toml"
-      })
+  @MethodSource("files")
   void oneBlankIsOneLine(String file) throws Exception {
     JsonNode tree = tree(file);
     List<String> paths = new ArrayList<>();

@@ -3,18 +3,14 @@ package dev.towerscribe.sheet.report;
 import dev.towerscribe.alignment.SideAlignment;
 import dev.towerscribe.drawing.Align;
 import dev.towerscribe.drawing.Page;
-import dev.towerscribe.layout.Grip;
 import dev.towerscribe.layout.Margins;
 import dev.towerscribe.layout.Notch;
 import dev.towerscribe.layout.PlacedHole;
 import dev.towerscribe.layout.SideLayout;
 import dev.towerscribe.model.Lip;
 import dev.towerscribe.model.Mount;
-import dev.towerscribe.model.Packing;
 import dev.towerscribe.model.Plate;
 import dev.towerscribe.model.Print;
-import dev.towerscribe.model.Seat;
-import dev.towerscribe.model.Seating;
 import dev.towerscribe.model.Straightedge;
 import dev.towerscribe.model.Tower;
 import dev.towerscribe.quantity.Lengths;
@@ -313,8 +309,9 @@ public final class StepsPage {
   private void fit() {
     Plate plate = layout.job().plate();
     page.band("FIT");
-    page.step(++number, bolts(), bolting(), gapMm, true);
-    page.table(boltTable(), 3.0);
+    BoltStep bolts = new BoltStep(layout, lengths);
+    page.step(++number, bolts.todo(), bolts.details(), gapMm, true);
+    page.table(bolts.table(page.columnMm()), 3.0);
     step(
         "Trial fit the plate, then calipers once more.",
         "Write every reading into the caliper table.");
@@ -341,95 +338,6 @@ public final class StepsPage {
                 expected
                     .map(e -> ", the setting and the alignment page. " + e)
                     .orElse(" and the setting.")));
-  }
-
-  private boolean packed() {
-    return layout.grips().stream().anyMatch(grip -> grip.packingMm() > 0);
-  }
-
-  private String bolts() {
-    Seating seating = layout.job().seating();
-    if (!packed()) {
-      return "Have bolts of these lengths. The plate goes %s.".formatted(seating.seat().words());
-    }
-    String fill =
-        seating.packing().isEmpty()
-            ? "Fill the gap under the plate"
-            : seating.packing().get() == Packing.SHIMS
-                ? "Make up the shims"
-                : "Form the seat to these heights";
-    return "%s; have bolts of these lengths. The plate goes %s."
-        .formatted(fill, seating.seat().words());
-  }
-
-  private List<String> bolting() {
-    List<String> all = new ArrayList<>();
-    if (packed()) {
-      all.add(
-          "The plate rests on %s and must not bend when the nuts are drawn tight."
-              .formatted(
-                  layout.rest().onLip()
-                      ? "what is left of the lip"
-                      : layout.job().seating().seat() == Seat.ON_TOP
-                          ? "the rim of the opening"
-                          : "its own rim"));
-      places().ifPresent(all::add);
-    }
-    layout
-        .job()
-        .tower()
-        .secondSkin()
-        .filter(skin -> skin.apartMm() > 0)
-        .ifPresent(
-            skin ->
-                all.add(
-                    "Between the two sheets a sleeve of %s on every bolt."
-                        .formatted(lengths.with(skin.apartMm()))));
-    return all;
-  }
-
-  /** Where the plate touches, if that is not all round. */
-  private Optional<String> places() {
-    boolean round =
-        layout.finalCut().contours().stream().allMatch(c -> c.asCircle().isPresent())
-            && layout.job().seating().seat() == Seat.ON_TOP;
-    if (round || layout.rest().contacts().isEmpty()) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        "It touches at: %s."
-            .formatted(
-                joined(
-                    layout.rest().contacts(),
-                    p -> "fore %s, in %s".formatted(lengths.with(p.x()), lengths.with(p.y())))));
-  }
-
-  private Table boltTable() {
-    boolean packed = packed();
-    String height =
-        layout.job().seating().packing().filter(p -> p == Packing.FORMED_SEAT).isPresent()
-            ? "Seat's height"
-            : "Shim";
-    List<Column> columns = new ArrayList<>();
-    columns.add(new Column("Bolt", 1.0, Align.START));
-    if (packed) {
-      columns.add(new Column(height, 1.0, Align.START));
-    }
-    columns.add(new Column("Grip", 1.0, Align.START));
-    columns.add(new Column("Length, at least", 1.6, Align.START));
-    List<List<Cell>> rows = new ArrayList<>();
-    for (PlacedHole hole : layout.holes()) {
-      Grip grip = layout.grip(hole);
-      List<Cell> row = new ArrayList<>();
-      row.add(Cell.of("%s, %s".formatted(hole.name(), hole.bolt().thread().name())));
-      if (packed) {
-        row.add(size(grip.packingMm()));
-      }
-      row.add(size(grip.gripMm()));
-      row.add(size(grip.leastLengthMm()));
-      rows.add(row);
-    }
-    return new Table(columns, rows, page.columnMm(), 0);
   }
 
   private String setting() {

@@ -76,7 +76,8 @@ final class WorksheetStart {
             "Ride height: normal load, right tyre pressures, wheels on the ground and straight"
                 + " ahead. Roll it back and forth, bounce each end, then do not touch it again.",
             "Engine cold, key out: a fan can start by itself. Goggles on: dirt falls.",
-            "Cracked, rusted or bent metal: stop, and have a licensed shop look at it.");
+            "Cracked, rusted or bent metal: stop, and have a qualified body or chassis shop look at"
+                + " it.");
     return new Fragments.Warning(
         TextStyle.wrap("BEFORE YOU GO UNDER", FormPieces.HEADING, inside),
         FormPieces.HEADING,

@@ -103,7 +103,7 @@ class RecordPageTest {
           .contains("LEFT predicted", "RIGHT read", "5.28 0.27 5.20 0.15", "!6.9")
           .contains("setting 16 mm, rotation 55 deg", "Aims: caster 5.5 to 6 deg")
           .contains("Would explain it", "Check the torque")
-          .contains("licensed shop", "local inspection", "certifies nothing")
+          .contains("qualified body or chassis shop", "local inspection", "certifies nothing")
           .contains("Bay: name, day, signature", "Customer: name, day, signature");
       byte[] pdf = PdfWriter.write("record", pages);
       assertThat(PdfProof.check(pdf, pages)).isEmpty();
